@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Balance.Bodies;
+
+/// <summary>What one part of a fly (the hook, a bead, a wing) contributes to the balance.</summary>
+/// <param name="Name">The part as the recipe and the ledger name it: "hook", "cone", "wing 2".</param>
+public sealed record BodyPart(string Name)
+{
+    public ImmutableArray<MassElement> Masses { get; init; } = [];
+
+    public ImmutableArray<VolumeElement> Solids { get; init; } = [];
+
+    public ImmutableArray<AirElement> Air { get; init; } = [];
+
+    public ImmutableArray<DragElement> Drag { get; init; } = [];
+
+    /// <summary>Water the soaked part carries into the air when it is cast, kg. Weightless under water.</summary>
+    public double HeldWaterKg { get; init; }
+
+    /// <summary>How far along the shank the part may slip when tied, and whether it is tied at all: false for the hook, which is what everything else is measured from.</summary>
+    public bool IsTied { get; init; } = true;
+}

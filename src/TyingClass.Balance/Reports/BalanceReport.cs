@@ -1,0 +1,194 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+
+namespace TyingClass.Balance.Reports;
+
+/// <summary>Everything the engine says of one fly. Units stand in the names; places are in the hook frame, mm.</summary>
+public sealed record BalanceReport
+{
+    public required Intent Intent { get; init; }
+
+    /// <summary>Dry, in air, g.</summary>
+    public required double MassG { get; init; }
+
+    /// <summary>Water the soaked dressing carries when cast, g.</summary>
+    public required double HeldWaterG { get; init; }
+
+    /// <summary>Solid volume, soaked, mm³.</summary>
+    public required double DisplacedMm3 { get; init; }
+
+    /// <summary>M - ρV soaked, g; negative when the fly floats.</summary>
+    public required double WetWeightG { get; init; }
+
+    public required Vector3D MassCenterMm { get; init; }
+
+    /// <summary>Soaked.</summary>
+    public required Vector3D CenterOfBuoyancyMm { get; init; }
+
+    /// <summary>Soaked; null when |M - ρV| is under 5 % of M and the point runs away.</summary>
+    public required Vector3D? BalancePointMm { get; init; }
+
+    public required Vector3D TowPointMm { get; init; }
+
+    /// <summary>Soaked; null where the balance point is.</summary>
+    public required LevelLineKeel? LevelLineKeelMm { get; init; }
+
+    public required HangReport Hang { get; init; }
+
+    /// <summary>Fresh first, then soaked.</summary>
+    public required ImmutableArray<StateReport> States { get; init; }
+
+    public required Verdict Verdict { get; init; }
+
+    public required ImmutableArray<Finding> Findings { get; init; }
+
+    public StateReport Fresh => States[0];
+
+    public StateReport Soaked => States[1];
+}
+
+/// <summary>The trade's rule of thumb, mm: how far the weight lies on the keel side of a line through the eye parallel to the shank. Positive is below the pull.</summary>
+public readonly record struct LevelLineKeel(double PointDown, double PointUp)
+{
+    public double For(Intent intent) => intent == Intent.PointDown ? PointDown : PointUp;
+}
+
+/// <summary>Hung dry in air from the eye.</summary>
+/// <param name="ShankFromPlumbDeg">Angle between the shank and the plumb line: 0 hangs straight down by the eye.</param>
+public readonly record struct HangReport(double ShankFromPlumbDeg);
+
+public enum WetState
+{
+    /// <summary>Fresh from the cast, all its air still in it.</summary>
+    Fresh,
+
+    /// <summary>Soaked through.</summary>
+    Soaked,
+}
+
+/// <summary>One state of the dressing.</summary>
+public sealed record StateReport
+{
+    public required WetState State { get; init; }
+
+    /// <summary>M - ρV, g.</summary>
+    public required double WetWeightG { get; init; }
+
+    public required double DisplacedMm3 { get; init; }
+
+    public required Vector3D CenterOfBuoyancyMm { get; init; }
+
+    public required Vector3D? BalancePointMm { get; init; }
+
+    public required LevelLineKeel? LevelLineKeelMm { get; init; }
+
+    /// <summary>Towed at each speed of the range, slowest first, then followed by nothing else: see <see cref="AtFishingSpeed"/> for the recipe's own.</summary>
+    public required ImmutableArray<TowReport> Tow { get; init; }
+
+    /// <summary>Towed at the recipe's own speed.</summary>
+    public required TowReport AtFishingSpeed { get; init; }
+
+    /// <summary>Every stable attitude found at the recipe's own speed, the commonest first.</summary>
+    public required ImmutableArray<StableAttitude> Attitudes { get; init; }
+
+    /// <summary>Restoring moment against heel about the line of pull, from the intended attitude.</summary>
+    public required RollCurve Roll { get; init; }
+
+    public required SinkReport Sink { get; init; }
+
+    /// <summary>Each part's share of the keel moment (keel height × wet weight) of the intended attitude, g·mm; sums to the total.</summary>
+    public required ImmutableArray<LedgerEntry> Ledger { get; init; }
+
+    public required ToleranceReport Tolerance { get; init; }
+
+    public required Verdict Verdict { get; init; }
+}
+
+/// <summary>The fly towed at one speed.</summary>
+public sealed record TowReport
+{
+    public required double SpeedMS { get; init; }
+
+    /// <summary>Positive nose up. Of the attitude it settles in from the intended one.</summary>
+    public required double PitchDeg { get; init; }
+
+    /// <summary>0 rides exactly as intended, 180 flipped.</summary>
+    public required double LeanDeg { get; init; }
+
+    /// <summary>Pitch of the symmetric attitude of the intent, stable or not.</summary>
+    public required double SymmetricPitchDeg { get; init; }
+
+    public required KeelHeight KeelHeightMm { get; init; }
+
+    /// <summary>Along the flow, mN.</summary>
+    public required double DragMN { get; init; }
+
+    /// <summary>Positive up, mN; negative planes down.</summary>
+    public required double LiftMN { get; init; }
+
+    /// <summary>The line leaves the eye this far above the horizontal.</summary>
+    public required double LineAngleDeg { get; init; }
+
+    public required VerdictKind Verdict { get; init; }
+}
+
+/// <summary>Keel height of each intent, mm; null when undefined (hangs steeper than 60°, or no such attitude).</summary>
+public readonly record struct KeelHeight(double? PointDown, double? PointUp)
+{
+    public double? For(Intent intent) => intent == Intent.PointDown ? PointDown : PointUp;
+}
+
+/// <param name="Share">Share of the releases that end here, 0 to 1.</param>
+public readonly record struct StableAttitude(double PitchDeg, double LeanDeg, double Share);
+
+/// <summary>Slack line, still water.</summary>
+/// <param name="RateMS">Terminal rate, m/s, positive down; negative rises.</param>
+/// <param name="PitchDeg">Positive nose up.</param>
+/// <param name="LeanDeg">0 as intended.</param>
+/// <param name="DepthAfter5sM">From rest, m.</param>
+/// <param name="Depth">Depth against time from rest.</param>
+public sealed record SinkReport(
+    double RateMS, double PitchDeg, double LeanDeg, double DepthAfter5sM, ImmutableArray<DepthPoint> Depth);
+
+public readonly record struct DepthPoint(double TimeS, double DepthM);
+
+public readonly record struct LedgerEntry(string Part, double KeelMomentGmm);
+
+/// <param name="Points">Heel from 0° to 180°.</param>
+/// <param name="RangeDeg">Heel up to which the moment still restores; 0 when it never does.</param>
+public sealed record RollCurve(ImmutableArray<RollPoint> Points, double RangeDeg);
+
+/// <param name="RestoringGmm">Positive turns the fly back, g·mm.</param>
+public readonly record struct RollPoint(double HeelDeg, double RestoringGmm);
+
+/// <summary>How steadily the fly is tied.</summary>
+public enum TyingAccuracy { FirstSeason, Practiced, Production }
+
+/// <summary>What a thousand flies tied alike would do.</summary>
+/// <param name="AsIntended">Share within 30° of lean, 0 to 1, with its 95 % Wilson interval.</param>
+/// <param name="Leaning">Share leaning 30° to 120°.</param>
+/// <param name="Flipped">Share leaning over 120°.</param>
+/// <param name="LeanHistogram">Flies in each 10° of lean, 18 bins.</param>
+public sealed record ToleranceReport(
+    TyingAccuracy Accuracy, int Flies, double AsIntended, double AsIntendedLow, double AsIntendedHigh,
+    double Leaning, double Flipped, ImmutableArray<int> LeanHistogram);
+
+public enum VerdictKind
+{
+    RidesAsIntended,
+    Leans,
+    RidesOnItsSide,
+    Flips,
+    Undecided,
+    Hangs,
+    Floats,
+}
+
+/// <summary>A verdict with the number, the cause and the state it was found in, as sentences a student reads.</summary>
+/// <param name="Text">What it would do, one sentence with its numbers.</param>
+/// <param name="Cause">Why, from the ledger.</param>
+public sealed record Verdict(VerdictKind Kind, WetState State, double SpeedMS, Knot Knot, string Text, string Cause);
+
+/// <summary>Something worth telling, with a code that stays the same between versions ("only while dry").</summary>
+public sealed record Finding(string Code, string Text);
