@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+
+namespace TyingClass.Lessons.Courses;
+
+/// <summary>One loaded state of the lessons folder; replaced whole when a file changes.</summary>
+/// <param name="Problems">What is wrong with the folder now; the lessons shown are the last good versions.</param>
+public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<AuthorError> Problems)
+{
+    public static Course Empty { get; } = new([], []);
+
+    public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
+
+    public bool TryFindLesson(string slug, out Lesson lesson)
+    {
+        lesson = Lessons.FirstOrDefault(l => l.Slug == slug)!;
+        return lesson is not null;
+    }
+
+    public bool TryFindExercise(string id, out Lesson lesson, out Exercise exercise)
+    {
+        foreach (Lesson candidate in Lessons)
+        {
+            if (candidate.Exercises.FirstOrDefault(e => e.Id == id) is { } found)
+            {
+                (lesson, exercise) = (candidate, found);
+                return true;
+            }
+        }
+
+        (lesson, exercise) = (null!, null!);
+        return false;
+    }
+}
+
+/// <summary>Gives the current course; the implementation watches the folder.</summary>
+public interface ICourseSource
+{
+    Course Current { get; }
+}
+
+/// <summary>An error in a lesson file, for its author. Line and column count from 1.</summary>
+public sealed record AuthorError(string File, int Line, int Column, string Text)
+{
+    public override string ToString() => $"{File}:{Line}:{Column}: {Text}";
+}
+
+public sealed record Lesson
+{
+    /// <summary>The file name without its number and ending: "mass-center" of 01-mass-center.md.</summary>
+    public required string Slug { get; init; }
+
+    public required int Number { get; init; }
+
+    public required string Title { get; init; }
+
+    public required string Summary { get; init; }
+
+    public required ImmutableArray<string> Concepts { get; init; }
+
+    public required int Minutes { get; init; }
+
+    public int? Evening { get; init; }
+
+    /// <summary>Prose, drawings and exercises in the order of the page.</summary>
+    public required ImmutableArray<LessonBlock> Blocks { get; init; }
+
+    public IEnumerable<Exercise> Exercises => Blocks.OfType<ExerciseBlock>().Select(b => b.Exercise);
+}
+
+public abstract record LessonBlock;
+
+/// <summary>Sanitized HTML, safe to write out as it is.</summary>
+public sealed record ProseBlock(string Html) : LessonBlock;
+
+/// <summary>A drawing of a recipe: the page asks the drawing library for it.</summary>
+/// <param name="View">"side", "front", "hang" or a curve's name.</param>
+/// <param name="Caption">Plain text, may be empty.</param>
+public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock;
+
+public sealed record ExerciseBlock(Exercise Exercise) : LessonBlock;

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+
+namespace TyingClass.Lessons.Grading;
+
+/// <summary>An answer that could not be read: not an attempt. Path is the recipe path ("parts[0].size") where one is known, for marking a form field.</summary>
+public sealed record AnswerProblem(int Line, int Column, string? Path, string Text);
+
+/// <summary>What came of one answer.</summary>
+public sealed record GradeResult
+{
+    /// <summary>When any: nothing was graded, nothing counts as an attempt.</summary>
+    public ImmutableArray<AnswerProblem> Problems { get; init; } = [];
+
+    public bool IsAttempt => Problems.IsEmpty;
+
+    public bool Passed { get; init; }
+
+    /// <summary>True for explain and tub test: a person marks it.</summary>
+    public bool AwaitsReview { get; init; }
+
+    public Feedback? Feedback { get; init; }
+
+    /// <summary>Of the submitted fly, when the answer is one.</summary>
+    public BalanceReport? Report { get; init; }
+
+    /// <summary>Engine and course version the grade was made with.</summary>
+    public string EngineVersion { get; init; } = "";
+}
+
+/// <summary>The four parts of feedback, in the order they are shown. Plain text sentences.</summary>
+public sealed record Feedback
+{
+    /// <summary>1. What it would do.</summary>
+    public required string WhatItWouldDo { get; init; }
+
+    /// <summary>2. Goal by goal.</summary>
+    public required ImmutableArray<GoalResult> Goals { get; init; }
+
+    /// <summary>3. Why: the largest terms of the moment ledger, by part.</summary>
+    public required string Why { get; init; }
+
+    /// <summary>4. Where to look next; null once passed or before the first failed attempt.</summary>
+    public string? WhereToLook { get; init; }
+
+    /// <summary>What a known misreading says, when the answer matches one.</summary>
+    public string? Misreading { get; init; }
+
+    /// <summary>Safety cautions the parts call for.</summary>
+    public ImmutableArray<string> Cautions { get; init; } = [];
+}
+
+/// <param name="Asked">"keel height at least 0.4 mm".</param>
+/// <param name="Reached">"-0.9 mm".</param>
+public sealed record GoalResult(string Asked, string Reached, bool Met);

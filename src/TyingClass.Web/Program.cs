@@ -1,0 +1,2 @@
+WebApplication app = WebApplication.CreateBuilder(args).Build();
+app.Run();
