@@ -76,7 +76,7 @@ public static class FlyBuilder
             double? outerM = parts[i].Kind switch
             {
                 PartKind.Bead or PartKind.Cone => d.SizeM,
-                PartKind.Wraps => WeightBuilder.WrapsOuterM(d, hook),
+                PartKind.Wraps => WrapLayer.OuterDiameterM(d, hook),
                 PartKind.Body or PartKind.Foam or PartKind.Resin when parts[i].Side is null or Side.Around => d.SizeM,
                 _ => null,
             };

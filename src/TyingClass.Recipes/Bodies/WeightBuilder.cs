@@ -62,41 +62,18 @@ internal static class WeightBuilder
     /// <summary>Wire wound round the shank, in layers when its turns do not fit side by side in the stated run.</summary>
     public static void AddWraps(PartContext part, PartDraft draft)
     {
-        double wireM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM;
-        double unscaledKg = 0, massKg = part.MassKg(() => Layers(part).Sum(LayerKg), "from its wire, turns and density");
-        foreach ((_, int turns, double pitchM) layer in Layers(part)) unscaledKg += LayerKg(layer);
-        foreach ((double radiusM, int turns, double pitchM) layer in Layers(part))
+        WrapLayer[] layers = [.. WrapLayer.Of(part.Dimensions, part.Hook)];
+        double wireM = part.Dimensions.SizeM, woundM = layers.Sum(layer => layer.WireLengthM);
+        double massKg = part.MassKg(() => part.DensityKgM3 * Cylinders.SectionM2(wireM) * woundM, "from its wire, turns and density");
+        foreach (WrapLayer layer in layers)
         {
-            double layerKg = LayerKg(layer) * massKg / unscaledKg;
-            double runM = layer.turns * layer.pitchM;
+            double layerKg = massKg * layer.WireLengthM / woundM;
             draft.AddSolid(
-                layerKg, layerKg / part.DensityKgM3, new(part.Dimensions.FrontM + runM / 2, 0, 0), Vector3D.UnitX,
-                Helix.SpreadOf(layer.radiusM, runM, wireM / 2));
+                layerKg, layerKg / part.DensityKgM3, new(part.Dimensions.FrontM + layer.RunM / 2, 0, 0), Vector3D.UnitX,
+                Helix.SpreadOf(layer.RadiusM, layer.RunM, wireM / 2));
         }
 
-        part.AddSheathDrag(draft, WrapsOuterM(part.Dimensions, part.Hook));
-
-        double LayerKg((double RadiusM, int Turns, double PitchM) layer) =>
-            part.DensityKgM3 * Cylinders.SectionM2(wireM) * layer.Turns * Helix.TurnLengthM(layer.RadiusM, layer.PitchM);
-    }
-
-    public static double WrapsOuterM(PartDimensions wraps, ResolvedHook hook) => hook.WireM + 2 * wraps.SizeM * LayerCount(wraps);
-
-    private static int TurnsPerLayer(PartDimensions wraps) => Math.Max(1, (int)Math.Floor(wraps.LengthM / wraps.SizeM + 1e-6));
-
-    private static int LayerCount(PartDimensions wraps) => Math.Max(1, (wraps.Turns + TurnsPerLayer(wraps) - 1) / TurnsPerLayer(wraps));
-
-    // Full layers first, each a wire's thickness farther out; a single layer spreads its turns over the whole run.
-    private static IEnumerable<(double RadiusM, int Turns, double PitchM)> Layers(PartContext part)
-    {
-        PartDimensions wraps = part.Dimensions;
-        int count = LayerCount(wraps), perLayer = TurnsPerLayer(wraps);
-        for (int i = 0; i < count; i++)
-        {
-            int turns = Math.Min(perLayer, wraps.Turns - i * perLayer);
-            double pitchM = count == 1 ? wraps.LengthM / turns : wraps.SizeM;
-            yield return (part.Hook.WireM / 2 + (i + 0.5) * wraps.SizeM, turns, pitchM);
-        }
+        part.AddSheathDrag(draft, WrapLayer.OuterDiameterM(part.Dimensions, part.Hook));
     }
 
     // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.
