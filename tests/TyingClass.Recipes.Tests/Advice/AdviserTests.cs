@@ -4,6 +4,7 @@ using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
+using Xunit;
 
 namespace TyingClass.Recipes.Tests.Advice;
 
