@@ -17,7 +17,7 @@ public static class Units
         UnitGroup group = UnitTable.For(dimension);
         if (string.IsNullOrWhiteSpace(text))
         {
-            error = $"Nothing is written here. Write a {group.Name} like {group.Example}.";
+            error = $"Nothing is written here. Write {group.OneName} like {group.Example}.";
             return false;
         }
 
@@ -81,7 +81,7 @@ public static class Units
         }
 
         string why = UnitTable.DimensionOf(spelling) is { } other && other != wanted
-            ? $"{WordList.Quote(spelling)} is a unit of {UnitTable.For(other).Name}, but a {group.Name} is needed"
+            ? $"{WordList.Quote(spelling)} is a unit of {UnitTable.For(other).Name}, but {group.OneName} is needed"
             : $"{WordList.Quote(spelling)} is not a unit of {group.Name} known here";
         return $"{why}. Write {group.Listed} after the number, for example {group.Example}.";
     }
