@@ -77,7 +77,9 @@ internal sealed class TreeReader
             return new SpoiledNode(line, column);
         }
 
-        CheckProperties((NodeEvent)Current, line, column);
+        // The library loses its place after a key left empty.
+        if (Current is not NodeEvent node) return Break(line, column, LayoutAdvice.General);
+        CheckProperties(node, line, column);
         return Current switch
         {
             Scalar scalar => ReadScalar(scalar, line, column),
