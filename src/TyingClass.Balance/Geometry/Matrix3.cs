@@ -1,0 +1,49 @@
+namespace TyingClass.Balance.Geometry;
+
+/// <summary>A 3×3 matrix by columns.</summary>
+public readonly record struct Matrix3(Vector3D Column0, Vector3D Column1, Vector3D Column2)
+{
+    public double Determinant => Vector3D.Dot(Column0, Vector3D.Cross(Column1, Column2));
+
+    public double Trace => Column0.X + Column1.Y + Column2.Z;
+
+    /// <summary>Sum of the principal 2×2 minors: the middle coefficient of the characteristic polynomial.</summary>
+    public double PrincipalMinors =>
+        Column0.X * Column1.Y - Column1.X * Column0.Y
+        + Column0.X * Column2.Z - Column2.X * Column0.Z
+        + Column1.Y * Column2.Z - Column2.Y * Column1.Z;
+
+    /// <summary>All eigenvalues have negative real parts, by the Routh-Hurwitz conditions on λ³ + a λ² + b λ + c.</summary>
+    public bool IsStable
+    {
+        get
+        {
+            double a = -Trace, b = PrincipalMinors, c = -Determinant;
+            return a > 0 && c > 0 && a * b > c;
+        }
+    }
+
+    public static Vector3D operator *(Matrix3 m, Vector3D v) => v.X * m.Column0 + v.Y * m.Column1 + v.Z * m.Column2;
+
+    /// <summary>This matrix with <paramref name="value"/> added along the diagonal.</summary>
+    public Matrix3 PlusDiagonal(double value) => new(
+        Column0 + new Vector3D(value, 0, 0), Column1 + new Vector3D(0, value, 0), Column2 + new Vector3D(0, 0, value));
+
+    /// <summary>Solves M x = b by Cramer's rule; false when the matrix is singular.</summary>
+    public bool TrySolve(Vector3D b, out Vector3D x)
+    {
+        Vector3D c12 = Vector3D.Cross(Column1, Column2);
+        double determinant = Vector3D.Dot(Column0, c12);
+        if (determinant == 0 || !double.IsFinite(determinant))
+        {
+            x = default;
+            return false;
+        }
+
+        x = new Vector3D(
+            Vector3D.Dot(b, c12),
+            Vector3D.Dot(Column0, Vector3D.Cross(b, Column2)),
+            Vector3D.Dot(Column0, Vector3D.Cross(Column1, b))) / determinant;
+        return true;
+    }
+}

@@ -1,0 +1,162 @@
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Fluid;
+using TyingClass.Balance.Geometry;
+
+namespace TyingClass.Balance.Towing;
+
+/// <summary>A force and its moment about the origin of the field that gave it, hook frame.</summary>
+public readonly record struct Wrench(Vector3D ForceN, Vector3D MomentNM)
+{
+    public static Wrench operator +(Wrench a, Wrench b) => new(a.ForceN + b.ForceN, a.MomentNM + b.MomentNM);
+
+    public static Wrench operator -(Wrench a, Wrench b) => new(a.ForceN - b.ForceN, a.MomentNM - b.MomentNM);
+
+    public static Wrench operator *(double s, Wrench a) => new(s * a.ForceN, s * a.MomentNM);
+
+    public static Wrench operator /(Wrench a, double s) => new(a.ForceN / s, a.MomentNM / s);
+}
+
+/// <summary>The drag of a set of elements, laid out for speed: constants multiplied out once, streamers summed into one.</summary>
+/// <remarks>
+/// Per cylinder, with w the flow at the fly, u_t = w·a along its axis and w_n = w - u_t a across it (cross-flow principle, Hoerner 1965, ch. 3):
+/// F = ½ρ κ C_n(Re_d) d ℓ |w_n| w_n + ½ρ C_f(Re_L) π d ℓ |u_t| u_t a + ½ρ C_b β (π/4) d² |u_t| u_t a.
+/// Per sphere F = ½ρ C(Re_d) (π/4) d² |w| w; per streamer F = ½ρ C_s A |w| w. Derivations and sources: docs/formulas.md.
+/// </remarks>
+public sealed class DragField
+{
+    private readonly Term[] _cylinders;
+    private readonly Term[] _spheres;
+    private double _streamer;
+    private Vector3D _streamerMoment;
+
+    /// <param name="elements">Drag elements in the hook frame.</param>
+    /// <param name="originM">The point moments are taken about, hook frame, m.</param>
+    public DragField(IEnumerable<DragElement> elements, Water water, Vector3D originM)
+    {
+        ArgumentNullException.ThrowIfNull(elements);
+        List<Term> cylinders = [], spheres = [];
+        double halfDensity = water.DensityKgM3 / 2, kinematic = water.ViscosityPaS / water.DensityKgM3;
+        foreach (DragElement e in elements)
+        {
+            Vector3D arm = e.PositionM - originM;
+            switch (e.Shape)
+            {
+                case DragShape.Cylinder:
+                    double reference = double.IsFinite(e.SlendernessRatio) ? e.SlendernessRatio * e.DiameterM : e.LengthM;
+                    cylinders.Add(new Term
+                    {
+                        Arm = arm,
+                        Axis = e.Axis,
+                        Normal = halfDensity * CylinderDrag.FiniteLengthShare(e.SlendernessRatio) * e.DiameterM * e.LengthM,
+                        ReynoldsPerSpeed = e.DiameterM / kinematic,
+                        Friction = reference > 0
+                            ? halfDensity * SkinFriction.BlasiusConstant * Math.Sqrt(kinematic / reference) * Math.PI * e.DiameterM * e.LengthM
+                            : 0,
+                        Blunt = halfDensity * CylinderDrag.BluntEnd * e.BluntShare * Math.PI / 4 * e.DiameterM * e.DiameterM,
+                    });
+                    break;
+                case DragShape.Sphere:
+                    spheres.Add(new Term
+                    {
+                        Arm = arm,
+                        Normal = halfDensity * Math.PI / 4 * e.DiameterM * e.DiameterM,
+                        ReynoldsPerSpeed = e.DiameterM / kinematic,
+                    });
+                    break;
+                case DragShape.Streamer:
+                    _streamer += halfDensity * e.StreamerAreaM2;
+                    _streamerMoment += halfDensity * e.StreamerAreaM2 * arm;
+                    break;
+                default:
+                    throw new ArgumentException($"No law of drag for {e.Shape}.", nameof(elements));
+            }
+        }
+
+        _cylinders = [.. cylinders];
+        _spheres = [.. spheres];
+    }
+
+    /// <summary>Force and moment in a uniform flow. Allocates nothing.</summary>
+    /// <param name="flowMS">Velocity of the water past the fly, hook frame, m/s.</param>
+    public Wrench At(Vector3D flowMS)
+    {
+        double speed = flowMS.Length;
+        Vector3D streaming = speed * flowMS;
+        Vector3D force = _streamer * streaming;
+        Vector3D moment = Vector3D.Cross(_streamerMoment, streaming);
+
+        DragTable table = DragTable.Cylinder;
+        foreach (ref readonly Term t in _cylinders.AsSpan())
+        {
+            double along = Vector3D.Dot(flowMS, t.Axis);
+            double ax = flowMS.X - along * t.Axis.X, ay = flowMS.Y - along * t.Axis.Y, az = flowMS.Z - along * t.Axis.Z;
+            double across = Math.Sqrt(ax * ax + ay * ay + az * az);
+            double normal = across > 0 ? t.Normal * table.At(across * t.ReynoldsPerSpeed) * across : 0;
+            double speedAlong = Math.Abs(along);
+            double tangential = along * (t.Friction * Math.Sqrt(speedAlong) + t.Blunt * speedAlong);
+            Vector3D f = new(
+                normal * ax + tangential * t.Axis.X, normal * ay + tangential * t.Axis.Y, normal * az + tangential * t.Axis.Z);
+            force += f;
+            moment += Vector3D.Cross(t.Arm, f);
+        }
+
+        table = DragTable.Sphere;
+        foreach (ref readonly Term t in _spheres.AsSpan())
+        {
+            double k = speed > 0 ? t.Normal * table.At(speed * t.ReynoldsPerSpeed) : 0;
+            Vector3D f = k * streaming;
+            force += f;
+            moment += Vector3D.Cross(t.Arm, f);
+        }
+
+        return new Wrench(force, moment);
+    }
+
+    /// <summary>Copies the terms of <paramref name="source"/> into this field from the given places on, each moved as one rigid piece: the tolerance sampler's way to shift a part without building anything.</summary>
+    internal void CopyMoved(DragField source, ref Cursor at, double cosClock, double sinClock, Vector3D originM, Vector3D shiftM)
+    {
+        for (int i = 0; i < source._cylinders.Length; i++, at.Cylinder++)
+        {
+            Term t = source._cylinders[i];
+            t.Arm = Move(t.Arm);
+            t.Axis = Spin(t.Axis);
+            _cylinders[at.Cylinder] = t;
+        }
+
+        for (int i = 0; i < source._spheres.Length; i++, at.Sphere++)
+        {
+            Term t = source._spheres[i];
+            t.Arm = Move(t.Arm);
+            _spheres[at.Sphere] = t;
+        }
+
+        _streamer += source._streamer;
+        // Moment arm of the streamers is already multiplied by their strength, so shift and origin are too.
+        _streamerMoment += Spin(source._streamerMoment + source._streamer * originM) + source._streamer * (shiftM - originM);
+
+        Vector3D Spin(Vector3D v) => new(v.X, cosClock * v.Y - sinClock * v.Z, sinClock * v.Y + cosClock * v.Z);
+        Vector3D Move(Vector3D arm) => Spin(arm + originM) - originM + shiftM;
+    }
+
+    internal void ClearStreamers()
+    {
+        _streamer = 0;
+        _streamerMoment = Vector3D.Zero;
+    }
+
+    internal struct Cursor
+    {
+        public int Cylinder;
+        public int Sphere;
+    }
+
+    private struct Term
+    {
+        public Vector3D Arm;
+        public Vector3D Axis;
+        public double Normal;
+        public double ReynoldsPerSpeed;
+        public double Friction;
+        public double Blunt;
+    }
+}

@@ -1,0 +1,110 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+
+namespace TyingClass.Balance.Towing;
+
+/// <summary>Restoring moment at a heel, N·m.</summary>
+public readonly record struct RightingPoint(double HeelRad, double RestoringNM);
+
+/// <summary>The righting curve: restoring moment against heel about the flow, pitch and yaw settled at every heel, as naval architects draw a ship's. Its slope at zero is K.</summary>
+public static class Righting
+{
+    /// <summary>From 0 to π. Ends early where the fly no longer settles in pitch and yaw.</summary>
+    /// <param name="upright">The symmetric attitude the heel is measured from.</param>
+    /// <param name="steps">Equal steps of heel, 2 or more.</param>
+    public static ImmutableArray<RightingPoint> Curve(TowedFly fly, Attitude upright, double speedMS, int steps)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        ArgumentOutOfRangeException.ThrowIfLessThan(steps, 2);
+        ImmutableArray<RightingPoint>.Builder points = ImmutableArray.CreateBuilder<RightingPoint>(steps + 1);
+        double pitch = 0, yaw = 0;
+        for (int i = 0; i <= steps; i++)
+        {
+            double heel = Math.PI * i / steps;
+            if (!TrySettle(fly, upright, speedMS, heel, ref pitch, ref yaw, out double restoring))
+            {
+                break;
+            }
+
+            points.Add(new RightingPoint(heel, restoring));
+        }
+
+        return points.ToImmutable();
+    }
+
+    /// <summary>The heel up to which the moment restores, rad: 0 when it never does, π when it always does.</summary>
+    public static double RangeRad(ImmutableArray<RightingPoint> curve)
+    {
+        for (int i = 1; i < curve.Length; i++)
+        {
+            double before = curve[i - 1].RestoringNM, here = curve[i].RestoringNM;
+            bool last = i == curve.Length - 1;
+            if (here < 0 && !(last && curve[i].HeelRad > 3.1))
+            {
+                return i == 1 ? 0 : curve[i - 1].HeelRad + (curve[i].HeelRad - curve[i - 1].HeelRad) * before / (before - here);
+            }
+        }
+
+        return curve.IsEmpty ? 0 : curve[^1].HeelRad;
+    }
+
+    private static bool TrySettle(
+        TowedFly fly, Attitude upright, double speedMS, double heel, ref double pitch, ref double yaw, out double restoringNM)
+    {
+        double rate = 0;
+        for (int step = 0; step < 200; step++)
+        {
+            Attitude at = Heeled(upright, heel, pitch, yaw);
+            Linearized loads = fly.Linearize(at, speedMS);
+            double my = Vector3D.Dot(loads.MomentNM, at.Across), mz = Vector3D.Dot(loads.MomentNM, at.Up);
+            restoringNM = -Vector3D.Dot(loads.MomentNM, at.Flow);
+            double size = Math.Sqrt(my * my + mz * mz);
+            if (size <= 10 * Settling.ResidualNM(fly, loads.DragN.Length))
+            {
+                return true;
+            }
+
+            // Turning on by world pitch and by yaw about the plumb line; the pitch axis itself yaws with the fly.
+            (double sin, double cos) = Math.SinCos(yaw);
+            Vector3D pitchAxis = cos * at.Across - sin * at.Flow;
+            double yy = Component(at.Across, pitchAxis, at, loads), yz = Component(at.Across, at.Up, at, loads);
+            double zy = Component(at.Up, pitchAxis, at, loads), zz = Component(at.Up, at.Up, at, loads);
+            double stiffness = Math.Sqrt(yy * yy + yz * yz + zy * zy + zz * zz);
+            bool stable = yy + zz < 0 && yy * zz - yz * zy > 0;
+            rate = stable ? (size < 0.1 * stiffness ? 0 : stiffness * 0.2) : stiffness * 1.2;
+            double a = rate - yy, d = rate - zz, determinant = a * d - yz * zy;
+            if (determinant == 0 || !double.IsFinite(determinant))
+            {
+                break;
+            }
+
+            double dPitch = (my * d + yz * mz) / determinant, dYaw = (a * mz + zy * my) / determinant;
+            double length = Math.Sqrt(dPitch * dPitch + dYaw * dYaw);
+            double shorten = length > 0.3 ? 0.3 / length : 1;
+            pitch += shorten * dPitch;
+            yaw += shorten * dYaw;
+        }
+
+        restoringNM = double.NaN;
+        return false;
+    }
+
+    // R = R_z(yaw) R_y(pitch) R_x(heel) R_0, written as what the flow and up become in the hook frame.
+    private static Attitude Heeled(Attitude upright, double heel, double pitch, double yaw)
+    {
+        return new Attitude(Back(Vector3D.UnitX), Back(Vector3D.UnitZ));
+
+        Vector3D Back(Vector3D world)
+        {
+            Vector3D v = world
+                .RotatedAbout(Vector3D.UnitZ, -yaw)
+                .RotatedAbout(Vector3D.UnitY, -pitch)
+                .RotatedAbout(Vector3D.UnitX, -heel);
+            return v.X * upright.Flow + v.Y * upright.Across + v.Z * upright.Up;
+        }
+    }
+
+    private static double Component(Vector3D axis, Vector3D turnAxis, in Attitude attitude, in Linearized loads) =>
+        Vector3D.Dot(axis, loads.Turning * turnAxis + Vector3D.Cross(turnAxis, loads.MomentNM));
+}

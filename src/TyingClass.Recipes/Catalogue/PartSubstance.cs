@@ -1,0 +1,13 @@
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Catalogue;
+
+/// <summary>What a part is made of, once the recipe and the table have both been asked.</summary>
+internal static class PartSubstance
+{
+    /// <summary>The named material, or the kind's usual one.</summary>
+    public static Material Of(PartSpec part) => Materials.Find(part.Material ?? PartScale.UsualMaterial(part.Kind));
+
+    /// <summary>A stated density wins over the table's, kg/m³.</summary>
+    public static double DensityKgM3(PartSpec part) => part.DensityKgM3 ?? Of(part).DensityKgM3;
+}
