@@ -36,6 +36,8 @@ public sealed record BalanceReport
 
     public required HangReport Hang { get; init; }
 
+    public required CastingReport Casting { get; init; }
+
     /// <summary>Fresh first, then soaked.</summary>
     public required ImmutableArray<StateReport> States { get; init; }
 
@@ -83,11 +85,14 @@ public sealed record StateReport
 
     public required LevelLineKeel? LevelLineKeelMm { get; init; }
 
-    /// <summary>Towed at each speed of the range, slowest first, then followed by nothing else: see <see cref="AtFishingSpeed"/> for the recipe's own.</summary>
+    /// <summary>Towed at each speed of the range, slowest first; see <see cref="AtFishingSpeed"/> for the recipe's own.</summary>
     public required ImmutableArray<TowReport> Tow { get; init; }
 
     /// <summary>Towed at the recipe's own speed.</summary>
     public required TowReport AtFishingSpeed { get; init; }
+
+    /// <summary>Pitch at the recipe's own speed if the leader were tied with a loop, degrees; null when it is.</summary>
+    public required double? PitchOnALoopDeg { get; init; }
 
     /// <summary>Every stable attitude found at the recipe's own speed, the commonest first.</summary>
     public required ImmutableArray<StableAttitude> Attitudes { get; init; }
@@ -95,7 +100,8 @@ public sealed record StateReport
     /// <summary>Restoring moment against heel about the line of pull, from the intended attitude.</summary>
     public required RollCurve Roll { get; init; }
 
-    public required SinkReport Sink { get; init; }
+    /// <summary>Null when it hangs still in the water, or never settles.</summary>
+    public required SinkReport? Sink { get; init; }
 
     /// <summary>Each part's share of the keel moment (keel height × wet weight) of the intended attitude, g·mm; sums to the total.</summary>
     public required ImmutableArray<LedgerEntry> Ledger { get; init; }
@@ -109,6 +115,9 @@ public sealed record StateReport
 public sealed record TowReport
 {
     public required double SpeedMS { get; init; }
+
+    /// <summary>False when the fly never comes to rest at this speed: it spins, and pitch and lean are only where it was last.</summary>
+    public required bool Settles { get; init; }
 
     /// <summary>Positive nose up. Of the attitude it settles in from the intended one.</summary>
     public required double PitchDeg { get; init; }
@@ -149,10 +158,28 @@ public readonly record struct StableAttitude(double PitchDeg, double LeanDeg, do
 /// <param name="DepthAfter5sM">From rest, m.</param>
 /// <param name="Depth">Depth against time from rest.</param>
 public sealed record SinkReport(
-    double RateMS, double PitchDeg, double LeanDeg, double DepthAfter5sM, ImmutableArray<DepthPoint> Depth);
+    double RateMS, double PitchDeg, double LeanDeg, double DepthAfter5sM, ImmutableArray<DepthPoint> Depth)
+{
+    /// <summary>Depth after a pause, m, between the reported points.</summary>
+    /// <param name="pauseS">0 to the last reported time.</param>
+    public double DepthAfterM(double pauseS)
+    {
+        Require.InRange(pauseS, 0, Depth[^1].TimeS, nameof(pauseS));
+        int i = 1;
+        while (Depth[i].TimeS < pauseS)
+        {
+            i++;
+        }
+
+        double share = (pauseS - Depth[i - 1].TimeS) / (Depth[i].TimeS - Depth[i - 1].TimeS);
+        return Depth[i - 1].DepthM + share * (Depth[i].DepthM - Depth[i - 1].DepthM);
+    }
+}
 
 public readonly record struct DepthPoint(double TimeS, double DepthM);
 
+/// <param name="Part">As the recipe names it; "knot" for a cinched leader.</param>
+/// <param name="KeelMomentGmm">Positive helps the intended attitude.</param>
 public readonly record struct LedgerEntry(string Part, double KeelMomentGmm);
 
 /// <param name="Points">Heel from 0° to 180°.</param>

@@ -17,7 +17,7 @@ public static class Releases
     /// <summary>Stable attitudes, the commonest first. Shares sum to under 1 when some releases never settle.</summary>
     public static ImmutableArray<Basin> StableAttitudes(TowedFly fly, double speedMS)
     {
-        List<(Rest Rest, int Count)> found = [];
+        List<(Rest At, int Count)> found = [];
         foreach (Attitude start in Starts)
         {
             if (!Settling.TryFindRest(fly, speedMS, start, out Rest rest) || !rest.IsStable)
@@ -25,18 +25,18 @@ public static class Releases
                 continue;
             }
 
-            int i = found.FindIndex(f => f.Rest.Attitude.AngleTo(rest.Attitude) < SameAttitudeRad);
+            int i = found.FindIndex(f => f.At.Attitude.AngleTo(rest.Attitude) < SameAttitudeRad);
             if (i < 0)
             {
                 found.Add((rest, 1));
             }
             else
             {
-                found[i] = (found[i].Rest, found[i].Count + 1);
+                found[i] = (found[i].At, found[i].Count + 1);
             }
         }
 
-        return [.. found.OrderByDescending(f => f.Count).Select(f => new Basin(f.Rest, f.Count / (double)Starts.Length))];
+        return [.. found.OrderByDescending(f => f.Count).Select(f => new Basin(f.At, f.Count / (double)Starts.Length))];
     }
 
     private static ImmutableArray<Attitude> MakeStarts()

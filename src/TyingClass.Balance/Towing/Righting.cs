@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 
 namespace TyingClass.Balance.Towing;

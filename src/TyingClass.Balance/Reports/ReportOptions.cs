@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Balance.Reports;
+
+/// <summary>What to work out and how finely.</summary>
+public sealed record ReportOptions
+{
+    public static ReportOptions Default { get; } = new();
+
+    /// <summary>The range a fisher uses, m/s, slowest first.</summary>
+    public ImmutableArray<double> SpeedsMS { get; init; } = [0.1, 0.2, 0.3, 0.4, 0.6, 0.8, 1.1, 1.5];
+
+    public TyingAccuracy Accuracy { get; init; } = TyingAccuracy.Practiced;
+
+    /// <summary>Flies in the tolerance sample, 1 or more.</summary>
+    public int Flies { get; init; } = 1000;
+
+    /// <summary>Seed of the tolerance sample: the same seed, the same flies.</summary>
+    public int Seed { get; init; } = 20260101;
+
+    /// <summary>Seconds of soaking of the fresh state.</summary>
+    public double FreshSoakS { get; init; }
+}

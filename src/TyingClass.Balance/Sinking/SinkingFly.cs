@@ -1,0 +1,224 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Fluid;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Towing;
+
+namespace TyingClass.Balance.Sinking;
+
+/// <summary>How a fly sinks on a slack line once it has settled.</summary>
+/// <param name="Up">Up in the hook frame.</param>
+/// <param name="FlowMS">Water past the fly, hook frame, m/s.</param>
+public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsStable)
+{
+    /// <summary>Vertical rate, m/s, positive down.</summary>
+    public double RateMS => Vector3D.Dot(FlowMS, Up);
+
+    public double PitchRad => Math.Asin(Math.Clamp(-Up.X, -1, 1));
+
+    public double LeanRad(Intent intent)
+    {
+        double roll = Math.Abs(Math.Atan2(Up.Y, Up.Z));
+        return intent == Intent.PointDown ? roll : Math.PI - roll;
+    }
+}
+
+/// <summary>A fly on a slack line in still water. Drag balances wet weight, and moments about the mass center vanish; the fly may glide aside as it sinks.</summary>
+/// <remarks>In the hook frame drag depends on the flow alone, so for each direction of up the flow follows from F(w) = W' up. A turn about the plumb line changes nothing and is left out of the unknowns; a lopsided fly's slow spin is ignored.</remarks>
+public sealed class SinkingFly
+{
+    private readonly DragField _drag;
+    private readonly double _wetWeightN;
+    private readonly Vector3D _wetMoment;
+    private readonly double _knotStiffness;
+    private readonly double _leaderDragPerSpeed2;
+    private readonly double _leaderReynoldsPerSpeed;
+    private readonly double _massKg;
+    private readonly Vector3D _massCenter;
+    private readonly Vector3D _towPoint;
+    private readonly double _momentScale;
+
+    public SinkingFly(FlyBody body, FishingConditions conditions, double soakS)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        MassMoments moments = MassMoments.Of(body.Parts, soakS);
+        double density = conditions.Water.DensityKgM3;
+        _massCenter = moments.MassCenterM;
+        _towPoint = body.TowPointM;
+        _massKg = moments.MassKg + (double.IsPositiveInfinity(soakS) ? body.Parts.Sum(p => p.HeldWaterKg) : 0);
+        _wetWeightN = moments.WetMassKg(density) * Standard.GravityMS2;
+        _wetMoment = moments.WetMomentKgM(density, _massCenter);
+        _drag = new DragField(body.Parts.SelectMany(p => p.Drag), conditions.Water, _massCenter);
+        _knotStiffness = conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0;
+        _leaderDragPerSpeed2 = density / 2 * conditions.Leader.DiameterM;
+        _leaderReynoldsPerSpeed = density * conditions.Leader.DiameterM / conditions.Water.ViscosityPaS;
+        _momentScale = Math.Max(Math.Abs(_wetWeightN) * body.ShankLengthM, Standard.GravityMS2 * _wetMoment.Length);
+    }
+
+    /// <summary>The steady sink reached from an attitude. False when the fly is so near neutral that it hardly moves, or does not settle.</summary>
+    public bool TryFindSteady(Vector3D up, out SteadySink steady)
+    {
+        steady = default;
+        if (Math.Abs(_wetWeightN) < 1e-3 * _massKg * Standard.GravityMS2)
+        {
+            return false;
+        }
+
+        Vector3D flow = Math.Sign(_wetWeightN) * 0.2 * up;
+        double rate = double.NaN;
+        for (int step = 0; step < 300; step++)
+        {
+            if (!TryBalance(up, ref flow, out Derivatives d))
+            {
+                return false;
+            }
+
+            // Two directions square to up span the turns that matter; turning about -b moves up toward a.
+            Vector3D a = Vector3D.Cross(up, Math.Abs(up.X) < 0.7 ? Vector3D.UnitX : Vector3D.UnitY).Normalized();
+            Vector3D b = Vector3D.Cross(up, a);
+            Vector3D moment = d.Wrench.MomentNM + Standard.GravityMS2 * Vector3D.Cross(up, _wetMoment);
+            double ma = Vector3D.Dot(moment, a), mb = Vector3D.Dot(moment, b);
+            Vector3D ja = Turn(a, up, d), jb = Turn(b, up, d);
+            double aa = Vector3D.Dot(ja, a), ba = Vector3D.Dot(ja, b), ab = Vector3D.Dot(jb, a), bb = Vector3D.Dot(jb, b);
+            double stiffness = Math.Sqrt(aa * aa + ab * ab + ba * ba + bb * bb);
+            double size = Math.Sqrt(ma * ma + mb * mb);
+            bool stable = aa + bb < 0 && aa * bb - ab * ba > 0;
+            if (size <= 1e-9 * _momentScale)
+            {
+                steady = new SteadySink(up, flow, stable);
+                return true;
+            }
+
+            rate = !stable ? 1.2 * stiffness : size < 0.05 * stiffness ? 0 : 0.3 * stiffness;
+            double p = rate - aa, q = rate - bb, determinant = p * q - ab * ba;
+            if (determinant == 0 || !double.IsFinite(determinant))
+            {
+                return false;
+            }
+
+            double ta = (ma * q + ab * mb) / determinant, tb = (p * mb + ba * ma) / determinant;
+            Vector3D turn = ta * a + tb * b;
+            double length = turn.Length;
+            if (length > 0.3)
+            {
+                turn *= 0.3 / length;
+                length = 0.3;
+            }
+
+            if (length > 0)
+            {
+                Vector3D axis = turn / turn.Length;
+                up = up.RotatedAbout(axis, -length).Normalized();
+                flow = flow.RotatedAbout(axis, -length);
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Depth against time from rest at the attitude of the steady sink: M dv/dt = W' - drag(v). The water set in motion with the fly (added mass) is left out.</summary>
+    /// <param name="steady">From <see cref="TryFindSteady"/>.</param>
+    /// <param name="untilS">Length of the pause, s.</param>
+    /// <param name="points">How many equal steps to report.</param>
+    public ImmutableArray<(double TimeS, double DepthM)> DepthFromRest(SteadySink steady, double untilS, int points)
+    {
+        double terminal = steady.FlowMS.Length;
+        ImmutableArray<(double, double)>.Builder result = ImmutableArray.CreateBuilder<(double, double)>(points + 1);
+        result.Add((0, 0));
+        if (terminal == 0)
+        {
+            return result.ToImmutable();
+        }
+
+        Vector3D way = steady.FlowMS / terminal;
+        double drive = Vector3D.Dot(Total(steady.FlowMS).ForceN, way);
+        double verticalShare = Vector3D.Dot(way, steady.Up);
+        double time = 0, speed = 0, gone = 0, scale = _massKg * terminal / drive;
+        bool settled = false;
+        for (int i = 1; i <= points; i++)
+        {
+            double end = untilS * i / points;
+            while (!settled && time < end - 1e-12)
+            {
+                double h = Math.Min(0.2 * scale, end - time);
+                double k1 = Acceleration(speed), k2 = Acceleration(speed + h / 2 * k1);
+                double k3 = Acceleration(speed + h / 2 * k2), k4 = Acceleration(speed + h * k3);
+                gone += h * speed + h * h / 6 * (k1 + k2 + k3);
+                speed += h / 6 * (k1 + 2 * k2 + 2 * k3 + k4);
+                time += h;
+                settled = Math.Abs(speed - terminal) < 1e-6 * terminal;
+            }
+
+            if (settled)
+            {
+                gone += terminal * (end - time);
+                time = end;
+            }
+
+            result.Add((end, gone * verticalShare));
+        }
+
+        return result.ToImmutable();
+
+        double Acceleration(double v) => (drive - (v > 0 ? Vector3D.Dot(Total(v * way).ForceN, way) : 0)) / _massKg;
+    }
+
+    private readonly record struct Derivatives(Wrench Wrench, Matrix3 Force, Matrix3 Moment);
+
+    private Vector3D Turn(Vector3D axis, Vector3D up, in Derivatives d)
+    {
+        Vector3D upChange = -Vector3D.Cross(axis, up);
+        Vector3D flowChange = d.Force.TrySolve(_wetWeightN * upChange, out Vector3D solved) ? solved : Vector3D.Zero;
+        return d.Moment * flowChange + Standard.GravityMS2 * Vector3D.Cross(upChange, _wetMoment);
+    }
+
+    // Newton on F(w) = W' up. Drag grows as about the square of speed, so an overlong flow shrinks by about half a step and cannot diverge; a turn of the flow is limited instead.
+    private bool TryBalance(Vector3D up, ref Vector3D flow, out Derivatives derivatives)
+    {
+        Vector3D wanted = _wetWeightN * up;
+        for (int i = 0; i < 60; i++)
+        {
+            derivatives = Differentiate(flow);
+            Vector3D missing = wanted - derivatives.Wrench.ForceN;
+            if (missing.Length <= 1e-11 * Math.Abs(_wetWeightN))
+            {
+                return true;
+            }
+
+            if (!derivatives.Force.TrySolve(missing, out Vector3D change))
+            {
+                return false;
+            }
+
+            double limit = 0.7 * flow.Length, length = change.Length;
+            flow += length > limit ? limit / length * change : change;
+        }
+
+        derivatives = Differentiate(flow);
+        return (wanted - derivatives.Wrench.ForceN).Length <= 1e-7 * Math.Abs(_wetWeightN);
+    }
+
+    private Derivatives Differentiate(Vector3D flow)
+    {
+        Wrench here = Total(flow);
+        double h = 1e-6 * flow.Length;
+        Wrench x = (Total(flow + new Vector3D(h, 0, 0)) - here) / h;
+        Wrench y = (Total(flow + new Vector3D(0, h, 0)) - here) / h;
+        Wrench z = (Total(flow + new Vector3D(0, 0, h)) - here) / h;
+        return new Derivatives(here, new Matrix3(x.ForceN, y.ForceN, z.ForceN), new Matrix3(x.MomentNM, y.MomentNM, z.MomentNM));
+    }
+
+    private Wrench Total(Vector3D flow)
+    {
+        Wrench drag = _drag.At(flow);
+        if (_knotStiffness == 0)
+        {
+            return drag;
+        }
+
+        double speed = flow.Length;
+        double perLength = _leaderDragPerSpeed2 * DragTable.Cylinder.At(speed * _leaderReynoldsPerSpeed) * speed * speed;
+        Wrench leader = SlackLeader.On(flow, perLength, _knotStiffness);
+        return drag + new Wrench(leader.ForceN, leader.MomentNM + Vector3D.Cross(_towPoint - _massCenter, leader.ForceN));
+    }
+}

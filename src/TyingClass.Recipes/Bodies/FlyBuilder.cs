@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using TyingClass.Balance;
+using TyingClass.Balance.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Bodies;
+
+/// <summary>Turns a recipe into a body of small elements (docs/formulas-body.md has every formula).</summary>
+public static class FlyBuilder
+{
+    /// <param name="recipe">As parsed; what it leaves out is filled in from the catalogue and listed.</param>
+    /// <param name="refinement">Multiplies the number of drag elements, 1 to 64: a check that 1 is fine enough.</param>
+    /// <exception cref="ArgumentException">A hook or material the catalogue cannot make sense of; the parser reports these first.</exception>
+    public static BuiltFly Build(Recipe recipe, int refinement = 1)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        Require.InRange(refinement, 1, 64, nameof(refinement));
+        AssumptionLog log = new();
+        ResolvedHook hook = HookScale.Resolve(recipe.Hook);
+        HookAssumptions.Add(recipe.Hook, hook, log);
+
+        ImmutableArray<string> names = Names(recipe.Parts);
+        ImmutableArray<PartDimensions> dimensions = [.. recipe.Parts.Select((part, i) =>
+        {
+            log.Part = names[i];
+            return PartDimensions.Of(part, hook, log);
+        })];
+        Sheaths sheaths = new(AllSheaths(recipe.Parts, dimensions, hook));
+        List<BodyPart> parts = [HookBuilder.Build(hook, recipe.Hook.MassKg, sheaths.ExposedRuns(-1), refinement)];
+        for (int i = 0; i < names.Length; i++)
+        {
+            log.Part = names[i];
+            parts.Add(BuildPart(new PartContext(i, recipe.Parts[i], names[i], dimensions[i], hook, sheaths, log, refinement)));
+        }
+
+        FishingConditions conditions = FishingBuilder.Build(recipe.Fishing, log);
+        return new BuiltFly(new FlyBody([.. parts], hook.TowPointM, hook.ShankM, recipe.Intent), conditions, [.. log.All], hook);
+    }
+
+    /// <summary>"wing", then "wing 2": each part's name in the body and in the ledger, in tying order.</summary>
+    public static ImmutableArray<string> Names(ImmutableArray<PartSpec> parts) =>
+        [.. parts.Select((part, i) => parts.Take(i).Count(earlier => earlier.Kind == part.Kind) is > 0 and var before
+            ? $"{KindName(part.Kind)} {before + 1}"
+            : KindName(part.Kind))];
+
+    private static string KindName(PartKind kind) => kind == PartKind.DumbbellEyes ? "dumbbell eyes" : kind.ToString().ToLowerInvariant();
+
+    private static BodyPart BuildPart(PartContext part)
+    {
+        SubstanceAssumptions.Add(part.Spec, part.Log);
+        PartDraft draft = new(part.Name);
+        Action<PartContext, PartDraft> add = part.Spec.Kind switch
+        {
+            PartKind.Bead => WeightBuilder.AddBead,
+            PartKind.Cone => WeightBuilder.AddCone,
+            PartKind.DumbbellEyes => WeightBuilder.AddDumbbell,
+            PartKind.Wraps => WeightBuilder.AddWraps,
+            PartKind.Hackle => SleeveBuilder.AddHackle,
+            PartKind.Wing or PartKind.Tail => StrandBuilder.AddWingOrTail,
+            PartKind.Legs => StrandBuilder.AddLegs,
+            _ => SleeveBuilder.AddSleeve,
+        };
+        add(part, draft);
+        return RigidMotion.Apply(draft.ToPart(), part.Spec);
+    }
+
+    // Hackle is too thin to hide what is under it; what sits on top of or under the shank leaves it bare to the water on the other side.
+    private static ImmutableArray<Sheath> AllSheaths(ImmutableArray<PartSpec> parts, ImmutableArray<PartDimensions> dimensions, ResolvedHook hook)
+    {
+        ImmutableArray<Sheath>.Builder all = ImmutableArray.CreateBuilder<Sheath>();
+        all.Add(new Sheath(-1, 0, hook.ShankM, hook.WireM, IsSeat: true));
+        for (int i = 0; i < parts.Length; i++)
+        {
+            PartDimensions d = dimensions[i];
+            double? outerM = parts[i].Kind switch
+            {
+                PartKind.Bead or PartKind.Cone => d.SizeM,
+                PartKind.Wraps => WrapLayer.OuterDiameterM(d, hook),
+                PartKind.Body or PartKind.Foam or PartKind.Resin when parts[i].Side is null or Side.Around => d.SizeM,
+                _ => null,
+            };
+            if (outerM is { } m) all.Add(new Sheath(i, d.FrontM, d.RearM, m, !PartExtents.TakesTheShankAlone(parts[i].Kind)));
+        }
+
+        return all.ToImmutable();
+    }
+}

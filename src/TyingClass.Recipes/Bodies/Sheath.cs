@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Recipes.Bodies;
+
+/// <summary>A stretch of the fly of circular section about the shank: the bare shank itself (owner -1), or the part of that index.</summary>
+internal readonly record struct Sheath(int Owner, double FrontM, double RearM, double DiameterM, bool IsSeat);
+
+/// <summary>Which sheath the water meets where: at every place the widest, the later one of equals.</summary>
+internal sealed class Sheaths(ImmutableArray<Sheath> all)
+{
+    /// <summary>Shorter leftovers are rounding, not fly.</summary>
+    private const double ShortestM = 1e-9;
+
+    /// <summary>The stretches of one sheath that no wider one hides, front to rear.</summary>
+    public IEnumerable<(double FrontM, double RearM)> ExposedRuns(int owner)
+    {
+        Sheath own = all.First(s => s.Owner == owner);
+        double frontM = own.FrontM;
+        foreach (Sheath hiding in all.Where(s => Hides(s, own)).OrderBy(s => s.FrontM))
+        {
+            double stopM = Math.Min(hiding.FrontM, own.RearM);
+            if (stopM - frontM > ShortestM) yield return (frontM, stopM);
+            frontM = Math.Max(frontM, hiding.RearM);
+        }
+
+        if (own.RearM - frontM > ShortestM) yield return (frontM, own.RearM);
+    }
+
+    /// <summary>Share of a section of this diameter, starting at <paramref name="frontM"/>, that stands proud of what is just in front of it, 0 to 1.</summary>
+    public double ProudShare(double frontM, double diameterM)
+    {
+        double inFrontM = all.Where(s => s.FrontM < frontM - ShortestM && s.RearM > frontM - 2 * ShortestM)
+            .Select(s => s.DiameterM).DefaultIfEmpty(0).Max();
+        return Math.Max(0, 1 - inFrontM * inFrontM / (diameterM * diameterM));
+    }
+
+    /// <summary>Radius of what a part tied in over this stretch sits on: the widest thing tied before it. Beads and cones are no seat.</summary>
+    public double SeatRadiusM(int owner, double frontM, double rearM) =>
+        all.Where(s => s.IsSeat && s.Owner < owner && s.FrontM < rearM && s.RearM > frontM || s.Owner == -1).Max(s => s.DiameterM) / 2;
+
+    /// <summary>Volume inside this stretch already taken by what was tied before, m³.</summary>
+    public double FilledVolumeM3(int owner, double frontM, double rearM)
+    {
+        ImmutableArray<Sheath> inner = [.. all.Where(s => s.Owner < owner && s.FrontM < rearM && s.RearM > frontM)];
+        double[] cuts = [.. inner.SelectMany(s => new[] { s.FrontM, s.RearM }).Append(frontM).Append(rearM)
+            .Where(x => x >= frontM && x <= rearM).Distinct().Order()];
+        double volumeM3 = 0;
+        foreach ((double from, double to) in cuts.Zip(cuts.Skip(1)))
+        {
+            double middle = (from + to) / 2;
+            double widestM = inner.Where(s => s.FrontM < middle && s.RearM > middle).Select(s => s.DiameterM).DefaultIfEmpty(0).Max();
+            volumeM3 += Math.PI / 4 * widestM * widestM * (to - from);
+        }
+
+        return volumeM3;
+    }
+
+    private static bool Hides(Sheath other, Sheath own) =>
+        other.Owner != own.Owner && other.FrontM < own.RearM && other.RearM > own.FrontM
+        && (other.DiameterM > own.DiameterM || (other.DiameterM == own.DiameterM && other.Owner > own.Owner));
+}

@@ -1,0 +1,38 @@
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Shapes;
+
+namespace TyingClass.Recipes.Bodies;
+
+/// <summary>A short stretch of a wire's center line: its centroid, its true length, and the direction of its chord.</summary>
+internal readonly record struct WirePiece(Vector3D CentroidM, Vector3D Direction, double LengthM)
+{
+    /// <summary>Cuts the arc center + cos t · U + sin t · V into pieces of equal t. A piece keeps the arc's exact length and centroid, so sums over pieces are exact too.</summary>
+    /// <param name="semiU">Semi-axis U, m; perpendicular to <paramref name="semiV"/>.</param>
+    public static IEnumerable<WirePiece> Arc(Vector3D centerM, Vector3D semiU, Vector3D semiV, double fromRad, double toRad, int pieces)
+    {
+        double step = (toRad - fromRad) / pieces;
+        for (int i = 0; i < pieces; i++)
+        {
+            double startRad = fromRad + i * step;
+            (double sin0, double cos0) = Math.SinCos(startRad);
+            (double sin1, double cos1) = Math.SinCos(startRad + step);
+            Vector3D chord = (cos1 - cos0) * semiU + (sin1 - sin0) * semiV;
+            (double lengthM, double alongU, double alongV) = Centroid(semiU.Length, semiV.Length, startRad, step);
+            yield return new WirePiece(
+                centerM + alongU * semiU.Normalized() + alongV * semiV.Normalized(), chord.Normalized(), lengthM);
+        }
+    }
+
+    private static (double LengthM, double AlongU, double AlongV) Centroid(double uM, double vM, double startRad, double stepRad)
+    {
+        if (Math.Abs(uM - vM) > 1e-12 * uM)
+        {
+            EllipticArc arc = new(uM, vM, startRad, startRad + stepRad);
+            return (arc.LengthM, arc.CentroidXM, arc.CentroidYM);
+        }
+
+        double halfRad = Math.Abs(stepRad) / 2, fromCenterM = Arcs.CentroidM(uM, halfRad);
+        (double sin, double cos) = Math.SinCos(startRad + stepRad / 2);
+        return (Arcs.LengthM(uM, halfRad), fromCenterM * cos, fromCenterM * sin);
+    }
+}
