@@ -50,7 +50,7 @@ internal static class SleeveArt
         {
             return (Tone.Resin, ink =>
             {
-                ink.Wash(Streak(sleeve, shape, radius), Tone.Gleam, 0.9);
+                ink.Wash(Streak(sleeve, shape), Tone.Gleam, 0.9);
                 ink.Line(shape.OutlinePath(), 0.9);
             });
         }
@@ -70,7 +70,7 @@ internal static class SleeveArt
                 {
                     ink.Hatch(shape.Rings(Math.Max(2.6 * ink.PenMm, sleeve.Material == "tinsel" ? 0.8 : 0.45), 2, chance), 0.5, 0.55);
                     ink.Hatch(shape.Rings(2.2 * ink.PenMm, -0.2, chance), 0.5);
-                    ink.Wash(Streak(sleeve, shape, radius), Tone.Gleam, sleeve.Material == "floss" ? 0.35 : 0.75);
+                    ink.Wash(Streak(sleeve, shape), Tone.Gleam, sleeve.Material == "floss" ? 0.35 : 0.75);
                     ink.Line(shape.OutlinePath(), 0.9);
                 });
             default:
@@ -128,14 +128,12 @@ internal static class SleeveArt
         return path;
     }
 
-    private static PathText Streak(Limb sleeve, Lathe shape, double radius)
+    private static PathText Streak(Limb sleeve, Lathe shape)
     {
         Vector3D half = (sleeve.View.Light + sleeve.View.Toward).Normalized(), outward = new(0, half.Y, half.Z);
         if (outward.Length < 0.3)
             return new PathText();
         outward = outward.Normalized();
-        double z = shape.Surface(0.5 * sleeve.LengthMm, 0).Place.Z;
-        _ = z;
         Point At(double share, double turn)
         {
             Vector3D o = outward.RotatedAbout(Vector3D.UnitX, turn);
@@ -144,7 +142,6 @@ internal static class SleeveArt
             return sleeve.View.At(middle + r * o);
         }
 
-        _ = radius;
         return new PathText().Smooth([At(0.18, 0), At(0.45, 0.09), At(0.8, 0.02), At(0.45, -0.07)], closed: true);
     }
 }

@@ -34,8 +34,6 @@ internal static class WeightArt
         Lathe shape = new(
             cone.View, cone.Place(cone.FrontMm, 0, 0), Vector3D.UnitX,
             (0, nose), (cone.LengthMm - lip, wide - 0.02), (cone.LengthMm, wide));
-        Seeded chance = cone.Chance("hatch");
-        Vector3D bright = shape.Surface(0.2 * cone.LengthMm, 0).Place;
         yield return new Piece(shape.NearMm, cone.Name, shape.Outline, ink =>
         {
             Tone tone = Tone.Of(cone.Material);
