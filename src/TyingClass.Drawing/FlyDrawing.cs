@@ -1,4 +1,4 @@
-using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Reports;
 using TyingClass.Drawing.Plates;
 
 namespace TyingClass.Drawing;
@@ -7,5 +7,5 @@ namespace TyingClass.Drawing;
 public static class FlyDrawing
 {
     /// <summary>From the side, in the attitude it settles in when towed.</summary>
-    public static string Side(DrawnFly fly, BalanceReport report, DrawingOptions options) => new SidePlate(fly, report, options).ToSvg();
+    public static string Side(SolvedFly fly, DrawingOptions options) => new SidePlate(fly, options).ToSvg();
 }

@@ -1,3 +1,4 @@
+using TyingClass.Recipes.Reports;
 using System.Collections.Immutable;
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
@@ -50,13 +51,13 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 /// <summary>A fly measured for drawing, seen from one place.</summary>
 internal sealed class Anatomy
 {
-    public Anatomy(DrawnFly fly, View view, Vector3D trail)
+    public Anatomy(SolvedFly fly, View view, Vector3D trail)
     {
         (View, Trail) = (view, view.Attitude.ToHook(trail));
-        Hook = fly.Hook;
+        Hook = fly.Built.Hook;
         Seed = fly.Recipe.Name;
         ImmutableArray<string> names = FlyBuilder.Names(fly.Recipe.Parts);
-        Limbs = [.. fly.Recipe.Parts.Select((p, i) => new Limb(this, i, p, names[i], PartDimensions.Of(p, fly.Hook)))];
+        Limbs = [.. fly.Recipe.Parts.Select((p, i) => new Limb(this, i, p, names[i], PartDimensions.Of(p, fly.Built.Hook)))];
     }
 
     public View View { get; }

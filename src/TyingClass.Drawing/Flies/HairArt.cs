@@ -28,22 +28,23 @@ internal static class HairArt
                 continue;
             Point[] outline = [.. half.SelectMany(h => Enumerable.Range(0, 6).Select(i => limb.View.At(h.At(i / 5.0))))];
             double depth = half.Average(h => limb.View.Depth(h.At(0.4))) + (near ? 0.22 : -0.02);
-            yield return new Piece(depth, limb.Name, outline, ink => Strokes(ink, limb, half, tone, shiny, near));
+            yield return new Piece(depth, limb.Name, outline, ink => Strokes(ink, limb, line, half, tone, shiny, near));
         }
     }
 
-    private static void Strokes(Ink ink, Limb limb, Sweep[] hairs, Tone tone, bool shiny, bool near)
+    private static void Strokes(Ink ink, Limb limb, Sweep line, Sweep[] hairs, Tone tone, bool shiny, bool near)
     {
         PathText broad = new(), fine = new(), light = new();
         for (int i = 0; i < hairs.Length; i++)
         {
-            if (i % 2 == 0)
-                hairs[i].Cut(0.94).DrawOn(broad, limb.View);
-            hairs[i].DrawOn(i % 4 == 1 ? light : fine, limb.View);
+            hairs[i].Cut(0.97).DrawOn(broad, limb.View);
+            hairs[i].DrawOn(i % 5 == 1 ? light : fine, limb.View);
         }
 
-        ink.Brush(broad, tone, (shiny ? 1.2 : 3.2) * ink.PenMm, near ? 0.9 : 0.75);
-        ink.Line(fine, near ? 0.45 : 0.6, near ? 0.85 : 0.7);
-        ink.Brush(light, Tone.Gleam, (shiny ? 0.9 : 0.55) * ink.PenMm, shiny ? 0.95 : 0.6);
+        if (!shiny && hairs.Length > 4)
+            ink.Wash(Envelope.Of(limb.View, line, hairs, 0.8), tone, near ? 0.9 : 0.75);
+        ink.Brush(broad, tone, (shiny ? 1.1 : 1.5) * ink.PenMm, near ? 0.95 : 0.8);
+        ink.Line(fine, near ? 0.4 : 0.5, near ? 0.85 : 0.7);
+        ink.Brush(light, Tone.Gleam, (shiny ? 0.9 : 0.5) * ink.PenMm, shiny ? 0.95 : 0.6);
     }
 }

@@ -53,15 +53,16 @@ internal static class HookArt
         double barb = point + Math.Min(0.4 * length, 5.2 * fly.WireMm);
         View view = fly.View;
         Point shift = new(-0.1 * fly.WireMm, -0.18 * fly.WireMm);
-        Point[] run = [view.At(new(rear + 0.05, 0, z)), view.At(new(taper - 0.05, 0, z))];
+        Point[] run = [view.At(new(rear + 0.05, 0, z)), view.At(new(taper - 0.02, 0, z))];
         Point[] needle = Needle(view, taper, point, z, r);
-        Point[] sliver = [view.At(new(barb - 1.6 * r, 0, z + 0.8 * r)), view.At(new(barb + 1.5 * r, 0, z + 2.6 * r)), view.At(new(barb + 0.8 * r, 0, z + 0.9 * r))];
+        Point[] sliver = [view.At(new(barb - 2.2 * r, 0, z + 0.75 * r)), view.At(new(barb + 1.3 * r, 0, z + 2.0 * r)), view.At(new(barb + 0.2 * r, 0, z + 0.8 * r))];
         return new Piece(
             (view.Depth(new(rear, 0, z)) + view.Depth(new(point, 0, z))) / 2, "hook", [.. run, view.At(new(point, 0, z))],
             ink =>
             {
                 ink.Solid(new PathText().Polyline(sliver, closed: true));
-                ink.Solid(new PathText().Polyline(needle, closed: true));
+                ink.Wash(new PathText().Polyline(needle, closed: true), Tone.Steel);
+                ink.Line(new PathText().Polyline(needle, closed: true), 0.8);
                 ink.Wire(new PathText().Polyline(run), Tone.Steel, fly.WireMm, new PathText().Polyline([.. run.Select(p => p + shift)]));
             });
     }

@@ -80,7 +80,7 @@ internal sealed class Lathe
         PathText path = new();
         Vector3D light = view.Light, b = Vector3D.Cross(light, view.Toward).Normalized(), c = Vector3D.Cross(light, b);
         double step = Math.Max(0.07, spacingMm / radiusMm);
-        for (double polar = Math.PI * 0.54; polar < Math.PI * 0.9; polar += step)
+        for (double polar = Math.PI * 0.4; polar < Math.PI * 0.9; polar += polar < Math.PI * 0.52 ? 1.6 * step : step)
         {
             (double sin, double cos) = Math.SinCos(polar);
             Trace(
@@ -94,6 +94,24 @@ internal sealed class Lathe
         }
 
         return path;
+    }
+
+    /// <summary>The part of a ball in view that lies farther than an angle from the lamp: a crescent between that ring and the limb.</summary>
+    public PathText Crescent(Vector3D center, double radiusMm, double polarRad)
+    {
+        Vector3D light = view.Light, b = Vector3D.Cross(light, view.Toward).Normalized(), c = Vector3D.Cross(light, b);
+        (double sin, double cos) = Math.SinCos(polarRad);
+        // Symmetrical about the plane of lamp and onlooker, which the ring crosses at k = ±π/2; its seen half runs from limb to limb.
+        IEnumerable<Vector3D> ring = Enumerable.Range(0, 49).Select(i => -Math.PI / 2 + (i - 24) * Math.PI / 24)
+            .Select(k => cos * light + sin * (Math.Cos(k) * b + Math.Sin(k) * c)).Where(Sees);
+        Vector3D dark = (-light + Vector3D.Dot(light, view.Toward) * view.Toward).Normalized();
+        IEnumerable<Vector3D> limb = Enumerable.Range(0, 33).Select(i => Math.PI / 2 - i * Math.PI / 32)
+            .Select(k => Math.Cos(k) * dark + Math.Sin(k) * b).Where(n => Vector3D.Dot(n, light) <= cos);
+        Point[] inner = [.. ring.Select(n => view.At(center + radiusMm * n))], outer = [.. limb.Select(n => view.At(center + radiusMm * n))];
+        if (inner.Length < 2 || outer.Length < 2)
+            return new PathText();
+        bool turned = (inner[^1] - outer[0]).Length > (inner[^1] - outer[^1]).Length;
+        return new PathText().Polyline([.. inner, .. turned ? outer.Reverse() : outer], closed: true);
     }
 
     /// <summary>The disk at the front (true) or rear end, when it faces the onlooker: null when it does not.</summary>

@@ -26,7 +26,7 @@ internal static class LegArt
 
     public static IEnumerable<Piece> Rubber(Limb limb, Sweep[] strands)
     {
-        const double gauge = 0.55;
+        double gauge = Math.Clamp(0.04 * limb.LengthMm, 0.22, 0.65);
         foreach (Sweep strand in strands)
         {
             Point[] outline = [.. Enumerable.Range(0, 7).Select(i => limb.View.At(strand.At(i / 6.0)))];

@@ -13,21 +13,21 @@ internal static class PlumeArt
         Vector3D across = limb.Direct(Vector3D.UnitY);
         double length = (line.D - line.A).Length;
         List<Sweep> down = [], stems = [];
-        for (int i = 0; i < 15; i++)
+        for (int i = 0; i < 11; i++)
         {
             double side = chance.Bell(), up = chance.Bell(), wave = chance.Bell();
             Vector3D fan = side * 0.7 * across + up * outward;
             Sweep stem = line.Shifted(
-                0.02 * length * fan, 0.07 * length * fan + wave * 0.03 * length * outward,
-                0.11 * length * fan - wave * 0.05 * length * outward, 0.1 * length * fan + wave * 0.05 * length * outward).Cut(chance.Between(0.7, 1));
+                0.015 * length * fan, 0.05 * length * fan + wave * 0.03 * length * outward,
+                0.085 * length * fan - wave * 0.05 * length * outward, 0.075 * length * fan + wave * 0.05 * length * outward).Cut(chance.Between(0.72, 1));
             stems.Add(stem);
-            for (int k = 0; k < 20; k++)
+            for (int k = 0; k < 44; k++)
             {
-                double t = 0.18 + 0.82 * (k + chance.Next()) / 20, hand = k % 2 == 0 ? 1 : -1;
-                Vector3D along = stem.Tangent(t), off = (hand * outward + chance.Between(-0.7, 0.7) * across).Normalized();
-                double barb = 0.075 * length * chance.Between(0.6, 1.2) * (1.15 - 0.6 * t);
-                Vector3D root = stem.At(t), b = root + 0.5 * barb * (0.7 * along + off).Normalized();
-                down.Add(new Sweep(root, b, b + 0.2 * barb * along, b + barb * (along + 0.25 * off).Normalized()));
+                double t = 0.1 + 0.9 * (k + chance.Next()) / 44, hand = k % 2 == 0 ? 1 : -1;
+                Vector3D along = stem.Tangent(t), off = (hand * outward + chance.Between(-0.9, 0.9) * across).Normalized();
+                double barb = 0.14 * length * chance.Between(0.5, 1.2) * (1.1 - 0.5 * t), slant = chance.Between(0.18, 0.5);
+                Vector3D root = stem.At(t), b = root + 0.45 * barb * (along + slant * off).Normalized();
+                down.Add(new Sweep(root, b, b + 0.25 * barb * along, b + 0.6 * barb * (along + chance.Between(-0.2, 0.5) * off).Normalized()));
             }
         }
 
@@ -36,14 +36,14 @@ internal static class PlumeArt
         {
             PathText soft = new(), fine = new(), light = new(), stem = new();
             for (int i = 0; i < down.Count; i++)
-                down[i].DrawOn(i % 7 == 0 ? light : i % 2 == 0 ? soft : fine, limb.View);
+                down[i].DrawOn(i % 9 == 0 ? light : i % 9 < 5 ? soft : fine, limb.View);
             foreach (Sweep s in stems)
                 s.DrawOn(stem, limb.View);
-            ink.Brush(stem, limb.Fly.Dye(1), 3.4 * ink.PenMm, 0.7);
-            ink.Brush(soft, limb.Fly.Dye(1), 1.7 * ink.PenMm, 0.85);
-            ink.Line(stem, 0.4, 0.75);
-            ink.Line(fine, 0.35, 0.75);
-            ink.Brush(light, Tone.Gleam, 0.5 * ink.PenMm, 0.6);
+            ink.Wash(Envelope.Of(limb.View, line, stems, 0.85), limb.Fly.Dye(1), 0.55);
+            ink.Brush(soft, limb.Fly.Dye(1), 1.3 * ink.PenMm, 0.8);
+            ink.Line(fine, 0.32, 0.7);
+            ink.Line(stem, 0.4, 0.6);
+            ink.Brush(light, Tone.Gleam, 0.45 * ink.PenMm, 0.6);
         });
     }
 

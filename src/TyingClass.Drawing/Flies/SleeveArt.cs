@@ -21,7 +21,8 @@ internal static class SleeveArt
         yield return new Piece(depth, sleeve.Name, shape.Outline, ink =>
         {
             ink.Wash(shape.OutlinePath(), tone, clear ? 0.55 : 1);
-            ink.Wash(shape.Shadow(0.1), Tone.Shade, clear ? 0.1 : 0.2);
+            ink.Wash(shape.Shadow(-0.15), Tone.Shade, clear ? 0.06 : 0.1);
+            ink.Wash(shape.Shadow(0.2), Tone.Shade, clear ? 0.08 : 0.14);
             finish(ink);
         });
     }
@@ -34,7 +35,7 @@ internal static class SleeveArt
             (PartKind.Foam, _) or (_, "closed-cell foam" or "cork" or "balsa") => (0.72, 0.72, 6.0),
             (_, "floss" or "tinsel" or "nylon wire") => (0.9, 0.7, 4.0),
             (_, "chenille" or "wool") => (0.8, 0.8, 5.0),
-            _ => (0.72, 0.5, 3.0),
+            _ => (0.5, 0.42, 2.4),
         };
         for (int i = 0; i <= 16; i++)
         {
@@ -82,29 +83,29 @@ internal static class SleeveArt
     private static void Fuzz(Ink ink, Limb sleeve, Lathe shape, double radius, Seeded chance)
     {
         bool tufted = sleeve.Material is "chenille" or "deer hair";
-        double reach = (sleeve.Material switch { "chenille" => 0.34, "deer hair" => 0.3, "wool" => 0.22, _ => 0.42 }) * radius;
+        double reach = (sleeve.Material switch { "chenille" => 0.3, "deer hair" => 0.26, "wool" => 0.24, _ => 0.4 }) * radius;
         double comb = tufted ? 0.25 : 0.95;
-        int count = (int)Math.Clamp(sleeve.LengthMm * radius * 10, 90, 420);
+        int count = (int)Math.Clamp(sleeve.LengthMm * radius / (ink.PenMm * ink.PenMm) / 9, 260, 620);
         PathText dark = new(), tinted = new(), light = new();
         for (int i = 0; i < count; i++)
         {
             (Vector3D place, Vector3D normal) = shape.Surface(chance.Next() * sleeve.LengthMm, chance.Next() * 2 * Math.PI);
-            double length = reach * chance.Between(0.5, 1.35), swirl = chance.Between(-0.5, 0.5), lift = chance.Between(0.25, 1);
+            double length = reach * chance.Between(0.4, 1.3), swirl = chance.Between(-0.6, 0.6), lift = chance.Between(0.2, 1), pick = chance.Next();
             double seen = Vector3D.Dot(normal, sleeve.View.Toward);
-            if (seen < -0.25)
+            if (seen < -0.2)
                 continue;
             Vector3D over = Vector3D.Cross(Vector3D.UnitX, normal);
             Vector3D tip = place + length * (comb * Vector3D.UnitX + lift * normal + swirl * over).Normalized();
             Vector3D mid = place + 0.55 * length * (0.3 * comb * Vector3D.UnitX + normal).Normalized();
             double lit = Vector3D.Dot(normal, sleeve.View.Light);
-            PathText into = seen < 0.3 ? (chance.Next() < 0.5 ? dark : tinted) : lit < -0.05 + 0.3 * chance.Bell() * 0.5 ? dark : chance.Next() < 0.6 ? tinted : light;
+            // The rim stands out in ink and tint alike; on the surface the lamp decides.
+            PathText into = seen < 0.3 ? (pick < 0.6 ? dark : tinted) : pick < 0.25 + 0.55 * (0.45 - lit) ? dark : pick < 0.8 ? tinted : light;
             into.Move(sleeve.View.At(place)).Cubic(sleeve.View.At(mid), sleeve.View.At(mid), sleeve.View.At(tip));
         }
 
-        ink.Brush(tinted, sleeve.Fly.Dye(0), 1.1 * ink.PenMm);
-        ink.Brush(light, Tone.Gleam, 0.6 * ink.PenMm, 0.5);
-        ink.Line(tinted, 0.35, 0.6);
-        ink.Line(dark, 0.6, 0.9);
+        ink.Brush(tinted, sleeve.Fly.Dye(0), 0.9 * ink.PenMm);
+        ink.Brush(light, Tone.Gleam, 0.45 * ink.PenMm, 0.55);
+        ink.Line(dark, 0.42, 0.85);
     }
 
     private static PathText Pores(Limb sleeve, Lathe shape, Seeded chance)

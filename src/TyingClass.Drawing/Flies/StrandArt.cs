@@ -30,8 +30,8 @@ internal static class StrandArt
         "feather" => PlumeArt.Feather(limb, line, outward),
         "rubber" or "silicone rubber" => LegArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
         "flash" or "tinsel" => HairArt.Draw(limb, line, outward, strands: 16, spread: 0.05, Tone.Bright, shiny: true),
-        "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, strands: 64, spread: 0.055, limb.Fly.Dye(1), shiny: false),
-        _ => HairArt.Draw(limb, line, outward, strands: 58, spread: 0.07, limb.Fly.Dye(1), shiny: false),
+        "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, strands: 84, spread: 0.055, limb.Fly.Dye(1), shiny: false),
+        _ => HairArt.Draw(limb, line, outward, strands: 80, spread: 0.065, limb.Fly.Dye(1), shiny: false),
     };
 
     // Bound down at both ends: along the back of the body, then free behind the rear tie.

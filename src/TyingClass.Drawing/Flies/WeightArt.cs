@@ -19,7 +19,8 @@ internal static class WeightArt
         yield return new Piece(shape.NearMm, bead.Name, shape.Outline, ink =>
         {
             ink.Wash(shape.OutlinePath(), tone, glass ? 0.8 : 1);
-            ink.Wash(shape.Shadow(0.05), Tone.Shade, glass ? 0.12 : 0.2);
+            ink.Wash(shape.Crescent(center, bead.SizeMm / 2, 1.25), Tone.Shade, glass ? 0.08 : 0.13);
+            ink.Wash(shape.Crescent(center, bead.SizeMm / 2, 1.75), Tone.Shade, glass ? 0.1 : 0.16);
             ink.Hatch(shape.Crescents(center, bead.SizeMm / 2, 2.2 * ink.PenMm));
             Bore(ink, shape, bore / 2);
             Gleam(ink, bead.View, center, bead.SizeMm / 2);
@@ -38,8 +39,9 @@ internal static class WeightArt
         {
             Tone tone = Tone.Of(cone.Material);
             ink.Wash(shape.OutlinePath(), tone);
-            ink.Wash(shape.Shadow(0.05), Tone.Shade, 0.2);
-            ink.Hatch(shape.Rings(2.1 * ink.PenMm, -0.12, cone.Chance("hatch")));
+            ink.Wash(shape.Shadow(-0.2), Tone.Shade, 0.12);
+            ink.Wash(shape.Shadow(0.2), Tone.Shade, 0.16);
+            ink.Hatch(shape.Rings(2 * ink.PenMm, 0.12, cone.Chance("hatch")));
             if (shape.Face(front: true, nose) is { } face)
             {
                 ink.Wash(face, tone);
@@ -138,7 +140,7 @@ internal static class WeightArt
             return cone.View.At(cone.Place(cone.FrontMm + share * cone.LengthMm, r * o.Y, r * o.Z));
         }
 
-        ink.Wash(new PathText().Smooth([At(0.12, 0), At(0.5, 0.1), At(0.85, 0.13), At(0.85, -0.05), At(0.5, -0.08)], closed: true), Tone.Gleam, 0.8);
+        ink.Wash(new PathText().Polyline([At(0.1, 0), At(0.9, 0.07), At(0.9, -0.07)], closed: true), Tone.Gleam, 0.8);
     }
 
     private static PathText Spot(Point at, double radius) => new PathText().Smooth(

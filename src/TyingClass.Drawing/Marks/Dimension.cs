@@ -9,6 +9,8 @@ namespace TyingClass.Drawing.Marks;
 /// <param name="ColumnX">Where the dimension line stands.</param>
 internal sealed record Dimension(string Name, Point From, double HeightMm, double ColumnX)
 {
+    private const double HeadShare = 0.55;
+
     public double TopY => Math.Min(From.Y, From.Y - HeightMm);
 
     public double BottomY => Math.Max(From.Y, From.Y - HeightMm);
@@ -17,14 +19,17 @@ internal sealed record Dimension(string Name, Point From, double HeightMm, doubl
 
     public Box Box => new(Math.Min(ColumnX, From.X), TopY, Math.Max(ColumnX, From.X), BottomY);
 
+    /// <summary>Whether both arrow heads fit between the levels.</summary>
+    public bool IsRoomy(double letterMm) => BottomY - TopY > 2.4 * HeadShare * letterMm;
+
     public void Draw(Ink ink, double letterMm)
     {
         SvgCanvas canvas = ink.Canvas;
-        double over = ColumnX + Math.Sign(ColumnX - From.X) * 0.35 * letterMm, head = 0.55 * letterMm;
+        double over = ColumnX + Math.Sign(ColumnX - From.X) * 0.35 * letterMm, head = HeadShare * letterMm;
         canvas.Open("g", ("class", "fly-dimension"), ("data-mark", Name), ("data-height-mm", SvgCanvas.Exact(HeightMm)));
         PathText thin = new PathText().Move(From).Line(new Point(over, From.Y)).Move(new Point(From.X, From.Y - HeightMm)).Line(new Point(over, From.Y - HeightMm));
         Rule(canvas, thin, 0.5 * ink.PenMm);
-        bool roomy = BottomY - TopY > 2.4 * head;
+        bool roomy = IsRoomy(letterMm);
         double reach = roomy ? 0 : 2 * head;
         canvas.Element("line", ("class", "fly-dimension-line"), ("x1", E(ColumnX)), ("x2", E(ColumnX)), ("y1", E(TopY)), ("y2", E(BottomY)), ("stroke-width", E(0.9 * ink.PenMm)));
         if (!roomy)

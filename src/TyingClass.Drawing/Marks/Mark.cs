@@ -14,7 +14,8 @@ internal sealed record Mark(string Name, MarkSet Kind, Point At)
         SvgCanvas canvas = ink.Canvas;
         string slug = Name.Replace(' ', '-');
         canvas.Open("g", ("class", "fly-mark fly-mark-" + slug), ("data-mark", Name), ("transform", $"translate({SvgCanvas.Exact(At.X)} {SvgCanvas.Exact(At.Y)})"));
-        double r = radiusMm, pen = 0.9 * ink.PenMm;
+        // Where marks fall on one another the smaller lies on top, and the larger still shows round it.
+        double pen = 0.9 * ink.PenMm, r = radiusMm * Kind switch { MarkSet.CenterOfBuoyancy => 1.15, MarkSet.MassCenter => 1.08, MarkSet.BalancePoint => 0.68, _ => 1 };
         switch (Kind)
         {
             case MarkSet.MassCenter:
@@ -27,8 +28,9 @@ internal sealed record Mark(string Name, MarkSet Kind, Point At)
                 canvas.Element("circle", ("class", "fly-mark-ink"), ("r", N(0.2 * r)), ("fill", "currentColor"), ("stroke", "none"));
                 break;
             case MarkSet.BalancePoint:
+                Shape(canvas, "fly-mark-halo", Tone.Paper.Color, 2.6 * pen, new(0, -r), new(r, 0), new(0, r), new(-r, 0));
                 Shape(canvas, "fly-mark-ink", "currentColor", pen, new(0, -r), new(r, 0), new(0, r), new(-r, 0));
-                canvas.Element("circle", ("class", "fly-mark-paper"), ("r", N(0.3 * r)), ("fill", Tone.Paper.Color), ("stroke", "none"));
+                canvas.Element("circle", ("class", "fly-mark-paper"), ("r", N(0.32 * r)), ("fill", Tone.Paper.Color), ("stroke", "none"));
                 break;
             default:
                 Circle(canvas, 0.62 * r, "fly-mark-hollow", "none", pen);
@@ -46,6 +48,6 @@ internal sealed record Mark(string Name, MarkSet Kind, Point At)
         "circle", ("class", css), ("r", N(r)), ("fill", fill), ("stroke-width", N(pen)));
 
     private static void Shape(SvgCanvas canvas, string css, string fill, double pen, params Point[] corners) => canvas.Element(
-        "path", ("class", css), ("fill", fill), ("stroke-width", N(pen)), ("stroke-linejoin", "miter"),
+        "path", ("class", css), ("fill", fill), ("stroke", css == "fly-mark-halo" ? fill : "currentColor"), ("stroke-width", N(pen)), ("stroke-linejoin", "miter"),
         ("d", string.Concat(corners.Select((c, i) => $"{(i == 0 ? 'M' : 'L')}{N(c.X)} {N(c.Y)}")) + "Z"));
 }

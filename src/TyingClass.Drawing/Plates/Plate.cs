@@ -70,20 +70,29 @@ internal abstract class Plate
             if ((label.Foot - label.Head).Length > 0.25 * LetterMm)
             {
                 string d = new PathText().Move(label.Head).Line(label.Foot).ToString();
-                canvas.Element("path", ("class", "fly-halo"), ("d", d), ("stroke", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(2.6 * PenMm)), ("stroke-opacity", "0.8"));
+                canvas.Element("path", ("class", "fly-halo"), ("d", d), ("stroke", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(2.4 * PenMm)), ("stroke-opacity", "0.7"));
                 canvas.Element("path", ("class", "fly-pointer"), ("d", d), ("stroke-width", SvgCanvas.Exact(0.6 * PenMm)));
             }
 
-            Say(canvas, label.Wish.Text, new Point((label.Box.Left + label.Box.Right) / 2, label.Box.Bottom - 0.32 * LetterMm), "middle", label.Wish.Name);
+            // The words hug the end of their pointing line, however wide the reader's letters come out.
+            (string anchor, double x) = label.Foot.X <= label.Box.Left + 0.01 ? ("start", label.Box.Left + 0.15 * LetterMm)
+                : label.Foot.X >= label.Box.Right - 0.01 ? ("end", label.Box.Right - 0.15 * LetterMm)
+                : ("middle", (label.Box.Left + label.Box.Right) / 2);
+            Say(canvas, label.Wish.Text, new Point(x, label.Box.Bottom - 0.32 * LetterMm), anchor, label.Wish.Name, halo: true);
         }
 
         canvas.Close();
     }
 
-    protected static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label")
+    /// <param name="halo">Clears the paper round the letters, where they may have to lie on the fly.</param>
+    protected static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label", bool halo = false)
     {
-        canvas.Words("text", words, ("class", css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor),
-            ("data-label", name), ("fill", "currentColor"), ("stroke", "none"));
+        List<(string, string)> attributes =
+        [
+            ("class", halo ? css + " fly-halo" : css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor), ("data-label", name), ("fill", "currentColor"),
+        ];
+        attributes.AddRange(halo ? [("stroke", Tone.Paper.Color), ("stroke-width", "0.25em"), ("paint-order", "stroke")] : [("stroke", "none")]);
+        canvas.Words("text", words, [.. attributes]);
     }
 
     protected static string Fitted(string text, double widthEm)

@@ -1,3 +1,4 @@
+using TyingClass.Recipes.Reports;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
@@ -14,7 +15,7 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>The fly from the side as it is towed: flow from the left, line to the upper left, marks and keel height.</summary>
 internal sealed class SidePlate : Plate
 {
-    private readonly DrawnFly fly;
+    private readonly SolvedFly fly;
     private readonly BalanceReport report;
     private readonly StateReport state;
     private readonly TowReport tow;
@@ -25,10 +26,10 @@ internal sealed class SidePlate : Plate
     private Dimension? keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
-    public SidePlate(DrawnFly fly, BalanceReport report, DrawingOptions options, double? widthMm = null)
+    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
         : base(options)
     {
-        (this.fly, this.report) = (fly, report);
+        (this.fly, report) = (fly, fly.Report);
         state = report.State(options.State);
         tow = state.Towed(options.SpeedMS);
         View view = Seen(tow);
@@ -37,20 +38,20 @@ internal sealed class SidePlate : Plate
         pull = new Point(-Math.Cos(lineAngle), -Math.Sin(lineAngle));
         AddMarks(view);
         double leader = Math.Clamp(0.2 * scene.Frame.Width, 5, 14);
-        content = marks.Aggregate(scene.Frame, (box, m) => box.With(m.At)).With(pull * leader);
+        content = marks.Aggregate(scene.Frame, (box, m) => box.With(m.At)).With(pull * leader).With(Box.Around(pull * (6e3 * fly.Built.Hook.WireM), 3.4e3 * fly.Built.Hook.WireM, 1));
         if (options.FrameAllSpeeds)
             content = state.Tow.Aggregate(content, (box, t) => box.With(new Scene(new Anatomy(fly, Seen(t), Vector3D.UnitX)).Frame));
-        Compose(widthMm ?? Math.Max(NaturalWidthMm, 18));
+        Compose(widthMm ?? NaturalWidthMm);
     }
 
     public override string Kind => "side";
 
     public override string Title => $"{fly.Recipe.Name}: side view, {Wording.State(state.State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
 
-    public override string Description => SideWords.Describe(fly, report, state, tow, marks, Options.Units);
+    public override string Description => SideWords.Describe(fly, state, tow, marks, Options.Units);
 
     /// <summary>The content, the dimension column and a letter's margin on each side.</summary>
-    public double NaturalWidthMm => content.Width / (1 - LetterShare * 5.2);
+    public double NaturalWidthMm => Math.Max(Math.Max(content.Width / (1 - LetterShare * 5.2), 1.05 * content.Height), 12);
 
     private bool HasKeel => Options.Marks.HasFlag(MarkSet.KeelHeight) && SideWords.SettledKeel(report.Intent, tow) is { } h && Math.Abs(h) < 0.75 * content.Width;
 
@@ -99,18 +100,19 @@ internal sealed class SidePlate : Plate
     {
         double letter = LetterShare * width, left = content.Left - (width - content.Width) / 2, right = left + width;
         Window = new Box(left, content.Top, right, content.Bottom);
-        Occupancy occupancy = new(0.4 * letter);
-        foreach (Piece piece in scene.Pieces)
-            occupancy.Add(piece.Outline);
-        List<LabelWish> wishes = [.. marks.Select(m => new LabelWish(m.Name, m.Name, m.At, 1.1 * MarkRadiusMm))];
+        Occupancy occupancy = new(content.Grown(letter), 0.4 * letter, scene.Pieces.Select(p => p.Outline));
+        List<LabelWish> wishes = [];
         if (HasKeel)
         {
             keel = Keel(occupancy, letter);
             string words = $"keel height {Wording.Length(keel.HeightMm, Options.Units)}";
-            wishes.Add(new LabelWish(words, "keel height", keel.Middle, 0.5 * letter));
+            // Beside the arrows when they stand within, past either of them when they stand without.
+            wishes.Add(keel.IsRoomy(letter)
+                ? new LabelWish(words, "keel height", keel.Middle, 0.35 * letter)
+                : new LabelWish(words, "keel height", new Point(keel.ColumnX, keel.BottomY + 0.9 * letter), 0.15 * letter) { OrAnchor = new Point(keel.ColumnX, keel.TopY - 0.9 * letter) });
         }
 
-        Point along = pull * -1;
+        wishes.AddRange(marks.Select(m => new LabelWish(m.Name, m.Name, m.At, 1.1 * MarkRadiusMm)));
         if (Options.Marks.HasFlag(MarkSet.LineOfPull))
             wishes.Add(new LabelWish("line of pull", "line of pull", pull * (0.6 * LeaderMm(left)), 0.15 * letter));
         List<Box> kept = [];
@@ -118,7 +120,6 @@ internal sealed class SidePlate : Plate
             kept.Add(Box.Around(pull * (LeaderMm(left) * (i + 0.5) / 16), 0.4 * letter, 0.4 * letter));
         if (keel is { } k)
             kept.Add(new Box(k.ColumnX - 0.35 * letter, k.TopY - letter, k.ColumnX + 0.35 * letter, k.BottomY + letter));
-        _ = along;
         Labels = new LabelPlacer(content, left + 0.3 * letter, right - 0.3 * letter, letter, occupancy, kept).Place(wishes);
         Box all = Labels.Aggregate(content, (box, l) => box.With(l.Box));
         if (keel is { } d)
@@ -152,13 +153,13 @@ internal sealed class SidePlate : Plate
 
     private void DrawLine(SvgCanvas canvas)
     {
-        double length = LeaderMm(Window.Left), gauge = Math.Max(fly.Fishing.Leader.DiameterM * 1e3, 0.8 * PenMm);
-        double wire = fly.Hook.WireM * 1e3, loop = fly.Fishing.Knot == Knot.Loop ? 6 * wire : 1.2 * wire;
+        double length = LeaderMm(Window.Left), gauge = Math.Max(fly.Built.Conditions.Leader.DiameterM * 1e3, 0.8 * PenMm);
+        double wire = fly.Built.Hook.WireM * 1e3, loop = fly.Built.Conditions.Knot == Knot.Loop ? 6 * wire : 1.2 * wire;
         Point side = pull.Turned() * (0.22 * loop), knot = pull * loop;
         PathText leader = new();
-        if (fly.Fishing.Knot == Knot.Loop)
+        if (fly.Built.Conditions.Knot == Knot.Loop)
             leader.Move(knot).Cubic(knot * 0.75 + side * 1.4, side * 1.6 + knot * 0.1, pull * -0.35 * 1 * wire).Cubic(side * -1.6 + knot * 0.1, knot * 0.75 - side * 1.4, knot);
-        leader.Move(fly.Fishing.Knot == Knot.Loop ? knot : new Point(0, 0)).Line(pull * length);
+        leader.Move(fly.Built.Conditions.Knot == Knot.Loop ? knot : new Point(0, 0)).Line(pull * length);
         canvas.Element("path", ("class", "fly-leader"), ("data-mark", "leader"), ("d", leader.ToString()), ("stroke-width", SvgCanvas.Exact(gauge)));
         Point a = knot - pull * (0.5 * wire), b = knot + pull * (1.1 * wire);
         canvas.Element("path", ("class", "fly-knot"), ("d", new PathText().Move(a).Line(b).ToString()), ("stroke-width", SvgCanvas.Exact(2.6 * gauge)));
@@ -175,7 +176,7 @@ internal sealed class SidePlate : Plate
     // Through the fly and no farther: as long as the hook, or to the edge of the drawing.
     private double ReachAft()
     {
-        double hook = (fly.Hook.ShankM + fly.Hook.BendDepthM) * 1.25e3;
+        double hook = (fly.Built.Hook.ShankM + fly.Built.Hook.BendDepthM) * 1.25e3;
         double toBottom = pull.Y < -1e-6 ? (content.Bottom + LetterMm) / -pull.Y : double.MaxValue;
         double toRight = pull.X < -1e-6 ? Window.Right / -pull.X : double.MaxValue;
         return Math.Min(hook, Math.Min(toBottom, toRight));

@@ -1,3 +1,4 @@
+using TyingClass.Recipes.Reports;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Marks;
@@ -22,24 +23,24 @@ internal static class SideWords
 
     public static string Leaning(TowReport tow) => tow.LeanDeg switch
     {
-        < 0.5 => "upright",
+        < 0.5 => "no lean",
         < AskewDeg => $"leaning {Wording.Angle(tow.LeanDeg)}",
         <= 120 => $"leaning {Wording.Angle(tow.LeanDeg)} from as intended",
         _ => "flipped",
     };
 
-    public static string Describe(DrawnFly fly, BalanceReport report, StateReport state, TowReport tow, IEnumerable<Mark> marks, UnitSystem units)
+    public static string Describe(SolvedFly fly, StateReport state, TowReport tow, IEnumerable<Mark> marks, UnitSystem units)
     {
-        Intent settled = Settled(report.Intent, tow);
+        Intent settled = Settled(fly.Report.Intent, tow);
         List<string> says =
         [
-            $"Meant to ride {Wording.Way(report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state.State)}.",
+            $"Meant to ride {Wording.Way(fly.Report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state.State)}.",
             $"The line leaves the eye {Wording.Angle(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
         ];
         says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));
         if (state.BalancePointMm is null)
             says.Add("There is no balance point to show: the fly is too near neutral buoyancy.");
-        says.Add(Keel(report.Intent, tow, units));
+        says.Add(Keel(fly.Report.Intent, tow, units));
         says.Add($"In tying order: {string.Join(", ", FlyBuilder.Names(fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.");
         return string.Join(" ", says);
     }
