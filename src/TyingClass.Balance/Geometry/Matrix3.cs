@@ -23,6 +23,44 @@ public readonly record struct Matrix3(Vector3D Column0, Vector3D Column1, Vector
         }
     }
 
+    /// <summary>The largest real part among the eigenvalues: a real root of the characteristic cubic by Newton's method from outside all roots, then the quadratic that is left.</summary>
+    public double LargestRealPart
+    {
+        get
+        {
+            double a = -Trace, b = PrincipalMinors, c = -Determinant;
+            // Cauchy's bound, on the side of the largest real root; from there Newton's method falls monotonically on it.
+            double scale = Math.Max(Math.Abs(a), Math.Max(Math.Sqrt(Math.Abs(b)), Math.Cbrt(Math.Abs(c))));
+            if (scale == 0)
+            {
+                return 0;
+            }
+
+            double root = 2 * scale;
+            for (int i = 0; i < 60; i++)
+            {
+                double value = ((root + a) * root + b) * root + c;
+                double slope = (3 * root + 2 * a) * root + b;
+                if (slope == 0)
+                {
+                    break;
+                }
+
+                double change = value / slope;
+                root -= change;
+                if (Math.Abs(change) <= 1e-12 * scale)
+                {
+                    break;
+                }
+            }
+
+            // λ² + p λ + q
+            double p = a + root, q = b + root * p, quarter = p * p / 4 - q;
+            double other = quarter > 0 ? -p / 2 + Math.Sqrt(quarter) : -p / 2;
+            return Math.Max(root, other);
+        }
+    }
+
     public static Vector3D operator *(Matrix3 m, Vector3D v) => v.X * m.Column0 + v.Y * m.Column1 + v.Z * m.Column2;
 
     /// <summary>This matrix with <paramref name="value"/> added along the diagonal.</summary>

@@ -6,7 +6,7 @@ namespace TyingClass.Balance.Towing;
 public readonly record struct Rest(Attitude Attitude, Linearized Loads, bool IsStable);
 
 /// <summary>Follows the overdamped motion of a towed fly to rest and polishes the end with Newton's method.</summary>
-/// <remarks>Implicit Euler steps (I/h - J) δ = M. Where J is not yet stable, h is kept under 1/‖J‖ so that a step never runs back to the unstable attitude it left; where it is, h grows as the moment falls and the steps turn into Newton's (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508).</remarks>
+/// <remarks>Implicit Euler steps (I/h - J) δ = M of bounded length. Where J has an eigenvalue of positive real part, 1/h is twice that part, so that a step never runs back to the unstable attitude it left yet moves as fast as the attitude falls away; where all are stable h is infinite and the steps are Newton's, halved while they do not bring the moment down (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508). Roll is some hundred times less stiff than pitch and yaw: a fixed step would crawl.</remarks>
 public static class Settling
 {
     private const int MostSteps = 300;
@@ -26,8 +26,6 @@ public static class Settling
         Attitude attitude = from;
         Linearized loads = fly.Linearize(attitude, speedMS);
         double size = loads.MomentNM.Length;
-        double scale = Math.Max(fly.MomentScaleNM, size);
-        double rate = 2 * Stiffness(loads.Turning);
         for (int step = 0; step < MostSteps && double.IsFinite(size); step++)
         {
             bool stable = loads.Turning.IsStable;
@@ -37,36 +35,20 @@ public static class Settling
                 return true;
             }
 
-            double floor = stable ? 0 : Stiffness(loads.Turning);
-            rate = Math.Max(rate, floor);
-            Vector3D turn = Step(loads, rate);
+            Vector3D turn = Step(loads, stable ? 0 : 2 * loads.Turning.LargestRealPart);
             double length = turn.Length;
-            if (length > LongestStepRad)
-            {
-                turn *= LongestStepRad / length;
-            }
-
+            bool whole = length <= LongestStepRad;
+            turn *= whole ? 1 : LongestStepRad / length;
             Attitude next = attitude.Turned(turn);
             Linearized there = fly.Linearize(next, speedMS);
-            double sizeThere = there.MomentNM.Length;
-            // The moment may grow on the way down from an unstable attitude; only a stable approach must shrink it.
-            if (stable && sizeThere > 2 * size && length < LongestStepRad && rate < 1e6 * scale)
+            for (int halving = 0; stable && halving < 5 && there.MomentNM.Length > size; halving++)
             {
-                rate = Math.Max(4 * rate, 0.1 * Stiffness(loads.Turning));
-                continue;
+                turn *= 0.5;
+                next = attitude.Turned(turn);
+                there = fly.Linearize(next, speedMS);
             }
 
-            rate = stable ? rate * Math.Clamp(sizeThere / size, 0.02, 2) : rate;
-            if (stable && sizeThere < 0.05 * size)
-            {
-                rate = 0;
-            }
-            else if (rate == 0 && sizeThere > 0.5 * size)
-            {
-                rate = 0.5 * Stiffness(there.Turning);
-            }
-
-            (attitude, loads, size) = (next, there, sizeThere);
+            (attitude, loads, size) = (next, there, there.MomentNM.Length);
         }
 
         rest = new Rest(attitude, loads, false);

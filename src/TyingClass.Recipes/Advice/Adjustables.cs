@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TyingClass.Balance.Bodies;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Advice;
+
+/// <summary>Everything about a recipe that can be changed by itself.</summary>
+public static class Adjustables
+{
+    private const double Ounce = 28.349523125e-3;
+
+    // Common practice: the sizes shops sell (docs/recipes.md).
+    private static readonly ImmutableArray<double> BeadSizesM = [1.98e-3, 2.38e-3, 2.78e-3, 3.18e-3, 3.97e-3, 4.76e-3, 5.56e-3, 6.35e-3];
+    private static readonly ImmutableArray<int> EyesPerOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];
+
+    public static ImmutableArray<Adjustable> Of(Recipe recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        ResolvedHook hook = HookScale.Resolve(recipe.Hook);
+        List<Adjustable> all = [];
+        AddHook(all, recipe, hook);
+        ImmutableArray<string> names = FlyBuilder.Names(recipe.Parts);
+        for (int i = 0; i < recipe.Parts.Length; i++)
+        {
+            PartAdjustables.Add(all, recipe, hook, i, names[i], BeadSizesM, EyesPerOunce, Ounce);
+        }
+
+        Knot other = recipe.Fishing.Knot == Knot.Cinched ? Knot.Loop : Knot.Cinched;
+        all.Add(new Adjustable(
+            "fishing.knot", "another knot", 1,
+            _ => recipe with { Fishing = recipe.Fishing with { Knot = other } },
+            _ => other == Knot.Loop ? "tie it on with a loop knot" : "cinch the knot on the eye",
+            _ => null));
+        return [.. all];
+    }
+
+    private static void AddHook(List<Adjustable> all, Recipe recipe, ResolvedHook hook)
+    {
+        if (recipe.Hook.Eye != EyeKind.Jig)
+        {
+            int degrees = (int)Math.Round(hook.EyeAngleRad * 180 / Math.PI);
+            AddEye("eye bent further down", -1, degrees + 45);
+            AddEye("eye bent further up", +1, 45 - degrees);
+
+            void AddEye(string kind, int sign, int steps)
+            {
+                if (steps > 0)
+                {
+                    all.Add(new Adjustable("hook.eye", kind, steps, n => WithEye(recipe, degrees + sign * n), n => $"use a hook with its eye {EyeWords(degrees + sign * n)}", n => (degrees + sign * n) * Math.PI / 180));
+                }
+            }
+        }
+
+        double gapeMm = Math.Round(hook.GapeM * 1e3, 1);
+        AddGape("wider gape", +1, (int)Math.Floor(gapeMm / 0.1));
+        AddGape("narrower gape", -1, (int)Math.Floor(gapeMm / 2 / 0.1));
+
+        void AddGape(string kind, int sign, int steps)
+        {
+            if (steps > 0)
+            {
+                all.Add(new Adjustable(
+                    "hook.gape", kind, steps,
+                    n => recipe with { Hook = recipe.Hook with { GapeM = Mm(gapeMm + sign * 0.1 * n) } },
+                    n => $"use a hook with a gape of {Say(gapeMm + sign * 0.1 * n, 1)} mm instead of {Say(gapeMm, 1)} mm",
+                    n => Mm(gapeMm + sign * 0.1 * n)));
+            }
+        }
+    }
+
+    private static Recipe WithEye(Recipe recipe, int degrees) => recipe with
+    {
+        Hook = recipe.Hook with
+        {
+            Eye = degrees == 0 ? EyeKind.Straight : degrees > 0 ? EyeKind.Up : EyeKind.Down,
+            EyeAngleRad = degrees == 0 ? null : TwelveDigits(Math.Abs(degrees) * Math.PI / 180),
+        },
+    };
+
+    private static string EyeWords(int degrees) => degrees == 0 ? "straight" : $"{(degrees > 0 ? "up" : "down")} {Math.Abs(degrees)}°";
+
+    internal static double Mm(double mm) => TwelveDigits(mm * 1e-3);
+
+    // Recipes hold 12 significant digits, so that writing and reading one changes nothing.
+    internal static double TwelveDigits(double value) =>
+        double.Parse(value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    internal static string Say(double value, int decimals) => value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+}

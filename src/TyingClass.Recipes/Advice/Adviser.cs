@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
+
+namespace TyingClass.Recipes.Advice;
+
+/// <summary>One change that reaches the goal.</summary>
+/// <param name="Change">What was changed, and by how many steps.</param>
+/// <param name="Text">An instruction: "use a hook with its eye straight".</param>
+/// <param name="Solved">The changed fly, solved in full, tolerance included.</param>
+/// <param name="AddedMassG">In air, dry, g; negative when it gets lighter.</param>
+public sealed record Proposal(Adjustable Change, int Steps, string Text, SolvedFly Solved, double AddedMassG)
+{
+    public string Path => Change.Path;
+
+    public Recipe Recipe => Solved.Recipe;
+}
+
+/// <summary>How far keel height, pitch and sink rate move for one step of a change (central difference where both ways exist, else one-sided).</summary>
+public sealed record Sensitivity(string Path, string Kind, string Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
+
+/// <summary>Looks for the smallest single change of each kind that makes a fly do what is asked.</summary>
+/// <remarks>Each change runs on a grid of steps; the first step that reaches the goal is bracketed by doubling and found by halving on the solved fly itself, never by scaling a derivative, and the result is solved again in full before it is proposed.</remarks>
+public static class Adviser
+{
+    private const int FliesWhileSearching = 100;
+
+    /// <summary>The proposals, least added mass first.</summary>
+    /// <param name="reached">What is asked of a solved fly. Nothing is assumed of it.</param>
+    /// <param name="allowed">Which changes may be made; null for all.</param>
+    public static ImmutableArray<Proposal> Propose(
+        Recipe recipe, Func<SolvedFly, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(reached);
+        options ??= ReportOptions.Default;
+        SolvedFly start = SolvedFly.Solve(recipe, options);
+        if (reached(start))
+        {
+            return [];
+        }
+
+        List<Proposal> found = [];
+        foreach (Adjustable change in Adjustables.Of(recipe))
+        {
+            if (TryFindSmallest(change, reached, allowed ?? ((_, _) => true), options, out int steps, out SolvedFly? solved))
+            {
+                found.Add(new Proposal(change, steps, change.Say(steps), solved!, solved!.Report.MassG - start.Report.MassG));
+            }
+        }
+
+        return [.. found.OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+    }
+
+    /// <summary>What one step of every change does.</summary>
+    public static ImmutableArray<Sensitivity> Sensitivities(Recipe recipe, ReportOptions? options = null)
+    {
+        options = (options ?? ReportOptions.Default) with { Flies = 1 };
+        StateReport here = SolvedFly.Solve(recipe, options).Report.Soaked;
+        return [.. Adjustables.Of(recipe).Select(change =>
+        {
+            StateReport there = SolvedFly.Solve(change.At(1), options).Report.Soaked;
+            return new Sensitivity(
+                change.Path, change.Kind, change.Say(1),
+                Keel(there) - Keel(here),
+                there.AtFishingSpeed.PitchDeg - here.AtFishingSpeed.PitchDeg,
+                there.Sink?.RateMS - here.Sink?.RateMS);
+        })];
+
+        double? Keel(StateReport state) => state.AtFishingSpeed.KeelHeightMm.For(recipe.Intent);
+    }
+
+    private static bool TryFindSmallest(
+        Adjustable change, Func<SolvedFly, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options, out int steps, out SolvedFly? solved)
+    {
+        ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching) };
+        solved = null;
+        int low = 0, high = 1;
+        while (true)
+        {
+            if (allowed(change, high) && reached(SolvedFly.Solve(change.At(high), quick)))
+            {
+                break;
+            }
+
+            (low, steps) = (high, high);
+            if (high == change.Steps)
+            {
+                return false;
+            }
+
+            high = Math.Min(2 * high, change.Steps);
+        }
+
+        while (high - low > 1)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = allowed(change, middle) && reached(SolvedFly.Solve(change.At(middle), quick)) ? (low, middle) : (middle, high);
+        }
+
+        // A hundred flies may flatter a change that a thousand do not: step on until the full sample agrees.
+        for (steps = high; steps <= Math.Min(change.Steps, high + 8); steps++)
+        {
+            if (!allowed(change, steps))
+            {
+                continue;
+            }
+
+            solved = SolvedFly.Solve(change.At(steps), options);
+            if (reached(solved))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

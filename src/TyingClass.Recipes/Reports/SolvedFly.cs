@@ -1,0 +1,16 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Reports;
+
+/// <summary>A recipe, the body made of it and the full report: what lessons, pages and the command line speak of.</summary>
+public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Report)
+{
+    /// <summary>Builds and solves. The same recipe and options always give the same report.</summary>
+    public static SolvedFly Solve(Recipe recipe, ReportOptions? options = null)
+    {
+        BuiltFly built = FlyBuilder.Build(recipe);
+        return new SolvedFly(recipe, built, BalanceEngine.Report(built.Body, built.Conditions, options));
+    }
+}
