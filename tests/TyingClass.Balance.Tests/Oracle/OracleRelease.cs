@@ -1,24 +1,25 @@
 namespace TyingClass.Balance.Tests.Oracle;
 
-/// <summary>Lets go of a fly and waits until it is at rest. Rest is believed only when the fly, nudged 3° any way, comes back.</summary>
+/// <summary>Lets go of a fly and waits until it is at rest: until it hardly moves in half as long again as it has had already, so that the slowest creep shows. Rest is believed only when the fly, nudged 3° any way, comes back.</summary>
 internal abstract class OracleRelease
 {
-    private const double WindowS = 1, MovedDeg = 0.01, NudgeRad = 3 * Math.PI / 180, BackDeg = 0.12;
+    private const double FirstWindowS = 0.5, MovedDeg = 0.02, NudgeRad = 3 * Math.PI / 180, BackDeg = 0.12;
 
     /// <summary>Seconds of the fly's time after which the oracle gives up.</summary>
-    public double PatienceS { get; init; } = 60;
+    public double PatienceS { get; init; } = 5000;
 
     /// <param name="random">For the nudges.</param>
     public OracleRest Run(OracleQuaternion from, Random random)
     {
         Begin(from);
-        double time = 0;
+        double time = 0, window = FirstWindowS;
         OracleRest? found = null;
         OracleRest last = Now(true);
         while (time < PatienceS)
         {
-            Advance(WindowS);
-            time += WindowS;
+            Advance(window);
+            time += window;
+            window *= 1.5;
             OracleRest now = Now(true);
             bool still = now.TurnToDeg(last) < MovedDeg && Math.Abs(now.RateMS - last.RateMS) < 1e-4 * Math.Abs(now.RateMS) + 1e-7;
             last = now;

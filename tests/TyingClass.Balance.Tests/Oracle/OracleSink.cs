@@ -7,6 +7,7 @@ internal sealed class OracleSink : OracleRelease
 {
     private const double DampingPerS = 10;
 
+    private readonly bool _headingHeld;
     private readonly OracleFly _fly;
     private readonly double[,] _inertia;
     private readonly double[,] _inverse;
@@ -14,8 +15,10 @@ internal sealed class OracleSink : OracleRelease
     private readonly OracleClock _clock;
     private readonly double[] _y = new double[10];
 
-    public OracleSink(OracleFly fly)
+    /// <param name="headingHeld">True keeps the fly from spinning about the plumb line, by whatever moment that takes: the engine leaves that spin out (as a leader hard to twist would).</param>
+    public OracleSink(OracleFly fly, bool headingHeld)
     {
+        _headingHeld = headingHeld;
         _fly = fly;
         Matrix<double> inertia = fly.Inertia(fly.MassCenter);
         _inertia = inertia.ToArray();
@@ -50,7 +53,14 @@ internal sealed class OracleSink : OracleRelease
         (OracleVector drag, OracleVector moment) = _fly.Drag(-1 * q.ToHook(velocity), omega, _fly.MassCenter);
         moment += _fly.WeightMoment(_fly.MassCenter, q.ToHook(new(0, 0, 1)));
         OracleVector spin = Apply(_inertia, omega);
-        (dy[4], dy[5], dy[6]) = Apply(_inverse, moment - OracleVector.Cross(omega, spin) - DampingPerS * spin);
+        OracleVector rate = Apply(_inverse, moment - OracleVector.Cross(omega, spin) - DampingPerS * spin);
+        if (_headingHeld)
+        {
+            OracleVector up = q.ToHook(new(0, 0, 1)), byHolding = Apply(_inverse, up);
+            rate -= OracleVector.Dot(rate, up) / OracleVector.Dot(byHolding, up) * byHolding;
+        }
+
+        (dy[4], dy[5], dy[6]) = rate;
         OracleVector force = q.ToWorld(drag) - new OracleVector(0, 0, _fly.WetWeight);
         (dy[7], dy[8], dy[9]) = (1 / _carried) * force;
     }
