@@ -2,7 +2,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 
-namespace TyingClass.Balance.Tests.Oracle;
+namespace TyingClass.Balance.Tests.Flies;
 
 /// <summary>Flies thrown together from elements, with no regard for the recipe builders.</summary>
 internal static class RandomBodies
