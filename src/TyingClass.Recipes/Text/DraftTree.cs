@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Text.Yaml;
+
+namespace TyingClass.Recipes.Text;
+
+/// <summary>Finding and changing places in a draft's tree. Trees are never changed, only copied along the way to the change.</summary>
+internal static class DraftTree
+{
+    // Keys are put in where a reader expects them, whatever order a form sends.
+    private static readonly string[] KeyOrder = [.. RecipeParser.Keys, .. HookReader.Keys.Except(["mass"]), .. PartKeys.All, .. FishingReader.Keys];
+
+    public static Node? Find(Node? node, ReadOnlySpan<DraftStep> steps)
+    {
+        foreach (DraftStep step in steps)
+        {
+            node = (node, step.Key) switch
+            {
+                (MapNode map, { } key) => map.Find(key)?.Value,
+                (ListNode list, null) when step.Index < list.Items.Length => list.Items[step.Index],
+                _ => null,
+            };
+        }
+
+        return node;
+    }
+
+    public static Node? Find(Node? node, ImmutableArray<DraftStep> steps) => Find(node, steps.AsSpan());
+
+    public static Node? Set(Node? node, ImmutableArray<DraftStep> steps, Node? leaf) => Set(node, steps.AsSpan(), leaf);
+
+    public static IEnumerable<KeyValuePair<string, string>> Leaves(Node node, string path) => node switch
+    {
+        ScalarNode scalar => [KeyValuePair.Create(path, scalar.Value)],
+        ListNode list => list.Items.SelectMany((item, i) => Leaves(item, $"{path}[{i}]")),
+        MapNode map => map.Entries.Where(e => DraftPath.IsKey(e.Key)).SelectMany(e => Leaves(e.Value, path.Length == 0 ? e.Key : $"{path}.{e.Key}")),
+        _ => [],
+    };
+
+    public static MapNode FromFields(IEnumerable<KeyValuePair<string, string>> fields)
+    {
+        (ImmutableArray<DraftStep> Steps, string Value)[] typed =
+        [
+            .. fields.Where(f => !string.IsNullOrWhiteSpace(f.Value))
+                .Select(f => (DraftPath.TryParse(f.Key, out ImmutableArray<DraftStep> steps) ? steps : [], f.Value))
+                .Where(f => IsFormField(f.Item1)),
+        ];
+        int[] partNumbers = [.. typed.Where(f => f.Steps.Length == 3).Select(f => f.Steps[1].Index).Distinct().Order()];
+        Node root = new MapNode([]);
+        foreach ((ImmutableArray<DraftStep> steps, string value) in typed.OrderBy(f => f.Steps.Length == 3 ? f.Steps[1].Index : -1))
+        {
+            ImmutableArray<DraftStep> closed = steps.Length == 3 ? steps.SetItem(1, new DraftStep(null, Array.IndexOf(partNumbers, steps[1].Index))) : steps;
+            root = Set(root, closed, new ScalarNode(value)) ?? root;
+        }
+
+        return (MapNode)root;
+    }
+
+    // "recipe", "hook.size", "parts[0].at".
+    private static bool IsFormField(ImmutableArray<DraftStep> steps) => steps switch
+    {
+        [{ Key: "recipe" or "intent" }] => true,
+        [{ Key: "hook" or "fishing" }, { Key: not null }] => true,
+        [{ Key: "parts" }, { Key: null }, { Key: not null }] => true,
+        _ => false,
+    };
+
+    private static Node? Set(Node? node, ReadOnlySpan<DraftStep> steps, Node? leaf)
+    {
+        if (steps.IsEmpty) return leaf;
+        return steps[0].Key is { } key
+            ? SetKey(node as MapNode ?? new MapNode([]), key, steps[1..], leaf)
+            : SetItem(node as ListNode ?? new ListNode([]), steps[0].Index, steps[1..], leaf);
+    }
+
+    private static MapNode SetKey(MapNode map, string key, ReadOnlySpan<DraftStep> rest, Node? leaf)
+    {
+        MapEntry? old = map.Find(key);
+
+        // Taking away what is not there must not make groups on the way.
+        if (old is null && leaf is null) return map;
+        Node? value = Set(old?.Value, rest, leaf);
+        ImmutableArray<MapEntry> entries = map.Entries;
+        if (old is not null)
+        {
+            int at = entries.IndexOf(old);
+            return map with { Entries = value is null ? entries.RemoveAt(at) : entries.SetItem(at, old with { Value = value }) };
+        }
+
+        int rank = Rank(key);
+        int place = 0;
+        while (place < entries.Length && Rank(entries[place].Key) <= rank) place++;
+        return map with { Entries = entries.Insert(place, new MapEntry(key, value!)) };
+    }
+
+    private static ListNode SetItem(ListNode list, int index, ReadOnlySpan<DraftStep> rest, Node? leaf)
+    {
+        if (index > list.Items.Length || (index == list.Items.Length && leaf is null))
+            throw new ArgumentException($"The list has {list.Items.Length} items; there is no place {index}.", nameof(index));
+        Node? value = Set(index < list.Items.Length ? list.Items[index] : null, rest, leaf);
+        return new ListNode(
+            value is null ? list.Items.RemoveAt(index)
+            : index < list.Items.Length ? list.Items.SetItem(index, value)
+            : list.Items.Add(value));
+    }
+
+    private static int Rank(string key) => Array.IndexOf(KeyOrder, key) is var rank and >= 0 ? rank : int.MaxValue;
+}

@@ -1,0 +1,154 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text.Yaml;
+
+namespace TyingClass.Recipes.Text;
+
+/// <param name="Number">Its place in tying order, from 1.</param>
+/// <param name="Clean">Read without a complaint.</param>
+internal sealed record ReadPart(PartSpec Spec, MapReader Map, int Number, bool Clean)
+{
+    public string Name => $"{Words.Parts.For(Spec.Kind)} (part {Number})";
+}
+
+/// <summary>The list of parts.</summary>
+internal static class PartReader
+{
+    private const string ListAdvice = "The parts are a list. Begin each with a dash and its kind, as in “- part: bead”, its other keys straight below “part”.";
+
+    /// <summary>The parts that could be read, each with its place in the text and whether it was free of mistakes.</summary>
+    public static ImmutableArray<ReadPart> Read(MapReader recipe)
+    {
+        switch (recipe.Map.Find("parts")?.Value)
+        {
+            case ListNode list:
+                if (list.Items.Length > Limits.MostParts)
+                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}.");
+                return [.. list.Items.Take(Limits.MostParts).Select((item, index) => ReadItem(item, index, recipe)).OfType<ReadPart>()];
+            case null or SpoiledNode:
+                return [];
+            default:
+                recipe.Complain("parts", ListAdvice);
+                return [];
+        }
+    }
+
+    private static ReadPart? ReadItem(Node item, int index, MapReader recipe)
+    {
+        int before = recipe.Errors.Count;
+        string path = $"parts[{index}]";
+        if (item is SpoiledNode) return null;
+        if (item is not MapNode node)
+        {
+            recipe.Errors.Add(item, path, $"Part {index + 1}: {ListAdvice}");
+            return null;
+        }
+
+        string label = $"Part {index + 1}";
+        PartKind? kind = Kind(new MapReader(node, path, label, recipe.Complete, recipe.Errors));
+        if (kind is { } known) label = $"{label} ({Words.Parts.For(known)})";
+        MapReader map = new(node, path, label, recipe.Complete, recipe.Errors);
+        CheckKeys(map, kind);
+        PartSpec part = ReadFields(map, kind ?? PartKind.Bead);
+        return kind is null ? null : new ReadPart(part, map, index + 1, recipe.Errors.Count == before);
+    }
+
+    private static PartKind? Kind(MapReader map)
+    {
+        map.Missing("part", $"Say what it is, as in “part: bead”. It may be {WordList.Or(Words.Parts.Words)}.");
+        if (map.Text("part", "“bead”") is not { } text) return null;
+        if (Words.Parts.TryGet(text, out PartKind kind)) return kind;
+        map.Complain("part", $"{WordList.Quote(text)} is not a part known here.{Nearest.Hint(text, Words.Parts.Words)} It may be {WordList.Or(Words.Parts.Words)}.");
+        return null;
+    }
+
+    private static void CheckKeys(MapReader map, PartKind? kind)
+    {
+        ImmutableArray<string> keys = kind is { } known ? PartKeys.For(known) : PartKeys.All;
+        string name = kind is { } k ? Words.Parts.For(k) : "part";
+        map.CheckKeys(keys, key => PartKeys.All.Contains(key)
+            ? $"{WordList.Quote(key)} does not apply to {name}.{Instead(kind, key)} Delete the line; {name} takes {WordList.And(keys)}."
+            : $"{WordList.Quote(key)} is not a key of a part.{Nearest.Hint(key, keys)} It takes {WordList.And(keys)}.");
+    }
+
+    private static string Instead(PartKind? kind, string key) => (kind, key) switch
+    {
+        (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes, "diameter") => " Write its widest diameter as “size”.",
+        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "size") => " Write “diameter”.",
+        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "length") => " Say where it ends with “to”.",
+        (PartKind.Tail or PartKind.Legs, "to") => " Say how long it is with “length”.",
+        _ => "",
+    };
+
+    private static PartSpec ReadFields(MapReader map, PartKind kind)
+    {
+        map.Missing("at", "Every part needs the place of its front edge, counted from the front of the shank, as in “at: 6 mm”.");
+        PartSpec part = new(kind)
+        {
+            Material = Material(map),
+            DensityKgM3 = map.Quantity("density", Limits.Density),
+            SizeM = map.Quantity("size", Limits.Size),
+            DiameterM = map.Quantity("diameter", kind == PartKind.Wraps ? Limits.WireOfWraps : Limits.Diameter),
+            Turns = Turns(map),
+            LengthM = map.Quantity("length", kind == PartKind.Cone ? Limits.ConeLength : Limits.StrandLength),
+            MassKg = map.Quantity("mass", Limits.Mass),
+            AtM = At(map) ?? 0,
+            ToM = map.Quantity("to", Limits.Place),
+            Side = SideOf(map, kind),
+            Tied = map.Choice("tied", Words.Ties),
+            SideOffsetM = map.Quantity("side offset", Limits.SideOffset) ?? 0,
+            ClockedRad = map.Quantity("clocked", Limits.Clocked) ?? 0,
+        };
+        CheckEnd(map, part);
+        return part;
+    }
+
+    private static double? At(MapReader map)
+    {
+        if (map.Text("at", Limits.Place.Example) is { } text && Units.TryParse(text, Dimension.Length, out double atM, out _) && atM < 0)
+        {
+            map.Complain("at", $"{WordList.Quote(text)} is in front of the shank. “at” counts from the front end of the shank, which is 0 mm, toward the bend.");
+            return null;
+        }
+
+        return map.Quantity("at", Limits.Place);
+    }
+
+    private static void CheckEnd(MapReader map, PartSpec part)
+    {
+        if (part.ToM is not { } toM) return;
+        if (toM <= part.AtM)
+            map.Complain("to", $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
+        else if (part.Kind == PartKind.Wing && part.Tied != TieDown.BothEnds)
+            map.Complain("to", "“to” is where a wing's rear end is tied down. Add “tied: both ends”, or delete this line and say how long the wing is with “length”.");
+    }
+
+    private static string? Material(MapReader map)
+    {
+        if (map.Text("material", "“brass”") is not { } text) return null;
+        if (Materials.TryFind(WordList.Plain(text), out Material? material)) return material.Name;
+        string hint = Units.TryParse(text, Dimension.Density, out _, out _)
+            ? $" If a density is meant, write “density: {text.Trim()}” instead."
+            : Nearest.Hint(text, Materials.All.Select(m => m.Name));
+        map.Complain("material", $"{WordList.Quote(text)} is not in the materials table.{hint} For anything else leave “material” out and give its “density”.");
+        return null;
+    }
+
+    private static Side? SideOf(MapReader map, PartKind kind)
+    {
+        if (map.Choice("side", Words.Sides) is not { } side) return null;
+        if (PartKeys.SidesFor(kind).Contains(side)) return side;
+        map.Complain("side", $"Eyes are lashed on top of the shank or under it. Write top or under.");
+        return null;
+    }
+
+    private static int? Turns(MapReader map)
+    {
+        if (map.Text("turns", "18") is not { } text) return null;
+        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int turns) && turns is >= Limits.FewestTurns and <= Limits.MostTurns) return turns;
+        map.Complain("turns", $"{WordList.Quote(text)} is not a number of turns. Write a whole number from {Limits.FewestTurns} to {Limits.MostTurns}, such as 18, with no unit.");
+        return null;
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text.Yaml;
+
+namespace TyingClass.Recipes.Text;
+
+/// <summary>Recipe text (docs/recipes.md) into a <see cref="Recipe"/>.</summary>
+public static class RecipeParser
+{
+    public static readonly ImmutableArray<string> Keys = ["recipe", "intent", "hook", "parts", "fishing"];
+
+    /// <summary>The recipe, or every mistake of the text at once. Never throws for what a user typed.</summary>
+    /// <exception cref="ArgumentNullException">No text at all.</exception>
+    public static ParseResult<Recipe> Parse(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ErrorList errors = new();
+        (Node? root, bool complete) = TreeReader.Read(text, errors);
+        Recipe? recipe = root is MapNode map ? ReadRecipe(new MapReader(map, "", "", complete, errors)) : null;
+        if (recipe is null) RootAdvice.Add(root, errors);
+        return recipe is not null && errors.Count == 0 ? ParseResult<Recipe>.Of(recipe) : ParseResult<Recipe>.Failed(errors.InOrder());
+    }
+
+    private static Recipe ReadRecipe(MapReader map)
+    {
+        map.CheckKeys(Keys, key => $"{WordList.Quote(key)} is not a key of a recipe.{Nearest.Hint(key, Keys)} A recipe has {WordList.And(Keys)}.");
+        map.Missing("recipe", "Give the fly a name, as in “recipe: Slate Minnow”.");
+        map.Missing("intent", "Say which way up it is meant to ride: “intent: point down” or “intent: point up”.");
+        map.Missing("hook", "Write “hook:” and its keys moved in below it, such as “size: 6”.");
+        string name = RecipeName.Read(map) ?? "";
+        Intent intent = map.Choice("intent", Words.Intents) ?? Intent.PointDown;
+
+        int before = map.Errors.Count;
+        MapReader? hookMap = map.Group("hook", "Hook", "The hook is a group of keys. Write “hook:” on a line of its own and the keys moved in below it, such as “size: 6”.");
+        HookSpec hook = hookMap is null ? new HookSpec() : HookReader.Read(hookMap);
+        bool hookIsClean = hookMap is not null && map.Errors.Count == before;
+
+        ImmutableArray<ReadPart> parts = PartReader.Read(map);
+        if (hookIsClean && map.Complete) ShankCheck.Inspect(hook, hookMap!, parts);
+
+        MapReader? fishingMap = map.Group("fishing", "Fishing", "The fishing is a group of keys. Write “fishing:” on a line of its own and the keys moved in below it, such as “speed: 0.4 m/s”.");
+        FishingSpec fishing = fishingMap is null ? new FishingSpec() : FishingReader.Read(fishingMap);
+        return new Recipe(name, intent, hook, [.. parts.Select(p => p.Spec)], fishing);
+    }
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Text;
+
+/// <summary>
+/// Whether the parts find room on the shank. Beads, cones and wraps take their stretch for themselves; dressings are tied over one
+/// another and may run a little way onto the bend, as tyers do.
+/// </summary>
+internal static class ShankCheck
+{
+    // A thread's breadth: nobody ties closer than that.
+    private const double ThreadM = 0.1e-3;
+
+    // Wraps are pushed into the hollow back of a bead or cone, common practice; how far is an estimate.
+    private const double HollowShare = 0.25;
+
+    public static void Inspect(HookSpec spec, MapReader hookMap, ImmutableArray<ReadPart> parts)
+    {
+        if (!HookScale.TryResolve(spec, out ResolvedHook? hook, out string? problem))
+        {
+            hookMap.Errors.Add(hookMap.Map, hookMap.Path, $"Hook: {problem}");
+            return;
+        }
+
+        Placed[] placed = [.. parts.Where(p => p.Clean).Select(p => new Placed(p, PartExtents.Of(p.Spec, hook)))];
+        Placed[] onShank = [.. placed.Where(p => StaysOn(p, hook))];
+        for (int j = 1; j < onShank.Length; j++)
+        {
+            for (int i = 0; i < j; i++) CheckPair(onShank[i], onShank[j]);
+        }
+    }
+
+    private static bool StaysOn(Placed part, ResolvedHook hook)
+    {
+        bool rigid = part.Kind is PartKind.Bead or PartKind.Cone or PartKind.Wraps or PartKind.DumbbellEyes;
+        double endM = hook.ShankM + (rigid ? 0 : hook.BendDepthM) + ThreadM;
+        string shank = $"the shank, which is {Show(hook.ShankM)} long";
+        if (part.FrontM > endM)
+            part.Complain("at", $"It begins at {Show(part.FrontM)}, behind the end of {shank}. Move it forward.");
+        else if (part.RearM > endM)
+            part.Complain(part.Read.Map.Has("to") ? "to" : "at", $"It reaches from {Show(part.FrontM)} to {Show(part.RearM)} and hangs off {shank}. Move it forward or make it shorter.");
+        else return true;
+        return false;
+    }
+
+    private static void CheckPair(Placed earlier, Placed later)
+    {
+        (Placed front, Placed rear) = later.FrontM >= earlier.FrontM ? (earlier, later) : (later, earlier);
+        double overlapM = Math.Min(front.RearM, rear.RearM) - rear.FrontM;
+        if (overlapM <= ThreadM || Allowed(earlier, later, front, rear, overlapM)) return;
+        rear.Complain("at", $"It begins at {Show(rear.FrontM)}, but the {front.Read.Name} takes up the shank from {Show(front.FrontM)} to {Show(front.RearM)}. Move it to {ShowUp(front.RearM)} or farther back.");
+    }
+
+    private static bool Allowed(Placed earlier, Placed later, Placed front, Placed rear, double overlapM) => (front.Kind, rear.Kind) switch
+    {
+        // A second layer lies wholly on the first.
+        (PartKind.Wraps, PartKind.Wraps) => later.FrontM >= earlier.FrontM - ThreadM && later.RearM <= earlier.RearM + ThreadM,
+        (PartKind.Bead or PartKind.Cone, PartKind.Wraps) => overlapM <= HollowShare * (front.RearM - front.FrontM),
+        (PartKind.Bead or PartKind.Cone or PartKind.Wraps, PartKind.Bead or PartKind.Cone) => false,
+
+        // Eyes stand beside the shank: their lashing, in their middle, is what needs room; over wraps it finds it.
+        (PartKind.DumbbellEyes, PartKind.Bead or PartKind.Cone) => rear.FrontM >= front.MiddleM,
+        (PartKind.Bead or PartKind.Cone, PartKind.DumbbellEyes) => rear.MiddleM >= front.RearM,
+        (PartKind.DumbbellEyes, PartKind.DumbbellEyes) => (front.Read.Spec.Side ?? Side.Top) != (rear.Read.Spec.Side ?? Side.Top),
+        _ => true,
+    };
+
+    private static string Show(double lengthM) => Units.Format(lengthM, Dimension.Length);
+
+    // Rounded up, so that what is advised is accepted.
+    private static string ShowUp(double lengthM) => Show(Math.Ceiling(Math.Round(lengthM * 1e4, 6)) / 1e4);
+
+    private readonly record struct Placed(ReadPart Read, (double FrontM, double RearM) Extent)
+    {
+        public PartKind Kind => Read.Spec.Kind;
+
+        public double FrontM => Extent.FrontM;
+
+        public double RearM => Extent.RearM;
+
+        public double MiddleM => (FrontM + RearM) / 2;
+
+        public void Complain(string key, string text) => Read.Map.Complain(key, text);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Text.RegularExpressions;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace TyingClass.Recipes.Text.Yaml;
+
+/// <summary>A tree as YAML text that reads back as the same tree, whatever strings are in it.</summary>
+internal static partial class TreeWriter
+{
+    private static readonly EmitterSettings Settings = new EmitterSettings(bestIndent: 2, bestWidth: int.MaxValue, isCanonical: false, maxSimpleKeyLength: 120)
+        .WithIndentedSequences()
+        .WithNewLine("\n");
+
+    public static string Write(MapNode root)
+    {
+        using StringWriter text = new() { NewLine = "\n" };
+        Emitter emitter = new(text, Settings);
+        emitter.Emit(new StreamStart());
+        emitter.Emit(new DocumentStart(null, null, isImplicit: true));
+        Emit(emitter, root);
+        emitter.Emit(new DocumentEnd(isImplicit: true));
+        emitter.Emit(new StreamEnd());
+        return text.ToString();
+    }
+
+    private static void Emit(Emitter emitter, Node node)
+    {
+        switch (node)
+        {
+            case ScalarNode scalar:
+                EmitText(emitter, scalar.Value);
+                break;
+            case ListNode list:
+                emitter.Emit(new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, list.Items.IsEmpty ? SequenceStyle.Flow : SequenceStyle.Block));
+                foreach (Node item in list.Items) Emit(emitter, item);
+                emitter.Emit(new SequenceEnd());
+                break;
+            case MapNode map:
+                emitter.Emit(new MappingStart(AnchorName.Empty, TagName.Empty, isImplicit: true, map.Entries.IsEmpty ? MappingStyle.Flow : MappingStyle.Block));
+                foreach (MapEntry entry in map.Entries)
+                {
+                    EmitText(emitter, entry.Key);
+                    Emit(emitter, entry.Value);
+                }
+
+                emitter.Emit(new MappingEnd());
+                break;
+            default:
+                throw new ArgumentException("A spoiled place cannot be written.", nameof(node));
+        }
+    }
+
+    // Plain only what is plainly harmless; everything else in double quotes, where every character has an escape.
+    private static void EmitText(Emitter emitter, string value)
+    {
+        ScalarStyle style = Harmless().IsMatch(value) && !Reserved().IsMatch(value) ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted;
+        emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, value, style, isPlainImplicit: true, isQuotedImplicit: true));
+    }
+
+    [GeneratedRegex(@"\A(?:[\p{L}\p{N}]|[-+.](?=[0-9]))(?:[\p{L}\p{N} .,/°³·%()'+*-]*[\p{L}\p{N}.°³%)])?\z")]
+    private static partial Regex Harmless();
+
+    [GeneratedRegex(@"\A(?:null|true|false|yes|no|on|off)\z", RegexOptions.IgnoreCase)]
+    private static partial Regex Reserved();
+}
