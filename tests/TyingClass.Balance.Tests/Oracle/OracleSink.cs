@@ -5,9 +5,8 @@ namespace TyingClass.Balance.Tests.Oracle;
 /// <summary>A fly let go in still water on a slack line and a loop knot: six degrees of freedom about its mass center.</summary>
 internal sealed class OracleSink : OracleRelease
 {
-    private const double DampingPerS = 10;
-
     private readonly bool _headingHeld;
+    private readonly double _dampingPerS;
     private readonly OracleFly _fly;
     private readonly double[,] _inertia;
     private readonly double[,] _inverse;
@@ -16,8 +15,10 @@ internal sealed class OracleSink : OracleRelease
     private readonly double[] _y = new double[10];
 
     /// <param name="headingHeld">True keeps the fly from spinning about the plumb line, by whatever moment that takes: the engine leaves that spin out (as a leader hard to twist would).</param>
-    public OracleSink(OracleFly fly, bool headingHeld)
+    /// <param name="dampingPerS">A made-up drag on turning. Much of it takes the flutter from a fly that flutters; where it comes to rest does not depend on it.</param>
+    public OracleSink(OracleFly fly, bool headingHeld, double dampingPerS = 10)
     {
+        _dampingPerS = dampingPerS;
         _headingHeld = headingHeld;
         _fly = fly;
         Matrix<double> inertia = fly.Inertia(fly.MassCenter);
@@ -53,7 +54,7 @@ internal sealed class OracleSink : OracleRelease
         (OracleVector drag, OracleVector moment) = _fly.Drag(-1 * q.ToHook(velocity), omega, _fly.MassCenter);
         moment += _fly.WeightMoment(_fly.MassCenter, q.ToHook(new(0, 0, 1)));
         OracleVector spin = Apply(_inertia, omega);
-        OracleVector rate = Apply(_inverse, moment - OracleVector.Cross(omega, spin) - DampingPerS * spin);
+        OracleVector rate = Apply(_inverse, moment - OracleVector.Cross(omega, spin) - _dampingPerS * spin);
         if (_headingHeld)
         {
             OracleVector up = q.ToHook(new(0, 0, 1)), byHolding = Apply(_inverse, up);
