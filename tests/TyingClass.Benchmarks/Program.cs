@@ -1,4 +1,9 @@
 using System.Reflection;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
 
-BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args);
+// In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.
+IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(10), logOutput: false)));
+BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args, config);

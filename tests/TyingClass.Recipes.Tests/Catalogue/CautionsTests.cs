@@ -1,0 +1,46 @@
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using Xunit;
+using static TyingClass.Recipes.Tests.Bodies.TestFly;
+
+namespace TyingClass.Recipes.Tests.Catalogue;
+
+public sealed class CautionsTests
+{
+    [Fact]
+    public void For_BareHook_WarnsOfThePointOnly() => Assert.Equal(["hooks"], Codes());
+
+    [Fact]
+    public void For_Lead_DefersToLocalRules()
+    {
+        Caution lead = Assert.Single(Cautions.For(Recipe(Wraps with { Material = "Lead" })), c => c.Code == "lead");
+        Assert.Contains("check the rules where you fish", lead.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void For_LeadByDensityOrByDefault_IsStillLead()
+    {
+        Assert.Contains("lead", Codes(new PartSpec(PartKind.Bead) { SizeM = 3 * Mm, DensityKgM3 = 11300 }));
+        Assert.Contains("lead", Codes(Wraps));
+        Assert.DoesNotContain("lead", Codes(Wraps with { DensityKgM3 = 7280 }));
+        Assert.DoesNotContain("lead", Codes(Wraps with { Material = "lead-free wire" }));
+    }
+
+    [Fact]
+    public void For_Resin_AsksForGloves() =>
+        Assert.Contains("nitrile gloves", Assert.Single(Cautions.For(Recipe(new PartSpec(PartKind.Resin))), c => c.Code == "resin").Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void For_Cement_AsksForAir() => Assert.Contains("cement", Codes(new PartSpec(PartKind.Resin) { Material = "head cement" }));
+
+    [Fact]
+    public void For_HeavyFly_WarnsOfTheCast()
+    {
+        Assert.Contains("heavy", Codes(new PartSpec(PartKind.DumbbellEyes) { Material = "brass", MassKg = 1e-3 }));
+        Assert.DoesNotContain("heavy", Codes(new PartSpec(PartKind.DumbbellEyes) { Material = "brass", MassKg = 0.3e-3 }));
+    }
+
+    private static PartSpec Wraps => new(PartKind.Wraps) { DiameterM = 0.5 * Mm, Turns = 8, AtM = 5 * Mm };
+
+    private static IEnumerable<string> Codes(params ReadOnlySpan<PartSpec> parts) => Cautions.For(Recipe(parts)).Select(c => c.Code);
+}
