@@ -22,6 +22,9 @@ public sealed record Attempt
 
     public required string EngineVersion { get; init; }
 
+    /// <summary>The exercise as it was asked.</summary>
+    public string ExerciseVersion { get; init; } = "";
+
     public required bool Passed { get; init; }
 
     public required bool AwaitsReview { get; init; }
@@ -31,6 +34,12 @@ public sealed record Attempt
 
     /// <summary>Of the report it was graded with.</summary>
     public ImmutableArray<KeptFigure> Figures { get; init; } = [];
+
+    /// <summary>What the goals were held against, SI.</summary>
+    public ImmutableArray<GradedFigure> GradedFigures { get; init; } = [];
+
+    /// <summary>Tub test: seen beside predicted.</summary>
+    public ImmutableArray<Observation> Observations { get; init; } = [];
 }
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>

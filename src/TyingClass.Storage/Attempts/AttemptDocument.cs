@@ -1,4 +1,5 @@
 using LiteDB;
+using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Attempts;
@@ -21,10 +22,20 @@ internal static class AttemptDocument
         ["atTicks"] = Ticks.From(attempt.At),
         ["answer"] = attempt.AnswerText,
         ["engine"] = attempt.EngineVersion,
+        ["exerciseVersion"] = attempt.ExerciseVersion,
         ["passed"] = attempt.Passed,
         ["awaitsReview"] = attempt.AwaitsReview,
         ["feedback"] = FeedbackDocument.From(attempt.Feedback),
         ["figures"] = Documents.ToArray(attempt.Figures, f => new BsonDocument { ["name"] = f.Name, ["value"] = f.Value }),
+        ["graded"] = Documents.ToArray(attempt.GradedFigures, g => new BsonDocument { ["quantity"] = g.Quantity, ["si"] = g.Si }),
+        ["observations"] = Documents.ToArray(attempt.Observations, o => new BsonDocument
+        {
+            ["quantity"] = o.Quantity,
+            ["predictedSi"] = o.PredictedSi,
+            ["observedSi"] = o.ObservedSi,
+            ["predicted"] = o.Predicted,
+            ["observed"] = o.Observed,
+        }),
     };
 
     public static Attempt ToAttempt(BsonDocument document) => new()
@@ -36,9 +47,13 @@ internal static class AttemptDocument
         At = document["atTicks"].ToTime(),
         AnswerText = document["answer"].AsString,
         EngineVersion = document["engine"].AsString,
+        ExerciseVersion = document["exerciseVersion"].AsString,
         Passed = document["passed"].AsBoolean,
         AwaitsReview = document["awaitsReview"].AsBoolean,
         Feedback = FeedbackDocument.ToFeedback(document["feedback"]),
         Figures = document["figures"].ToList(f => new KeptFigure(f["name"].AsString, f["value"].AsDouble)),
+        GradedFigures = document["graded"].ToList(g => new GradedFigure(g["quantity"].AsString, g["si"].NumberOrNull())),
+        Observations = document["observations"].ToList(o => new Observation(
+            o["quantity"].AsString, o["predictedSi"].NumberOrNull(), o["observedSi"].NumberOrNull(), o["predicted"].AsString, o["observed"].AsString)),
     };
 }

@@ -36,6 +36,9 @@ public sealed class AttemptStore
                 Passed = grade.Passed,
                 AwaitsReview = grade.AwaitsReview,
                 Feedback = grade.Feedback,
+                ExerciseVersion = grade.ExerciseVersion,
+                GradedFigures = grade.Figures,
+                Observations = grade.Observations,
                 Figures = grade.Report is null ? [] : Figures.Of(grade.Report),
             };
             Attempts(db).Insert(AttemptDocument.From(attempt));

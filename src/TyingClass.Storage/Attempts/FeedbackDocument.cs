@@ -13,6 +13,7 @@ internal static class FeedbackDocument
         ["why"] = feedback.Why,
         ["whereToLook"] = feedback.WhereToLook,
         ["misreading"] = feedback.Misreading,
+        ["misreadConcept"] = feedback.MisreadConcept,
         ["cautions"] = Documents.ToArray(feedback.Cautions, c => new BsonValue(c)),
     };
 
@@ -23,6 +24,7 @@ internal static class FeedbackDocument
         Why = document["why"].AsString,
         WhereToLook = document["whereToLook"].TextOrNull(),
         Misreading = document["misreading"].TextOrNull(),
+        MisreadConcept = document["misreadConcept"].TextOrNull(),
         Cautions = document["cautions"].ToList(c => c.AsString),
     };
 }
