@@ -75,7 +75,7 @@ internal static class StateCalculation
             BalanceEngine.Degrees(Righting.RangeRad(curve)));
     }
 
-    private static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
+    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
         SinkingFly fly = new(body, conditions, soakS);
         // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
