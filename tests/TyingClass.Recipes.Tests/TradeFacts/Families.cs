@@ -1,4 +1,5 @@
 using TyingClass.Balance.Bodies;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using static TyingClass.Recipes.Tests.TradeFacts.Bench;
 
@@ -150,19 +151,22 @@ internal static class Families
                 Fishing = new FishingSpec { SpeedMS = 0.4, Knot = knot, LeaderDiameterM = leaderM },
             }));
 
-    /// <summary>Fact 12: the same weight on the same streamer, amidships on a down eye or made to plane down: at the nose (balance), on an up eye (hook), or both; three sizes, two shanks, three wings, two ways up: 36, each three ways. Mass in kg.</summary>
+    /// <summary>Fact 12: a streamer on a straight eye, its lead amidships, and what makes it trim nose lower: the same lead at the nose (balance), an eye that stands above the shank as the fly swims (hook), or both; three sizes, two shanks, three wings, two ways up: 36. The lead's outline stays that of one close-wound layer over a quarter of the shank; its mass is given in parts of that layer's.</summary>
     public static IEnumerable<(string Name, Func<bool, bool, double, Recipe> With)> PlaningFlies =>
         from size in new[] { 2, 6, 10 }
         from shank in new[] { 0, 4 }
         from wing in new[] { "fur strip", "bucktail", "feather" }
         from intent in new[] { Intent.PointDown, Intent.PointUp }
         let name = $"#{size} {shank}XL, {wing}, {intent}"
-        select (name, new Func<bool, bool, double, Recipe>((atNose, noseDownEye, massKg) =>
+        select (name, new Func<bool, bool, double, Recipe>((atNose, highEye, layers) =>
         {
-            // A down eye is above the shank when the point is up, so there it is the eye that drops the nose.
-            HookSpec hook = Hook(size, noseDownEye == (intent == Intent.PointDown) ? EyeKind.Up : EyeKind.Down, shank);
-            PartSpec weight = Wraps(hook, "lead", atNose ? 0.02 : 0.4, atNose ? 0.27 : 0.65) with { MassKg = massKg };
-            return Fly(name, intent, hook, 0.4, weight, Body(hook, "fur dubbing", 0), Wing(hook, wing, intent == Intent.PointDown ? Side.Top : Side.Under));
+            EyeKind high = intent == Intent.PointDown ? EyeKind.Up : EyeKind.Down;
+            HookSpec hook = Hook(size, highEye ? high : EyeKind.Straight, shank);
+            double wireM = HookScale.Resolve(hook).WireM, runM = Shank(hook) / 4;
+            int turns = (int)(runM / wireM);
+            double layerKg = turns * Math.PI * 2 * wireM * Math.PI / 4 * wireM * wireM * Materials.Find("lead").DensityKgM3;
+            PartSpec lead = Wraps(hook, "lead", atNose ? 0.02 : 0.4, atNose ? 0.27 : 0.65) with { Turns = turns, MassKg = layers * layerKg };
+            return Fly(name, intent, hook, 0.4, lead, Body(hook, "fur dubbing", 0), Wing(hook, wing, intent == Intent.PointDown ? Side.Top : Side.Under));
         }));
 
     /// <summary>The same fly with the first part of a kind at another mass, its outline unchanged.</summary>

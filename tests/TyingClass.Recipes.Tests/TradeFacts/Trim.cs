@@ -35,7 +35,7 @@ internal sealed record Trim(
         double slope = Vector3D.Dot(yawed, at.Flow) / Vector3D.Dot(yawed, at.Up);
         double drag = Vector3D.Dot(loads.DragN, at.Flow), lift = Vector3D.Dot(loads.DragN, at.Up);
         return new Trim(
-            at.PitchRad / Bench.Degree,
+            pitch / Bench.Degree,
             stiffness is { } k ? 1e3 * k.StiffnessNM / fly.WetWeightN : double.NaN,
             -1e3 * Vector3D.Dot(balance, at.Up),
             1e3 * slope * Vector3D.Dot(balance, at.Flow),
