@@ -74,7 +74,7 @@ internal static class FindingRules
 
     private static void AddWeightAgainstBend(ImmutableArray<Finding>.Builder findings, FlyBody body, StateReport soaked)
     {
-        double bend = soaked.Ledger.Where(e => e.Part is "bend and spear" or "hook").Sum(e => e.KeelMomentGmm);
+        double bend = soaked.Ledger.Where(e => e.Part == "bend").Sum(e => e.KeelMomentGmm);
         LedgerEntry[] weights = [.. soaked.Ledger.Where(e => e.Part.StartsWith("bead", StringComparison.Ordinal) || e.Part.StartsWith("cone", StringComparison.Ordinal)
             || e.Part.StartsWith("dumbbell", StringComparison.Ordinal) || e.Part.StartsWith("wraps", StringComparison.Ordinal))];
         double weight = weights.Sum(e => e.KeelMomentGmm);

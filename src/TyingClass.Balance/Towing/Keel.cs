@@ -43,7 +43,7 @@ public static class Keel
         ImmutableArray<(string, double)>.Builder shares = ImmutableArray.CreateBuilder<(string, double)>();
         double sum = 0;
         FishingConditions hinged = conditions with { Knot = Knot.Loop };
-        foreach (BodyPart part in body.Parts)
+        foreach (BodyPart part in body.Parts.SelectMany(p => p.Pieces.IsEmpty ? [p] : p.Pieces))
         {
             TowedFly alone = TowedFly.From(body with { Parts = [part] }, hinged, soakS);
             double share = RestoringNM(attitude, alone.Linearize(attitude, speedMS), yawPerRoll);

@@ -24,7 +24,14 @@ public static class FlyBuilder
         ImmutableArray<PartDimensions> dimensions = [.. recipe.Parts.Select((part, i) =>
         {
             log.Part = names[i];
-            return PartDimensions.Of(part, hook, log);
+            PartDimensions d = PartDimensions.Of(part, hook, log);
+            // NaN fails these comparisons too.
+            if (!(d.LengthM > 0 && d.RearM >= d.FrontM))
+            {
+                throw new ArgumentException($"The {names[i]} has no length: its rear edge must lie behind its front edge.", nameof(recipe));
+            }
+
+            return d;
         })];
         Sheaths sheaths = new(AllSheaths(recipe.Parts, dimensions, hook));
         List<BodyPart> parts = [HookBuilder.Build(hook, recipe.Hook.MassKg, sheaths.ExposedRuns(-1), refinement)];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Shapes;
@@ -9,7 +10,7 @@ namespace TyingClass.Recipes.Bodies;
 /// <summary>Bends the wire: ring, eye leg, shank, bend, spear. The point's taper and the barb are left out.</summary>
 internal sealed class HookBuilder
 {
-    private readonly PartDraft _draft = new("hook");
+    private PartDraft _draft = new("hook eye");
     private readonly ResolvedHook _hook;
     private readonly int _refinement;
     private readonly double _sectionM2;
@@ -40,11 +41,28 @@ internal sealed class HookBuilder
         HookBuilder builder = new(hook, weighedKg, refinement);
         builder.AddRing();
         builder.AddStraight(hook.EyeLegM * hook.EyeDirection, Vector3D.Zero);
+        BodyPart eye = builder.Finish("shank");
         builder.AddStraightMass(Vector3D.Zero, At(hook.ShankM, 0));
         foreach ((double frontM, double rearM) in bareRunsM) builder.AddStraightDrag(At(frontM, 0), At(rearM, 0));
+        BodyPart shank = builder.Finish("bend");
         builder.AddBend();
         builder.AddStraight(At(hook.ShankM, -hook.GapeM), hook.PointM);
-        return builder._draft.ToPart(isTied: false);
+        ImmutableArray<BodyPart> pieces = [eye, shank, builder.Finish("")];
+        return new BodyPart("hook")
+        {
+            Masses = [.. pieces.SelectMany(p => p.Masses)],
+            Solids = [.. pieces.SelectMany(p => p.Solids)],
+            Drag = [.. pieces.SelectMany(p => p.Drag)],
+            Pieces = pieces,
+            IsTied = false,
+        };
+    }
+
+    private BodyPart Finish(string nextPiece)
+    {
+        BodyPart piece = _draft.ToPart(isTied: false);
+        _draft = new PartDraft(nextPiece);
+        return piece;
     }
 
     // The bend from the shank's end round to the spear; share 1 gives about 8 pieces.

@@ -14,12 +14,16 @@ internal sealed record PartContext(
     public double MiddleM => (Dimensions.FrontM + Dimensions.RearM) / 2;
 
     /// <summary>+1 on top of the shank, -1 under it, 0 around it.</summary>
-    public int SideSign(Side usual) => (Spec.Side ?? usual) switch
+    public int SideSign(Side usual)
     {
-        Side.Top => 1,
-        Side.Under => -1,
-        _ => 0,
-    };
+        if (Spec.Side is null && usual != Side.Around) Log.Add("side", usual == Side.Top ? "top" : "under", "usual for such a part, estimate");
+        return (Spec.Side ?? usual) switch
+        {
+            Side.Top => 1,
+            Side.Under => -1,
+            _ => 0,
+        };
+    }
 
     /// <summary>The stated mass, or an estimate that is then listed as assumed, kg.</summary>
     public double MassKg(Func<double> estimateKg, string why)
@@ -35,6 +39,7 @@ internal sealed record PartContext(
     {
         double lengthM = Dimensions.RearM - Dimensions.FrontM;
         Figure nose = PartScale.NoseBluntness(Spec.Kind);
+        Log.AddFigure("nose bluntness", nose);
         foreach ((double frontM, double rearM) in Sheaths.ExposedRuns(Index))
         {
             draft.AddStraightDrag(

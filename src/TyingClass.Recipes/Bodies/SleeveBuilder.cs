@@ -9,19 +9,13 @@ namespace TyingClass.Recipes.Bodies;
 /// <summary>Body, foam and resin as tubes or rods along the shank; hackle as a ring of fibers.</summary>
 internal static class SleeveBuilder
 {
-    /// <summary>Drag coefficient of a stiff hackle fiber among its neighbors, on its side view.</summary>
-    private const double FiberDrag = 1.0;
-
-    /// <summary>However much wire lies under a body, at least this share of its outline is the body itself.</summary>
-    private const double LeastSkin = 0.1;
-
     public static void AddSleeve(PartContext part, PartDraft draft)
     {
         PartDimensions d = part.Dimensions;
         int side = part.SideSign(Side.Around);
         double outlineM3 = Cylinders.VolumeM3(d.SizeM, d.LengthM), innerM = side == 0 ? Math.Min(part.Hook.WireM, d.SizeM) : 0;
         double ownM3 = side == 0
-            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), LeastSkin * outlineM3)
+            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), PartScale.LeastSkinShare.Value * outlineM3)
             : outlineM3;
         double massKg = part.MassKg(() => part.DensityKgM3 * (1 - part.Material.VoidShare.Value) * ownM3, "from its outline and bulk density, estimate");
 
@@ -35,6 +29,7 @@ internal static class SleeveBuilder
             return;
         }
 
+        part.Log.AddFigure("nose bluntness", PartScale.NoseBluntness(part.Spec.Kind));
         Vector3D half = new(d.LengthM / 2, 0, 0);
         draft.AddStraightDrag(
             centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, PartScale.NoseBluntness(part.Spec.Kind).Value);
@@ -48,6 +43,8 @@ internal static class SleeveBuilder
         double rootM = part.Hook.WireM / 2, tipM = Math.Max(d.SizeM / 2, rootM + fiberM), lengthM = tipM - rootM;
         double fiberKg = part.DensityKgM3 * Cylinders.VolumeM3(fiberM, lengthM);
         double massKg = part.MassKg(() => fiberKg * PartScale.HackleFibersPerMm.Value * 1e3 * d.LengthM, "from fibers along the shank, estimate");
+        part.Log.AddFigure("fiber thickness", PartScale.HackleFiberMm);
+        part.Log.AddFigure("fiber drag coefficient", PartScale.HackleFiberDrag);
         double fibers = massKg / fiberKg, sideViewM2 = fibers * fiberM * lengthM;
 
         double offM = part.SideSign(Side.Around) * (rootM + (1 - supple) * lengthM / 2);
@@ -57,6 +54,6 @@ internal static class SleeveBuilder
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, new Spread(d.LengthM * d.LengthM / 12, acrossM2));
         draft.AddSoaking(massKg, part.Material, centerM);
         draft.AddDrag(DragElement.Streamer(
-            centerM, (1 - supple) * FiberDrag * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
+            centerM, (1 - supple) * PartScale.HackleFiberDrag.Value * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
     }
 }

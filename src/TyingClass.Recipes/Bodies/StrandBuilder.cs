@@ -19,6 +19,7 @@ internal static class StrandBuilder
         double angleRad = part.Spec.Kind == PartKind.Wing ? side * PartScale.WingAngleDeg.Value * Math.PI / 180 : 0;
         if (part.Spec.Tied != TieDown.BothEnds)
         {
+            if (angleRad != 0) part.Log.AddFigure("angle from the shank", PartScale.WingAngleDeg);
             AddStrand(part, draft, massKg, d.LengthM, new(d.FrontM, 0, riseM), Toward(angleRad, 0));
             return;
         }
@@ -34,6 +35,7 @@ internal static class StrandBuilder
     {
         PartDimensions d = part.Dimensions;
         double massKg = MassKg(part), splayRad = PartScale.LegAngleDeg.Value * Math.PI / 180;
+        part.Log.AddFigure("splay to each side", PartScale.LegAngleDeg);
         double seatM = part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM);
         int side = part.SideSign(Side.Around);
         foreach (int hand in (ReadOnlySpan<int>)[1, -1])
@@ -75,6 +77,7 @@ internal static class StrandBuilder
     // Bound down at both ends, so it cannot trail: stiff whatever it is made of.
     private static void AddBound(PartContext part, PartDraft draft, double massKg, Vector3D frontM, Vector3D rearM)
     {
+        part.Log.AddFigure("nose bluntness", PartScale.NoseBluntness(part.Spec.Kind));
         double lengthM = (rearM - frontM).Length, outlineM = OutlineDiameterM(part, massKg, lengthM);
         Vector3D middleM = (frontM + rearM) / 2;
         draft.AddSolid(massKg, massKg / part.DensityKgM3, middleM, Vector3D.UnitX, Cylinders.SpreadOf(outlineM, lengthM));

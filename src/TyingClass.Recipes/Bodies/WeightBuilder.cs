@@ -46,11 +46,14 @@ internal static class WeightBuilder
         double seatM = part.SideSign(Side.Top) * (part.Hook.WireM + waistM) / 2;
         Vector3D middleM = new(part.MiddleM, 0, seatM);
 
-        AddRod(middleM - reachM * Vector3D.UnitY, sizeM, barrelM, 0.5);
+        part.Log.AddLength("barrel", barrelM, "generic eyes", PartScale.EyeBarrelShare);
+        part.Log.AddLength("reach", reachM, "generic eyes, middle to middle of each barrel", PartScale.EyeReachShare);
+        part.Log.AddLength("waist", waistM, "generic eyes", PartScale.EyeWaistShare);
+        double faceShare = PartScale.EyeFaceBluntness.Value;
+        AddRod(middleM - reachM * Vector3D.UnitY, sizeM, barrelM, faceShare);
         AddRod(middleM, waistM, gapM, 0);
-        AddRod(middleM + reachM * Vector3D.UnitY, sizeM, barrelM, 0.5);
+        AddRod(middleM + reachM * Vector3D.UnitY, sizeM, barrelM, faceShare);
 
-        // The barrels shelter each other from a flow across the fly: between them they show one blunt face to it.
         void AddRod(Vector3D centerM, double diameterM, double lengthM, double bluntShare)
         {
             double shareKg = massKg * Cylinders.VolumeM3(diameterM, lengthM) / outlineM3;
@@ -79,6 +82,7 @@ internal static class WeightBuilder
     // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.
     private static void AddConeDrag(PartContext part, PartDraft draft, double noseM, double sizeM, double lengthM)
     {
+        part.Log.AddFigure("nose bluntness", PartScale.NoseBluntness(PartKind.Cone));
         int slices = 2 * part.Refinement;
         double stepM = lengthM / slices, slender = lengthM / sizeM;
         for (int i = 0; i < slices; i++)

@@ -14,13 +14,13 @@ public static class HookScale
 
     public static readonly Figure DefaultEyeAngleDeg = new(30, "°", Figure.Estimate);
     public static readonly Figure DefaultJigAngleDeg = new(60, "°", Figure.Estimate);
-    public static readonly Figure EyeLegWires = new(1, "wire diameters", Figure.Estimate);
-    public static readonly Figure JigLegWires = new(3.5, "wire diameters", Figure.Estimate);
-    public static readonly Figure RingOuterWires = new(3.5, "wire diameters", Figure.Estimate);
-    public static readonly Figure SpearGapes = new(0.75, "gapes", Figure.Estimate);
-    public static readonly Figure RoundDepthGapes = new(0.5, "gapes", Figure.Estimate + ", a semicircle of the gape");
-    public static readonly Figure LongDepthGapes = new(0.7, "gapes", Figure.Estimate + ", half an ellipse deeper aft");
-    public static readonly Figure SquareDepthGapes = new(0.25, "gapes", Figure.Estimate + ", two quarter circles and a straight");
+    public static readonly Figure EyeLegWires = new(1, "× wire", Figure.Estimate);
+    public static readonly Figure JigLegWires = new(3.5, "× wire", Figure.Estimate);
+    public static readonly Figure RingOuterWires = new(3.5, "× wire", Figure.Estimate);
+    public static readonly Figure SpearGapes = new(0.75, "× gape", Figure.Estimate);
+    public static readonly Figure RoundDepthGapes = new(0.5, "× gape", Figure.Estimate + ", a semicircle of the gape");
+    public static readonly Figure LongDepthGapes = new(0.7, "× gape", Figure.Estimate + ", half an ellipse deeper aft");
+    public static readonly Figure SquareDepthGapes = new(0.25, "× gape", Figure.Estimate + ", two quarter circles and a straight");
     public static readonly Figure WireDensity = new(7850, "kg/m³", "engineering handbook tables of metals, carbon steel");
 
     /// <summary>Overall length without the eye (shank and half the gape), m: 30.2 - 1.59 n mm down to size 12, then 1 mm per size.</summary>

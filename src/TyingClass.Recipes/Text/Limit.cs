@@ -43,7 +43,7 @@ internal static class Limits
     public static readonly Limit LeaderDiameter = new(Dimension.Length, "0.05 mm", "1.5 mm", "0.25 mm");
     public static readonly Limit LeaderStrength = new(Dimension.Force, "0.5 lb", "150 lb", "12 lb");
     public static readonly Limit Temperature = new(Dimension.Temperature, "0 °C", "40 °C", "12 °C");
-    public static readonly Limit Salinity = new(Dimension.Salinity, "0 g/kg", "45 g/kg", "35 g/kg");
+    public static readonly Limit Salinity = new(Dimension.Salinity, "0 g/kg", "42 g/kg", "35 g/kg");
     public static readonly Limit Speed = new(Dimension.Speed, "0.01 m/s", "3 m/s", "0.4 m/s");
 
     public const int FewestTurns = 1;

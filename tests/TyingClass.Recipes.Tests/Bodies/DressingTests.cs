@@ -46,7 +46,12 @@ public sealed class DressingTests
     {
         BodyPart wing = Part(new PartSpec(PartKind.Wing)
         {
-            Material = "fur strip", LengthM = 40 * Mm, MassKg = 0.2e-3, AtM = 2 * Mm, ToM = 14 * Mm, Tied = TieDown.BothEnds,
+            Material = "fur strip",
+            LengthM = 40 * Mm,
+            MassKg = 0.2e-3,
+            AtM = 2 * Mm,
+            ToM = 14 * Mm,
+            Tied = TieDown.BothEnds,
         });
 
         Assert.Equal(0.2, wing.MassG(), 1e-9);

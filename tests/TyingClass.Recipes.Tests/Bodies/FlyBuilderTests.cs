@@ -1,4 +1,5 @@
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
@@ -56,6 +57,8 @@ public sealed class FlyBuilderTests
         Assert.Contains("hook wire", assumed);
         Assert.Contains("cone density", assumed);
         Assert.Contains("wing suppleness", assumed);
+        Assert.DoesNotContain("body suppleness", assumed);
+        Assert.DoesNotContain("cone caught air", assumed);
         Assert.DoesNotContain("hook gape", assumed);
         Assert.DoesNotContain("hook eye angle", assumed);
         Assert.DoesNotContain("body mass", assumed);
@@ -122,6 +125,36 @@ public sealed class FlyBuilderTests
             Assert.Equal(
                 a.Drag.Sum(e => e.BluntShare * e.DiameterM * e.DiameterM), b.Drag.Sum(e => e.BluntShare * e.DiameterM * e.DiameterM), 1e-12);
         }
+    }
+
+    // The design's own bound: doubling the elements changes no angle by over half a degree.
+    [Theory]
+    [InlineData(BendKind.Round)]
+    [InlineData(BendKind.Long)]
+    [InlineData(BendKind.Square)]
+    public void Build_Refined_ChangesNoAngleByHalfADegree(BendKind bend)
+    {
+        Recipe recipe = CopperLoach with { Hook = CopperLoach.Hook with { Bend = bend } };
+
+        TowReport coarse = Towed(recipe, 1), fine = Towed(recipe, 2), finest = Towed(recipe, 8);
+
+        Assert.Equal(fine.PitchDeg, coarse.PitchDeg, 0.5);
+        Assert.Equal(finest.PitchDeg, coarse.PitchDeg, 0.5);
+        Assert.Equal(finest.LeanDeg, coarse.LeanDeg, 0.5);
+
+        static TowReport Towed(Recipe recipe, int refinement)
+        {
+            BuiltFly fly = FlyBuilder.Build(recipe, refinement);
+            return BalanceEngine.Report(fly.Body, fly.Conditions, ReportOptions.Default with { Flies = 1 }).Soaked.AtFishingSpeed;
+        }
+    }
+
+    [Fact]
+    public void Build_PartBackToFront_SaysWhichPart()
+    {
+        ArgumentException e = Assert.Throws<ArgumentException>(
+            () => FlyBuilder.Build(Recipe(new PartSpec(PartKind.Body) { AtM = 12 * Mm, ToM = 6 * Mm })));
+        Assert.Contains("The body has no length", e.Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,0 +1,27 @@
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Bodies;
+
+/// <summary>Lists what of a part's substance came from the materials table.</summary>
+internal static class SubstanceAssumptions
+{
+    public static void Add(PartSpec spec, AssumptionLog log)
+    {
+        Material material = PartSubstance.Of(spec);
+        if (spec.Material is null && spec.DensityKgM3 is null) log.Add("material", material.Name, "usual for such a part, estimate");
+        foreach ((string what, Figure figure) in material.Figures)
+        {
+            if (figure.Value != 0 && IsUsed(spec, what)) log.AddFigure(what, figure);
+        }
+    }
+
+    // Mass per length is spoken of with the mass it gave.
+    private static bool IsUsed(PartSpec spec, string what) => what switch
+    {
+        "density" => spec.DensityKgM3 is null,
+        "suppleness" or "streamer coefficient" => spec.Kind is PartKind.Wing or PartKind.Tail or PartKind.Legs or PartKind.Hackle,
+        "mass per length" => false,
+        _ => spec.Kind is not (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes or PartKind.Wraps),
+    };
+}

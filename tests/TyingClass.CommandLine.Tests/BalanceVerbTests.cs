@@ -1,0 +1,120 @@
+using System.Text.Json;
+using Xunit;
+
+namespace TyingClass.CommandLine.Tests;
+
+public sealed class BalanceVerbTests : IDisposable
+{
+    private const string Rides = """
+        recipe: Copper Loach
+        intent: point up
+        hook:
+          size: 6
+          shank: 4XL
+          eye: down 25°
+        parts:
+          - part: cone
+            material: brass
+            size: 5.6 mm
+            at: 0 mm
+          - part: wraps
+            material: lead
+            diameter: 0.025 in
+            turns: 18
+            at: 6 mm
+          - part: wing
+            material: fur strip
+            length: 45 mm
+            mass: 0.25 g
+            at: 5 mm
+            side: under
+        fishing:
+          speed: 0.4 m/s
+        """;
+
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tyingclass");
+
+    public void Dispose() => _folder.Delete(recursive: true);
+
+    [Fact]
+    public void Balance_FlyThatRides_ExitsZeroAndSaysSo()
+    {
+        CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides));
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("it rides point up as intended", run.Output, StringComparison.Ordinal);
+        Assert.Empty(run.Errors);
+    }
+
+    [Fact]
+    public void Balance_SameFlyMeantTheOtherWay_ExitsOne()
+    {
+        CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides.Replace("point up", "point down", StringComparison.Ordinal)));
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("flip", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Balance_BadRecipe_ExitsTwoWithFileLineAndColumnOfEveryMistake()
+    {
+        string file = Write(Rides.Replace("5.6 mm", "90 mm", StringComparison.Ordinal).Replace("lead", "leed", StringComparison.Ordinal));
+
+        CommandRun run = CommandRun.Of(_folder, "balance", file);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Empty(run.Output);
+        Assert.Contains("fly.fly.yaml:10:11: ", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("fly.fly.yaml:13:15: ", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("balance", "missing.fly.yaml")]
+    [InlineData("balance")]
+    [InlineData("balanc", "fly.fly.yaml")]
+    public void Balance_UsageOrFileMistake_ExitsTwoAndSaysWhy(params string[] arguments)
+    {
+        CommandRun run = CommandRun.Of(_folder, arguments);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.NotEmpty(run.Errors);
+    }
+
+    // The names are the interface other programs read: docs/command-line.md.
+    [Fact]
+    public void BalanceJson_AnyFly_HasEveryDocumentedField()
+    {
+        CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides), "--json");
+
+        using JsonDocument json = JsonDocument.Parse(run.Output);
+        JsonElement root = json.RootElement;
+        AssertFields(root, "recipe intent massG heldWaterG displacedMm3 wetWeightG massCenterMm centerOfBuoyancyMm balancePointMm towPointMm levelLineKeelMm hang states verdict findings assumed");
+        AssertFields(root.GetProperty("massCenterMm"), "x y z");
+        AssertFields(root.GetProperty("levelLineKeelMm"), "pointDown pointUp");
+        AssertFields(root.GetProperty("hang"), "shankFromPlumbDeg");
+        Assert.Equal(["fresh", "soaked"], root.GetProperty("states").EnumerateArray().Select(s => s.GetProperty("state").GetString()));
+        foreach (JsonElement state in root.GetProperty("states").EnumerateArray())
+        {
+            AssertFields(state, "state tow attitudes sink ledger tolerance");
+            AssertFields(state.GetProperty("tow")[0], "speedMS pitchDeg leanDeg keelHeightMm dragMN liftMN lineAngleDeg verdict");
+            AssertFields(state.GetProperty("attitudes")[0], "pitchDeg leanDeg share");
+            AssertFields(state.GetProperty("sink"), "rateMS pitchDeg depthAfter5sM");
+            AssertFields(state.GetProperty("ledger")[0], "part keelMomentGmm");
+            AssertFields(state.GetProperty("tolerance"), "accuracy flies asIntended asIntendedLow asIntendedHigh leaning flipped");
+        }
+
+        AssertFields(root.GetProperty("assumed")[0], "what value why");
+        Assert.Equal("Copper Loach", root.GetProperty("recipe").GetString());
+        Assert.Equal("point up", root.GetProperty("intent").GetString());
+    }
+
+    private static void AssertFields(JsonElement element, string names) =>
+        Assert.All(names.Split(' '), name => Assert.True(element.TryGetProperty(name, out _), $"{name} is missing"));
+
+    private string Write(string recipe)
+    {
+        string file = Path.Combine(_folder.FullName, "fly.fly.yaml");
+        File.WriteAllText(file, recipe);
+        return file;
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
+using Xunit;
+
+namespace TyingClass.Recipes.Tests.Advice;
+
+public sealed class AdviserTests
+{
+    private static readonly ReportOptions Quick = new() { Flies = 60 };
+
+    // A long-shank streamer with a heavy cone and a down eye, meant point down: common practice says it comes back flipped.
+    private static readonly Recipe Flipping = new(
+        "Slate Minnow",
+        Intent.PointDown,
+        new HookSpec { Size = new HookSize(6), ShankSteps = 4, Eye = EyeKind.Down, EyeAngleRad = 0.436332312999 },
+        [
+            new PartSpec(PartKind.Cone) { Material = "tungsten", SizeM = 5.56e-3 },
+            new PartSpec(PartKind.Body) { Material = "fur dubbing", MassKg = 5e-5, DiameterM = 4e-3, AtM = 6e-3, ToM = 20e-3 },
+        ],
+        new FishingSpec { SpeedMS = 0.6 });
+
+    [Fact]
+    public void Propose_FlyThatFlips_EveryProposalReachesTheGoalWhenSolvedAgain()
+    {
+        ImmutableArray<Proposal> proposals = Adviser.Propose(Flipping, Rides, options: Quick);
+
+        Assert.NotEmpty(proposals);
+        Assert.All(proposals, p => Assert.True(Rides(SolvedFly.Solve(p.Change.At(p.Steps), Quick)), p.Text));
+    }
+
+    [Fact]
+    public void Propose_FlyThatFlips_OneStepLessFallsShort()
+    {
+        ImmutableArray<Proposal> proposals = Adviser.Propose(Flipping, Rides, options: Quick);
+
+        Assert.All(proposals.Where(p => p.Steps > 1), p => Assert.False(Rides(SolvedFly.Solve(p.Change.At(p.Steps - 1), Quick)), p.Text));
+    }
+
+    [Fact]
+    public void Propose_FlyThatFlips_LightestFirst()
+    {
+        double[] added = [.. Adviser.Propose(Flipping, Rides, options: Quick).Select(p => p.AddedMassG)];
+
+        Assert.Equal(added.Order(), added);
+    }
+
+    [Fact]
+    public void Propose_FlyThatDoesItAlready_ProposesNothing() => Assert.Empty(Adviser.Propose(Flipping, _ => true, options: Quick));
+
+    [Fact]
+    public void Propose_OnlyTheEyeAllowed_ChangesNothingElse()
+    {
+        ImmutableArray<Proposal> proposals = Adviser.Propose(Flipping, Rides, (change, _) => change.Path == "hook.eye", Quick);
+
+        Assert.All(proposals, p => Assert.Equal("hook.eye", p.Path));
+        Assert.All(proposals, p => Assert.Equal(Flipping.Parts, p.Recipe.Parts));
+    }
+
+    [Fact]
+    public void Sensitivities_AnyFly_HeavierConeSinksFaster()
+    {
+        Sensitivity heavier = Adviser.Sensitivities(Flipping).Single(s => s.Kind == "heavier cone");
+
+        Assert.True(heavier.SinkRateMS > 0);
+    }
+
+    private static bool Rides(SolvedFly fly) => fly.Report.Soaked.Verdict.Kind == VerdictKind.RidesAsIntended;
+}
