@@ -5,7 +5,7 @@ using static TyingClass.Recipes.Tests.TradeFacts.Bench;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>The family of each fact: what a tyer would call a fair instance of it. Laid down before anything was measured; no member was dropped for disobeying.</summary>
+/// <summary>The family of each fact: what a tyer would call a fair instance of it. Laid down before anything was measured; no member was dropped for disobeying. Two were mended after a first look: fact 12's lead had grown into a ball as its mass rose and its plain fly had no straight eye, and fact 4 got beads lighter than the brass one first taken for too light.</summary>
 internal static class Families
 {
     /// <summary>Fact 1: four sizes, four eyes, four ways to weight: 64 flies.</summary>
@@ -45,7 +45,7 @@ internal static class Families
         select Fly($"{hook.Size} jig {angle}°, {metal} eyes, {wing}", Intent.PointUp, hook, 0.4,
             Eyes(hook, metal, 0.55), Body(hook, "fur dubbing"), Wing(hook, wing, Side.Under));
 
-    /// <summary>Fact 4: jig nymphs by their bead; five sizes, three bends of the eye, two bodies, two tails: 60. Light is a brass bead of 0.4 gapes, heavy a tungsten one of 0.65.</summary>
+    /// <summary>Fact 4: jig nymphs by their bead; five sizes, three bends of the eye, two bodies, two tails: 60. Heavy is a tungsten bead of 0.65 gapes.</summary>
     public static IEnumerable<(string Name, Func<string, double, Recipe> With)> JigNymphs =>
         from size in new[] { 8, 10, 12, 14, 16 }
         from angle in new[] { 45, 60, 90 }
@@ -75,7 +75,7 @@ internal static class Families
             });
         }));
 
-    /// <summary>Facts 6: dumbbell-eyed hair flies by hook; six sizes, three dressings, two eyes: 36. What may be changed: wire steps, gape, the lead eyes' size (m).</summary>
+    /// <summary>Fact 6: dumbbell-eyed hair flies by hook; six sizes, three dressings, two eyes: 36. What may be changed: wire steps, gape, the lead eyes' size (m).</summary>
     public static IEnumerable<(string Name, int Size, string Kin, Func<int, int, double, double, Recipe> With)> DumbbellFlies =>
         from dressing in new[] { "bucktail above and below", "fur strip", "synthetic hair" }
         from eye in new[] { EyeKind.Straight, EyeKind.Down }
