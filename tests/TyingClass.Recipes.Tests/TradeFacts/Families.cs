@@ -147,9 +147,9 @@ internal static class Families
         let name = $"{hook.Size}, {weight}, {wing}"
         select (name, new Func<Knot, double, Recipe>((knot, leaderM) => Fly(name, Intent.PointUp, hook, 0.4,
             weight == "tungsten cone" ? Cone(hook, "tungsten", 0.6) : Eyes(hook, "lead", 0.5), Body(hook, "fur dubbing"), Wing(hook, wing, Side.Under)) with
-            {
-                Fishing = new FishingSpec { SpeedMS = 0.4, Knot = knot, LeaderDiameterM = leaderM },
-            }));
+        {
+            Fishing = new FishingSpec { SpeedMS = 0.4, Knot = knot, LeaderDiameterM = leaderM },
+        }));
 
     /// <summary>Fact 12: a streamer on a straight eye, its lead amidships, and what makes it trim nose lower: the same lead at the nose (balance), an eye that stands above the shank as the fly swims (hook), or both; three sizes, two shanks, three wings, two ways up: 36. The lead's outline stays that of one close-wound layer over a quarter of the shank; its mass is given in parts of that layer's.</summary>
     public static IEnumerable<(string Name, Func<bool, bool, double, Recipe> With)> PlaningFlies =>
