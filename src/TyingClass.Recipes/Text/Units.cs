@@ -54,7 +54,7 @@ public static class Units
     {
         Unit unit = UnitTable.For(dimension).Get(symbol);
         double value = unit.FromSi(si);
-        for (int digits = 1; digits < 17; digits++)
+        for (int digits = 10; digits < 17; digits++)
         {
             string text = Join(Digits(value, digits), unit);
             if (TryParse(text, dimension, out double back, out _) && back.Equals(si)) return text;

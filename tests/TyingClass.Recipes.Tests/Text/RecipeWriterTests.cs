@@ -16,7 +16,7 @@ public sealed class RecipeWriterTests
             Assert.True(back.Success, string.Join('\n', back.Errors) + "\n" + text);
             Assert.Equal(recipe, back.Value);
             Assert.Equal(text, RecipeWriter.Write(back.Value));
-        }, iter: 2000);
+        }, iter: 1000);
 
     [Fact]
     public void Write_TypedInInches_ShowsTheExactMillimeters()

@@ -17,11 +17,11 @@ public sealed class RobustnessTests
         select edits.Aggregate(text, Edit);
 
     [Fact]
-    public void Parse_MutatedText_GivesValueOrErrorsWithinTheText() => Mutated.Sample(AssertSound, iter: 5000);
+    public void Parse_MutatedText_GivesValueOrErrorsWithinTheText() => Mutated.Sample(AssertSound, iter: 3000);
 
     [Fact]
     public void Parse_Garbage_GivesValueOrErrorsWithinTheText() =>
-        Gen.String[Gen.Char[Signs], 0, 200].Sample(AssertSound, iter: 5000);
+        Gen.String[Gen.Char[Signs], 0, 200].Sample(AssertSound, iter: 3000);
 
     [Fact]
     public void Draft_OfMutatedText_KeepsEveryFieldAndEveryComplaint() =>
@@ -32,7 +32,7 @@ public sealed class RobustnessTests
             string rewritten = draft.Value.ToText();
             Assert.Equal(draft.Value.Values, RecipeDraft.Parse(rewritten).Value!.Values);
             Assert.Equal(Complaints(text), Complaints(rewritten));
-        }, iter: 5000);
+        }, iter: 3000);
 
     [Theory]
     [InlineData("[")]
