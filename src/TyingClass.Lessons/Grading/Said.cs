@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Grading;
+
+/// <summary>Figures of a report as sentences for a student, in the units the student reads.</summary>
+internal static class Said
+{
+    public static string Name(Intent intent) => intent == Intent.PointDown ? "point down" : "point up";
+
+    public static Intent Other(Intent intent) => intent == Intent.PointDown ? Intent.PointUp : Intent.PointDown;
+
+    public static string List(IEnumerable<string> items)
+    {
+        string[] all = [.. items];
+        return all.Length < 2 ? string.Concat(all) : string.Join(", ", all[..^1]) + " and " + all[^1];
+    }
+
+    /// <summary>What the fly would do, soaked, at its own speed and on its own knot.</summary>
+    public static string Verdict(BalanceReport report, UnitSystem units)
+    {
+        StateReport soaked = report.Soaked;
+        TowReport tow = soaked.AtFishingSpeed;
+        string meant = Name(report.Intent), other = Name(Other(report.Intent));
+        string where = $"Soaked and pulled at {Units.Format(tow.SpeedMS, Dimension.Speed, units)} on a {(report.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
+        return report.Verdict.Kind switch
+        {
+            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, report.Intent, units)} Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride the same way.",
+            VerdictKind.Leans => $"{where}, it leans over by {Degrees(tow.LeanDeg)}. {Keel(tow, report.Intent, units)}",
+            VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {Degrees(tow.LeanDeg)} from {meant}. {Keel(tow, report.Intent, units)}",
+            VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, report.Intent, units)} Expect it to flip and ride {other}.",
+            VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Degrees(Math.Abs(tow.PitchDeg))} {(tow.PitchDeg > 0 ? "nose up" : "nose down")}, too steep for which way up to mean much.",
+            VerdictKind.Floats => $"It floats: it weighs {Units.Format(1e-3 * Math.Abs(report.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
+            _ => $"{where}, there is no telling which way up it rides. {Keel(tow, report.Intent, units)} Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride {meant}, {Hundred(soaked.Tolerance.Leaning)} would lean and {Hundred(soaked.Tolerance.Flipped)} would flip.",
+        };
+    }
+
+    public static string Nose(double pitchDeg) => Math.Abs(pitchDeg) <= WhereTheNosePoints.LevelDeg
+        ? "with its nose about level"
+        : $"nose {(pitchDeg > 0 ? "up" : "down")} by {Degrees(Math.Abs(pitchDeg))}";
+
+    /// <summary>The two or three parts with the most say in which way up it rides.</summary>
+    public static string Ledger(BalanceReport report, UnitSystem units)
+    {
+        LedgerEntry[] top = [.. report.Soaked.Ledger.OrderByDescending(e => Math.Abs(e.KeelMomentGmm)).Take(3).Where(e => Math.Abs(e.KeelMomentGmm) >= 0.005)];
+        if (top.Length == 0) return "At this attitude no part has a clear say in which way up it rides.";
+        string meant = Name(report.Intent);
+        string[] helps = [.. top.Where(e => e.KeelMomentGmm > 0).Select(Term)], hinders = [.. top.Where(e => e.KeelMomentGmm < 0).Select(Term)];
+        double total = report.Soaked.Ledger.Sum(e => e.KeelMomentGmm);
+        string sides = (helps.Length, hinders.Length) switch
+        {
+            (0, _) => $"What turns it away from {meant}: {List(hinders)}.",
+            (_, 0) => $"What holds it {meant}: {List(helps)}.",
+            _ => $"What holds it {meant}: {List(helps)}. What turns it over: {List(hinders)}.",
+        };
+        return $"{sides} All parts together: {Moment(total)}.";
+
+        string Term(LedgerEntry e) => $"{e.Part} {Moment(e.KeelMomentGmm)}";
+        string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units);
+    }
+
+    /// <summary>Where the mass sits: the heaviest parts and how far each lies from the eye.</summary>
+    public static string Masses(FlyFigures fly, UnitSystem units)
+    {
+        ImmutableArray<string> terms = [.. fly.Body.Parts
+            .Select(p => (p.Name, MassKg: p.Masses.Sum(m => m.MassKg), MomentX: p.Masses.Sum(m => m.MassKg * m.PositionM.X)))
+            .Where(p => p.MassKg > 0)
+            .OrderByDescending(p => p.MassKg)
+            .Take(3)
+            .Select(p => $"the {p.Name}, {Units.Format(p.MassKg, Dimension.Mass, units)} centered {Units.Format(p.MomentX / p.MassKg, Dimension.Length, units)} behind the front of the shank")];
+        return $"Most of the mass is {(terms.Length == 1 ? terms[0] : string.Join("; ", terms[..^1]) + "; and " + terms[^1])}.";
+    }
+
+    public static string Goal(Goal goal, QuantityQuery query, UnitSystem units) => goal.Bound switch
+    {
+        GoalBound.AtLeast => $"{query.Name} at least {query.Say(goal.LowSi, units)}",
+        GoalBound.AtMost => $"{query.Name} at most {query.Say(goal.HighSi, units)}",
+        _ => $"{query.Name} between {query.Say(goal.LowSi, units)} and {query.Say(goal.HighSi, units)}",
+    };
+
+    /// <summary>The figure reached, with as many digits as it takes to tell it from the bound it misses.</summary>
+    public static string Reached(Goal goal, QuantityQuery query, double? si, VerdictKind verdict, UnitSystem units)
+    {
+        if (si is not { } value)
+        {
+            return verdict switch
+            {
+                VerdictKind.Hangs => "cannot be told, because it hangs rather than rides",
+                VerdictKind.Floats => "cannot be told, because it floats",
+                _ => "cannot be told for this fly",
+            };
+        }
+
+        string said = query.Say(value, units);
+        double bound = value < goal.LowSi ? goal.LowSi : goal.HighSi;
+        if (query.Quantity.Dimension is not { } dimension || (value >= goal.LowSi && value <= goal.HighSi)) return said;
+        for (int digits = 4; digits <= 9 && said == Units.Format(bound, dimension, units, digits - 1); digits++)
+        {
+            said = Units.Format(value, dimension, units, digits);
+        }
+
+        return said;
+    }
+
+    private static string Keel(TowReport tow, Intent intent, UnitSystem units) => tow.KeelHeightMm.For(intent) is not { } keelMm
+        ? ""
+        : Math.Abs(keelMm) < 0.005
+            ? $"In the {Name(intent).Replace(' ', '-')} attitude its weight acts right on the line of pull, so nothing holds it there."
+            : $"In the {Name(intent).Replace(' ', '-')} attitude its weight acts {Units.Format(1e-3 * Math.Abs(keelMm), Dimension.Length, units)} {(keelMm > 0 ? "below" : "above")} the line of pull (keel height {Units.Format(1e-3 * keelMm, Dimension.Length, units)}).";
+
+    private static string Degrees(double degrees) => $"{Math.Round(degrees)}°";
+
+    private static string Hundred(double share) => $"{Math.Round(100 * share)}";
+}

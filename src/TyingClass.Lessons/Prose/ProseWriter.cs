@@ -1,0 +1,69 @@
+using Markdig;
+using Markdig.Renderers;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+using TyingClass.Lessons.Yaml;
+
+namespace TyingClass.Lessons.Prose;
+
+/// <summary>Markdown of an author into HTML that is safe to show.</summary>
+internal static class ProseWriter
+{
+    /// <summary>A short piece, such as an exercise's prompt.</summary>
+    /// <param name="firstLine">Line of the file on which it begins.</param>
+    public static string Prompt(string markdown, int firstLine, AuthorErrors errors)
+    {
+        MarkdownDocument document = Markdown.Parse(markdown, ProsePipeline.Prompt);
+        Check(document, firstLine - 1, errors);
+        return Render(document, ProsePipeline.Prompt);
+    }
+
+    public static string Render(IEnumerable<Block> blocks, MarkdownPipeline pipeline)
+    {
+        using StringWriter text = new();
+        HtmlRenderer renderer = new(text);
+        pipeline.Setup(renderer);
+        foreach (Block block in blocks) renderer.Render(block);
+        return SafeHtml.Clean(text.ToString()).Trim();
+    }
+
+    /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>
+    /// <param name="linesBefore">Lines of the file in front of the document.</param>
+    public static void Check(MarkdownDocument document, int linesBefore, AuthorErrors errors)
+    {
+        foreach (MarkdownObject item in document.Descendants())
+        {
+            switch (item)
+            {
+                case LinkInline link:
+                    CheckLink(link, linesBefore, errors);
+                    break;
+                case AutolinkInline auto when !auto.IsEmail && Addresses.Complaint(auto.Url, isImage: false) is { } complaint:
+                    errors.Add(linesBefore + auto.Line + 1, auto.Column + 1, complaint);
+                    auto.Url = "";
+                    break;
+                case HeadingBlock { Level: 1 } heading:
+                    errors.Add(linesBefore + heading.Line + 1, heading.Column + 1, "The lesson's title is the only heading of the first rank: begin this one with ## instead of #.");
+                    break;
+            }
+        }
+    }
+
+    private static void CheckLink(LinkInline link, int linesBefore, AuthorErrors errors)
+    {
+        (int line, int column) = (linesBefore + link.Line + 1, link.Column + 1);
+        string? url = link.GetDynamicUrl?.Invoke() ?? link.Url;
+        if (link.IsImage && !link.Descendants<LiteralInline>().Any(l => !string.IsNullOrWhiteSpace(l.Content.ToString())))
+            errors.Add(line, column, "This image has no text. Say in the square brackets what it shows, for readers who cannot see it.");
+        if (Addresses.Complaint(url, link.IsImage) is { } complaint)
+        {
+            errors.Add(line, column, complaint);
+            link.GetDynamicUrl = null;
+            link.Url = "";
+        }
+        else if (link.GetDynamicUrl is null && url is not null)
+        {
+            link.Url = Addresses.ToPage(url);
+        }
+    }
+}
