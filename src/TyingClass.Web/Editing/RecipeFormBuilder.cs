@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;

@@ -12,12 +12,14 @@ internal static class Plates
     private static readonly FrozenDictionary<string, Plate> ByName = new Dictionary<string, Plate>(StringComparer.OrdinalIgnoreCase)
     {
         ["side"] = FlyDrawing.Side,
-        ["pitch"] = (fly, options) => Curves.PitchAgainstSpeed(fly.Recipe.Name, fly.Report, options),
-        ["keel height"] = (fly, options) => Curves.KeelHeightAgainstSpeed(fly.Recipe.Name, fly.Report, options),
-        ["righting"] = (fly, options) => Curves.Righting(fly.Recipe.Name, fly.Report, options),
-        ["depth"] = (fly, options) => Curves.DepthInPause(fly.Recipe.Name, fly.Report, options),
-        ["lean"] = (fly, options) => Curves.LeanHistogram(fly.Recipe.Name, fly.Report, options),
-        ["ledger"] = (fly, options) => Curves.Ledger(fly.Recipe.Name, fly.Report, options),
+        ["front"] = FlyDrawing.Front,
+        ["hang"] = FlyDrawing.Hang,
+        ["pitch"] = Curves.PitchAgainstSpeed,
+        ["keel height"] = Curves.KeelHeightAgainstSpeed,
+        ["righting"] = Curves.Righting,
+        ["depth"] = Curves.DepthInPause,
+        ["lean"] = Curves.LeanHistogram,
+        ["ledger"] = Curves.Ledger,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     public static Plate? Find(string view) => ByName.GetValueOrDefault(view);
