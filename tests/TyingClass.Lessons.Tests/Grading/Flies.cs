@@ -65,7 +65,7 @@ internal static class Flies
           size: 8
           eye: [straight, down]
         goals:
-          - sink rate: at least 0.3 m/s
+          - sink rate: at least 0.5 m/s
           - mass: at most 0.6 g
         model answer: |
           recipe: Deep Fry

@@ -91,6 +91,6 @@ public sealed class MeasureTests
         Feedback feedback = Grader.Grade(Flies.Measure, "8.9 mm", 0, new GradeOptions { Units = UnitSystem.Imperial }).Feedback!;
 
         Assert.Contains("The engine finds 0.35 in.", feedback.WhatItWouldDo, StringComparison.Ordinal);
-        Assert.Contains("oz", feedback.Why, StringComparison.Ordinal);
+        Assert.Contains("3.62 gr centered", feedback.Why, StringComparison.Ordinal);
     }
 }

@@ -59,7 +59,7 @@ public sealed class PredictTests
     [InlineData("mass", "parts[0].material: glass", ChangeIn.Falls)]
     [InlineData("mass", "parts[2].side: under", ChangeIn.Stays)]
     [InlineData("mass center, x", "parts[0].material: tungsten", ChangeIn.Falls)]
-    [InlineData("hang angle", "hook.eye: down 45°", ChangeIn.Stays)]
+    [InlineData("tow point, x", "parts[0].material: tungsten", ChangeIn.Stays)]
     public void Grade_ChangeIn_IsComputedFromBothFlies(string quantity, string change, string key)
     {
         Exercise exercise = Repo.Exercise(Minnow + $"ask: change in {quantity}\nchange:\n  {change}");
