@@ -4,6 +4,7 @@ using TyingClass.CommandLine;
 RootCommand root = new("What a weighted fly would do in the water, from its recipe.")
 {
     BalanceVerb.Command(),
+    GradeVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

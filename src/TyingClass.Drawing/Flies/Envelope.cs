@@ -9,6 +9,9 @@ internal static class Envelope
 {
     private const int Stations = 11;
 
+    /// <summary>Seen nearly end on, a bunch is a burst of strokes and has no such shape.</summary>
+    public static bool Fits(View view, Sweep line) => (view.At(line.D) - view.At(line.A)).Length > 0.4 * (line.D - line.A).Length;
+
     /// <param name="strands">All rooted near the start of the line.</param>
     /// <param name="keep">Share of the strands, from the middle out, that the shape takes in.</param>
     public static PathText Of(View view, Sweep line, IReadOnlyList<Sweep> strands, double keep)

@@ -68,6 +68,9 @@ public sealed record Lesson
     /// <summary>Figures the prose states, which check-lessons holds against the engine.</summary>
     public ImmutableArray<StatedFigure> Figures { get; init; } = [];
 
+    /// <summary>Addresses the lesson points to, for finding dead ones.</summary>
+    public ImmutableArray<LessonLink> Links { get; init; } = [];
+
     /// <summary>The file it was read from, inside the lessons folder.</summary>
     public string File { get; init; } = "";
 
@@ -81,6 +84,8 @@ public sealed record GlossaryTerm(string Term, string Meaning);
 
 /// <param name="Said">As the prose has it: "5.9 mm".</param>
 public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column);
+
+public sealed record LessonLink(string Address, bool IsImage, int Line, int Column);
 
 public abstract record LessonBlock;
 

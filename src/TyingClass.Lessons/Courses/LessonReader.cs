@@ -42,6 +42,7 @@ public static partial class LessonReader
             Glossary = front.Glossary,
             Figures = front.Figures,
             File = fileName,
+            Links = [.. errors.Links],
             Blocks = blocks,
         };
         return new LessonResult(lesson, []);

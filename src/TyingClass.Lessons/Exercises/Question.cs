@@ -36,9 +36,9 @@ public sealed record WhichHasMore(string FirstName, string SecondName, string Se
 /// <summary>"ask: change in QUANTITY": what the stated change does to the fly.</summary>
 public sealed record ChangeIn(string ChangedRecipeText) : Question
 {
-    public const string Rises = "it rises";
+    public const string Rises = "it gets larger";
     public const string Stays = "it stays about the same";
-    public const string Falls = "it falls";
+    public const string Falls = "it gets smaller";
 
     public static ImmutableArray<string> Choices { get; } = [Rises, Stays, Falls];
 }

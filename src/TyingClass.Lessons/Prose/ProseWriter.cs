@@ -2,6 +2,7 @@ using Markdig;
 using Markdig.Renderers;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
+using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Yaml;
 
 namespace TyingClass.Lessons.Prose;
@@ -61,9 +62,10 @@ internal static class ProseWriter
             link.GetDynamicUrl = null;
             link.Url = "";
         }
-        else if (link.GetDynamicUrl is null && url is not null)
+        else
         {
-            link.Url = Addresses.ToPage(url);
+            if (link.GetDynamicUrl is null && url is not null) link.Url = Addresses.ToPage(url);
+            errors.Links.Add(new LessonLink(Addresses.ToPage(url ?? ""), link.IsImage, line, column));
         }
     }
 }

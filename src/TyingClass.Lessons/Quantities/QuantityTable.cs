@@ -49,6 +49,10 @@ public static class QuantityTable
         new("righting range", Dimension.Angle, "how far the fly can be knocked over and still come back", 5 * Degree, Towed, (f, q) => f.FullState(q).Roll.RangeDeg * Degree),
         new("keel moment of", Dimension.Moment, "one part's say in which way up the fly rides: positive helps", 0.02 * GramMM, Towed, (f, q) => KeelMoment(f, q)),
 
+        new("mass of", Dimension.Mass, "mass of one part", 0.002 * Gram, None, (f, q) => Part(f, q)?.Masses.Sum(m => m.MassKg)),
+        new("center, x of", Dimension.Length, "where the weight of one part acts: how far behind the front of the shank", 0.1 * MM, None, (f, q) => Part(f, q) is { } p ? p.Masses.Sum(m => m.MassKg * m.PositionM.X) / p.Masses.Sum(m => m.MassKg) : null),
+        new("mass moment of", Dimension.Moment, "mass of one part times its distance behind the front of the shank", 0.02 * GramMM, None, (f, q) => Part(f, q)?.Masses.Sum(m => m.MassKg * m.PositionM.X)),
+
         new("parts", null, "number of parts on the hook", 0.5, None, (f, _) => f.Recipe.Parts.Length),
         new("added mass", Dimension.Mass, "what the change adds to the dry fly; negative makes it lighter", 0.005 * Gram, Circumstances.Start, (f, _) => f.Moments(WetState.Soaked).MassKg - f.Start?.Moments(WetState.Soaked).MassKg),
         new("changes", null, "number of things changed from the fly given", 0.5, Circumstances.Start, (f, _) => f.Start is { } start ? Grading.ChangeList.Between(start.Recipe, f.Recipe).Length : null),
@@ -78,7 +82,7 @@ public static class QuantityTable
         return null;
     }
 
-    private static bool IsInsideWord(char c) => char.IsLetterOrDigit(c) || c is '-' or '_';
+    private static bool IsInsideWord(char c) => char.IsLetterOrDigit(c) || c is '-' or '_' or '[';
 
     private static double Density(FlyFigures fly) => fly.Conditions.Water.DensityKgM3;
 
@@ -86,6 +90,9 @@ public static class QuantityTable
         fly.Moments(query.State).BalancePointM(Density(fly)) is { } point
             ? MM * BalanceEngine.LevelLine(fly.Body.TowPointM, point).For(fly.Body.Intent)
             : null;
+
+    private static Balance.Bodies.BodyPart? Part(FlyFigures fly, QuantityQuery query) =>
+        fly.Body.Parts.FirstOrDefault(p => string.Equals(p.Name, query.Part, StringComparison.OrdinalIgnoreCase));
 
     private static double? KeelMoment(FlyFigures fly, QuantityQuery query)
     {

@@ -10,6 +10,9 @@ internal sealed class AuthorErrors(string file)
 
     public string File => file;
 
+    /// <summary>Addresses met on the way.</summary>
+    public List<LessonLink> Links { get; } = [];
+
     public int Count => _all.Count;
 
     public void Add(int line, int column, string text) => _all.Add(new AuthorError(file, line, column, text));
