@@ -26,7 +26,10 @@ internal static class ProseWriter
         HtmlRenderer renderer = new(text);
         pipeline.Setup(renderer);
         foreach (Block block in blocks) renderer.Render(block);
-        return SafeHtml.Clean(text.ToString()).Trim();
+        // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
+        return SafeHtml.Clean(text.ToString()).Trim()
+            .Replace("<table>", "<div class=\"table-frame\" role=\"region\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
+            .Replace("</table>", "</table></div>", StringComparison.Ordinal);
     }
 
     /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>
