@@ -45,7 +45,7 @@ public sealed partial class LessonsDocumentTests
         Exercise first = PracticeProblems.Draw(set, 7)!, again = PracticeProblems.Draw(set, 7)!, other = PracticeProblems.Draw(set, 8)!;
 
         Assert.Equal(first.RecipeText, again.RecipeText);
-        Assert.Equal("practice-mass-center-7", first.Id);
+        Assert.Equal("practice-mass-center-7-20", first.Id);
         Assert.NotEqual(first.RecipeText, other.RecipeText);
     }
 
