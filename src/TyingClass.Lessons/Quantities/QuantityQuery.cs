@@ -43,7 +43,7 @@ public sealed partial record QuantityQuery(
         return true;
     }
 
-    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>.</summary>
+    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>. On failure <paramref name="end"/> lies behind whatever was recognized.</summary>
     public static bool TryReadPrefix(string text, int start, out QuantityQuery query, out int end, out string error)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -68,8 +68,8 @@ public sealed partial record QuantityQuery(
 
         while (Circumstance().Match(text, end) is { Success: true } match)
         {
-            if (!TryTake(match, ref query, out error)) return false;
             end = match.Index + match.Length;
+            if (!TryTake(match, ref query, out error)) return false;
         }
 
         return true;
@@ -134,6 +134,6 @@ public sealed partial record QuantityQuery(
     [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 
-    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|bend and spear|hook|shank|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook|shank|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex PartName();
 }

@@ -96,7 +96,9 @@ public static class QuantityTable
 
     private static double? KeelMoment(FlyFigures fly, QuantityQuery query)
     {
-        LedgerEntry[] entries = [.. fly.FullState(query).Ledger.Where(e => string.Equals(e.Part, query.Part, StringComparison.OrdinalIgnoreCase))];
+        // The ledger counts the pieces of the hook one by one.
+        string[] names = [query.Part!, .. Part(fly, query)?.Pieces.Select(p => p.Name) ?? []];
+        LedgerEntry[] entries = [.. fly.FullState(query).Ledger.Where(e => names.Contains(e.Part, StringComparer.OrdinalIgnoreCase))];
         return entries.Length == 0 ? null : GramMM * entries.Sum(e => e.KeelMomentGmm);
     }
 

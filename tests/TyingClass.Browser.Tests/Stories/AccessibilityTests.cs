@@ -1,7 +1,6 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
-using TyingClass.Lessons.Exercises;
 using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
