@@ -17,7 +17,7 @@ public sealed class ComposeTests
 
         GoalResult sink = result.Feedback!.Goals[0];
         Assert.False(sink.Met);
-        Assert.Equal("sink rate at least 0.5 m/s", sink.Asked);
+        Assert.Equal("sink rate: at least 0.5 m/s", sink.Asked);
         Assert.Matches(@"^0\.[0-9]+ m/s$", sink.Reached);
     }
 

@@ -18,7 +18,7 @@ public sealed class RepairTests
         Assert.False(result.Passed);
         Feedback feedback = result.Feedback!;
         Assert.Matches(@"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above the line of pull \(keel height -[0-9.]+ mm\)\. Expect it to flip and ride point down\.$", feedback.WhatItWouldDo);
-        Assert.Equal(["rides as intended at least 90 %", "added mass at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
+        Assert.Equal(["share of flies tied like it that ride as intended: at least 90 %", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
         Assert.Equal(["0 %", "0 g"], feedback.Goals.Select(g => g.Reached));
         Assert.Equal([false, true], feedback.Goals.Select(g => g.Met));
         Assert.Matches(@"What turns it over: .*bend -0\.[0-9]+ g·mm", feedback.Why);
@@ -73,7 +73,7 @@ public sealed class RepairTests
     }
 
     [Theory]
-    [InlineData("eye: straight", "eye: up", "hook.eye", "That may not be changed in this exercise. You may change the side the dumbbell eyes sits on (top or under) and the size of the dumbbell eyes (3.2 mm to 5.6 mm).")]
+    [InlineData("eye: straight", "eye: up", "hook.eye", "That may not be changed in this exercise. You may change the side the dumbbell eyes sit on (top or under) and the size of the dumbbell eyes (3.2 mm to 5.6 mm).")]
     [InlineData("size: 4 mm", "size: 7 mm", "parts[0].size", "The size of the dumbbell eyes is 7 mm in your answer. Here it may be 3.2 mm to 5.6 mm.")]
     [InlineData("size: 4 mm", "size: 0.3 in", "parts[0].size", "Here it may be 3.2 mm to 5.6 mm.")]
     [InlineData("at: 2 mm", "at: 3 mm", "parts[0].at", "Your answer has the place of the dumbbell eyes 3 mm instead of 2 mm.")]
@@ -166,7 +166,7 @@ public sealed class RepairTests
         Assert.Contains("ft/s", imperial.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("in above the line of pull", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("gr·in", imperial.Feedback.Why, StringComparison.Ordinal);
-        Assert.Equal("added mass at most 0.00176 oz".Replace("0.00176 oz", Units.Format(0.05e-3, Dimension.Mass, UnitSystem.Imperial), StringComparison.Ordinal), imperial.Feedback.Goals[1].Asked);
+        Assert.Equal("added mass: at most 0.00176 oz".Replace("0.00176 oz", Units.Format(0.05e-3, Dimension.Mass, UnitSystem.Imperial), StringComparison.Ordinal), imperial.Feedback.Goals[1].Asked);
     }
 
     [Fact]

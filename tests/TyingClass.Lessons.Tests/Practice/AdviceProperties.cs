@@ -10,31 +10,30 @@ namespace TyingClass.Lessons.Tests.Practice;
 /// <summary>Whatever the adviser proposes for a repair must pass that repair.</summary>
 public sealed class AdviceProperties
 {
-    [Theory]
-    [InlineData(1)]
-    [InlineData(2)]
-    [InlineData(3)]
-    [InlineData(4)]
-    [InlineData(5)]
-    [InlineData(6)]
-    public void Proposals_ForARandomRepair_AllPassTheGrader(int seed)
+    [Fact]
+    public void Proposals_ForRandomRepairs_AllPassTheGrader()
     {
-        Random random = new(seed);
-        Exercise exercise = Random(random);
-        Recipe given = RecipeParser.Parse(exercise.RecipeText!).Value!;
-
-        foreach (Proposal proposal in LastHint.Proposals(exercise, given))
+        int proposals = 0;
+        for (int seed = 1; seed <= 12; seed++)
         {
-            GradeResult result = Grader.Grade(exercise, RecipeWriter.Write(proposal.Recipe), 0);
-            Assert.True(result.IsAttempt, $"{proposal.Text}: {string.Join(' ', result.Problems.Select(p => p.Text))}");
-            Assert.True(result.Passed, $"{proposal.Text}: {string.Join("; ", result.Feedback!.Goals.Where(g => !g.Met))}");
+            Exercise exercise = Random(new Random(seed));
+            Recipe given = RecipeParser.Parse(exercise.RecipeText!).Value!;
+            foreach (Proposal proposal in LastHint.Proposals(exercise, given))
+            {
+                GradeResult result = Grader.Grade(exercise, RecipeWriter.Write(proposal.Recipe), 0);
+                Assert.True(result.IsAttempt, $"{proposal.Text}: {string.Join(' ', result.Problems.Select(p => p.Text))}");
+                Assert.True(result.Passed, $"{proposal.Text}: {string.Join("; ", result.Feedback!.Goals.Where(g => !g.Met))}");
+                proposals++;
+            }
         }
+
+        Assert.True(proposals >= 6, $"Only {proposals} proposals: the exercises are too hard or too easy to try the adviser.");
     }
 
     private static Exercise Random(Random random)
     {
         string[] eyes = ["straight", "down 25°", "up 25°"], metals = ["brass", "tungsten", "steel"], sides = ["top", "under"], intents = ["point up", "point down"];
-        string[] goals = ["rides as intended: at least 90 %", "keel height: at least 0.3 mm", "sink rate: at least 0.6 m/s", "added mass: at most 0.3 g", "hang angle: at most 20°"];
+        string[] goals = ["rides as intended: at least 90 %", "keel height: at least 0.3 mm", "sink rate: at least 0.6 m/s"];
         string[] allow = ["hook.eye", "parts[0].size: 2 mm … 6 mm", "parts[0].material", "parts[0].at: 1 mm … 6 mm", "parts[0].side", "parts[2].side", "hook.gape: 5 mm … 12 mm"];
         random.Shuffle(goals);
         random.Shuffle(allow);
@@ -75,9 +74,11 @@ public sealed class AdviceProperties
               - {allow[0]}
               - {allow[1]}
               - {allow[2]}
+              - {allow[3]}
+              - {allow[4]}
             goals:
               - {goals[0]}
-              - {goals[1]}
+              - added mass: at most 0.5 g
             model answer:
               parts[0].at: 2 mm
             """);
