@@ -25,7 +25,7 @@ public sealed class FuzzTests
             Try(broken, $"body {seed}", () => BalanceEngine.Report(body, conditions, Few));
         }
 
-        Assert.Empty(broken);
+        Assert.True(broken.Count == 0, string.Join('\n', broken.Take(20)));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class FuzzTests
             });
         }
 
-        Assert.Empty(broken);
+        Assert.True(broken.Count == 0, string.Join('\n', broken.Take(20)));
     }
 
     // What a careless recipe leaves: a bare hook alone, an eye at the mass center, nothing to drag on.
@@ -68,11 +68,19 @@ public sealed class FuzzTests
     {
         try
         {
-            Finite.AssertAll(report());
+            BalanceReport told = report();
+            Finite.AssertAll(told);
+            foreach (StateReport state in told.States)
+            {
+                Assert.Equal(state.WetWeightG < 0, state.Verdict.Kind == VerdictKind.Floats);
+                Assert.InRange(state.Attitudes.Sum(a => a.Share), 0, 1 + 1e-9);
+                Assert.Equal(1, state.Tolerance.AsIntended + state.Tolerance.Leaning + state.Tolerance.Flipped, 1e-9);
+                Assert.InRange(state.Tolerance.AsIntended, state.Tolerance.AsIntendedLow, state.Tolerance.AsIntendedHigh);
+            }
         }
         catch (Exception e)
         {
-            broken.Add($"{name}: {e.GetType().Name} {e.Message.Split('\n')[0]} {e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("/src/", StringComparison.Ordinal))}");
+            broken.Add($"{name}: {e.GetType().Name} {e.Message.ReplaceLineEndings(" ")} {e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("/src/", StringComparison.Ordinal))}");
         }
     }
 
