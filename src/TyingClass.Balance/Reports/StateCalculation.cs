@@ -58,7 +58,7 @@ internal static class StateCalculation
     private static ImmutableArray<LedgerEntry> Ledger(FlyBody body, FishingConditions conditions, double soakS, TowedFly fly, Towed towed)
     {
         Linearized loads = fly.Linearize(towed.Symmetric, conditions.SpeedMS);
-        if (Keel.TryStiffness(towed.Symmetric, loads) is not { } stiffness)
+        if (!towed.IsBalanced || Keel.TryStiffness(towed.Symmetric, loads) is not { } stiffness)
         {
             return [];
         }
@@ -69,18 +69,20 @@ internal static class StateCalculation
 
     private static RollCurve Roll(TowedFly fly, Towed towed, double speed)
     {
-        ImmutableArray<RightingPoint> curve = Righting.Curve(fly, towed.Symmetric, speed, RollSteps);
+        ImmutableArray<RightingPoint> curve = !towed.IsBalanced ? [] : Righting.Curve(fly, towed.Symmetric, speed, RollSteps);
         return new RollCurve(
             [.. curve.Select(p => new RollPoint(BalanceEngine.Degrees(p.HeelRad), p.RestoringNM * GmmPerNM))],
             BalanceEngine.Degrees(Righting.RangeRad(curve)));
     }
 
-    private static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
+    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
         SinkingFly fly = new(body, conditions, soakS);
         // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
         Vector3D start = (towed.Rest.Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
-        if (!fly.TryFindSteady(start, out SteadySink steady))
+        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
+        if (!(fly.TryFindSteady(start, out SteadySink steady) && steady.IsStable)
+            && !(fly.TryFindSteady(-start, out steady) && steady.IsStable))
         {
             return null;
         }

@@ -6,7 +6,8 @@ using TyingClass.Balance.Towing;
 namespace TyingClass.Balance.Reports;
 
 /// <summary>One speed worked out: the symmetric attitude of the intent, where the fly settles from it, and the report of both.</summary>
-internal sealed record Towed(Attitude Symmetric, Rest Rest, TowReport Report);
+/// <param name="IsBalanced">False when no pitch balances the fly in the plane of its bend; the symmetric attitude is then level.</param>
+internal sealed record Towed(Attitude Symmetric, bool IsBalanced, Rest Rest, TowReport Report);
 
 /// <summary>Towing at one speed, and over the range by continuation.</summary>
 internal static class TowCalculation
@@ -30,7 +31,8 @@ internal static class TowCalculation
     public static Towed AtSpeed(TowedFly fly, Intent intent, double speedMS, Pitches? known)
     {
         Pitches pitches = known ?? Pitches.At(fly, speedMS, Pitches.At(fly, 3 * speedMS, null));
-        Attitude symmetric = Attitude.Symmetric(intent, pitches.For(intent));
+        double pitch = pitches.For(intent);
+        Attitude symmetric = Attitude.Symmetric(intent, double.IsFinite(pitch) ? pitch : 0);
         (Rest rest, bool settles) = SettleFrom(fly, speedMS, symmetric);
         double lean = rest.Attitude.LeanRad(intent);
         double drag = Vector3D.Dot(rest.Loads.DragN, rest.Attitude.Flow), lift = Vector3D.Dot(rest.Loads.DragN, rest.Attitude.Up);
@@ -47,7 +49,7 @@ internal static class TowCalculation
             LineAngleDeg = BalanceEngine.Degrees(Math.Atan2(fly.WetWeightN - lift, drag)),
             Verdict = settles ? VerdictRules.ByAttitude(fly.WetMassKg, rest.Attitude.PitchRad, lean) : VerdictKind.Undecided,
         };
-        return new Towed(symmetric, rest, report);
+        return new Towed(symmetric, double.IsFinite(pitch), rest, report);
     }
 
     private static double? KeelHeightMm(TowedFly fly, Intent intent, double speedMS, Pitches pitches)

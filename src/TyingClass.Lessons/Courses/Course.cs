@@ -62,11 +62,30 @@ public sealed record Lesson
 
     public int? Evening { get; init; }
 
+    /// <summary>Words the lesson brings in, with what they mean.</summary>
+    public ImmutableArray<GlossaryTerm> Glossary { get; init; } = [];
+
+    /// <summary>Figures the prose states, which check-lessons holds against the engine.</summary>
+    public ImmutableArray<StatedFigure> Figures { get; init; } = [];
+
+    /// <summary>Addresses the lesson points to, for finding dead ones.</summary>
+    public ImmutableArray<LessonLink> Links { get; init; } = [];
+
+    /// <summary>The file it was read from, inside the lessons folder.</summary>
+    public string File { get; init; } = "";
+
     /// <summary>Prose, drawings and exercises in the order of the page.</summary>
     public required ImmutableArray<LessonBlock> Blocks { get; init; }
 
     public IEnumerable<Exercise> Exercises => Blocks.OfType<ExerciseBlock>().Select(b => b.Exercise);
 }
+
+public sealed record GlossaryTerm(string Term, string Meaning);
+
+/// <param name="Said">As the prose has it: "5.9 mm".</param>
+public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column);
+
+public sealed record LessonLink(string Address, bool IsImage, int Line, int Column);
 
 public abstract record LessonBlock;
 
@@ -74,8 +93,12 @@ public abstract record LessonBlock;
 public sealed record ProseBlock(string Html) : LessonBlock;
 
 /// <summary>A drawing of a recipe: the page asks the drawing library for it.</summary>
-/// <param name="View">"side", "front", "hang" or a curve's name.</param>
+/// <param name="View">One of <see cref="FlyViews.All"/>.</param>
 /// <param name="Caption">Plain text, may be empty.</param>
+/// <param name="Arguments">What else the fence says, as "state" = "fresh".</param>
 public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock;
 
 public sealed record ExerciseBlock(Exercise Exercise) : LessonBlock;
+
+/// <summary>A door to practice of one concept.</summary>
+public sealed record PracticeBlock(Practice.PracticeSet Practice) : LessonBlock;

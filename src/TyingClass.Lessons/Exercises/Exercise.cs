@@ -13,6 +13,7 @@ public sealed record Exercise
 
     public required string Title { get; init; }
 
+    /// <summary>One to three.</summary>
     public required ImmutableArray<string> Concepts { get; init; }
 
     /// <summary>Sanitized HTML.</summary>
@@ -21,10 +22,13 @@ public sealed record Exercise
     /// <summary>The fly it starts from (or is asked about); null where there is none, as in compose.</summary>
     public string? RecipeText { get; init; }
 
-    /// <summary>Predict: the choices in the order shown. The key is computed.</summary>
+    /// <summary>Predict: what is asked. The key is computed.</summary>
+    public Question? Question { get; init; }
+
+    /// <summary>Predict: the choices in the order shown.</summary>
     public ImmutableArray<string> Choices { get; init; } = [];
 
-    /// <summary>Predict and measure: the named quantity of the report that the key is computed from.</summary>
+    /// <summary>Predict, measure and sort: the named quantity of the report that the key is computed from.</summary>
     public string? Quantity { get; init; }
 
     /// <summary>Measure: as the author wrote it, "0.5 mm".</summary>
@@ -33,28 +37,81 @@ public sealed record Exercise
     /// <summary>Repair: what may change, and how far.</summary>
     public ImmutableArray<AllowedChange> Allow { get; init; } = [];
 
+    /// <summary>Compose: the kinds of part that may be used; empty for any.</summary>
+    public ImmutableArray<BoxEntry> PartsBox { get; init; } = [];
+
+    /// <summary>Compose: what hook, fishing and intent must be, by path ("hook.size").</summary>
+    public ImmutableArray<AllowedChange> Fixed { get; init; } = [];
+
     public ImmutableArray<Goal> Goals { get; init; } = [];
+
+    /// <summary>Sort: the flies in the order shown.</summary>
+    public ImmutableArray<SortItem> Items { get; init; } = [];
+
+    /// <summary>Sort: true when the largest comes first.</summary>
+    public bool LargestFirst { get; init; }
+
+    /// <summary>Tub test: the quantities to watch for.</summary>
+    public ImmutableArray<string> Record { get; init; } = [];
 
     public ImmutableArray<string> Hints { get; init; } = [];
 
     public ImmutableArray<Misreading> Misreadings { get; init; } = [];
 
+    /// <summary>Recipe text for repair and compose; otherwise an answer as a student would type it. For explain, the answer shown after submitting.</summary>
     public string? ModelAnswer { get; init; }
 
     public ImmutableArray<WrongAnswer> WrongAnswers { get; init; } = [];
+
+    /// <summary>Changes whenever what is asked changes: an attempt keeps it beside its grade.</summary>
+    public string Version { get; init; } = "";
+
+    /// <summary>Where it is written, for the author's errors.</summary>
+    public ExercisePlace Place { get; init; } = ExercisePlace.None;
+}
+
+/// <param name="Keys">Line and column of each key's value.</param>
+public sealed record ExercisePlace(string File, int Line, int Column, ImmutableDictionary<string, (int Line, int Column)> Keys)
+{
+    public static ExercisePlace None { get; } = new("", 1, 1, ImmutableDictionary<string, (int Line, int Column)>.Empty);
+
+    public (int Line, int Column) Of(string key) => Keys.TryGetValue(key, out (int, int) at) ? at : (Line, Column);
 }
 
 /// <param name="Path">"hook.eye", "parts[0].size", "parts" for adding or removing parts.</param>
 /// <param name="LowText">Lower end of the range as written, or null for any value.</param>
-public sealed record AllowedChange(string Path, string? LowText, string? HighText);
+public sealed record AllowedChange(string Path, string? LowText, string? HighText)
+{
+    /// <summary>The values that may stand there; empty for any in the range.</summary>
+    public ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>"3.2 mm to 6.4 mm", "straight or down", "anything".</summary>
+    public string Said => (LowText, HighText, Words) switch
+    {
+        ({ } low, { } high, _) => $"{low} to {high}",
+        (_, _, { Length: 1 } one) => one[0],
+        (_, _, { Length: > 1 } many) => string.Join(", ", many[..^1]) + " or " + many[^1],
+        _ => "anything",
+    };
+}
+
+/// <summary>One entry of a parts box.</summary>
+/// <param name="Part">The kind, as recipes write it.</param>
+/// <param name="AtMost">How many may be used; null for any number.</param>
+/// <param name="Rules">By key ("size", "material"); keys not named are free.</param>
+public sealed record BoxEntry(string Part, int? AtMost, ImmutableArray<AllowedChange> Rules);
 
 public enum GoalBound { AtLeast, AtMost, Between }
 
 /// <param name="Quantity">"keel height", "rides as intended", "sink rate", "added mass" …</param>
 public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double HighSi, string Written);
 
-/// <param name="When">The condition as written; the grader holds its parsed form.</param>
+/// <param name="When">The condition as written.</param>
+/// <param name="Concept">The concept it belongs to; one of the exercise's.</param>
 public sealed record Misreading(string When, string Say, string? Concept);
 
-/// <param name="FindingNamed">The goal, finding code or misreading that must be named when it fails.</param>
+/// <param name="FindingNamed">The goal, finding code, verdict or misreading that must be named when it fails.</param>
 public sealed record WrongAnswer(string Answer, string? FindingNamed);
+
+/// <param name="Name">What the student writes in the order: the fly's name.</param>
+public sealed record SortItem(string Name, string RecipeText);

@@ -4,6 +4,7 @@ using TyingClass.Balance.Reports;
 namespace TyingClass.Lessons.Grading;
 
 /// <summary>An answer that could not be read: not an attempt. Path is the recipe path ("parts[0].size") where one is known, for marking a form field.</summary>
+/// <param name="Line">From 1; 0 when no place in the text is known.</param>
 public sealed record AnswerProblem(int Line, int Column, string? Path, string Text);
 
 /// <summary>What came of one answer.</summary>
@@ -24,8 +25,24 @@ public sealed record GradeResult
     /// <summary>Of the submitted fly, when the answer is one.</summary>
     public BalanceReport? Report { get; init; }
 
-    /// <summary>Engine and course version the grade was made with.</summary>
-    public string EngineVersion { get; init; } = "";
+    /// <summary>Explain: the author's answer, shown once the student has submitted one.</summary>
+    public string? ModelAnswer { get; init; }
+
+    /// <summary>Tub test: what was seen beside what was predicted.</summary>
+    public ImmutableArray<Observation> Observations { get; init; } = [];
+
+    /// <summary>The figures the grade was made from, SI, for telling whether a newer engine would grade otherwise.</summary>
+    public ImmutableArray<GradedFigure> Figures { get; init; } = [];
+
+    /// <summary>The engine the grade was made with.</summary>
+    public string EngineVersion { get; init; } = BalanceEngine.Version;
+
+    /// <summary>The exercise as it was asked; see <see cref="Exercises.Exercise.Version"/>.</summary>
+    public string ExerciseVersion { get; init; } = "";
+
+    internal static GradeResult Refused(params ImmutableArray<AnswerProblem> problems) => new() { Problems = problems };
+
+    internal static GradeResult Refused(string text) => Refused(new AnswerProblem(0, 0, null, text));
 }
 
 /// <summary>The four parts of feedback, in the order they are shown. Plain text sentences.</summary>
@@ -46,6 +63,9 @@ public sealed record Feedback
     /// <summary>What a known misreading says, when the answer matches one.</summary>
     public string? Misreading { get; init; }
 
+    /// <summary>The concept that misreading belongs to.</summary>
+    public string? MisreadConcept { get; init; }
+
     /// <summary>Safety cautions the parts call for.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];
 }
@@ -53,3 +73,10 @@ public sealed record Feedback
 /// <param name="Asked">"keel height at least 0.4 mm".</param>
 /// <param name="Reached">"-0.9 mm".</param>
 public sealed record GoalResult(string Asked, string Reached, bool Met);
+
+/// <param name="Quantity">"hang angle", or "which way up".</param>
+/// <param name="PredictedSi">Null for "which way up", and where the engine gives no figure.</param>
+public sealed record Observation(string Quantity, double? PredictedSi, double? ObservedSi, string Predicted, string Observed);
+
+/// <param name="Si">Null where the fly has no such figure.</param>
+public sealed record GradedFigure(string Quantity, double? Si);

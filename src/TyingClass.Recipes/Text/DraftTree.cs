@@ -6,9 +6,6 @@ namespace TyingClass.Recipes.Text;
 /// <summary>Finding and changing places in a draft's tree. Trees are never changed, only copied along the way to the change.</summary>
 internal static class DraftTree
 {
-    // Keys are put in where a reader expects them, whatever order a form sends.
-    private static readonly string[] KeyOrder = [.. RecipeParser.Keys, .. HookReader.Keys.Except(["mass"]), .. PartKeys.All, .. FishingReader.Keys];
-
     public static Node? Find(Node? node, ReadOnlySpan<DraftStep> steps)
     {
         foreach (DraftStep step in steps)
@@ -26,7 +23,8 @@ internal static class DraftTree
 
     public static Node? Find(Node? node, ImmutableArray<DraftStep> steps) => Find(node, steps.AsSpan());
 
-    public static Node? Set(Node? node, ImmutableArray<DraftStep> steps, Node? leaf) => Set(node, steps.AsSpan(), leaf);
+    public static Node? Set(Node? node, ImmutableArray<DraftStep> steps, Node? leaf) =>
+        Set(node, steps.AsSpan(), leaf, RecipeParser.Keys);
 
     public static IEnumerable<KeyValuePair<string, string>> Leaves(Node node, string path) => node switch
     {
@@ -64,21 +62,21 @@ internal static class DraftTree
         _ => false,
     };
 
-    private static Node? Set(Node? node, ReadOnlySpan<DraftStep> steps, Node? leaf)
+    private static Node? Set(Node? node, ReadOnlySpan<DraftStep> steps, Node? leaf, ImmutableArray<string> order)
     {
         if (steps.IsEmpty) return leaf;
         return steps[0].Key is { } key
-            ? SetKey(node as MapNode ?? new MapNode([]), key, steps[1..], leaf)
-            : SetItem(node as ListNode ?? new ListNode([]), steps[0].Index, steps[1..], leaf);
+            ? SetKey(node as MapNode ?? new MapNode([]), key, steps[1..], leaf, order)
+            : SetItem(node as ListNode ?? new ListNode([]), steps[0].Index, steps[1..], leaf, order);
     }
 
-    private static MapNode SetKey(MapNode map, string key, ReadOnlySpan<DraftStep> rest, Node? leaf)
+    private static MapNode SetKey(MapNode map, string key, ReadOnlySpan<DraftStep> rest, Node? leaf, ImmutableArray<string> order)
     {
         MapEntry? old = map.Find(key);
 
         // Taking away what is not there must not make groups on the way.
         if (old is null && leaf is null) return map;
-        Node? value = Set(old?.Value, rest, leaf);
+        Node? value = Set(old?.Value, rest, leaf, OrderWithin(key));
         ImmutableArray<MapEntry> entries = map.Entries;
         if (old is not null)
         {
@@ -86,22 +84,31 @@ internal static class DraftTree
             return map with { Entries = value is null ? entries.RemoveAt(at) : entries.SetItem(at, old with { Value = value }) };
         }
 
-        int rank = Rank(key);
+        int rank = Rank(key, order);
         int place = 0;
-        while (place < entries.Length && Rank(entries[place].Key) <= rank) place++;
+        while (place < entries.Length && Rank(entries[place].Key, order) <= rank) place++;
         return map with { Entries = entries.Insert(place, new MapEntry(key, value!)) };
     }
 
-    private static ListNode SetItem(ListNode list, int index, ReadOnlySpan<DraftStep> rest, Node? leaf)
+    private static ListNode SetItem(ListNode list, int index, ReadOnlySpan<DraftStep> rest, Node? leaf, ImmutableArray<string> order)
     {
         if (index > list.Items.Length || (index == list.Items.Length && leaf is null))
             throw new ArgumentException($"The list has {list.Items.Length} items; there is no place {index}.", nameof(index));
-        Node? value = Set(index < list.Items.Length ? list.Items[index] : null, rest, leaf);
+        Node? value = Set(index < list.Items.Length ? list.Items[index] : null, rest, leaf, order);
         return new ListNode(
             value is null ? list.Items.RemoveAt(index)
             : index < list.Items.Length ? list.Items.SetItem(index, value)
             : list.Items.Add(value));
     }
 
-    private static int Rank(string key) => Array.IndexOf(KeyOrder, key) is var rank and >= 0 ? rank : int.MaxValue;
+    // Keys are put in where a reader expects them, whatever order a form sends.
+    private static ImmutableArray<string> OrderWithin(string group) => group switch
+    {
+        "hook" => [.. HookReader.Keys],
+        "parts" => PartKeys.All,
+        "fishing" => [.. FishingReader.Keys],
+        _ => [],
+    };
+
+    private static int Rank(string key, ImmutableArray<string> order) => order.IndexOf(key) is var rank and >= 0 ? rank : int.MaxValue;
 }

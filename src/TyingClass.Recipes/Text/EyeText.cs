@@ -17,7 +17,7 @@ internal static class EyeText
         string angle = plain[word.Length..].Trim();
         if (!Words.Eyes.TryGet(word, out EyeKind eye))
         {
-            map.Complain("eye", $"{WordList.Quote(text)} is not an eye. Write {Forms}.{Nearest.Hint(word, Words.Eyes.Words)}");
+            map.Complain("eye", $"{WordList.Quote(text)} is not an eye.{Nearest.Hint(word, Words.Eyes.Words)} Write {Forms}.");
             return (EyeKind.Straight, null);
         }
 

@@ -65,7 +65,7 @@ internal sealed class MapReader(MapNode map, string path, string label, bool com
     {
         if (Text(key, $"“{choices.Example}”") is not { } text) return null;
         if (choices.TryGet(text, out T choice)) return choice;
-        Complain(key, $"{WordList.Quote(text)} is not one of {WordList.Or(choices.Words)}.{Nearest.Hint(text, choices.Words)}");
+        Complain(key, $"{WordList.Quote(text)} is not a word used here.{Nearest.Hint(text, choices.Words)} Write {WordList.Or(choices.Words)}.");
         return null;
     }
 

@@ -3,7 +3,7 @@ using Quickenshtein;
 namespace TyingClass.Recipes.Text;
 
 /// <summary>The known word closest to what was typed, when it is close enough to be what was meant.</summary>
-internal static class Nearest
+public static class Nearest
 {
     private const int LongestWord = 40;
     private const int ShortestShare = 3;

@@ -16,7 +16,7 @@ public static class PartKeys
         [PartKind.Cone] = Sorted("size", "length", "mass"),
         [PartKind.DumbbellEyes] = Sorted("size", "mass", "side"),
         [PartKind.Wraps] = Sorted("diameter", "turns", "mass", "to"),
-        [PartKind.Body] = Sorted("diameter", "mass", "to"),
+        [PartKind.Body] = Sorted("diameter", "mass", "to", "side"),
         [PartKind.Hackle] = Sorted("diameter", "mass", "to", "side"),
         [PartKind.Wing] = Sorted("length", "mass", "side", "tied", "to"),
         [PartKind.Tail] = Sorted("length", "mass", "side"),

@@ -69,17 +69,19 @@ internal static class PartReader
         ImmutableArray<string> keys = kind is { } known ? PartKeys.For(known) : PartKeys.All;
         string name = kind is { } k ? Words.Parts.For(k) : "part";
         map.CheckKeys(keys, key => PartKeys.All.Contains(key)
-            ? $"{WordList.Quote(key)} does not apply to {name}.{Instead(kind, key)} Delete the line; {name} takes {WordList.And(keys)}."
+            ? $"{WordList.Quote(key)} does not apply to {Article(name)}.{Instead(kind, key)} It takes {WordList.And(keys)}."
             : $"{WordList.Quote(key)} is not a key of a part.{Nearest.Hint(key, keys)} It takes {WordList.And(keys)}.");
     }
 
+    private static string Article(string part) => part.EndsWith('s') || part is "foam" or "resin" ? part : $"a {part}";
+
     private static string Instead(PartKind? kind, string key) => (kind, key) switch
     {
-        (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes, "diameter") => " Write its widest diameter as “size”.",
-        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "size") => " Write “diameter”.",
-        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "length") => " Say where it ends with “to”.",
-        (PartKind.Tail or PartKind.Legs, "to") => " Say how long it is with “length”.",
-        _ => "",
+        (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes, "diameter") => " Write its widest diameter as “size” instead.",
+        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "size") => " Write “diameter” instead.",
+        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "length") => " Say where it ends with “to” instead.",
+        (PartKind.Tail or PartKind.Legs, "to") => " Say how long it is with “length” instead.",
+        _ => " Delete the line.",
     };
 
     private static PartSpec ReadFields(MapReader map, PartKind kind)

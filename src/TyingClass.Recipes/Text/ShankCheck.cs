@@ -41,6 +41,8 @@ internal static class ShankCheck
             part.Complain("at", $"It begins at {Show(part.FrontM)}, behind the end of {shank}. Move it forward.");
         else if (part.RearM > endM)
             part.Complain(part.Read.Map.Has("to") ? "to" : "at", $"It reaches from {Show(part.FrontM)} to {Show(part.RearM)} and hangs off {shank}. Move it forward or make it shorter.");
+        else if (part.MustHaveLength && part.RearM - part.FrontM < ThreadM)
+            part.Complain("at", $"It begins at {Show(part.FrontM)}, which leaves no room on {shank}. Move it forward, or say where it ends with “to”.");
         else return true;
         return false;
     }
@@ -79,6 +81,8 @@ internal static class ShankCheck
         public double FrontM => Extent.FrontM;
 
         public double RearM => Extent.RearM;
+
+        public bool MustHaveLength => Kind is not (PartKind.Wing or PartKind.Tail or PartKind.Legs or PartKind.Wraps) || Read.Spec.Tied == TieDown.BothEnds;
 
         public double MiddleM => (FrontM + RearM) / 2;
 

@@ -17,6 +17,9 @@ internal sealed record UnitGroup(string Name, string Example, Unit[] Units)
     /// <summary>"mm, cm, m, in or ft".</summary>
     public string Listed { get; } = WordList.Or(Units.Select(u => u.Symbol));
 
+    /// <summary>"a length", "an angle".</summary>
+    public string OneName => (Name[0] is 'a' ? "an " : "a ") + Name;
+
     public Unit? Find(string spelling) => _bySpelling.GetValueOrDefault(spelling);
 
     public Unit Get(string symbol) => Find(symbol) ?? throw new ArgumentException($"No unit {symbol} of {Name}.", nameof(symbol));

@@ -17,7 +17,7 @@ public static class Units
         UnitGroup group = UnitTable.For(dimension);
         if (string.IsNullOrWhiteSpace(text))
         {
-            error = $"Nothing is written here. Write a {group.Name} like {group.Example}.";
+            error = $"Nothing is written here. Write {group.OneName} like {group.Example}.";
             return false;
         }
 
@@ -36,7 +36,7 @@ public static class Units
         ArgumentOutOfRangeException.ThrowIfLessThan(significantDigits, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(significantDigits, 15);
         Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, system));
-        return Join(Digits(unit.FromSi(si), significantDigits), unit);
+        return Join(Digits(RoundedHalfUp(unit.FromSi(si), significantDigits), significantDigits), unit);
     }
 
     /// <summary>"5.6 mm": what a value of this dimension looks like.</summary>
@@ -54,7 +54,7 @@ public static class Units
     {
         Unit unit = UnitTable.For(dimension).Get(symbol);
         double value = unit.FromSi(si);
-        for (int digits = 1; digits < 17; digits++)
+        for (int digits = 10; digits < 17; digits++)
         {
             string text = Join(Digits(value, digits), unit);
             if (TryParse(text, dimension, out double back, out _) && back.Equals(si)) return text;
@@ -81,9 +81,18 @@ public static class Units
         }
 
         string why = UnitTable.DimensionOf(spelling) is { } other && other != wanted
-            ? $"{WordList.Quote(spelling)} is a unit of {UnitTable.For(other).Name}, but a {group.Name} is needed"
+            ? $"{WordList.Quote(spelling)} is a unit of {UnitTable.For(other).Name}, but {group.OneName} is needed"
             : $"{WordList.Quote(spelling)} is not a unit of {group.Name} known here";
         return $"{why}. Write {group.Listed} after the number, for example {group.Example}.";
+    }
+
+    // 3.175 is shown as 3.18, as on paper, although the nearest double lies a hair below.
+    private static double RoundedHalfUp(double value, int significantDigits)
+    {
+        if (!double.IsFinite(value) || Math.Abs(value) is < 1e-10 or > 1e15) return value;
+        decimal exact = (decimal)Rounded(value);
+        int decimals = significantDigits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        return decimals < 0 ? value : (double)Math.Round(exact, Math.Min(decimals, 28), MidpointRounding.AwayFromZero);
     }
 
     private static string Join(string number, Unit unit) => unit.Symbol == "°" ? number + unit.Symbol : $"{number} {unit.Symbol}";

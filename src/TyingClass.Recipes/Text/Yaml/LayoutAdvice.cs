@@ -8,31 +8,35 @@ internal static partial class LayoutAdvice
     public const string General =
         "The layout cannot be followed from here on. Write one “key: value” to a line, keys of one group straight below each other, and a “- ” before each part.";
 
+    public const string Brackets = "A bracket opened before this place is never closed, or a comma is missing between its items.";
+
     public static (int Line, int Column, string Advice) For(string complaint, (int Line, int Column) place, string[] lines)
     {
         string line = lines[place.Line - 1];
         bool Says(string words) => complaint.Contains(words, StringComparison.OrdinalIgnoreCase);
         (int Line, int Column, string Advice) Here(string advice) => (place.Line, place.Column, advice);
 
-        if (Says("quoted scalar")) return Here(Quoted(complaint));
+        if (Says("quoted")) return Here(Quoted(complaint));
         if (Says("block scalar")) return Here("The text after “|” or “>” cannot be followed. Write the value on one line instead.");
         if (Says("multiline plain scalar") || Says("could not find expected ':'")) return NoColon(place, lines);
         if (Says("plain scalar value")) return Here(OneColonTooMany(line, place.Column));
         if (Says("cannot start any token")) return Here($"A value cannot begin with {WordList.Quote(Piece(line, place.Column))}. Put the whole value in quotes.");
         if (Says("Block sequence entries")) return Here("A list item (“- …”) must begin on a line of its own.");
-        if (Says("flow sequence") || Says("flow mapping")) return Here("A bracket opened before this place is never closed, or a comma is missing between its items.");
+        if (Says("flow sequence") || Says("flow mapping")) return Here(Brackets);
         if (Says("node content")) return Here($"A value was expected before {WordList.Quote(Piece(line, place.Column))}. Write it, or take the stray sign out.");
         if (Says("tab")) return Here("There is a tab here. Use spaces instead: two for each step inward.");
         if (Says("alias") || Says("anchor")) return Here("“*” and “&” have a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
         if (Says("tag")) return Here("“!” has a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
         if (Says("directive")) return Here("A line that begins with “%” has a special meaning in YAML. Delete it.");
+        if (Says("expected key") && string.IsNullOrWhiteSpace(line[..(place.Column - 1)]) && LineWithoutKey().Match(line) is { Success: true } words && words.Groups["text"].Value[0] is not ('}' or ']' or '-'))
+            return NoColon(place, lines);
         if (Says("expected key") || Says("'-' indicator") || Says("document end") || Says("mapping values") || Says("invalid mapping"))
             return Here(WrongStep(line, place.Column));
         return Here(General);
     }
 
     private static string Quoted(string complaint) =>
-        complaint.Contains("end of stream", StringComparison.OrdinalIgnoreCase) || complaint.Contains("document indicator", StringComparison.OrdinalIgnoreCase)
+        new[] { "end of stream", "document indicator", "indentation" }.Any(words => complaint.Contains(words, StringComparison.OrdinalIgnoreCase))
             ? "A quotation mark is opened here and never closed. Close it, or leave both out. For inches write 5/64 in."
             : "A backslash inside double quotes has a special meaning. Write it twice, or use single quotes around the value.";
 

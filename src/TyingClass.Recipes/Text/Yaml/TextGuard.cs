@@ -25,8 +25,13 @@ internal static class TextGuard
 
     private static void InspectLine(string line, int lineNumber, ErrorList errors)
     {
-        int tab = line.AsSpan(0, line.Length - line.AsSpan().TrimStart().Length).IndexOf('\t');
-        if (tab >= 0) errors.Add(lineNumber, tab + 1, null, "This line is moved in with a tab. Use spaces instead: two for each step inward.");
+        int odd = line.AsSpan(0, line.Length - line.AsSpan().TrimStart().Length).IndexOfAnyExcept(' ');
+        if (odd >= 0 && odd < line.TrimEnd().Length)
+        {
+            errors.Add(lineNumber, odd + 1, null, $"This line is moved in with {(line[odd] == '\t' ? "a tab" : "a space of an unusual kind")}. Use plain spaces instead: two for each step inward.");
+            return;
+        }
+
         for (int i = 0; i < line.Length; i++)
         {
             char c = line[i];

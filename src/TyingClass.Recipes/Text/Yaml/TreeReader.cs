@@ -77,7 +77,9 @@ internal sealed class TreeReader
             return new SpoiledNode(line, column);
         }
 
-        CheckProperties((NodeEvent)Current, line, column);
+        // The library loses its place after a key left empty.
+        if (Current is not NodeEvent node) return Break(line, column, LayoutAdvice.General);
+        CheckProperties(node, line, column);
         return Current switch
         {
             Scalar scalar => ReadScalar(scalar, line, column),
@@ -136,7 +138,7 @@ internal sealed class TreeReader
         if (!node.Anchor.IsEmpty)
             _errors.Add(line, column, null, $"{WordList.Quote("&" + node.Anchor.Value)} names this place for later use (an anchor), which a recipe may not do. Delete it, or put the value in quotes if the sign is meant.");
         if (!node.Tag.IsEmpty)
-            _errors.Add(line, column, null, $"{WordList.Quote(node.Tag.Value)} is a tag, which has no place in a recipe. Delete it, or put the value in quotes if the sign is meant.");
+            _errors.Add(line, column, null, $"{WordList.Quote(node.Tag.Value.Replace("tag:yaml.org,2002:", "!!", StringComparison.Ordinal))} is a tag, which has no place in a recipe. Delete it, or put the value in quotes if the sign is meant.");
     }
 
     private bool Next()
@@ -155,7 +157,7 @@ internal sealed class TreeReader
         {
             // The library's own slips on broken text, such as a brace that is never closed: still the text's fault.
             (int line, int column) = Place(_parser.Current?.End ?? Mark.Empty);
-            Break(line, column, LayoutAdvice.General);
+            Break(line, column, _lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) ? LayoutAdvice.Brackets : LayoutAdvice.General);
         }
 
         return false;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -20,8 +21,13 @@ internal static partial class TreeWriter
         Emit(emitter, root);
         emitter.Emit(new DocumentEnd(isImplicit: true));
         emitter.Emit(new StreamEnd());
-        return text.ToString();
+        return Escaped(text.ToString());
     }
+
+    // The library writes some invisible characters as they are; they can only stand in double quotes, so an escape is right.
+    private static string Escaped(string text) => text.Any(Invisible.Is)
+        ? string.Concat(text.Select(c => Invisible.Is(c) ? string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}") : c.ToString()))
+        : text;
 
     private static void Emit(Emitter emitter, Node node)
     {

@@ -1,0 +1,28 @@
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Towing;
+
+namespace TyingClass.Balance.Reports;
+
+/// <summary>Single lines of the full report, the very same figures, without the rest of the work.</summary>
+public static class PartialReports
+{
+    /// <summary><see cref="StateReport.AtFishingSpeed"/> of one state.</summary>
+    public static TowReport Tow(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null) =>
+        Towed(body, conditions, SoakS(state, options)).Report;
+
+    /// <summary><see cref="StateReport.Sink"/> of one state.</summary>
+    public static SinkReport? Sink(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null)
+    {
+        double soakS = SoakS(state, options);
+        return StateCalculation.Sink(body, conditions, soakS, Towed(body, conditions, soakS));
+    }
+
+    private static double SoakS(WetState state, ReportOptions? options) =>
+        state == WetState.Soaked ? double.PositiveInfinity : (options ?? ReportOptions.Default).FreshSoakS;
+
+    private static Towed Towed(FlyBody body, FishingConditions conditions, double soakS)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        return TowCalculation.AtSpeed(TowedFly.From(body, conditions, soakS), body.Intent, conditions.SpeedMS, null);
+    }
+}

@@ -1,0 +1,32 @@
+using TyingClass.Recipes.Reports;
+using TyingClass.Drawing.Plots;
+
+namespace TyingClass.Drawing;
+
+/// <summary>The curves of a report as SVG. Each carries a title and a description that say in words what it shows.</summary>
+public static class Curves
+{
+    /// <summary>Pitch of the attitude the fly settles in, fresh and soaked, at every solved speed.</summary>
+    public static string PitchAgainstSpeed(SolvedFly fly, DrawingOptions options) =>
+        PitchPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Keel height of the intended way up, fresh and soaked; speeds where it means nothing are left out.</summary>
+    public static string KeelHeightAgainstSpeed(SolvedFly fly, DrawingOptions options) =>
+        KeelPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Restoring moment against heel, its range marked, in the state the options ask for.</summary>
+    public static string Righting(SolvedFly fly, DrawingOptions options) =>
+        RightingPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Depth reached on a slack line, fresh and soaked.</summary>
+    public static string DepthInPause(SolvedFly fly, DrawingOptions options) =>
+        DepthPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Lean of the sampled flies, in the state the options ask for.</summary>
+    public static string LeanHistogram(SolvedFly fly, DrawingOptions options) =>
+        LeanPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Each part's share of the keel moment as a signed bar, in the state the options ask for.</summary>
+    public static string Ledger(SolvedFly fly, DrawingOptions options) =>
+        LedgerPlot.Draw(fly.Recipe.Name, fly.Report, options);
+}

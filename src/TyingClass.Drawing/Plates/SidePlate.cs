@@ -1,0 +1,139 @@
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Flies;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Labels;
+using TyingClass.Drawing.Marks;
+using TyingClass.Drawing.Words;
+using TyingClass.Recipes.Reports;
+using Attitude = TyingClass.Drawing.Geometry.Attitude;
+
+namespace TyingClass.Drawing.Plates;
+
+/// <summary>The fly from the side as it is towed: flow from the left, line to the upper left, marks and keel height.</summary>
+internal sealed class SidePlate : FlyPlate
+{
+    private readonly TowReport tow;
+    private readonly Point pull;
+    private Dimension? keel;
+
+    /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
+    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
+        : base(fly, options)
+    {
+        tow = State.Towed(options.SpeedMS);
+        pull = Pull(tow);
+        View view = Seen(tow);
+        Scene = Draft(tow);
+        foreach ((MarkSet kind, string name, Vector3D? place) in Places)
+            AddMark(view, kind, name, place);
+        Content = options.FrameAllSpeeds
+            ? State.Tow.Append(State.AtFishingSpeed).Aggregate(Box.Empty, (box, t) => box.With(Covered(t, Draft(t).Frame)))
+            : Covered(tow, Scene.Frame);
+        Compose(widthMm ?? NaturalWidthMm);
+    }
+
+    public override string Kind => "side";
+
+    public override string Title => $"{Fly.Recipe.Name}: side view, {Wording.State(State.State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+
+    public override string Description => SideWords.Describe(Fly, State, tow, Marks, Options.Units);
+
+    protected override string? FlowWords => $"flow {Wording.Speed(tow.SpeedMS, Options.Units)}";
+
+    protected override string CaptionWords => SideWords.Caption(State, tow, Report.Intent);
+
+    protected override void DrawBehind(Ink ink)
+    {
+        if (Shows(MarkSet.LineOfPull))
+            LineArt.Draw(ink, Fly, pull, LeaderMm);
+    }
+
+    protected override void DrawOver(Ink ink)
+    {
+        if (Shows(MarkSet.LineOfPull))
+            LineArt.Rule(ink, "fly-pull", "line of pull", new Point(0, 0), pull * -ReachAftMm, 0.8, LineArt.Dashes(LetterMm));
+        keel?.Draw(ink, LetterMm);
+    }
+
+    protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
+    {
+        double letter = LetterMm;
+        if (Shows(MarkSet.KeelHeight) && SideWords.SettledKeel(Report.Intent, tow) is { } height && Math.Abs(height) < 0.75 * Content.Width)
+        {
+            keel = Keel(height, occupancy, letter);
+            double past = keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
+            wishes.Add(new LabelWish($"keel height {Wording.Length(height, Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
+            {
+                OrAnchor = new Point(keel.ColumnX, keel.TopY - past),
+            });
+            kept.Add(new Box(keel.ColumnX - 0.35 * letter, keel.TopY - past, keel.ColumnX + 0.35 * letter, keel.BottomY + past));
+        }
+
+        if (!Shows(MarkSet.LineOfPull))
+            return;
+        wishes.Add(new LabelWish("line of pull", "line of pull", pull * (0.75 * LeaderMm), 0.15 * letter));
+        kept.AddRange(LineArt.Kept(Fly, pull, LeaderMm, letter));
+    }
+
+    // To the edge of the window, but no longer than the content allows upward or downward.
+    private double LeaderMm
+    {
+        get
+        {
+            double toEdge = pull.X < -1e-6 ? Window.Left / pull.X : double.MaxValue;
+            double toTop = pull.Y < -1e-6 ? Content.Top / pull.Y : pull.Y > 1e-6 ? Content.Bottom / pull.Y : double.MaxValue;
+            return Math.Max(Math.Min(toEdge, toTop), 3);
+        }
+    }
+
+    // Through the fly and no farther: as long as the hook, or to the edge of the drawing.
+    private double ReachAftMm
+    {
+        get
+        {
+            double hook = (Fly.Built.Hook.ShankM + Fly.Built.Hook.BendDepthM) * 1.2e3;
+            double down = pull.Y < -1e-6 ? Content.Bottom / -pull.Y : pull.Y > 1e-6 ? Content.Top / -pull.Y : double.MaxValue;
+            double toRight = pull.X < -1e-6 ? Window.Right / -pull.X : double.MaxValue;
+            return Math.Min(hook, Math.Min(down, toRight));
+        }
+    }
+
+    private IEnumerable<(MarkSet Kind, string Name, Vector3D? PlaceMm)> Places =>
+    [
+        (MarkSet.TowPoint, "tow point", Report.TowPointMm), (MarkSet.CenterOfBuoyancy, "center of buoyancy", State.CenterOfBuoyancyMm),
+        (MarkSet.MassCenter, "mass center", Report.MassCenterMm), (MarkSet.BalancePoint, "balance point", State.BalancePointMm),
+    ];
+
+    private static Point Pull(TowReport t)
+    {
+        (double sin, double cos) = Math.SinCos(double.DegreesToRadians(t.LineAngleDeg));
+        return new Point(-cos, -sin);
+    }
+
+    // The fly, its marks and a good piece of its leader at one speed.
+    private Box Covered(TowReport t, Box frame)
+    {
+        double leader = Math.Clamp(0.2 * frame.Width, 5, 14), loop = 2.4 * LineArt.LoopHalfMm(Fly);
+        View view = Seen(t);
+        return Places.Where(p => Shows(p.Kind) && p.PlaceMm is not null).Aggregate(frame, (box, p) => box.With(view.At(p.PlaceMm!.Value)))
+            .With(Pull(t) * leader).With(Box.Around(Pull(t) * (0.6 * LineArt.KnotMm(Fly)), loop, loop));
+    }
+
+    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
+
+    private Scene Draft(TowReport t) => new(new Anatomy(Fly, Seen(t), Vector3D.UnitX));
+
+    // The dimension line stands ahead of the fly or behind it, wherever its two level lines cross less of it.
+    private Dimension Keel(double height, Occupancy occupancy, double letter)
+    {
+        Point from = Seen(tow).At(State.BalancePointMm ?? Report.MassCenterMm);
+        Dimension Standing(double x) => new("keel height", from, height, x);
+        Dimension ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
+        return Cost(ahead) <= Cost(behind) ? ahead : behind;
+
+        double Cost(Dimension d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
+
+        bool MeetsLeader(Dimension d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
+    }
+}

@@ -1,0 +1,51 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Words;
+
+namespace TyingClass.Drawing.Plots;
+
+/// <summary>Depth grows down the page, as it does in water.</summary>
+internal static class DepthPlot
+{
+    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    {
+        bool metric = options.Units == UnitSystem.Metric;
+        double per = metric ? 1 : 1 / 0.3048;
+        using Plot plot = new(options, "depth", $"{name}: depth in a pause", Describe(report, options.Units));
+        double[] depths = [.. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.DepthM * per), 0];
+        double longest = Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.TimeS).DefaultIfEmpty(5).Max();
+        plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
+        plot.Y = Scale.Round(depths.Min(), depths.Max(), 5, plot.Area.Top, plot.Area.Bottom);
+        plot.Axes("time on a slack line, s", metric ? "depth below the start, m" : "depth below the start, ft", floor: 0);
+        double legend = plot.Area.Left + 150;
+        foreach (StateReport state in Sunk(report))
+        {
+            bool soaked = state.State == WetState.Soaked;
+            Point[] line = [.. state.Sink!.Depth.Select(p => plot.At(p.TimeS, p.DepthM * per))];
+            plot.Curve(line, soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
+            if (longest >= 5)
+                plot.Marker(plot.At(5, state.Sink!.DepthAfter5sM * per), MarkerKind.Round, soaked, Wording.Number(state.Sink!.DepthAfter5sM, 4));
+            double left = soaked ? legend : legend + 100;
+            plot.Line(new Point(left, 26), new Point(left + 30, 26), "fly-line", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
+            plot.Marker(new Point(left + 15, 26), MarkerKind.Round, soaked);
+            plot.Text(soaked ? "soaked" : "fresh", new Point(left + 35, 30), "start");
+        }
+
+        if (!Sunk(report).Any())
+            plot.Text("hangs still in the water", plot.Area.Center, "middle", italic: true);
+        return plot.Finish();
+    }
+
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
+    {
+        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        if (s.Sink is not { } sink)
+            return $"{state} it hangs still in the water, or never settles.";
+        string rate = Wording.Speed(Math.Abs(sink.RateMS), units);
+        return sink.RateMS < 0
+            ? $"{state} it rises at {rate}."
+            : $"{state} it is {Wording.Depth(sink.DepthAfter5sM, units)} down after 5 s and sinks at {rate}, {Wording.Pitch(sink.PitchDeg)}.";
+    }));
+
+    private static IEnumerable<StateReport> Sunk(BalanceReport report) => report.States.Where(s => s.Sink is not null);
+}

@@ -1,0 +1,41 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Words;
+
+namespace TyingClass.Drawing.Plots;
+
+internal static class KeelPlot
+{
+    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    {
+        UnitSystem units = options.Units;
+        double perMm = units == UnitSystem.Metric ? 1 : 1 / 25.4;
+        double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) * perMm;
+        using Plot plot = new(options, "keel", $"{name}: keel height against speed", Describe(report, units));
+        double[] all = [.. report.States.SelectMany(s => s.Tow).Select(Value).OfType<double>(), 0];
+        double span = Math.Max(all.Max() - all.Min(), perMm);
+        plot.X = SpeedSeries.Axis(report, units, plot.Area);
+        plot.Y = Scale.Round(Math.Min(all.Min(), -0.2 * span), Math.Max(all.Max(), 0.2 * span), 5, plot.Area.Bottom, plot.Area.Top);
+        plot.Axes(SpeedSeries.AxisWords(units), units == UnitSystem.Metric ? $"keel height {Wording.Way(report.Intent)}, mm" : $"keel height {Wording.Way(report.Intent)}, in", floor: 0);
+        double zero = plot.Y.At(0);
+        plot.Text("returns when tipped", new Point(plot.Area.Right - 2, zero - 5), "end", italic: true);
+        plot.Text("turns over", new Point(plot.Area.Right - 2, zero + 14), "end", italic: true);
+        SpeedSeries.Furnish(plot, report, units, byLean: false);
+        foreach (StateReport state in report.States)
+            SpeedSeries.Draw(plot, state, units, Value, byLean: false);
+        if (all.Length == 1)
+            plot.Text("hangs at every speed: no keel height", plot.Area.Center, "middle", italic: true);
+        return plot.Finish();
+    }
+
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
+    {
+        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        double? fished = s.AtFishingSpeed.KeelHeightMm.For(report.Intent);
+        double[] all = [.. s.Tow.Select(t => t.KeelHeightMm.For(report.Intent)).OfType<double>()];
+        if (all.Length == 0)
+            return $"{state}: the fly hangs too steeply for a keel height to mean anything at every speed solved ({s.Tow.Length} of {s.Tow.Length}).";
+        string now = fished is { } h ? $"{Wording.Length(h, units)} at the {Wording.Speed(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
+        return $"{state}: {now}from {Wording.Length(all.Min(), units)} to {Wording.Length(all.Max(), units)} over all speeds; above zero it returns when tipped.";
+    }));
+}

@@ -1,0 +1,29 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Words;
+
+namespace TyingClass.Drawing.Plots;
+
+internal static class PitchPlot
+{
+    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    {
+        UnitSystem units = options.Units;
+        using Plot plot = new(options, "pitch", $"{name}: pitch against speed", Describe(report, units));
+        double[] all = [.. report.States.SelectMany(s => s.Tow).Select(t => t.PitchDeg), 0];
+        plot.X = SpeedSeries.Axis(report, units, plot.Area);
+        plot.Y = Scale.Round(all.Min(), all.Max(), 5, plot.Area.Bottom, plot.Area.Top);
+        plot.Axes(SpeedSeries.AxisWords(units), "pitch, degrees (nose up is positive)", floor: 0);
+        SpeedSeries.Furnish(plot, report, units, byLean: true);
+        foreach (StateReport state in report.States)
+            SpeedSeries.Draw(plot, state, units, t => t.PitchDeg, byLean: true);
+        return plot.Finish();
+    }
+
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Where(s => s.Tow.Length > 0).Select(s =>
+    {
+        TowReport slow = s.Tow[0], fast = s.Tow[^1];
+        string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Wording.Speed(over.SpeedMS, units)}." : "";
+        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        return $"{state}: {Wording.Pitch(slow.PitchDeg)} at {Wording.Speed(slow.SpeedMS, units)}, {Wording.Pitch(fast.PitchDeg)} at {Wording.Speed(fast.SpeedMS, units)}.{flip}";
+    }));
+}

@@ -1,0 +1,84 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Words;
+
+namespace TyingClass.Drawing.Plots;
+
+/// <summary>Two lines against speed: soaked solid with filled markers, fresh dashed with open ones.</summary>
+internal static class SpeedSeries
+{
+    /// <summary>Speed as plotted, in the reader's unit.</summary>
+    public static double Shown(double speedMS, UnitSystem units) => units == UnitSystem.Metric ? speedMS : speedMS / 0.3048;
+
+    public static Scale Axis(BalanceReport report, UnitSystem units, Box area)
+    {
+        double highest = report.States.SelectMany(s => s.Tow).Select(t => t.SpeedMS).Append(report.Soaked.AtFishingSpeed.SpeedMS).Max();
+        return Scale.Round(0, Shown(highest, units), 6, area.Left, area.Right);
+    }
+
+    public static string AxisWords(UnitSystem units) => units == UnitSystem.Metric ? "speed, m/s" : "speed, ft/s";
+
+    public static MarkerKind Shape(TowReport tow) => tow.LeanDeg switch
+    {
+        < 30 => MarkerKind.Round,
+        <= 120 => MarkerKind.Diamond,
+        _ => MarkerKind.Cross,
+    };
+
+    /// <param name="value">What is plotted; null leaves a gap.</param>
+    /// <param name="byLean">Marks how the fly rides, and breaks the line where that changes.</param>
+    public static void Draw(Plot plot, StateReport state, UnitSystem units, Func<TowReport, double?> value, bool byLean)
+    {
+        bool soaked = state.State == WetState.Soaked;
+        List<Point> run = [];
+        MarkerKind last = MarkerKind.Round;
+        foreach (TowReport tow in state.Tow)
+        {
+            MarkerKind shape = byLean ? Shape(tow) : MarkerKind.Round;
+            if (value(tow) is not { } v || (run.Count > 0 && shape != last))
+                Flush();
+            last = shape;
+            if (value(tow) is { } shown)
+                run.Add(plot.At(Shown(tow.SpeedMS, units), shown));
+        }
+
+        Flush();
+        foreach (TowReport tow in state.Tow)
+        {
+            if (value(tow) is { } v)
+                plot.Marker(plot.At(Shown(tow.SpeedMS, units), v), byLean ? Shape(tow) : MarkerKind.Round, soaked, Wording.Number(v, 3));
+        }
+
+        void Flush()
+        {
+            plot.Curve(run, soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
+            run.Clear();
+        }
+    }
+
+    /// <summary>A line at the speed fished, and the legend above the plot.</summary>
+    public static void Furnish(Plot plot, BalanceReport report, UnitSystem units, bool byLean)
+    {
+        double x = plot.X.At(Shown(report.Soaked.AtFishingSpeed.SpeedMS, units));
+        plot.Line(new Point(x, plot.Area.Top), new Point(x, plot.Area.Bottom), "fly-guide", 0.9, "1.5 3");
+        bool room = x < plot.Area.Right - 46;
+        plot.Text("fished", new Point(room ? x + 4 : x - 4, plot.Area.Bottom - 5), room ? "start" : "end", italic: true);
+        Legend(plot, 0, "soaked", soaked: true);
+        Legend(plot, 88, "fresh", soaked: false);
+        bool odd = byLean && report.States.SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
+        if (!odd)
+            return;
+        plot.Marker(new Point(plot.Area.Left + 176, 26), MarkerKind.Diamond, filled: true);
+        plot.Text("leaning", new Point(plot.Area.Left + 185, 30), "start");
+        plot.Marker(new Point(plot.Area.Left + 248, 26), MarkerKind.Cross, filled: true);
+        plot.Text("flipped", new Point(plot.Area.Left + 257, 30), "start");
+    }
+
+    private static void Legend(Plot plot, double offset, string words, bool soaked)
+    {
+        double left = plot.Area.Left + offset;
+        plot.Line(new Point(left, 26), new Point(left + 30, 26), soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
+        plot.Marker(new Point(left + 15, 26), MarkerKind.Round, soaked);
+        plot.Text(words, new Point(left + 35, 30), "start");
+    }
+}

@@ -1,0 +1,63 @@
+using TyingClass.Recipes.Reports;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Marks;
+using TyingClass.Recipes.Bodies;
+
+namespace TyingClass.Drawing.Words;
+
+/// <summary>The side view told in words, from the same figures that draw it.</summary>
+internal static class SideWords
+{
+    private const double OverDeg = 90, AskewDeg = 30;
+
+    /// <summary>Which way up the fly really rides.</summary>
+    public static Intent Settled(Intent intent, TowReport tow) => tow.LeanDeg > OverDeg ? Wording.Other(intent) : intent;
+
+    /// <summary>Keel height of the way up it rides; null while it lies between the two, or where none is defined.</summary>
+    public static double? SettledKeel(Intent intent, TowReport tow) =>
+        !tow.Settles || tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
+
+    public static string Caption(StateReport state, TowReport tow, Intent intent) =>
+        $"{Wording.State(state.State)}, {Wording.Way(Settled(intent, tow))}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
+
+    public static string Leaning(TowReport tow) => !tow.Settles ? "never at rest" : tow.LeanDeg switch
+    {
+        < 0.5 => "no lean",
+        < AskewDeg => $"leaning {Wording.Angle(tow.LeanDeg)}",
+        <= 120 => $"leaning {Wording.Angle(tow.LeanDeg)} from as intended",
+        _ => "flipped",
+    };
+
+    public static string Describe(SolvedFly fly, StateReport state, TowReport tow, IEnumerable<Mark> marks, UnitSystem units)
+    {
+        Intent settled = Settled(fly.Report.Intent, tow);
+        List<string> says =
+        [
+            $"Meant to ride {Wording.Way(fly.Report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state.State)}.",
+            $"The line leaves the eye {Wording.Angle(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
+        ];
+        says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));
+        if (state.BalancePointMm is null)
+            says.Add("There is no balance point to show: the fly is too near neutral buoyancy.");
+        if (!tow.Settles)
+            says.Add("It never comes to rest at this speed; it is drawn where it was last.");
+        says.Add(Keel(fly.Report.Intent, tow, units));
+        says.Add($"In tying order: {string.Join(", ", FlyBuilder.Names(fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.");
+        return string.Join(" ", says);
+    }
+
+    private static string Keel(Intent intent, TowReport tow, UnitSystem units)
+    {
+        Intent settled = Settled(intent, tow);
+        if (SettledKeel(intent, tow) is not { } h)
+            return !tow.Settles ? "So it has no keel height to show." : tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show." : "It hangs too steeply for a keel height.";
+        string now = $"Keel height {Wording.Way(settled)}: {Wording.Length(h, units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
+        return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now : $"{now} {Sentence($"keel height {Wording.Way(intent)}, as intended", Wording.Length(meant, units))}";
+    }
+
+    private static string Sentence(string what, string where) => $"{char.ToUpperInvariant(what[0])}{what[1..]}: {where}.";
+
+    private static string Place(Mark mark, UnitSystem units) =>
+        $"{Wording.Length(Math.Abs(mark.At.X), units)} {(mark.At.X < 0 ? "ahead of" : "behind")} and {Wording.Length(Math.Abs(mark.At.Y), units)} {(mark.At.Y < 0 ? "above" : "below")}";
+}

@@ -1,0 +1,57 @@
+using System.Text.RegularExpressions;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Checking;
+
+/// <summary>Holds the figures a lesson states against the engine, to the last digit stated, and makes sure that the prose does state them.</summary>
+internal static partial class FigureChecker
+{
+    public static IEnumerable<AuthorError> Check(Lesson lesson)
+    {
+        if (lesson.Figures.IsEmpty) yield break;
+        string prose = Flat(string.Join(' ', lesson.Blocks.Select(b => b switch
+        {
+            ProseBlock p => ReadingTime.Text(p.Html),
+            ExerciseBlock e => ReadingTime.Text(e.Exercise.PromptHtml),
+            FlyBlock f => f.Caption,
+            _ => "",
+        })));
+        Dictionary<string, FlyFigures> flies = [];
+        foreach (StatedFigure figure in lesson.Figures)
+        {
+            if (!flies.TryGetValue(figure.RecipeText, out FlyFigures? fly)) flies[figure.RecipeText] = fly = new FlyFigures(AskedFlies.Given(figure.RecipeText));
+            if (Complaint(figure, fly, prose) is { } text) yield return new AuthorError(lesson.File, figure.Line, figure.Column, text);
+        }
+    }
+
+    private static string? Complaint(StatedFigure figure, FlyFigures fly, string prose)
+    {
+        if (!QuantityQuery.TryParse(figure.Quantity, out QuantityQuery query, out string error) || !GoalReader.TryRead(query.Quantity, figure.Said, out double said, out error)) return error;
+        if (!prose.Contains(Flat(figure.Said), StringComparison.Ordinal)) return $"The lesson's text nowhere says “{figure.Said}”. Take the figure out of this list, or say it.";
+        if (query.Of(fly) is not { } found) return $"The engine has no {query.Name} for {fly.Recipe.Name}.";
+        return Math.Abs(found - said) <= HalfLastDigit(figure.Said, query)
+            ? null
+            : $"{fly.Recipe.Name}: the engine finds {(query.Quantity.Dimension is { } d ? Units.Format(found, d, UnitSystem.Metric, 5) : query.Say(found, UnitSystem.Metric))} for {query.Name}, not {figure.Said}.";
+    }
+
+    // "5.9 mm" stands for 5.85 mm to 5.95 mm: half a step of its last digit, in its own unit.
+    private static double HalfLastDigit(string said, QuantityQuery query)
+    {
+        Match number = Number().Match(said);
+        int decimals = number.Groups["decimals"].Length;
+        string one = decimals == 0 ? "1" : "0." + new string('0', decimals - 1) + "1";
+        return GoalReader.TryRead(query.Quantity, one + said[(number.Index + number.Length)..], out double si, out _) ? 0.5000001 * si : 0;
+    }
+
+    private static string Flat(string text) => Space().Replace(text.Replace('−', '-'), " ");
+
+    [GeneratedRegex(@"[0-9]+(?:\.(?<decimals>[0-9]+))?")]
+    private static partial Regex Number();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Space();
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Courses;
+
+namespace TyingClass.Lessons.Checking;
+
+/// <summary>The exercise ids that were ever published, one to a line in exercise-ids.txt beside the lessons: students' attempts hang on them, so none may vanish.</summary>
+public static class IdList
+{
+    public const string FileName = "exercise-ids.txt";
+
+    public static IEnumerable<AuthorError> Check(string directory, Course course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        HashSet<string> now = [.. course.Exercises.Select(e => e.Id)];
+        string[] lines = Lines(directory);
+        for (int i = 0; i < lines.Length; i++)
+        {
+            string id = lines[i].Trim();
+            if (id.Length > 0 && id[0] != '#' && !now.Contains(id))
+                yield return new AuthorError(FileName, i + 1, 1, $"The exercise “{id}” was published and is gone. Students' attempts hang on it: bring it back, or delete this line if nobody has worked it yet.");
+        }
+    }
+
+    /// <summary>Adds the ids that are new; writes nothing when there are none.</summary>
+    public static ImmutableArray<string> Record(string directory, Course course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        string[] lines = Lines(directory);
+        ImmutableArray<string> added = [.. course.Exercises.Select(e => e.Id).Except(lines.Select(l => l.Trim())).Order(StringComparer.Ordinal)];
+        if (added.Length > 0) File.WriteAllLines(Path.Combine(directory, FileName), lines.Where(l => l.Length > 0).Concat(added));
+        return added;
+    }
+
+    private static string[] Lines(string directory)
+    {
+        string path = Path.Combine(directory, FileName);
+        return File.Exists(path) ? File.ReadAllLines(path) : [];
+    }
+}

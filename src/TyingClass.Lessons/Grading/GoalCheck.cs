@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Grading;
+
+/// <summary>Goals held against a fly; each works out only the figure it names.</summary>
+internal static class GoalCheck
+{
+    public static bool AllMet(Exercise exercise, FlyFigures fly) => exercise.Goals.All(goal => IsMet(goal, Query(goal).Of(fly)));
+
+    public static ImmutableArray<GoalResult> Results(Exercise exercise, FlyFigures fly, VerdictKind verdict, UnitSystem units) =>
+    [
+        .. exercise.Goals.Select(goal =>
+        {
+            QuantityQuery query = Query(goal);
+            double? si = query.Of(fly);
+            return new GoalResult(Said.Goal(goal, query, units), Said.Reached(goal, query, si, verdict, units), IsMet(goal, si));
+        }),
+    ];
+
+    public static ImmutableArray<GradedFigure> Figures(Exercise exercise, FlyFigures fly) =>
+        [.. exercise.Goals.Select(goal => new GradedFigure(goal.Quantity, Query(goal).Of(fly)))];
+
+    public static QuantityQuery Query(Goal goal) =>
+        QuantityQuery.TryParse(goal.Quantity, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
+
+    private static bool IsMet(Goal goal, double? si) => si is { } value && value >= goal.LowSi && value <= goal.HighSi;
+}

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Grading;
+
+/// <summary>Repair and compose: the answer is a recipe.</summary>
+internal static class RecipeGrader
+{
+    private const int MostBytes = 64 * 1024;
+
+    public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("There is no recipe here yet. Fill in the fly and submit it again.");
+        if (System.Text.Encoding.UTF8.GetByteCount(answerText) > MostBytes) return GradeResult.Refused("The recipe is longer than 64 KB. A fly fits on a page; shorten it.");
+        ParseResult<Recipe> parsed = RecipeParser.Parse(answerText);
+        if (parsed.Value is not { } recipe)
+            return GradeResult.Refused([.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
+        Recipe? given = exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
+        ImmutableArray<(string Path, string Text)> violations = Violations(exercise, given, recipe);
+        if (!violations.IsEmpty)
+            return GradeResult.Refused([.. violations.Select(v => Place(answerText, v.Path, v.Text))]);
+
+        FlyFigures? start = given is null ? null : new FlyFigures(given, null, options.Report);
+        FlyFigures fly;
+        try
+        {
+            fly = new FlyFigures(recipe, start, options.Report);
+        }
+        catch (ArgumentException e)
+        {
+            return GradeResult.Refused($"This fly cannot be built: {e.Message}");
+        }
+
+        BalanceReport report = fly.Report;
+        ImmutableArray<GoalResult> goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units);
+        bool passed = goals.All(g => g.Met);
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, exercise.Kind == ExerciseKind.Repair ? start : null));
+        return new GradeResult
+        {
+            Passed = passed,
+            Report = report,
+            ExerciseVersion = exercise.Version,
+            Figures = GoalCheck.Figures(exercise, fly),
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = Said.Verdict(report, options.Units),
+                Goals = goals,
+                Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
+                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
+                Misreading = misreading?.Say,
+                MisreadConcept = misreading?.Concept,
+                Cautions = [.. Cautions.For(recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    /// <summary>What the answer does that its exercise does not allow.</summary>
+    public static ImmutableArray<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer) => exercise.Kind == ExerciseKind.Repair && given is not null
+        ? [.. Allowance.Violations(given, answer, exercise.Allow)]
+        : [.. BoxCheck.Violations(answer, exercise)];
+
+    private static AnswerProblem Place(string answerText, string path, string text)
+    {
+        (int line, int column) = AnswerPlaces.Find(answerText, path);
+        return new AnswerProblem(line, column, path, text);
+    }
+}

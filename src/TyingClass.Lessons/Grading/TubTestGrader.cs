@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Grading;
+
+/// <summary>Tub test: what the tied fly really did, one "name: value" to a line. Kept beside the prediction; never wrong.</summary>
+internal static class TubTestGrader
+{
+    private static readonly ImmutableArray<string> Ways = ["point down", "point up", "on its side"];
+
+    public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
+    {
+        FlyFigures fly = new(AskedFlies.Given(exercise.RecipeText!), null, options.Report);
+        List<AnswerProblem> problems = [];
+        List<Observation> seen = [];
+        string[] lines = answerText.ReplaceLineEndings("\n").Split('\n');
+        for (int i = 0; i < Math.Min(lines.Length, 200); i++)
+        {
+            if (string.IsNullOrWhiteSpace(lines[i])) continue;
+            string[] pair = lines[i].Split(':', 2, StringSplitOptions.TrimEntries);
+            if (pair.Length == 2 && pair[1].Length == 0) continue;
+            if (Read(exercise, fly, pair, options.Units, out string error) is { } observation) seen.Add(observation);
+            else problems.Add(new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null, error));
+        }
+
+        if (problems.Count > 0) return GradeResult.Refused([.. problems]);
+        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw, as in “{exercise.Record[0]}: …”. You can record {Said.List(exercise.Record)}.");
+        return new GradeResult
+        {
+            AwaitsReview = true,
+            ExerciseVersion = exercise.Version,
+            Observations = [.. seen],
+            Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
+                Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
+                Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the model leaves out.",
+                Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    private static Observation? Read(Exercise exercise, FlyFigures fly, string[] pair, UnitSystem units, out string error)
+    {
+        string? name = pair.Length == 2 ? exercise.Record.FirstOrDefault(r => string.Equals(r, pair[0], StringComparison.OrdinalIgnoreCase)) : null;
+        if (name is null)
+        {
+            error = $"Begin each line with what you watched and a colon: {Said.List(exercise.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], exercise.Record) : "")}";
+            return null;
+        }
+
+        if (name == TubTestRecord.WhichWayUp)
+        {
+            string? way = Ways.FirstOrDefault(w => string.Equals(w, pair[1], StringComparison.OrdinalIgnoreCase));
+            error = $"For which way up write {string.Join(", ", Ways)}.";
+            return way is null ? null : new Observation(name, null, null, Predicted(fly.Report), way);
+        }
+
+        if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error)) return null;
+        double? predicted = query.Of(fly);
+        return new Observation(name, predicted, si, query.Say(predicted, units), query.Say(si, units));
+    }
+
+    private static string Predicted(BalanceReport report) => report.Verdict.Kind switch
+    {
+        VerdictKind.RidesAsIntended => Said.Name(report.Intent),
+        VerdictKind.Flips => Said.Name(Said.Other(report.Intent)),
+        VerdictKind.Leans or VerdictKind.RidesOnItsSide => "on its side",
+        _ => "no clear way",
+    };
+
+    private static string Compared(Observation seen, UnitSystem units)
+    {
+        if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted || !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
+            return seen.Observed == seen.Predicted ? $"you saw {seen.Observed}, as predicted" : $"you saw {seen.Observed}";
+        double more = observed - predicted;
+        return Math.Abs(more) < query.Quantity.NoticeableSi
+            ? $"you saw {seen.Observed}, about as predicted"
+            : $"you saw {seen.Observed}, {query.Say(Math.Abs(more), units)} {(more > 0 ? "more" : "less")}";
+    }
+}

@@ -1,0 +1,16 @@
+using TyingClass.Lessons.Courses;
+
+namespace TyingClass.Lessons.Practice;
+
+/// <summary>Whether a practice fence gives fair problems.</summary>
+internal static class PracticeChecker
+{
+    private static readonly int[] Seeds = [1, 2, 3];
+
+    public static IEnumerable<AuthorError> Check(Lesson lesson, PracticeSet set)
+    {
+        if (Seeds.All(seed => PracticeProblems.Draw(set, seed) is not null)) yield break;
+        (int line, int column) = set.Template.Place.Of("vary");
+        yield return new AuthorError(lesson.File, line, column, $"Practice of “{set.Concept}” finds no fair problem in these ranges: every draw is too near a threshold. Widen them.");
+    }
+}

@@ -1,0 +1,101 @@
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Lessons.Quantities;
+
+/// <summary>A fly whose figures are worked out when first asked for and kept. Not safe for threads: each grading makes its own.</summary>
+public sealed class FlyFigures
+{
+    private readonly Dictionary<(WetState, double?, Knot?), TowReport> _tows = [];
+    private readonly Dictionary<(WetState, Knot?), SinkReport?> _sinks = [];
+    private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
+    private readonly ReportOptions _options;
+
+    /// <param name="start">The fly an exercise starts from, for what is counted against it.</param>
+    public FlyFigures(Recipe recipe, FlyFigures? start = null, ReportOptions? options = null)
+        : this(FlyBuilder.Build(recipe), recipe, start, options)
+    {
+    }
+
+    /// <summary>From a report already worked out with the same options.</summary>
+    public FlyFigures(Recipes.Reports.SolvedFly solved, FlyFigures? start = null, ReportOptions? options = null)
+        : this(solved?.Built ?? throw new ArgumentNullException(nameof(solved)), solved.Recipe, start, options) =>
+        _reports[default] = solved.Report;
+
+    private FlyFigures(BuiltFly built, Recipe recipe, FlyFigures? start, ReportOptions? options) =>
+        (Body, Conditions, Recipe, Start, _options) = (built.Body, built.Conditions, recipe, start, options ?? ReportOptions.Default);
+
+    private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start) =>
+        (Body, Conditions, Recipe, Start, _options) = (body, other.Conditions, other.Recipe, start, other._options);
+
+    public FlyBody Body { get; }
+
+    public FishingConditions Conditions { get; }
+
+    public Recipe Recipe { get; }
+
+    public FlyFigures? Start { get; }
+
+    public BalanceReport Report => FullReport(null, null);
+
+    /// <summary>The same fly tied a little differently.</summary>
+    public FlyFigures Tied(FlyBody body, FlyFigures? start) => new(this, body, start);
+
+    public MassMoments Moments(WetState state) =>
+        MassMoments.Of(Body.Parts, state == WetState.Soaked ? double.PositiveInfinity : _options.FreshSoakS);
+
+    public TowReport Tow(QuantityQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
+        if (!_tows.TryGetValue(key, out TowReport? tow))
+        {
+            tow = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
+                ? State(report, query.State).AtFishingSpeed
+                : PartialReports.Tow(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
+            _tows[key] = tow;
+        }
+
+        return tow;
+    }
+
+    public SinkReport? Sink(QuantityQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        (WetState, Knot?) key = (query.State, query.Knot);
+        if (!_sinks.TryGetValue(key, out SinkReport? sink))
+        {
+            sink = _reports.TryGetValue((null, query.Knot), out BalanceReport? report)
+                ? State(report, query.State).Sink
+                : PartialReports.Sink(Body, Under(null, query.Knot), query.State, _options);
+            _sinks[key] = sink;
+        }
+
+        return sink;
+    }
+
+    /// <summary>The full report of one state, for what needs the whole sample of flies.</summary>
+    public StateReport FullState(QuantityQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        return State(FullReport(query.SpeedMS, query.Knot), query.State);
+    }
+
+    private BalanceReport FullReport(double? speedMS, Knot? knot)
+    {
+        if (!_reports.TryGetValue((speedMS, knot), out BalanceReport? report))
+        {
+            report = BalanceEngine.Report(Body, Under(speedMS, knot), _options);
+            _reports[(speedMS, knot)] = report;
+        }
+
+        return report;
+    }
+
+    private FishingConditions Under(double? speedMS, Knot? knot) =>
+        Conditions with { SpeedMS = speedMS ?? Conditions.SpeedMS, Knot = knot ?? Conditions.Knot };
+
+    private static StateReport State(BalanceReport report, WetState state) => state == WetState.Fresh ? report.Fresh : report.Soaked;
+}

@@ -1,0 +1,53 @@
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Quantities;
+
+/// <summary>What may be said after a quantity's name.</summary>
+[Flags]
+public enum Circumstances
+{
+    None = 0,
+
+    /// <summary>"at 0.6 m/s".</summary>
+    Speed = 1,
+
+    /// <summary>"after 8 s".</summary>
+    Pause = 2,
+
+    /// <summary>"when fresh", "when soaked".</summary>
+    State = 4,
+
+    /// <summary>"on a loop knot", "on a cinched knot".</summary>
+    Knot = 8,
+
+    /// <summary>Compares with the fly the exercise starts from.</summary>
+    Start = 16,
+
+    Towed = Speed | State | Knot,
+}
+
+/// <summary>A figure of the report that goals, keys and conditions can name.</summary>
+/// <param name="Name">As authors write it: "keel height".</param>
+/// <param name="Dimension">Null for a plain count.</param>
+/// <param name="Meaning">For students, without the number: "how far the weight lies below the line of pull".</param>
+/// <param name="NoticeableSi">A smaller difference is "about the same". Estimate.</param>
+/// <param name="Of">SI; null where the figure has no meaning for the fly.</param>
+public sealed record Quantity(
+    string Name, Dimension? Dimension, string Meaning, double NoticeableSi, Circumstances Takes,
+    Func<FlyFigures, QuantityQuery, double?> Of)
+{
+    /// <summary>How sentences name it, where the name alone is no plain English: "distance of the mass center behind the front of the shank".</summary>
+    public string Phrase { get; init; } = Name;
+
+    /// <summary>True for what mass and place alone decide, without any flow.</summary>
+    public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
+        || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
+
+    /// <summary>The value with its unit, as the reader prefers it; "not defined" for none.</summary>
+    public string Say(double? si, UnitSystem units) => (si, Dimension) switch
+    {
+        (null, _) => "not defined",
+        ({ } value, null) => Units.Rounded(value).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture),
+        ({ } value, { } dimension) => Units.Format(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, dimension, units),
+    };
+}

@@ -1,0 +1,143 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Quantities;
+
+/// <summary>A quantity under stated circumstances: "pitch at 0.6 m/s when fresh". What is not stated is the recipe's own, soaked.</summary>
+/// <param name="Part">For "keel moment of cone": the part.</param>
+public sealed partial record QuantityQuery(
+    Quantity Quantity, double? SpeedMS = null, double? PauseS = null, WetState State = WetState.Soaked, Knot? Knot = null, string? Part = null)
+{
+    /// <summary>The longest pause the engine follows, s.</summary>
+    public const double LongestPauseS = 10;
+
+    /// <summary>As it is shown and as it parses back.</summary>
+    public string Name => Quantity.Name + Circumstances;
+
+    /// <summary>As a sentence names it.</summary>
+    public string Phrase => Quantity.Phrase + Circumstances;
+
+    private string Circumstances =>
+        (Part is null ? "" : $" {Part}")
+        + (PauseS is { } pause ? $" after {Units.Format(pause, Dimension.Duration)}" : "")
+        + (SpeedMS is { } speed ? $" at {Units.Format(speed, Dimension.Speed)}" : "")
+        + (State == WetState.Fresh ? " when fresh" : "")
+        + (Knot switch { null => "", Balance.Bodies.Knot.Loop => " on a loop knot", _ => " on a cinched knot" });
+
+    /// <summary>SI; null where the figure has no meaning for the fly.</summary>
+    public double? Of(FlyFigures fly) => Quantity.Of(fly, this) is { } value && double.IsFinite(value) ? Units.Rounded(value) : null;
+
+    public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
+
+    /// <summary>Reads the whole text as one quantity.</summary>
+    /// <param name="error">What is wrong and what to write instead.</param>
+    public static bool TryParse(string text, out QuantityQuery query, out string error)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (!TryReadPrefix(text, 0, out query, out int end, out error)) return false;
+        if (text[end..].Trim() is { Length: > 0 } rest)
+        {
+            error = $"“{rest}” after “{query.Name}” is not understood. {Advice(query.Quantity)}";
+            return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>. On failure <paramref name="end"/> lies behind whatever was recognized.</summary>
+    public static bool TryReadPrefix(string text, int start, out QuantityQuery query, out int end, out string error)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        query = null!;
+        end = start;
+        error = "";
+        while (end < text.Length && char.IsWhiteSpace(text[end])) end++;
+        if (QuantityTable.LongestAt(text, end, out int nameEnd) is not { } quantity)
+        {
+            string typed = text[end..].Trim();
+            error = $"“{typed}” is not a quantity of the report.{Nearest.Hint(typed, QuantityTable.All.Select(q => q.Name))} The list is in docs/lessons.md.";
+            return false;
+        }
+
+        query = new QuantityQuery(quantity);
+        end = nameEnd;
+        if (quantity.Name.EndsWith(" of", StringComparison.Ordinal) && !TryReadPart(text, ref query, ref end))
+        {
+            error = $"Say the part after “{quantity.Name}”, as in “{quantity.Name} cone”.";
+            return false;
+        }
+
+        while (Circumstance().Match(text, end) is { Success: true } match)
+        {
+            end = match.Index + match.Length;
+            if (!TryTake(match, ref query, out error)) return false;
+        }
+
+        return true;
+    }
+
+    private static bool TryReadPart(string text, ref QuantityQuery query, ref int end)
+    {
+        if (PartName().Match(text, end) is not { Success: true } match) return false;
+        query = query with { Part = match.Groups["part"].Value.ToLowerInvariant() };
+        end = match.Index + match.Length;
+        return true;
+    }
+
+    private static bool TryTake(Match match, ref QuantityQuery query, out string error)
+    {
+        string value = match.Groups["value"].Value;
+        (Quantities.Circumstances kind, Dimension? dimension) = match.Groups["word"].Value.ToLowerInvariant() switch
+        {
+            "at" => (Quantities.Circumstances.Speed, Dimension.Speed),
+            "after" => (Quantities.Circumstances.Pause, Dimension.Duration),
+            "when" => (Quantities.Circumstances.State, (Dimension?)null),
+            _ => (Quantities.Circumstances.Knot, null),
+        };
+        double si = 0;
+        error = "";
+        if (!query.Quantity.Takes.HasFlag(kind))
+        {
+            error = $"“{match.Value.Trim()}” makes no difference to {query.Quantity.Name}. {Advice(query.Quantity)}";
+            return false;
+        }
+
+        if (dimension is { } d && !Units.TryParse(value, d, out si, out string? why))
+        {
+            error = why;
+            return false;
+        }
+
+        if (kind == Quantities.Circumstances.Speed && si is not (>= 0.01 and <= 3))
+            error = $"A fly is fished at 0.01 m/s to 3 m/s; “{value}” is outside that.";
+        if (kind == Quantities.Circumstances.Pause && si is not (> 0 and <= LongestPauseS))
+            error = string.Create(CultureInfo.InvariantCulture, $"A pause may be up to {LongestPauseS} s; “{value}” is not.");
+        query = kind switch
+        {
+            Quantities.Circumstances.Speed => query with { SpeedMS = si },
+            Quantities.Circumstances.Pause => query with { PauseS = si },
+            Quantities.Circumstances.State => query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
+            _ => query with { Knot = value.Equals("loop", StringComparison.OrdinalIgnoreCase) ? Balance.Bodies.Knot.Loop : Balance.Bodies.Knot.Cinched },
+        };
+        return error.Length == 0;
+    }
+
+    private static string Advice(Quantity quantity)
+    {
+        List<string> forms = [];
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Speed)) forms.Add("“at 0.6 m/s”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Pause)) forms.Add("“after 8 s”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.State)) forms.Add("“when fresh”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Knot)) forms.Add("“on a loop knot”");
+        return forms.Count == 0 ? $"{quantity.Name} stands alone." : $"After {quantity.Name} may stand {string.Join(", ", forms)}.";
+    }
+
+    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex Circumstance();
+
+    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook|shank|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex PartName();
+}

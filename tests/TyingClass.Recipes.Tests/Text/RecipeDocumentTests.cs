@@ -1,0 +1,58 @@
+using System.Text.RegularExpressions;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+using Xunit;
+
+namespace TyingClass.Recipes.Tests.Text;
+
+/// <summary>docs/recipes.md says what the parser does.</summary>
+public sealed partial class RecipeDocumentTests
+{
+    private static readonly string Document = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Text", "recipes.md"));
+
+    [Fact]
+    public void Examples_InTheDocument_AllParse()
+    {
+        MatchCollection examples = Example().Matches(Document);
+        Assert.NotEmpty(examples);
+        Assert.All(examples, e => Assert.Empty(RecipeParser.Parse(e.Groups[1].Value).Errors));
+    }
+
+    [Theory]
+    [InlineData(PartKind.Bead, "bead")]
+    [InlineData(PartKind.Cone, "cone")]
+    [InlineData(PartKind.DumbbellEyes, "dumbbell eyes")]
+    [InlineData(PartKind.Wraps, "wraps")]
+    [InlineData(PartKind.Body, "body")]
+    [InlineData(PartKind.Hackle, "hackle")]
+    [InlineData(PartKind.Wing, "wing")]
+    [InlineData(PartKind.Tail, "tail")]
+    [InlineData(PartKind.Legs, "legs")]
+    [InlineData(PartKind.Foam, "foam")]
+    [InlineData(PartKind.Resin, "resin")]
+    public void PartsTable_OfTheDocument_ListsTheKeysTaken(PartKind kind, string name)
+    {
+        string row = Document.Split('\n').First(line => line.StartsWith($"| `{name}` |", StringComparison.Ordinal));
+        string[] listed = [.. Code().Matches(row).Skip(1).Select(m => m.Groups[1].Value), "part", "at", "material", "density", "side offset", "clocked"];
+        Assert.Equal(listed.Order(), PartKeys.For(kind).Order());
+    }
+
+    [Theory]
+    [InlineData("size", "0.5 mm to 12 mm", "part: bead, at: 0 mm", "90 mm")]
+    [InlineData("turns", "1 to 200", "part: wraps, at: 0 mm", "201")]
+    [InlineData("clocked", "-180° to 180°", "part: wraps, at: 0 mm", "181°")]
+    [InlineData("mass", "0.1 mg to 10 g", "part: tail, at: 0 mm", "11 g")]
+    [InlineData("density", "10 kg/m³ to 20000 kg/m³", "part: tail, at: 0 mm", "21 g/cm³")]
+    public void RangesTable_OfTheDocument_AgreesWithTheErrors(string key, string range, string part, string tooMuch)
+    {
+        Assert.Contains(Document.Split('\n'), line => line.StartsWith($"| `{key}` |", StringComparison.Ordinal) && line.Contains(range, StringComparison.Ordinal));
+        RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + $"parts: [{{{part}, {key}: {tooMuch}}}]\n").Errors);
+        Assert.Contains(range, error.Text, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"^```yaml\n(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Example();
+
+    [GeneratedRegex("`([^`]+)`")]
+    private static partial Regex Code();
+}
