@@ -28,7 +28,7 @@ internal static class ProseWriter
         foreach (Block block in blocks) renderer.Render(block);
         // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
         return SafeHtml.Clean(text.ToString()).Trim()
-            .Replace("<table>", "<div class=\"table-frame\" role=\"region\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
+            .Replace("<table>", "<div class=\"table-frame\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
             .Replace("</table>", "</table></div>", StringComparison.Ordinal);
     }
 
