@@ -8,6 +8,9 @@ namespace TyingClass.Lessons.Checking;
 /// <summary>Proves that an exercise does what its author says: the model answer passes, each wrong answer fails for the reason named, the key is clear.</summary>
 internal static class ExerciseChecker
 {
+    // Hints are for students; looking for one takes longer than all the rest.
+    private static readonly GradeOptions Options = new() { Adviser = (_, _, _) => [] };
+
     public static IEnumerable<AuthorError> Check(Exercise exercise)
     {
         if (KeyClearance.Complaint(exercise) is { } complaint) yield return At("quantity", "ask", complaint);
@@ -17,7 +20,7 @@ internal static class ExerciseChecker
 
         if (exercise is { ModelAnswer: { } model, Kind: not ExerciseKind.Explain })
         {
-            GradeResult result = Grader.Grade(exercise, model, 0);
+            GradeResult result = Grader.Grade(exercise, model, 0, Options);
             if (!result.IsAttempt) yield return At("model answer", "", $"The model answer is refused: {result.Problems[0].Text}");
             else if (!result.Passed) yield return At("model answer", "", $"The model answer fails: {Misses(result)}.");
         }
@@ -38,7 +41,7 @@ internal static class ExerciseChecker
     {
         const string Refused = "refused";
         string shown = Shown(wrong.Answer);
-        GradeResult result = Grader.Grade(exercise, wrong.Answer, 0);
+        GradeResult result = Grader.Grade(exercise, wrong.Answer, 0, Options);
         if (!result.IsAttempt)
             return wrong.FindingNamed == Refused ? null : $"The wrong answer {shown} is refused, not marked wrong: {result.Problems[0].Text} Write “named: {Refused}” if that is meant.";
         if (exercise.Kind == ExerciseKind.Explain) return "An explanation is marked by a person, so it can have no wrong answers here.";
