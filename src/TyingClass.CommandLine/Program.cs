@@ -5,6 +5,7 @@ RootCommand root = new("What a weighted fly would do in the water, from its reci
 {
     BalanceVerb.Command(),
     GradeVerb.Command(),
+    CheckLessonsVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

@@ -3,7 +3,7 @@ using Xunit;
 
 namespace TyingClass.Browser.Tests;
 
-/// <summary>Debian's Chromium, driven for one test class. Missing, it fails the tests and says how to get it: they are never skipped.</summary>
+/// <summary>Debian's Chromium, driven for all stories. Missing, it fails the tests and says how to get it: they are never skipped.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
     private IPlaywright? _playwright;
@@ -33,7 +33,7 @@ public sealed class Chromium : IAsyncLifetime
             ReducedMotion = ReducedMotion.Reduce,
         });
         IPage page = await context.NewPageAsync();
-        page.SetDefaultTimeout(30_000);
+        page.SetDefaultTimeout(60_000);
         return page;
     }
 

@@ -1,8 +1,8 @@
-using AngleSharp;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Hosting;
 using Microsoft.Extensions.Time.Testing;
 using TyingClass.Storage;
 
@@ -34,7 +34,12 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
     {
         builder.UseSetting("data", Path.Combine(data.FullName, "data"));
         builder.UseSetting("lessons", Path.Combine(AppContext.BaseDirectory, "Course"));
-        builder.ConfigureServices(services => services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock)));
+        builder.ConfigureServices(services =>
+        {
+            services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock));
+            // A dozen servers printing their codes would drown the tests' own output; StartTests watches a real start.
+            services.RemoveAll<IHostedService>();
+        });
     }
 
     protected override void Dispose(bool disposing)

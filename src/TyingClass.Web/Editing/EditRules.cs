@@ -8,32 +8,43 @@ namespace TyingClass.Web.Editing;
 /// What an exercise lets a student change in its recipe. The form follows these; the grader is the judge, so a value that strayed
 /// (typed as text) is shown for mending, never put back in silence.
 /// </summary>
-internal sealed class EditRules
+internal abstract class EditRules
 {
-    private readonly Exercise exercise;
-    private readonly RecipeDraft? given;
-
-    public EditRules(Exercise exercise)
+    public static EditRules Of(Exercise exercise, RecipeDraft draft)
     {
-        this.exercise = exercise;
-        given = exercise.Kind == ExerciseKind.Repair && exercise.RecipeText is { } text ? Typed.Split(text) : null;
+        ArgumentNullException.ThrowIfNull(exercise);
+        return exercise is { Kind: ExerciseKind.Repair, RecipeText: { } text } && Typed.Split(text) is { } given
+            ? new RepairRules(exercise, given)
+            : new ComposeRules(exercise, draft);
     }
 
-    public ImmutableArray<string> KindsToAdd =>
-        given is null ? PartWords.Kinds : exercise.Allow.Any(a => a.Path == "parts") ? PartWords.Kinds : [];
+    /// <summary>Empty when the list of parts is fixed.</summary>
+    public abstract ImmutableArray<string> KindsToAdd { get; }
 
-    public bool IsLocked(string path, string value) => given is not null && path != "recipe" && Allowed(path) is null && (given.Get(path) ?? "") == value;
+    public abstract bool IsLocked(string path, string value);
 
-    public string? NoteOn(string path, string value, bool locked)
+    /// <summary>A remark under a field that is not locked.</summary>
+    public abstract string? NoteOn(string path, string value);
+}
+
+/// <summary>Only what is allowed may change; the note says how far, and what was given.</summary>
+internal sealed class RepairRules(Exercise exercise, RecipeDraft given) : EditRules
+{
+    public override ImmutableArray<string> KindsToAdd => exercise.Allow.Any(a => a.Path == "parts") ? PartWords.Kinds : [];
+
+    public override bool IsLocked(string path, string value) =>
+        path != "recipe" && Allowed(path) is null && (given.Get(path) ?? "") == value;
+
+    public override string? NoteOn(string path, string value)
     {
-        if (given is null || locked || path == "recipe") return null;
+        if (path == "recipe") return null;
         string was = given.Get(path) ?? "";
         string before = was.Length == 0 ? "was left open" : $"was {was}";
         return Allowed(path) switch
         {
-            { LowText: { } low, HighText: { } high } => $"{low} to {high}; {before}",
-            not null => was == value ? null : before,
             null => $"{before}; this exercise does not let it change",
+            { Said: "anything" } => was == value ? null : before,
+            { } rule => $"{rule.Said}; {before}",
         };
     }
 
@@ -41,4 +52,25 @@ internal sealed class EditRules
         path == a.Path
         || path.StartsWith(a.Path + ".", StringComparison.Ordinal)
         || (a.Path == "parts" && path.StartsWith("parts[", StringComparison.Ordinal)));
+}
+
+/// <summary>What is fixed stays; the note says what the parts box holds.</summary>
+internal sealed class ComposeRules(Exercise exercise, RecipeDraft draft) : EditRules
+{
+    public override ImmutableArray<string> KindsToAdd =>
+        exercise.PartsBox.IsEmpty ? PartWords.Kinds : [.. exercise.PartsBox.Select(b => b.Part).Distinct()];
+
+    public override bool IsLocked(string path, string value) => Fixed(path) is { Words: [{ } only] } && only == value;
+
+    public override string? NoteOn(string path, string value) => (Fixed(path) ?? Boxed(path)) is { Said: not "anything" } rule ? rule.Said : null;
+
+    private AllowedChange? Fixed(string path) => exercise.Fixed.FirstOrDefault(f => f.Path == path);
+
+    private AllowedChange? Boxed(string path)
+    {
+        int dot = path.LastIndexOf('.');
+        if (dot < 0 || !path.StartsWith("parts[", StringComparison.Ordinal)) return null;
+        string? kind = draft.Get(path[..dot] + ".part");
+        return exercise.PartsBox.Where(b => b.Part == kind).SelectMany(b => b.Rules).FirstOrDefault(r => r.Path == path[(dot + 1)..]);
+    }
 }

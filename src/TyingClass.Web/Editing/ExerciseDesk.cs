@@ -93,7 +93,7 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
     private ExerciseView Lay(Lesson lesson, Exercise exercise, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default)
     {
         ImmutableArray<AnswerProblem> found = problems.IsDefault ? [] : problems;
-        string? drawn = StartText.IsRecipe(exercise) ? typed.Text : exercise.RecipeText;
+        bool isRecipe = StartText.IsRecipe(exercise);
         return new ExerciseView
         {
             Lesson = lesson,
@@ -101,9 +101,19 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
             Typed = typed,
             Problems = found,
             Attempts = attempts,
-            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, new EditRules(exercise)).Build() : null,
-            Picture = drawn is null ? null : pictures.Draw(drawn),
+            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(exercise, draft)).Build() : null,
+            Picture = isRecipe ? pictures.Draw(typed.Text) : null,
+            Asked = isRecipe ? [] : Asked(exercise, answered: attempts.Length > 0),
         };
+    }
+
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered)
+    {
+        IEnumerable<string?> texts = [exercise.RecipeText, (exercise.Question as WhichHasMore)?.SecondRecipeText, .. exercise.Items.Select(i => i.RecipeText)];
+        return [.. texts.OfType<string>()
+            .Select(text => (Card: RecipeCard.Of(text), Text: text))
+            .Where(fly => fly.Card is not null)
+            .Select(fly => new AskedFly(fly.Card!, answered ? pictures.Draw(fly.Text) : null))];
     }
 
     private ImmutableArray<Attempt> AttemptsAt(Exercise exercise) => visitor.Person is { } person ? store.Attempts.Of(person.Id, exercise.Id) : [];

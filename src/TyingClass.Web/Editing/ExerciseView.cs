@@ -27,8 +27,11 @@ public sealed record ExerciseView
     /// <summary>In form mode.</summary>
     public RecipeFormView? Form { get; init; }
 
-    /// <summary>Of the fly in the editor, or of the fly asked about.</summary>
+    /// <summary>Of the fly in the editor.</summary>
     public IHtmlContent? Picture { get; init; }
+
+    /// <summary>The flies a question is about.</summary>
+    public ImmutableArray<AskedFly> Asked { get; init; } = [];
 
     /// <summary>First to last.</summary>
     public ImmutableArray<Attempt> Attempts { get; init; } = [];
@@ -60,6 +63,9 @@ public sealed record ExerciseView
     /// <summary>The model answer is the reward of an answer, never a way around one.</summary>
     public string? ModelAnswer => Attempts.Any(a => a.Passed || a.AwaitsReview) ? Exercise.ModelAnswer : null;
 }
+
+/// <param name="Picture">Null before there is an answer: it shows what the engine computed.</param>
+public sealed record AskedFly(RecipeCard Card, IHtmlContent? Picture);
 
 /// <param name="Kept">The attempt, when the answer was graded and kept.</param>
 /// <param name="View">The form again, when it was not; null for an exercise nobody knows.</param>

@@ -47,6 +47,9 @@ public sealed record PartView(int Index, string Kind, FieldView KindField, Immut
 {
     public string Title => string.IsNullOrWhiteSpace(Kind) ? "part of no kind" : Kind;
 
+    /// <summary>Kind first; a kind that cannot be changed stands in the title already.</summary>
+    public IEnumerable<FieldView> Usual => [.. KindField.Locked ? [] : (FieldView[])[KindField], .. Fields.Where(f => !f.Rare)];
+
     public bool RareOpen => Fields.Any(f => f.Rare && (f.Value.Length > 0 || !f.Errors.IsEmpty));
 }
 

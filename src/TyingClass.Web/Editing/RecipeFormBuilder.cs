@@ -54,7 +54,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
             Options = field.Options.IsEmpty || field.Options.Contains(value) ? field.Options : [value, .. field.Options],
             Errors = ErrorsAt(field.Path),
             Locked = locked,
-            Note = rules.NoteOn(field.Path, value, locked),
+            Note = locked ? null : rules.NoteOn(field.Path, value),
         };
     }
 

@@ -17,6 +17,8 @@ public static class Server
         {
             Args = others,
             ContentRootPath = ProjectFolder.Find(),
+            // Not the entry assembly: in the browser tests that is the test host, and no page would be found.
+            ApplicationName = typeof(Server).Assembly.GetName().Name,
         });
         if (string.IsNullOrWhiteSpace(builder.Configuration[WebHostDefaults.ServerUrlsKey])) builder.WebHost.UseUrls(DefaultAddress);
         builder.WebHost.ConfigureKestrel(kestrel =>

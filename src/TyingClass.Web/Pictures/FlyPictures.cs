@@ -15,6 +15,9 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
     /// <summary>Pictures kept at a time, some 40 KB each.</summary>
     public const int MostKept = 400;
 
+    // As wide as a plate stands on most pages: letters are set for it, and must stay readable on a phone.
+    private const int PlateWidthPx = 520;
+
     private int onThisPage;
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
@@ -24,7 +27,7 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
     {
         Look look = accessor.HttpContext is { } http ? Look.Of(http.Request) : default;
         // Ids inside a picture must be the page's only ones.
-        DrawingOptions options = new() { Units = look.Units, IdPrefix = $"fly{++onThisPage}", State = fresh ? WetState.Fresh : WetState.Soaked };
+        DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = $"fly{++onThisPage}", State = fresh ? WetState.Fresh : WetState.Soaked };
         string? svg = cache.GetOrCreate((recipeText, view, options), entry =>
         {
             entry.Size = 1;

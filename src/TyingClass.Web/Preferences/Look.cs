@@ -33,8 +33,8 @@ public readonly record struct Look(UnitSystem Units, Theme Theme)
         MaxAge = TimeSpan.FromDays(400),
     });
 
-    /// <summary>For the root element: null leaves the choice to the reader's system.</summary>
-    public string? ThemeAttribute => Theme == Theme.Auto ? null : Theme.ToString().ToLowerInvariant();
+    /// <summary>For the root element: "auto" leaves the choice to the reader's system.</summary>
+    public string ThemeAttribute => Theme.ToString().ToLowerInvariant();
 
     public override string ToString() => $"{Units}.{Theme}".ToLowerInvariant();
 }

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Http.Features;
+
 namespace TyingClass.Web.Security;
 
 /// <summary>
@@ -8,10 +10,30 @@ public sealed class BodyLimit(RequestDelegate next)
 {
     public const int MostBytes = 2 << 20;
 
-    public Task InvokeAsync(HttpContext context)
+    // A browser that is cut off while still sending shows its own error instead of our page.
+    private const long MostSwallowedBytes = 64L << 20;
+
+    public async Task InvokeAsync(HttpContext context)
     {
-        if (context.Request.ContentLength is not > MostBytes) return next(context);
-        context.Response.StatusCode = StatusCodes.Status413PayloadTooLarge;
-        return Task.CompletedTask;
+        HttpRequest request = context.Request;
+        if (request.ContentLength is { } length and > MostBytes)
+        {
+            if (length <= MostSwallowedBytes) await SwallowAsync(context);
+            // From here on it is a request for the page that says so.
+            request.Method = HttpMethods.Get;
+            request.Path = "/problem/413";
+            request.QueryString = QueryString.Empty;
+            request.Body = Stream.Null;
+            request.ContentLength = null;
+            request.ContentType = null;
+        }
+
+        await next(context);
+    }
+
+    private static Task SwallowAsync(HttpContext context)
+    {
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit) limit.MaxRequestBodySize = MostSwallowedBytes;
+        return context.Request.Body.CopyToAsync(Stream.Null, context.RequestAborted);
     }
 }

@@ -15,8 +15,8 @@ internal static class SignInLimit
         options.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
         options.AddPolicy(Policy, context => HttpMethods.IsPost(context.Request.Method)
             ? RateLimitPartition.GetFixedWindowLimiter(
-                context.Connection.RemoteIpAddress?.ToString() ?? "",
+                $"trying from {context.Connection.RemoteIpAddress}",
                 _ => new FixedWindowRateLimiterOptions { PermitLimit = TriesAMinute, Window = TimeSpan.FromMinutes(1) })
-            : RateLimitPartition.GetNoLimiter(""));
+            : RateLimitPartition.GetNoLimiter("reading"));
     }
 }

@@ -16,6 +16,21 @@ internal readonly record struct OracleQuaternion(double W, double X, double Y, d
         return new(Math.Sqrt(1 - u) * Math.Sin(a), Math.Sqrt(1 - u) * Math.Cos(a), Math.Sqrt(u) * Math.Sin(b), Math.Sqrt(u) * Math.Cos(b));
     }
 
+    /// <summary>From what the hook frame sees of the world's x and z axes.</summary>
+    public static OracleQuaternion Seeing(OracleVector x, OracleVector z)
+    {
+        OracleVector y = OracleVector.Cross(z, x);
+        // Rows of the rotation matrix; the largest of four squares keeps the division safe (Shepperd 1978).
+        double w2 = 1 + x.X + y.Y + z.Z, x2 = 1 + x.X - y.Y - z.Z, y2 = 1 - x.X + y.Y - z.Z, z2 = 1 - x.X - y.Y + z.Z;
+        double most = Math.Max(Math.Max(w2, x2), Math.Max(y2, z2)), d = 2 * Math.Sqrt(most);
+        OracleQuaternion q =
+            most == w2 ? new(d / 4, (z.Y - y.Z) / d, (x.Z - z.X) / d, (y.X - x.Y) / d)
+            : most == x2 ? new((z.Y - y.Z) / d, d / 4, (y.X + x.Y) / d, (x.Z + z.X) / d)
+            : most == y2 ? new((x.Z - z.X) / d, (y.X + x.Y) / d, d / 4, (z.Y + y.Z) / d)
+            : new((y.X - x.Y) / d, (x.Z + z.X) / d, (z.Y + y.Z) / d, d / 4);
+        return q.Unit();
+    }
+
     public static OracleQuaternion operator *(OracleQuaternion p, OracleQuaternion q) => new(
         p.W * q.W - p.X * q.X - p.Y * q.Y - p.Z * q.Z,
         p.W * q.X + p.X * q.W + p.Y * q.Z - p.Z * q.Y,

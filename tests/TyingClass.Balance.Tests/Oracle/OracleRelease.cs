@@ -6,7 +6,7 @@ internal abstract class OracleRelease
     private const double FirstWindowS = 0.5, MovedDeg = 0.02, NudgeRad = 3 * Math.PI / 180, BackDeg = 0.12, FlutterS = 200, FlutterDeg = 2;
 
     /// <summary>Seconds of the fly's time after which the oracle gives up.</summary>
-    public double PatienceS { get; init; } = 5000;
+    public double PatienceS { get; init; } = 50_000;
 
     /// <param name="random">For the nudges.</param>
     public OracleRest Run(OracleQuaternion from, Random random)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using TyingClass.Lessons.Exercises;
 
@@ -8,8 +9,6 @@ internal sealed class ExercisePage(IPage page)
 {
     public ILocator Feedback => page.Locator("#feedback");
 
-    public ILocator Problems => page.Locator(".field-error, .problems").First;
-
     public Task OpenAsync(Exercise exercise) => page.GotoAsync($"/exercises/{exercise.Id}");
 
     public Task SubmitAsync() => page.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
@@ -17,13 +16,16 @@ internal sealed class ExercisePage(IPage page)
     public async Task WriteRecipeAsync(string text)
     {
         ILocator asText = page.GetByRole(AriaRole.Button, new() { Name = "Show as text" });
-        if (await asText.IsVisibleAsync())
+        if (await asText.CountAsync() > 0)
         {
             await asText.ClickAsync();
         }
 
         await page.Locator("textarea.recipe-text").FillAsync(text);
     }
+
+    public Task WaitForAttemptAsync(int number) =>
+        Feedback.GetByRole(AriaRole.Heading, new() { NameRegex = new Regex($"^Attempt {number}:") }).WaitForAsync();
 
     public Task<string> FeedbackTextAsync() => Feedback.InnerTextAsync();
 

@@ -6,7 +6,8 @@ using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
 
-public sealed class StudentStoryTests(RunningApp app, Chromium browser) : IClassFixture<RunningApp>, IClassFixture<Chromium>
+[Collection(BrowserCollection.Name)]
+public sealed class StudentStoryTests(RunningApp app, Chromium browser)
 {
     [Fact]
     public async Task Student_SubmitsAFlyThatFlips_ReadsWhyRepairsItAndTheInstructorSeesBothAttempts()
@@ -21,9 +22,9 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser) : IClass
 
         // She submits the fly as it is given, and it flips.
         await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(1);
         Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], await exercise.FeedbackHeadingsAsync());
         string feedback = await exercise.FeedbackTextAsync();
-        Assert.Contains("Attempt 1", feedback, StringComparison.Ordinal);
         Assert.Contains("flip", feedback, StringComparison.Ordinal);
         Assert.Contains("g·mm", feedback, StringComparison.Ordinal);
         Assert.Contains("not met", feedback, StringComparison.Ordinal);
@@ -31,8 +32,8 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser) : IClass
         // She mends it and passes.
         await exercise.WriteRecipeAsync(repair.ModelAnswer!);
         await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(2);
         feedback = await exercise.FeedbackTextAsync();
-        Assert.Contains("Attempt 2", feedback, StringComparison.Ordinal);
         Assert.DoesNotContain("not met", feedback, StringComparison.Ordinal);
 
         // The instructor comes in with the code the console printed, and opens her cell.
@@ -58,6 +59,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser) : IClass
         string bad = repair.RecipeText!.Replace("recipe:", "recipe: \"<b>Copper</b> Loach\" #", StringComparison.Ordinal).Replace(" mm", " mmm", StringComparison.Ordinal);
         await exercise.WriteRecipeAsync(bad);
         await exercise.SubmitAsync();
+        await student.Locator("#problems").WaitForAsync();
 
         Assert.Equal(bad.Trim(), (await student.Locator("textarea.recipe-text").InputValueAsync()).Trim());
         Assert.Equal(0, await exercise.Feedback.CountAsync());
@@ -65,6 +67,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser) : IClass
     }
 
     private (Lesson Lesson, Exercise Exercise) FirstRepair() =>
-        app.Course.Lessons.SelectMany(l => l.Exercises.Select(e => (Lesson: l, Exercise: e)))
-            .First(x => x.Exercise is { Kind: ExerciseKind.Repair, ModelAnswer: not null });
+        app.Course.TryFindExercise("mass-05", out Lesson lesson, out Exercise exercise)
+            ? (lesson, exercise)
+            : throw new InvalidOperationException("The repair these stories are about has left the course.");
 }

@@ -32,6 +32,24 @@ public sealed class AttemptStoreTests
     }
 
     [Fact]
+    public void Of_GradedFiguresAndObservations_ComeBackAsKept()
+    {
+        using TempStore temp = new();
+        GradeResult grade = Grades.Waiting with
+        {
+            ExerciseVersion = "0a1b2c3d4e5f",
+            Figures = [new GradedFigure("sink rate", 0.21), new GradedFigure("keel height", null), new GradedFigure("parts", 3)],
+            Observations = [new Observation("sink rate", 0.21, 0.25, "0.21 m/s", "0.25 m/s"), new Observation("which way up", null, null, "point up", "point down")],
+        };
+        temp.Store.Attempts.Add("p1", "tub-01", "sink rate: 0.25 m/s", grade);
+        temp.Reopen();
+        Attempt kept = Assert.Single(temp.Store.Attempts.Of("p1", "tub-01"));
+        Assert.Equal("0a1b2c3d4e5f", kept.ExerciseVersion);
+        Assert.Equal(grade.Figures, kept.GradedFigures);
+        Assert.Equal(grade.Observations, kept.Observations);
+    }
+
+    [Fact]
     public void Add_EmptyAnswerText_IsKeptEmptyAndNotNull()
     {
         using TempStore temp = new();

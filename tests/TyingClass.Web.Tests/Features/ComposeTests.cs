@@ -133,5 +133,23 @@ public sealed class ComposeTests : IDisposable
         Assert.Equal("draw", page.Sheet.All("form.answer button").First().GetAttribute("value"));
     }
 
+    [Fact]
+    public async Task Compose_WithAPartsBox_BeginsWithWhatIsFixedAndOffersOnlyTheBox()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-05");
+
+        Assert.True(page.IsLocked("hook.eye"));
+        Assert.Equal("straight", page.Field("hook.eye"));
+        Assert.True(page.IsLocked("intent"));
+        Assert.False(page.IsLocked("hook.gape"));
+        Assert.Equal(["bead", "wing"], page.Sheet.All("#add-kind option").Select(o => o.TextContent));
+        page = await page.AddPartAsync("bead");
+        Assert.Equal("2.4 mm to 4.8 mm", page.Sheet.Text("#f-parts-0--size-note"));
+        Assert.Contains("at most 1", page.Sheet.Text(".brief"), StringComparison.Ordinal);
+
+        page = await page.Set("parts[0].material", "brass").Set("parts[0].size", "4 mm").Set("parts[0].at", "0 mm").SubmitAsync();
+        Assert.Equal(["Attempt 1: passed"], page.Attempts);
+    }
+
     public void Dispose() => room.Dispose();
 }

@@ -17,6 +17,23 @@ public sealed class OtherKindsTests : IDisposable
     }
 
     [Fact]
+    public async Task Predict_BeforeTheAnswer_ShowsTheRecipeAndNoComputedPicture()
+    {
+        Browser browser = room.NewBrowser();
+        ExercisePage before = await ExercisePage.OpenAsync(browser, "first-01");
+        Assert.Contains("dumbbell eyes", before.Sheet.Text(".card"), StringComparison.Ordinal);
+        Assert.False(before.Sheet.Has(".plate"));
+        Assert.True((await Answers.PassFirstAsync(browser)).Sheet.Has(".plate svg"));
+    }
+
+    [Fact]
+    public async Task Sort_Opened_ShowsEveryFly()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-02");
+        Assert.Equal(["Bare Hook", "Slate Minnow", "Copper Loach"], page.Sheet.All(".card-name").Select(n => n.TextContent));
+    }
+
+    [Fact]
     public async Task Predict_NothingChosen_IsAskedForAndNotCounted()
     {
         ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), "first-01")).SubmitAsync();
