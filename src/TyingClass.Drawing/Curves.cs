@@ -1,5 +1,5 @@
-using TyingClass.Recipes.Reports;
 using TyingClass.Drawing.Plots;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing;
 

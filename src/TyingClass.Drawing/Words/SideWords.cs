@@ -1,8 +1,8 @@
-using TyingClass.Recipes.Reports;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Marks;
 using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Words;
 

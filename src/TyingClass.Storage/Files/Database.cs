@@ -117,6 +117,11 @@ internal sealed class Database : IDisposable
             KeepPrivate();
             return db;
         }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException || e.InnerException is IOException)
+        {
+            db?.Dispose();
+            throw new StorageException($"The database {folder.DatabasePath} cannot be opened: {e.Message} Make room on the disk, or see who may write there; nothing kept so far is lost.", e);
+        }
         catch (Exception e)
         {
             // A damaged file can make LiteDB throw anything at all.

@@ -1,5 +1,6 @@
 using System.Security.Claims;
 using TyingClass.Storage;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
 
 namespace TyingClass.Web.Identity;
@@ -18,13 +19,30 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
         get
         {
             if (looked) return person;
-            looked = true;
             string? id = Http.User.FindFirstValue(ClaimTypes.NameIdentifier);
-            return person = id is not null ? store.People.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? store.People.FindGuest(secret) : null;
+            person = id is not null ? store.People.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? store.People.FindGuest(secret) : null;
+            looked = true;
+            return person;
         }
     }
 
-    public bool IsInstructor => Person?.Role == Role.Instructor;
+    /// <summary>As <see cref="Person"/>, and null when the store cannot be read: for what frames every page, the page about that trouble too.</summary>
+    public Person? PersonIfReadable
+    {
+        get
+        {
+            try
+            {
+                return Person;
+            }
+            catch (StorageException)
+            {
+                return null;
+            }
+        }
+    }
+
+    public bool IsInstructor => PersonIfReadable?.Role == Role.Instructor;
 
     /// <summary>A record is begun only when there is something to keep in it: reading leaves no trace.</summary>
     public Person PersonOrNewGuest(string? name = null)
@@ -32,6 +50,7 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
         if (Person is { } known) return known;
         (Person guest, string secret) = store.People.AddGuest(name);
         GuestCookie.Write(Http, secret);
-        return person = guest;
+        (person, looked) = (guest, true);
+        return guest;
     }
 }

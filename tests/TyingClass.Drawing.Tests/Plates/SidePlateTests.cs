@@ -187,7 +187,11 @@ public sealed class SidePlateTests
     {
         SolvedFly fly = Samples.Named("Slate Minnow").WithTow(t => t with
         {
-            PitchDeg = -12.4, LeanDeg = 3.2, LineAngleDeg = 21.3, SpeedMS = 0.4, KeelHeightMm = new KeelHeight(-2, 0.64),
+            PitchDeg = -12.4,
+            LeanDeg = 3.2,
+            LineAngleDeg = 21.3,
+            SpeedMS = 0.4,
+            KeelHeightMm = new KeelHeight(-2, 0.64),
         });
         Picture picture = new(FlyDrawing.Side(fly, DrawingOptions.Default));
         Assert.Equal("Slate Minnow: side view, soaked, at 0.4 m/s", picture.Title);
