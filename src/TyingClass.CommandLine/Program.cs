@@ -4,6 +4,8 @@ using TyingClass.CommandLine;
 RootCommand root = new("What a weighted fly would do in the water, from its recipe.")
 {
     BalanceVerb.Command(),
+    GradeVerb.Command(),
+    CheckLessonsVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

@@ -3,6 +3,7 @@ using MathNet.Numerics.RootFinding;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Tests.Oracle;
 using TyingClass.Balance.Towing;
 using TyingClass.Recipes.Bodies;
 
@@ -17,6 +18,7 @@ public class BalanceBenchmarks
     private TowedFly _fly = null!;
     private Attitude _rest;
     private Attitude _near;
+    private OracleQuaternion _nearTurn;
 
     [GlobalSetup]
     public void Settle()
@@ -25,6 +27,8 @@ public class BalanceBenchmarks
         Settling.TryFindRest(_fly, SpeedMS, Attitude.Symmetric(Intent.PointUp, 0.5), out Rest rest);
         _rest = rest.Attitude;
         _near = _rest.Turned(new Vector3D(0.02, 0.03, 0.01));
+        // Point up at the settled pitch, then the same small turn: R_y(pitch) R_x(π), hook frame last.
+        _nearTurn = OracleQuaternion.Turn(new(0, 1, 0), _rest.PitchRad) * new OracleQuaternion(0, 1, 0, 0) * OracleQuaternion.Turn(new(0.02, 0.03, 0.01), 0.0374);
     }
 
     [Benchmark]
@@ -50,6 +54,11 @@ public class BalanceBenchmarks
             },
             [0, 0, 0], accuracy: 1e-10, maxIterations: 200);
     }
+
+    /// <summary>The tests' time-stepping simulation, let go from the same attitude until it rests.</summary>
+    [Benchmark]
+    public bool WarmAttitudeByTimeStepping() =>
+        new OracleTow(new OracleFly(_built.Body, _built.Conditions, soaked: true)).Run(_nearTurn, new Random(1)).Settled;
 
     [Benchmark]
     public BalanceReport FullReport() => BalanceEngine.Report(_built.Body, _built.Conditions);

@@ -39,7 +39,8 @@ public readonly record struct MassMoments(double MassKg, Vector3D MassMomentKgM,
 
     public Vector3D MassCenterM => MassMomentKgM / MassKg;
 
-    public Vector3D CenterOfBuoyancyM => VolumeMomentM4 / VolumeM3;
+    /// <summary>The mass center when nothing is displaced: buoyancy then acts nowhere.</summary>
+    public Vector3D CenterOfBuoyancyM => VolumeM3 > 0 ? VolumeMomentM4 / VolumeM3 : MassCenterM;
 
     /// <summary>M - ρV, kg.</summary>
     public double WetMassKg(double densityKgM3) => MassKg - densityKgM3 * VolumeM3;

@@ -46,7 +46,8 @@ public static class BalanceEngine
     {
         ArgumentNullException.ThrowIfNull(body);
         Vector3D plumb = massCenterM - body.TowPointM;
-        return new HangReport(Degrees(Math.Acos(Math.Clamp(plumb.X / plumb.Length, -1, 1))));
+        // A fly whose mass center lies in the eye hangs any way it is put: take it straight.
+        return new HangReport(plumb.Length > 0 ? Degrees(Math.Acos(Math.Clamp(plumb.X / plumb.Length, -1, 1))) : 0);
     }
 
     /// <summary>The rule of thumb: from the balance point up to a line through the eye parallel to the shank.</summary>

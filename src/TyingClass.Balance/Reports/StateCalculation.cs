@@ -80,7 +80,9 @@ internal static class StateCalculation
         SinkingFly fly = new(body, conditions, soakS);
         // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
         Vector3D start = (towed.Rest.Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
-        if (!fly.TryFindSteady(start, out SteadySink steady))
+        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
+        if (!(fly.TryFindSteady(start, out SteadySink steady) && steady.IsStable)
+            && !(fly.TryFindSteady(-start, out steady) && steady.IsStable))
         {
             return null;
         }

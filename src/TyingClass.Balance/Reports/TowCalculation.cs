@@ -47,7 +47,8 @@ internal static class TowCalculation
             DragMN = 1e3 * drag,
             LiftMN = 1e3 * lift,
             LineAngleDeg = BalanceEngine.Degrees(Math.Atan2(fly.WetWeightN - lift, drag)),
-            Verdict = settles ? VerdictRules.ByAttitude(fly.WetMassKg, rest.Attitude.PitchRad, lean) : VerdictKind.Undecided,
+            // A fly lighter than water floats, whether or not it ever lies still.
+            Verdict = settles || fly.WetMassKg < 0 ? VerdictRules.ByAttitude(fly.WetMassKg, rest.Attitude.PitchRad, lean) : VerdictKind.Undecided,
         };
         return new Towed(symmetric, double.IsFinite(pitch), rest, report);
     }

@@ -25,7 +25,14 @@ internal static class VerdictRules
             return tow.Verdict;
         }
 
-        bool agreed = Math.Max(tolerance.AsIntended, Math.Max(tolerance.Leaning, tolerance.Flipped)) >= AgreementShare;
+        // The sampled flies must agree with the verdict itself, not merely with one another.
+        double agreeing = tow.Verdict switch
+        {
+            VerdictKind.RidesAsIntended => tolerance.AsIntended,
+            VerdictKind.Flips => tolerance.Flipped,
+            _ => tolerance.Leaning,
+        };
+        bool agreed = agreeing >= AgreementShare;
         return tow.Settles && agreed && !HasRival(tow, attitudes) ? tow.Verdict : VerdictKind.Undecided;
     }
 

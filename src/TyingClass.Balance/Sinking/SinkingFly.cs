@@ -27,6 +27,8 @@ public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsSt
 /// <remarks>In the hook frame drag depends on the flow alone, so for each direction of up the flow follows from F(w) = W' up. A turn about the plumb line changes nothing and is left out of the unknowns; a lopsided fly's slow spin is ignored.</remarks>
 public sealed class SinkingFly
 {
+    private const double LongestStepRad = 0.3;
+
     private readonly DragField _drag;
     private readonly double _wetWeightN;
     private readonly Vector3D _wetMoment;
@@ -65,51 +67,44 @@ public sealed class SinkingFly
         }
 
         Vector3D flow = Math.Sign(_wetWeightN) * 0.2 * up;
-        double rate = double.NaN;
+        if (!TryTilt(up, ref flow, out Tilt tilt))
+        {
+            return false;
+        }
+
         for (int step = 0; step < 300; step++)
         {
-            if (!TryBalance(up, ref flow, out Derivatives d))
-            {
-                return false;
-            }
-
-            // Two directions square to up span the turns that matter; turning about -b moves up toward a.
-            Vector3D a = Vector3D.Cross(up, Math.Abs(up.X) < 0.7 ? Vector3D.UnitX : Vector3D.UnitY).Normalized();
-            Vector3D b = Vector3D.Cross(up, a);
-            Vector3D moment = d.Wrench.MomentNM + Standard.GravityMS2 * Vector3D.Cross(up, _wetMoment);
-            double ma = Vector3D.Dot(moment, a), mb = Vector3D.Dot(moment, b);
-            Vector3D ja = Turn(a, up, d), jb = Turn(b, up, d);
-            double aa = Vector3D.Dot(ja, a), ba = Vector3D.Dot(ja, b), ab = Vector3D.Dot(jb, a), bb = Vector3D.Dot(jb, b);
-            double stiffness = Math.Sqrt(aa * aa + ab * ab + ba * ba + bb * bb);
-            double size = Math.Sqrt(ma * ma + mb * mb);
-            bool stable = aa + bb < 0 && aa * bb - ab * ba > 0;
-            if (size <= 1e-9 * _momentScale)
+            bool stable = tilt.IsStable;
+            if (tilt.MomentNM <= 1e-9 * _momentScale)
             {
                 steady = new SteadySink(up, flow, stable);
                 return true;
             }
 
-            rate = !stable ? 1.2 * stiffness : size < 0.05 * stiffness ? 0 : 0.3 * stiffness;
-            double p = rate - aa, q = rate - bb, determinant = p * q - ab * ba;
-            if (determinant == 0 || !double.IsFinite(determinant))
+            Vector3D turn = tilt.Step(stable ? 0 : tilt.LeavingRate);
+            double length = turn.Length;
+            if (!double.IsFinite(length))
             {
                 return false;
             }
 
-            double ta = (ma * q + ab * mb) / determinant, tb = (p * mb + ba * ma) / determinant;
-            Vector3D turn = ta * a + tb * b;
-            double length = turn.Length;
-            if (length > 0.3)
+            turn *= length > LongestStepRad ? LongestStepRad / length : 1;
+            Vector3D from = up, fromFlow = flow;
+            double size = tilt.MomentNM;
+            for (int halving = 0; ; halving++)
             {
-                turn *= 0.3 / length;
-                length = 0.3;
-            }
+                (up, flow) = (Turned(from, turn).Normalized(), Turned(fromFlow, turn));
+                if (!TryTilt(up, ref flow, out tilt))
+                {
+                    return false;
+                }
 
-            if (length > 0)
-            {
-                Vector3D axis = turn / turn.Length;
-                up = up.RotatedAbout(axis, -length).Normalized();
-                flow = flow.RotatedAbout(axis, -length);
+                if (!stable || tilt.MomentNM <= size || halving == 5)
+                {
+                    break;
+                }
+
+                turn *= 0.5;
             }
         }
 
@@ -164,6 +159,59 @@ public sealed class SinkingFly
     }
 
     private readonly record struct Derivatives(Wrench Wrench, Matrix3 Force, Matrix3 Moment);
+
+    /// <summary>The tilting moments, and how they change as the fly is turned, about two axes square to each other and to the plumb line.</summary>
+    /// <param name="AA">Change of the moment about A by a turn about A, N·m/rad; <paramref name="AB"/>: of the moment about A by a turn about B.</param>
+    private readonly record struct Tilt(Vector3D A, Vector3D B, double AroundA, double AroundB, double AA, double AB, double BA, double BB)
+    {
+        public double MomentNM => Math.Sqrt(AroundA * AroundA + AroundB * AroundB);
+
+        public bool IsStable => AA + BB < 0 && AA * BB - AB * BA > 0;
+
+        // Twice an unstable real eigenvalue λ, 2|λ|²/Re λ for a complex pair: with any less the steps would spiral in on what the fly spirals out of.
+        public double LeavingRate
+        {
+            get
+            {
+                double half = (AA + BB) / 2, determinant = AA * BB - AB * BA, square = half * half - determinant;
+                return square >= 0 ? 2 * (half + Math.Sqrt(square)) : 2 * determinant / half;
+            }
+        }
+
+        // Implicit Euler, (rate - J) turn = M, as in Settling.
+        public Vector3D Step(double rate)
+        {
+            double p = rate - AA, q = rate - BB, determinant = p * q - AB * BA;
+            return (AroundA * q + AB * AroundB) / determinant * A + (p * AroundB + BA * AroundA) / determinant * B;
+        }
+    }
+
+    private bool TryTilt(Vector3D up, ref Vector3D flow, out Tilt tilt)
+    {
+        tilt = default;
+        if (!TryBalance(up, ref flow, out Derivatives d))
+        {
+            return false;
+        }
+
+        Vector3D a = Vector3D.Cross(up, Math.Abs(up.X) < 0.7 ? Vector3D.UnitX : Vector3D.UnitY).Normalized();
+        Vector3D b = Vector3D.Cross(up, a);
+        Vector3D moment = d.Wrench.MomentNM + Standard.GravityMS2 * Vector3D.Cross(up, _wetMoment);
+        Vector3D ja = Turn(a, up, d), jb = Turn(b, up, d);
+        // A lopsided fly has a moment left about the plumb line. It stays there as the fly tilts, so it shows up about the tilted axes.
+        double about = Vector3D.Dot(moment, up);
+        tilt = new Tilt(
+            a, b, Vector3D.Dot(moment, a), Vector3D.Dot(moment, b),
+            Vector3D.Dot(ja, a), Vector3D.Dot(jb, a) + about, Vector3D.Dot(ja, b) - about, Vector3D.Dot(jb, b));
+        return true;
+    }
+
+    // What the fly sees of a fixed direction after it has turned.
+    private static Vector3D Turned(Vector3D v, Vector3D turn)
+    {
+        double angle = turn.Length;
+        return angle > 0 ? v.RotatedAbout(turn / angle, -angle) : v;
+    }
 
     private Vector3D Turn(Vector3D axis, Vector3D up, in Derivatives d)
     {

@@ -13,6 +13,7 @@ namespace TyingClass.Balance.Sinking;
 public static class SlackLeader
 {
     private const int TableSize = 181;
+    // The moment is kept over ψ^(4/3), its way of starting, so that small angles come out right between the first two entries.
     private static readonly (double Moment, double Along, double Across)[] Table = Integrate();
 
     /// <summary>Moment at the clamp in units of (f EI²)^⅓.</summary>
@@ -50,12 +51,13 @@ public static class SlackLeader
 
     private static (double Moment, double Along, double Across) At(double angleRad)
     {
-        double x = Math.Clamp(angleRad / Math.PI, 0, 1) * (TableSize - 1);
+        angleRad = Math.Clamp(angleRad, 0, Math.PI);
+        double x = angleRad / Math.PI * (TableSize - 1);
         int i = Math.Min((int)x, TableSize - 2);
         double t = x - i;
         (double m0, double a0, double c0) = Table[i];
         (double m1, double a1, double c1) = Table[i + 1];
-        return (m0 + t * (m1 - m0), a0 + t * (a1 - a0), c0 + t * (c1 - c0));
+        return ((m0 + t * (m1 - m0)) * Math.Pow(angleRad, 4.0 / 3), a0 + t * (a1 - a0), c0 + t * (c1 - c0));
     }
 
     private static (double, double, double)[] Integrate()
@@ -64,6 +66,7 @@ public static class SlackLeader
         double s = Math.Cbrt(60 / 1e-3);
         double[] y = [60 / (s * s * s), -180 / Math.Pow(s, 4), 27000 / Math.Pow(s, 8), -720 / Math.Pow(s, 5)];
         (double, double, double)[] table = new (double, double, double)[TableSize];
+        table[0] = (180 / Math.Pow(60, 4.0 / 3), 0, 0);
         double previousAngle = 0;
         (double M, double A, double C) previous = default;
         int next = 1;
@@ -76,7 +79,7 @@ public static class SlackLeader
             {
                 double wanted = next * Math.PI / (TableSize - 1);
                 double t = (wanted - previousAngle) / (y[0] - previousAngle);
-                table[next++] = (previous.M + t * (here.M - previous.M), previous.A + t * (here.A - previous.A), previous.C + t * (here.C - previous.C));
+                table[next++] = ((previous.M + t * (here.M - previous.M)) / Math.Pow(wanted, 4.0 / 3), previous.A + t * (here.A - previous.A), previous.C + t * (here.C - previous.C));
             }
 
             (previousAngle, previous) = (y[0], here);

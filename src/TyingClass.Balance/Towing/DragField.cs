@@ -38,6 +38,12 @@ public sealed class DragField
         double halfDensity = water.DensityKgM3 / 2, kinematic = water.ViscosityPaS / water.DensityKgM3;
         foreach (DragElement e in elements)
         {
+            // Nothing for the water to push on; a Reynolds number of 0 has no coefficient.
+            if (e.Shape != DragShape.Streamer && (e.DiameterM == 0 || (e.Shape == DragShape.Cylinder && e.LengthM == 0)))
+            {
+                continue;
+            }
+
             Vector3D arm = e.PositionM - originM;
             switch (e.Shape)
             {

@@ -35,10 +35,7 @@ public static class Settling
                 return true;
             }
 
-            Vector3D turn = Step(loads, stable ? 0 : 2 * loads.Turning.LargestRealPart);
-            double length = turn.Length;
-            bool whole = length <= LongestStepRad;
-            turn *= whole ? 1 : LongestStepRad / length;
+            Vector3D turn = BoundedStep(loads, stable ? 0 : 2 * loads.Turning.LargestRealPart, size);
             Attitude next = attitude.Turned(turn);
             Linearized there = fly.Linearize(next, speedMS);
             for (int halving = 0; stable && halving < 5 && there.MomentNM.Length > size; halving++)
@@ -53,6 +50,21 @@ public static class Settling
 
         rest = new Rest(attitude, loads, false);
         return false;
+    }
+
+    // An overlong step is taken by a shorter time, not cut to length: where roll is nearly neutral (fast flow, a fly near neutral buoyancy) Newton's step is all roll, and cut short it would never bring the nose round.
+    private static Vector3D BoundedStep(in Linearized loads, double rate, double size)
+    {
+        Vector3D turn = Step(loads, rate);
+        // No stable turn is longer than this rate allows.
+        double enough = size / LongestStepRad;
+        for (double share = 1.0 / 4096; turn.Length > LongestStepRad && share <= 1; share *= 4)
+        {
+            turn = Step(loads, rate + share * enough);
+        }
+
+        double length = turn.Length;
+        return length > LongestStepRad ? LongestStepRad / length * turn : turn;
     }
 
     private static Vector3D Step(in Linearized loads, double rate)

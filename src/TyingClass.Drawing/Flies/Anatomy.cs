@@ -1,4 +1,3 @@
-using TyingClass.Recipes.Reports;
 using System.Collections.Immutable;
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
@@ -6,6 +5,7 @@ using TyingClass.Drawing.Svg;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Flies;
 

@@ -41,7 +41,7 @@ internal static class HairArt
             hairs[i].DrawOn(i % 5 == 1 ? light : fine, limb.View);
         }
 
-        if (!shiny && hairs.Length > 4)
+        if (!shiny && hairs.Length > 4 && Envelope.Fits(limb.View, line))
             ink.Wash(Envelope.Of(limb.View, line, hairs, 0.8), tone, near ? 0.9 : 0.75);
         ink.Brush(broad, tone, (shiny ? 1.1 : 1.5) * ink.PenMm, near ? 0.95 : 0.8);
         ink.Line(fine, near ? 0.4 : 0.5, near ? 0.85 : 0.7);

@@ -14,6 +14,11 @@ internal sealed class Ink(SvgCanvas canvas, double penMm)
     /// <summary>Hatching: ink on light paper, but dark on dark paper too, so that shadows stay shadows.</summary>
     public void Hatch(PathText path, double weight = 0.5, double opacity = 0.75) => Stroke(path, "fly-hatching", "currentColor", weight * penMm, opacity);
 
+    /// <summary>What cannot be seen but is there.</summary>
+    public void Hidden(PathText path) => canvas.Element(
+        "path", ("class", "fly-hidden"), ("d", path.ToString()), ("stroke-width", SvgCanvas.Exact(0.6 * penMm)), ("stroke-opacity", "0.8"),
+        ("stroke-dasharray", $"{SvgCanvas.N(2.2 * penMm)} {SvgCanvas.N(2.2 * penMm)}"));
+
     /// <summary>A stroke of wash as wide as the thing itself.</summary>
     public void Brush(PathText path, Tone tone, double widthMm, double opacity = 1) => Stroke(path, "fly-brush fly-stroke-" + tone.Name, tone.Color, widthMm, opacity);
 

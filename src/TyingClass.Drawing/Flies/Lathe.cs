@@ -63,7 +63,9 @@ internal sealed class Lathe
     {
         PathText path = new();
         double from = profile[0].Along, to = profile[^1].Along;
-        int count = Math.Max(1, (int)((to - from) / Math.Max(spacingMm, 1e-3)));
+        // Seen end on, rings crowd together on the page.
+        double spread = 1 + 1.6 * Math.Abs(Vector3D.Dot(axis, view.Toward));
+        int count = Math.Max(1, (int)((to - from) / Math.Max(spacingMm * spread, 1e-3)));
         for (int i = 0; i < count; i++)
         {
             double along = from + (to - from) * (i + 0.5) / count;

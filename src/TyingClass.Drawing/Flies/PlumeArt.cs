@@ -39,7 +39,8 @@ internal static class PlumeArt
                 down[i].DrawOn(i % 9 == 0 ? light : i % 9 < 5 ? soft : fine, limb.View);
             foreach (Sweep s in stems)
                 s.DrawOn(stem, limb.View);
-            ink.Wash(Envelope.Of(limb.View, line, stems, 0.85), limb.Fly.Dye(1), 0.55);
+            if (Envelope.Fits(limb.View, line))
+                ink.Wash(Envelope.Of(limb.View, line, stems, 0.85), limb.Fly.Dye(1), 0.55);
             ink.Brush(soft, limb.Fly.Dye(1), 1.3 * ink.PenMm, 0.8);
             ink.Line(fine, 0.32, 0.7);
             ink.Line(stem, 0.4, 0.6);

@@ -34,7 +34,7 @@ internal sealed class Scene
         PartKind.Bead => WeightArt.Bead(limb),
         PartKind.Cone => WeightArt.Cone(limb),
         PartKind.DumbbellEyes => WeightArt.Dumbbell(limb),
-        PartKind.Wraps => WrapsArt.Draw(limb),
+        PartKind.Wraps => WrapsArt.Draw(limb).Concat(WrapsArt.Hidden(limb)),
         PartKind.Hackle => HackleArt.Draw(limb),
         PartKind.Legs => LegArt.Draw(limb),
         PartKind.Wing or PartKind.Tail => StrandArt.Draw(limb),

@@ -53,7 +53,8 @@ internal static class SleeveArt
             {
                 ink.Wash(Streak(sleeve, shape), Tone.Gleam, 0.9);
                 ink.Line(shape.OutlinePath(), 0.9);
-            });
+            }
+            );
         }
 
         switch (sleeve.Material)
@@ -64,7 +65,8 @@ internal static class SleeveArt
                     ink.Hatch(Pores(sleeve, shape, chance), 0.55, 0.7);
                     ink.Hatch(shape.Rings(3 * ink.PenMm, -0.25, chance), 0.45);
                     ink.Line(shape.OutlinePath(), 1);
-                });
+                }
+                );
             case "floss" or "tinsel" or "nylon wire" or "plastic":
                 Tone smooth = sleeve.Material == "floss" ? sleeve.Fly.Dye(0) : Tone.Of(sleeve.Material);
                 return (smooth, ink =>
@@ -73,7 +75,8 @@ internal static class SleeveArt
                     ink.Hatch(shape.Rings(2.2 * ink.PenMm, -0.2, chance), 0.5);
                     ink.Wash(Streak(sleeve, shape), Tone.Gleam, sleeve.Material == "floss" ? 0.35 : 0.75);
                     ink.Line(shape.OutlinePath(), 0.9);
-                });
+                }
+                );
             default:
                 return (sleeve.Fly.Dye(0), ink => Fuzz(ink, sleeve, shape, radius, chance));
         }

@@ -41,7 +41,8 @@ internal static class StripArt
                     fur[i].DrawOn(light, limb.View);
             }
 
-            ink.Wash(Pile(limb, line, outward, pile), limb.Fly.Dye(1), 0.8);
+            if (Envelope.Fits(limb.View, line))
+                ink.Wash(Pile(limb, line, outward, pile), limb.Fly.Dye(1), 0.8);
             ink.Brush(under, limb.Fly.Dye(1), 1.6 * ink.PenMm, 0.9);
             ink.Brush(light, Tone.Gleam, 0.5 * ink.PenMm, 0.55);
             ink.Line(guard, 0.4, 0.85);

@@ -11,11 +11,12 @@ internal static class ThreadArt
     {
         if (limb.Spec.Kind is not (PartKind.Wing or PartKind.Tail or PartKind.Legs))
             yield break;
-        if (limb.Spec.Kind == PartKind.Legs && limb.Fly.GirthMm(limb.FrontMm) > limb.Fly.WireMm)
+        // Bound down over or under a body, the few turns are lost in it.
+        if (limb.Fly.GirthMm(limb.FrontMm) > limb.Fly.WireMm)
             yield break;
         double girth = limb.Fly.SeatMm(limb.Index, limb.FrontMm) + (limb.Spec.Kind == PartKind.Tail ? 0.25 : 0.55);
         yield return Band(limb.Fly, limb.Name, limb.FrontMm - 0.35, 1.3, girth, limb.Chance("thread"));
-        if (limb.Spec.Tied == TieDown.BothEnds)
+        if (limb.Spec.Tied == TieDown.BothEnds && limb.Fly.GirthMm(limb.RearMm) <= limb.Fly.WireMm)
             yield return Band(limb.Fly, limb.Name, limb.RearMm - 0.6, 1.2, limb.Fly.SeatMm(limb.Index, limb.RearMm) + 0.5, limb.Chance("thread"));
     }
 

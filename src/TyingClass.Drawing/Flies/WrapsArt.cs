@@ -1,6 +1,7 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
+using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
 
@@ -35,6 +36,22 @@ internal static class WrapsArt
             yield return Coil(wraps, far, depth - radius, gauge, tone);
             yield return Coil(wraps, near, depth + 0.2, gauge, tone);
         }
+    }
+
+    /// <summary>Weight that a body covers, shown through it in broken lines as on engineering drawings: it is what the lesson is about.</summary>
+    public static IEnumerable<Piece> Hidden(Limb wraps)
+    {
+        Limb? cover = wraps.Fly.Limbs.Skip(wraps.Index + 1).FirstOrDefault(l => l.Spec.Kind is PartKind.Body or PartKind.Foam or PartKind.Resin
+            && l.SideSign(Side.Around) == 0 && Math.Min(l.RearMm, wraps.RearMm) - Math.Max(l.FrontMm, wraps.FrontMm) > 0.5 * wraps.LengthMm);
+        if (cover is null)
+            yield break;
+        double radius = wraps.Fly.WireMm / 2 + Layers(wraps) * wraps.SizeMm, depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;
+        Lathe shape = new(wraps.View, wraps.Place(wraps.FrontMm, 0, 0), Vector3D.UnitX, (0, radius), (wraps.LengthMm, radius));
+        yield return new Piece(depth, wraps.Name, shape.Outline, ink =>
+        {
+            ink.Hidden(shape.OutlinePath());
+            ink.Hidden(shape.Rings(wraps.SizeMm, 2, wraps.Chance("hidden")));
+        });
     }
 
     private static int PerLayer(Limb wraps) => Math.Max(1, (int)Math.Floor(wraps.LengthMm / wraps.SizeMm + 1e-6));

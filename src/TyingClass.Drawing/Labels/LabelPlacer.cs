@@ -4,7 +4,10 @@ using TyingClass.Drawing.Words;
 namespace TyingClass.Drawing.Labels;
 
 /// <summary>Puts words near their marks, off the fly, never over one another. Each label has places round its mark and in rows above and below the fly; labels take turns at the cheapest place given the others until none moves, from several starting orders, and the best end is kept.</summary>
-internal sealed class LabelPlacer(Box fly, double left, double right, double letterMm, Occupancy occupancy, IReadOnlyList<Box> kept)
+/// <param name="fly">What is drawn, before words.</param>
+/// <param name="page">Words stay inside.</param>
+/// <param name="kept">Places that no words may cover.</param>
+internal sealed class LabelPlacer(Box fly, Box page, double letterMm, Occupancy occupancy, IReadOnlyList<Box> kept)
 {
     private const int Rounds = 6, Angles = 24, Rows = 7, Shortlist = 90;
     private const double Collision = 500;
@@ -90,7 +93,7 @@ internal sealed class LabelPlacer(Box fly, double left, double right, double let
             }
         }
 
-        double x = Math.Clamp(anchor.X, left + width / 2, Math.Max(right - width / 2, left + width / 2));
+        double x = Math.Clamp(anchor.X, page.Left + width / 2, Math.Max(page.Right - width / 2, page.Left + width / 2));
         for (int row = 0; row < Rows; row++)
         {
             foreach (double slide in (double[])[0, -3, 3, -6, 6, -12, 12])
@@ -104,7 +107,7 @@ internal sealed class LabelPlacer(Box fly, double left, double right, double let
     private double CostAlone(Label label, IReadOnlyList<LabelWish> wishes)
     {
         double cost = (label.Foot - label.Anchor).Length / letterMm + 90 * occupancy.Share(label.Box.Grown(0.15 * letterMm));
-        if (label.Box.Left < left || label.Box.Right > right)
+        if (!page.Holds(label.Box))
             cost += 4 * Collision;
         double beyond = Math.Max(0, fly.Top - label.Box.Top) + Math.Max(0, label.Box.Bottom - fly.Bottom);
         cost += 0.5 * beyond / letterMm;

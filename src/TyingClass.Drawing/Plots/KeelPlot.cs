@@ -34,7 +34,7 @@ internal static class KeelPlot
         double? fished = s.AtFishingSpeed.KeelHeightMm.For(report.Intent);
         double[] all = [.. s.Tow.Select(t => t.KeelHeightMm.For(report.Intent)).OfType<double>()];
         if (all.Length == 0)
-            return $"{state}: the fly hangs too steeply at every speed for a keel height to mean anything.";
+            return $"{state}: the fly hangs too steeply for a keel height to mean anything at every speed solved ({s.Tow.Length} of {s.Tow.Length}).";
         string now = fished is { } h ? $"{Wording.Length(h, units)} at the {Wording.Speed(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
         return $"{state}: {now}from {Wording.Length(all.Min(), units)} to {Wording.Length(all.Max(), units)} over all speeds; above zero it returns when tipped.";
     }));

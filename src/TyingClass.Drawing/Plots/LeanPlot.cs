@@ -12,7 +12,7 @@ internal static class LeanPlot
     {
         StateReport state = report.State(options.State);
         ToleranceReport t = state.Tolerance;
-        string interval = $"{Wording.Number(t.AsIntendedLow * 100, 0)} to {Wording.Number(t.AsIntendedHigh * 100, 0)} %";
+        string interval = $"{Wording.Number(t.AsIntendedLow * 100, 1)} to {Wording.Number(t.AsIntendedHigh * 100, 1)} %";
         string description =
             $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {Wording.State(state.State)}: {Wording.Percent(t.AsIntended)} ride within 30° of {Wording.Way(report.Intent)} "
             + $"(95 % interval {interval}), {Wording.Percent(t.Leaning)} lean further, {Wording.Percent(t.Flipped)} flip.";

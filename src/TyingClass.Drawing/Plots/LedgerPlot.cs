@@ -32,8 +32,8 @@ internal static class LedgerPlot
         string hatch = plot.Hatching("against", 4);
         double zero = plot.X.At(0);
         plot.Text($"keel moment by part, {unit}", new Point(2, 13), "start", italic: true);
-        plot.Text("turns it over", new Point(Math.Max(zero - 8, LabelWidth + 60), 32), "end", italic: true);
-        plot.Text("brings it back", new Point(Math.Max(zero + 8, LabelWidth + 68), 32), "start", italic: true);
+        plot.Text("← turns it over", new Point(LabelWidth, 32), "start", italic: true);
+        plot.Text("brings it back →", new Point(plot.Area.Right, 32), "end", italic: true);
         for (int i = 0; i < state.Ledger.Length; i++)
             Bar(plot, Top + Row * i, state.Ledger[i].Part, state.Ledger[i].KeelMomentGmm * per, hatch);
         double rule = Top + Row * state.Ledger.Length + 3;
@@ -53,5 +53,5 @@ internal static class LedgerPlot
         plot.Text(Signed(value), new Point(value >= 0 ? end + 5 : end - 5, top + 16), value >= 0 ? "start" : "end");
     }
 
-    private static string Signed(double value) => (Math.Round(value, 2) > 0 ? "+" : "") + Wording.Number(value, 2);
+    private static string Signed(double value) => (Math.Round(value, 2) > 0 ? "+" : "") + Wording.Fixed(value, 2);
 }

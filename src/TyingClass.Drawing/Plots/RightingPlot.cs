@@ -37,13 +37,13 @@ internal static class RightingPlot
         plot.Curve(line, "fly-line fly-soaked", 1.8);
         if (roll.RangeDeg > 0)
         {
-            double y = plot.Area.Top - 8, x = plot.X.At(roll.RangeDeg);
+            double y = plot.Area.Top - 12, x = plot.X.At(roll.RangeDeg);
             plot.Line(new Point(plot.Area.Left, y), new Point(x, y), "fly-dimension fly-range-span", 1);
             plot.Line(new Point(plot.Area.Left, y - 4), new Point(plot.Area.Left, y + 4), "fly-dimension", 1);
             plot.Line(new Point(x, y - 4), new Point(x, plot.Y.At(0)), "fly-dimension", 0.9, "3 3");
         }
 
-        plot.Text(range, new Point(plot.Area.Right, 30), "end", italic: true);
+        plot.Text(range, new Point(plot.Area.Right, 13), "end", italic: true);
         return plot.Finish();
     }
 }

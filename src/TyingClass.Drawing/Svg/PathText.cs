@@ -1,29 +1,50 @@
+using System.Globalization;
 using System.Text;
 using TyingClass.Drawing.Geometry;
 
 namespace TyingClass.Drawing.Svg;
 
-/// <summary>Builds the d attribute of a path.</summary>
+/// <summary>Builds the d attribute of a path, in hundredths and relative to the last place, which keeps a fly of a thousand hairs small. Rounding never adds up: each step starts from the place as written.</summary>
 internal sealed class PathText
 {
+    private const int Hundred = 100;
+
     private readonly StringBuilder d = new();
+    private (long X, long Y) pen, start;
 
     public bool IsEmpty => d.Length == 0;
 
-    public PathText Move(Point p) => Add('M', p);
+    public PathText Move(Point p)
+    {
+        (long X, long Y) to = Whole(p);
+        d.Append('M');
+        Write(to.X, to.Y, first: true);
+        pen = start = to;
+        return this;
+    }
 
-    public PathText Line(Point p) => Add('L', p);
+    public PathText Line(Point p)
+    {
+        d.Append('l');
+        Step(p, pen, first: true);
+        pen = Whole(p);
+        return this;
+    }
 
     public PathText Cubic(Point a, Point b, Point end)
     {
-        Add('C', a);
-        d.Append(' ').Append(SvgCanvas.N(b.X)).Append(' ').Append(SvgCanvas.N(b.Y)).Append(' ').Append(SvgCanvas.N(end.X)).Append(' ').Append(SvgCanvas.N(end.Y));
+        d.Append('c');
+        Step(a, pen, first: true);
+        Step(b, pen, first: false);
+        Step(end, pen, first: false);
+        pen = Whole(end);
         return this;
     }
 
     public PathText Close()
     {
-        d.Append('Z');
+        d.Append('z');
+        pen = start;
         return this;
     }
 
@@ -52,9 +73,34 @@ internal sealed class PathText
 
     public override string ToString() => d.ToString();
 
-    private PathText Add(char command, Point p)
+    private static (long X, long Y) Whole(Point p) => ((long)Math.Round(p.X * Hundred), (long)Math.Round(p.Y * Hundred));
+
+    private void Step(Point p, (long X, long Y) from, bool first)
     {
-        d.Append(command).Append(SvgCanvas.N(p.X)).Append(' ').Append(SvgCanvas.N(p.Y));
-        return this;
+        (long x, long y) = Whole(p);
+        Write(x - from.X, y - from.Y, first);
+    }
+
+    private void Write(long x, long y, bool first)
+    {
+        Number(x, first);
+        Number(y, false);
+    }
+
+    // ".4-1.25 3": a sign parts two numbers as well as a space does.
+    private void Number(long hundredths, bool first)
+    {
+        if (!first && hundredths >= 0)
+            d.Append(' ');
+        if (hundredths < 0)
+            d.Append('-');
+        (long whole, long rest) = Math.DivRem(Math.Abs(hundredths), Hundred);
+        if (whole > 0 || rest == 0)
+            d.Append(whole.ToString(CultureInfo.InvariantCulture));
+        if (rest == 0)
+            return;
+        d.Append('.').Append((char)('0' + rest / 10));
+        if (rest % 10 != 0)
+            d.Append((char)('0' + rest % 10));
     }
 }

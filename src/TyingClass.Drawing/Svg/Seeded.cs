@@ -6,20 +6,28 @@ internal sealed class Seeded
     private ulong state;
 
     /// <param name="text">What the texture belongs to; hashed by FNV-1a, stepped by SplitMix64.</param>
-    public Seeded(string text)
+    public Seeded(string text) => state = Hash(text);
+
+    public Seeded(ulong seed) => state = seed;
+
+    /// <summary>FNV-1a, 64 bits, over the text's UTF-16 units.</summary>
+    public static ulong Hash(string text)
     {
-        state = 14695981039346656037UL;
+        ulong hash = 14695981039346656037UL;
         foreach (char c in text)
-            state = unchecked((state ^ c) * 1099511628211UL);
+            hash = unchecked((hash ^ c) * 1099511628211UL);
+        return hash;
     }
 
     /// <summary>From 0 up to 1.</summary>
-    public double Next()
+    public double Next() => (NextBits() >> 11) * (1.0 / (1UL << 53));
+
+    public ulong NextBits()
     {
         ulong z = unchecked(state += 0x9E3779B97F4A7C15UL);
         z = unchecked((z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL);
         z = unchecked((z ^ (z >> 27)) * 0x94D049BB133111EBUL);
-        return ((z ^ (z >> 31)) >> 11) * (1.0 / (1UL << 53));
+        return z ^ (z >> 31);
     }
 
     public double Between(double low, double high) => low + (high - low) * Next();

@@ -1,8 +1,8 @@
-using TyingClass.Recipes.Reports;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Marks;
 using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Words;
 
@@ -16,12 +16,12 @@ internal static class SideWords
 
     /// <summary>Keel height of the way up it rides; null while it lies between the two, or where none is defined.</summary>
     public static double? SettledKeel(Intent intent, TowReport tow) =>
-        tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
+        !tow.Settles || tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
 
     public static string Caption(StateReport state, TowReport tow, Intent intent) =>
         $"{Wording.State(state.State)}, {Wording.Way(Settled(intent, tow))}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
 
-    public static string Leaning(TowReport tow) => tow.LeanDeg switch
+    public static string Leaning(TowReport tow) => !tow.Settles ? "never at rest" : tow.LeanDeg switch
     {
         < 0.5 => "no lean",
         < AskewDeg => $"leaning {Wording.Angle(tow.LeanDeg)}",
@@ -40,6 +40,8 @@ internal static class SideWords
         says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));
         if (state.BalancePointMm is null)
             says.Add("There is no balance point to show: the fly is too near neutral buoyancy.");
+        if (!tow.Settles)
+            says.Add("It never comes to rest at this speed; it is drawn where it was last.");
         says.Add(Keel(fly.Report.Intent, tow, units));
         says.Add($"In tying order: {string.Join(", ", FlyBuilder.Names(fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.");
         return string.Join(" ", says);
@@ -49,7 +51,7 @@ internal static class SideWords
     {
         Intent settled = Settled(intent, tow);
         if (SettledKeel(intent, tow) is not { } h)
-            return tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show." : "It hangs too steeply for a keel height.";
+            return !tow.Settles ? "So it has no keel height to show." : tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show." : "It hangs too steeply for a keel height.";
         string now = $"Keel height {Wording.Way(settled)}: {Wording.Length(h, units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
         return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now : $"{now} {Sentence($"keel height {Wording.Way(intent)}, as intended", Wording.Length(meant, units))}";
     }

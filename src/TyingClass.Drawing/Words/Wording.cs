@@ -21,12 +21,10 @@ internal static class Wording
 
     public static string Angle(double degrees) => Number(degrees, 0) + "°";
 
-    public static string Number(double value, int decimals)
-    {
-        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
-        string digits = Math.Abs(rounded).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
-        return rounded < 0 ? "\u2212" + digits : digits;
-    }
+    public static string Number(double value, int decimals) => Written(value, decimals, "0." + new string('#', decimals));
+
+    /// <summary>With its last zeros kept, for figures that stand in a column.</summary>
+    public static string Fixed(double value, int decimals) => Written(value, decimals, "0." + new string('0', decimals));
 
     public static string Percent(double share) => Number(share * 100, 0) + " %";
 
@@ -42,4 +40,11 @@ internal static class Wording
         > 0 => $"nose up {Angle(degrees)}",
         _ => $"nose down {Angle(-degrees)}",
     };
+
+    private static string Written(double value, int decimals, string pattern)
+    {
+        double rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+        string digits = Math.Abs(rounded).ToString(pattern, CultureInfo.InvariantCulture);
+        return rounded < 0 ? "\u2212" + digits : digits;
+    }
 }

@@ -18,15 +18,22 @@ public sealed record ConditionFacts(FlyFigures? Fly, FlyFigures? Start, string? 
 public abstract record Condition
 {
     public abstract bool Holds(ConditionFacts facts);
+
+    /// <summary>The quantities it speaks of.</summary>
+    internal virtual IEnumerable<QuantityQuery> Quantities => [];
 }
 
 internal sealed record AllOf(ImmutableArray<Condition> Parts) : Condition
 {
+    internal override IEnumerable<QuantityQuery> Quantities => Parts.SelectMany(p => p.Quantities);
+
     public override bool Holds(ConditionFacts facts) => Parts.All(p => p.Holds(facts));
 }
 
 internal sealed record AnyOf(ImmutableArray<Condition> Parts) : Condition
 {
+    internal override IEnumerable<QuantityQuery> Quantities => Parts.SelectMany(p => p.Quantities);
+
     public override bool Holds(ConditionFacts facts) => Parts.Any(p => p.Holds(facts));
 }
 
@@ -34,6 +41,8 @@ internal enum Relation { Below, AtMost, Equal, NotEqual, AtLeast, Above, Near }
 
 internal sealed record Comparison(Expression Left, Relation Relation, Expression Right) : Condition
 {
+    internal override IEnumerable<QuantityQuery> Quantities => Left.Quantities.Concat(Right.Quantities);
+
     public override bool Holds(ConditionFacts facts)
     {
         if (Left.Value(facts) is not { } a || Right.Value(facts) is not { } b) return false;
@@ -61,6 +70,8 @@ internal enum Trend { Rises, Falls, Unchanged }
 
 internal sealed record Moves(QuantityQuery Quantity, Trend Trend) : Condition
 {
+    internal override IEnumerable<QuantityQuery> Quantities => [Quantity];
+
     public override bool Holds(ConditionFacts facts)
     {
         if (facts.Fly is null || facts.Start is null || Quantity.Of(facts.Fly) is not { } now || Quantity.Of(facts.Start) is not { } before) return false;

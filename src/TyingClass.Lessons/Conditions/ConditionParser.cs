@@ -27,6 +27,8 @@ public static class ConditionParser
         ArgumentNullException.ThrowIfNull(scope);
         Result<TokenList<ConditionToken>> tokens = new ConditionTokenizer().TryTokenize(text);
         if (!tokens.HasValue) return new ConditionResult(null, Math.Max(0, tokens.ErrorPosition.Absolute), "This sign has no meaning in a condition.");
+        if (Unbalanced(tokens.Value) is { } parenthesis)
+            return new ConditionResult(null, parenthesis.Position.Absolute, parenthesis.Kind == ConditionToken.Open ? "This parenthesis is never closed." : "This parenthesis closes nothing.");
         if (tokens.Value.FirstOrDefault(t => t.Kind == ConditionToken.Word && !IsKnown(t, text)) is { Kind: ConditionToken.Word, Position.HasValue: true } unknown)
             return new ConditionResult(null, unknown.Position.Absolute, $"“{WordsFrom(unknown, text)}” is not a quantity, a part or a word of conditions.{Hint(WordsFrom(unknown, text))}");
         try
@@ -40,6 +42,18 @@ public static class ConditionParser
         {
             return new ConditionResult(null, e.Position, e.Message);
         }
+    }
+
+    private static Token<ConditionToken>? Unbalanced(TokenList<ConditionToken> tokens)
+    {
+        Stack<Token<ConditionToken>> open = new();
+        foreach (Token<ConditionToken> token in tokens)
+        {
+            if (token.Kind == ConditionToken.Open) open.Push(token);
+            else if (token.Kind == ConditionToken.Close && !open.TryPop(out _)) return token;
+        }
+
+        return open.TryPeek(out Token<ConditionToken> last) ? last : null;
     }
 
     private static bool IsKnown(Token<ConditionToken> token, string text) =>

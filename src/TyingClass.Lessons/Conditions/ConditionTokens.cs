@@ -37,7 +37,7 @@ internal sealed partial class ConditionTokenizer : Tokenizer<ConditionToken>
         char c = text[at];
         if (c == '(') return (ConditionToken.Open, 1);
         if (c == ')') return (ConditionToken.Close, 1);
-        if (QuantityQuery.TryReadPrefix(text, at, out _, out int end, out _)) return (ConditionToken.Quantity, end - at);
+        if (QuantityQuery.TryReadPrefix(text, at, out _, out int end, out _) || end > at) return (ConditionToken.Quantity, end - at);
         if (Number().Match(text, at) is { Success: true } number) return (ConditionToken.Number, number.Length + UnitLength(text, at, number.Length));
         if (Quoted().Match(text, at) is { Success: true } quoted) return (ConditionToken.String, quoted.Length);
         if (Path().Match(text, at) is { Success: true } path) return (ConditionToken.Path, path.Length);

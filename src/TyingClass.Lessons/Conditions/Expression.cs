@@ -8,6 +8,8 @@ internal abstract record Expression(int Position)
 {
     /// <summary>SI; null where there is none.</summary>
     public abstract double? Value(ConditionFacts facts);
+
+    public virtual IEnumerable<QuantityQuery> Quantities => [];
 }
 
 /// <param name="Text">"0.4 mm", read once the other side says what it measures.</param>
@@ -18,11 +20,15 @@ internal sealed record Literal(string Text, double Si, int Position) : Expressio
 
 internal sealed record Figure(QuantityQuery Quantity, int Position) : Expression(Position)
 {
+    public override IEnumerable<QuantityQuery> Quantities => [Quantity];
+
     public override double? Value(ConditionFacts facts) => facts.Fly is { } fly ? Quantity.Of(fly) : null;
 }
 
 internal sealed record Change(QuantityQuery Quantity, int Position) : Expression(Position)
 {
+    public override IEnumerable<QuantityQuery> Quantities => [Quantity];
+
     public override double? Value(ConditionFacts facts) =>
         facts.Fly is { } fly && facts.Start is { } start ? Quantity.Of(fly) - Quantity.Of(start) : null;
 }
@@ -34,12 +40,16 @@ internal sealed record Answer(int Position) : Expression(Position)
 
 internal sealed record Sum(Expression Left, Expression Right, int Sign) : Expression(Left.Position)
 {
+    public override IEnumerable<QuantityQuery> Quantities => Left.Quantities.Concat(Right.Quantities);
+
     public override double? Value(ConditionFacts facts) => Left.Value(facts) + Sign * Right.Value(facts);
 }
 
 /// <param name="Factor">A plain number.</param>
 internal sealed record Scaled(Expression Of, double Factor, int Position) : Expression(Position)
 {
+    public override IEnumerable<QuantityQuery> Quantities => Of.Quantities;
+
     public override double? Value(ConditionFacts facts) => Factor * Of.Value(facts);
 }
 

@@ -52,7 +52,7 @@ public static partial class LessonReader
     {
         // Front matter is emptied, not cut, so that Markdown's lines are the file's.
         MarkdownDocument document = Markdown.Parse(new string('\n', frontLines) + string.Join('\n', lines[frontLines..]), ProsePipeline.Lesson);
-        ProseWriter.Check(document, 0, errors);
+        ProseWriter.Check(document, 0, 0, errors);
         ReportMisplacedFences(document, errors);
         ImmutableArray<LessonBlock>.Builder blocks = ImmutableArray.CreateBuilder<LessonBlock>();
         List<Block> prose = [];

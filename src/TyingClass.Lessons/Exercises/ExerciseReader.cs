@@ -35,7 +35,7 @@ internal static partial class ExerciseReader
             : [.. CommonKeys, .. OwnKeys(kind)]);
         RecipeSource? source = Given(fields, recipes);
         Recipe? given = source?.Parse(errors);
-        if (source is null && NeedsRecipe(kind)) errors.Add(map, $"“recipe” is missing: a {ExerciseKinds.Word(kind)} exercise needs a fly.");
+        if (!fields.Has("recipe") && !fields.Has("file") && NeedsRecipe(kind)) errors.Add(map, $"“recipe” is missing: a {ExerciseKinds.Word(kind)} exercise needs a fly.");
         AnswerReader answers = new(fields, kind, given is null ? null : source!.Text, recipes);
         Exercise exercise = new()
         {
@@ -43,7 +43,7 @@ internal static partial class ExerciseReader
             Kind = kind,
             Title = fields.RequiredText("title", "The cone that won the argument") ?? "",
             Concepts = Concepts(fields),
-            PromptHtml = Prompt(fields),
+            PromptHtml = Prompt(fields, lines),
             RecipeText = source?.Text,
             Hints = fields.TextItems("hints"),
             ModelAnswer = answers.Model(),
@@ -111,11 +111,14 @@ internal static partial class ExerciseReader
         return concepts;
     }
 
-    private static string Prompt(FieldReader fields)
+    private static string Prompt(FieldReader fields, string[] lines)
     {
         if (fields.RequiredText("prompt", "|, and the text moved in below it") is not { } prompt) return "";
-        YamlNode node = fields.At("prompt");
-        return ProseWriter.Prompt(prompt, node is YamlText { IsBlock: true } ? node.Line + 1 : node.Line, fields.Errors);
+        YamlText node = (YamlText)fields.At("prompt");
+        int column = node.IsQuoted ? node.Column : node.Column - 1;
+        return node.IsBlock
+            ? ProseWriter.Prompt(prompt, node.Line + 1, RecipeFinder.IndentBelow(lines, node.Line), fields.Errors)
+            : ProseWriter.Prompt(prompt, node.Line, column, fields.Errors);
     }
 
     private static Exercise ReadKind(Exercise exercise, FieldReader fields, Recipe? given, RecipeFinder recipes, AnswerReader answers)

@@ -37,8 +37,7 @@ internal sealed class RecipeFinder(string[] lines, Func<string, string?> readFil
             case YamlText { IsBlock: true } block:
                 int first = block.Line;
                 while (first < lines.Length && string.IsNullOrWhiteSpace(lines[first])) first++;
-                int indent = first < lines.Length ? Indent(lines[first]) : 0;
-                return new RecipeSource(block.Value, errors.File, first + 1, indent);
+                return new RecipeSource(block.Value, errors.File, first + 1, IndentBelow(lines, block.Line));
             case YamlMap { Entries: [{ Key: "file", Value: YamlText path }] }:
                 return FromFile(path);
             case YamlMap map:
@@ -48,6 +47,10 @@ internal sealed class RecipeFinder(string[] lines, Func<string, string?> readFil
                 return null;
         }
     }
+
+    /// <summary>How far block text is moved in, its first line standing below <paramref name="line"/> (from 1).</summary>
+    public static int IndentBelow(string[] lines, int line) =>
+        lines.Skip(line).FirstOrDefault(l => !string.IsNullOrWhiteSpace(l)) is { } first ? Indent(first) : 0;
 
     public RecipeSource? FromFile(YamlText path)
     {

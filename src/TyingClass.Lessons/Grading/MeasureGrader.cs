@@ -39,9 +39,9 @@ internal static class MeasureGrader
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"{Allowance.Capital(query.Name)} is {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [new GoalResult($"{query.Name}, within {query.Say(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
-                Why = Why(fly, query, options.Units),
+                WhatItWouldDo = $"{Allowance.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
+                Goals = [new GoalResult($"{query.Phrase}, within {query.Say(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
+                Why = Said.Why(fly, [query], options.Units),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
                 Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Slip(answer, key, tolerance)),
                 MisreadConcept = misreading?.Concept,
@@ -55,9 +55,6 @@ internal static class MeasureGrader
 
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
         $"your {query.Say(answer, units)} {(passed ? "agrees" : answer > key ? "is too large" : "is too small")}";
-
-    private static string Why(FlyFigures fly, QuantityQuery query, UnitSystem units) =>
-        query.Quantity.Name is "keel height" or "lean" or "level-line keel" or "keel moment of" ? Said.Ledger(fly.Report, units) : Said.Masses(fly, units);
 
     private static string? Slip(double answer, double key, double tolerance) =>
         Slips.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();

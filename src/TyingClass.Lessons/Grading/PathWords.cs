@@ -22,8 +22,8 @@ internal static partial class PathWords
                 "" => $"the {part}",
                 "at" => $"the place of the {part}",
                 "to" => $"the rear end of the {part}",
-                "side" => $"the side the {part} sits on",
-                "tied" => $"the way the {part} is tied down",
+                "side" => $"the side the {part} {(IsPlural(part) ? "sit" : "sits")} on",
+                "tied" => $"the way the {part} {(IsPlural(part) ? "are" : "is")} tied down",
                 "clocked" => $"the turn of the {part} about the shank",
                 var key => $"the {key} of the {part}",
             };
@@ -39,6 +39,8 @@ internal static partial class PathWords
             _ => path,
         };
     }
+
+    private static bool IsPlural(string part) => part.Split(' ')[0] is "dumbbell" or "wraps" or "legs";
 
     [GeneratedRegex(@"\Aparts\[(?<index>[0-9]{1,4})\](?:\.(?<key>.+))?\z")]
     private static partial Regex PartPath();

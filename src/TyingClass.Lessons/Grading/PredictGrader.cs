@@ -58,8 +58,8 @@ internal static class PredictGrader
     {
         WhichWayUp => "which way up it rides",
         WhereTheNosePoints => "where the nose points",
-        WhichHasMore => $"which fly has more {exercise.Quantity}",
-        ChangeIn => $"what happens to the {exercise.Quantity}",
+        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase}",
+        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase}",
         _ => "what the fly does",
     };
 
@@ -68,7 +68,9 @@ internal static class PredictGrader
         if (exercise.Question is WhichHasMore more)
             return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({exercise.Quantity}).";
         if (exercise.Question is ChangeIn)
-            return $"The {exercise.Quantity} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
+            return $"The {PredictKey.Query(exercise).Phrase} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
+        if (exercise.Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
+            return Said.Figures(flies.Fly, asked, units);
         return Said.Verdict(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);
@@ -76,11 +78,14 @@ internal static class PredictGrader
 
     private static string Why(Exercise exercise, AskedFlies flies, UnitSystem units)
     {
-        if (exercise.Quantity is null || exercise.Quantity.StartsWith("keel", StringComparison.Ordinal)) return Said.Ledger((flies.Other ?? flies.Fly).Report, units);
-        string what = $"{Allowance.Capital(PredictKey.Query(exercise).Quantity.Name)} is {PredictKey.Query(exercise).Quantity.Meaning}.";
-        return flies.Other is null
-            ? $"{what} {Said.Masses(flies.Fly, units)}"
-            : $"{what} {flies.Fly.Recipe.Name}: {Said.Masses(flies.Fly, units)} {(exercise.Question is ChangeIn ? "After the change" : flies.Other.Recipe.Name)}: {Said.Masses(flies.Other, units)}";
+        if (exercise.Question is OwnChoices own) return Said.Why(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
+        if (exercise.Quantity is null) return Said.Ledger(flies.Fly.Report, units);
+        QuantityQuery query = PredictKey.Query(exercise);
+        if (flies.Other is null) return Said.Ledger(flies.Fly.Report, units);
+        string why = exercise.Question is ChangeIn
+            ? Said.MassChange(flies.Fly, flies.Other, units)
+            : $"{flies.Fly.Recipe.Name}: {Said.Masses(flies.Fly, units)} {flies.Other.Recipe.Name}: {Said.Masses(flies.Other, units)}";
+        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {Said.Ledger(flies.Other.Report, units)}" : why;
     }
 
     private static GradedFigure Figure(Exercise exercise, FlyFigures fly) => new(exercise.Quantity!, PredictKey.Query(exercise).Of(fly));

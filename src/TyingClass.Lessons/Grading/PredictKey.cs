@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
@@ -47,6 +48,13 @@ internal static class PredictKey
 
     public static QuantityQuery Query(Exercise exercise) =>
         QuantityQuery.TryParse(exercise.Quantity ?? "", out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
+
+    /// <summary>The quantities the author's own conditions speak of.</summary>
+    public static ImmutableArray<QuantityQuery> Asked(Exercise exercise, OwnChoices own, FlyFigures fly)
+    {
+        ConditionScope scope = ExerciseReader.ScopeOf(exercise, fly.Recipe) with { Choices = [] };
+        return [.. own.When.SelectMany(w => ConditionParser.Parse(w, scope).Condition?.Quantities ?? []).DistinctBy(q => q.Name)];
+    }
 
     private static string? WayUp(BalanceReport report) => report.Verdict.Kind switch
     {

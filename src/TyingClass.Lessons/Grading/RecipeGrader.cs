@@ -38,7 +38,8 @@ internal static class RecipeGrader
         }
 
         BalanceReport report = fly.Report;
-        bool passed = GoalCheck.AllMet(exercise, fly);
+        ImmutableArray<GoalResult> goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units);
+        bool passed = goals.All(g => g.Met);
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, exercise.Kind == ExerciseKind.Repair ? start : null));
         return new GradeResult
         {
@@ -49,8 +50,8 @@ internal static class RecipeGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = Said.Verdict(report, options.Units),
-                Goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units),
-                Why = Said.Ledger(report, options.Units),
+                Goals = goals,
+                Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,

@@ -29,7 +29,7 @@ internal static class Said
         string where = $"Soaked and pulled at {Units.Format(tow.SpeedMS, Dimension.Speed, units)} on a {(report.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
         return report.Verdict.Kind switch
         {
-            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, report.Intent, units)} Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride the same way.",
+            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, report.Intent, units)} {(soaked.Tolerance.AsIntended >= 0.995 ? "Practically every fly tied like it would ride the same way." : $"Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride the same way.")}",
             VerdictKind.Leans => $"{where}, it leans over by {Degrees(tow.LeanDeg)}. {Keel(tow, report.Intent, units)}",
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {Degrees(tow.LeanDeg)} from {meant}. {Keel(tow, report.Intent, units)}",
             VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, report.Intent, units)} Expect it to flip and ride {other}.",
@@ -60,7 +60,7 @@ internal static class Said
         return $"{sides} All parts together: {Moment(total)}.";
 
         string Term(LedgerEntry e) => $"{e.Part} {Moment(e.KeelMomentGmm)}";
-        string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units);
+        string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units, 2);
     }
 
     /// <summary>Where the mass sits: the heaviest parts and how far each lies from the eye.</summary>
@@ -71,15 +71,54 @@ internal static class Said
             .Where(p => p.MassKg > 0)
             .OrderByDescending(p => p.MassKg)
             .Take(3)
-            .Select(p => $"the {p.Name}, {Units.Format(p.MassKg, Dimension.Mass, units)} centered {Units.Format(p.MomentX / p.MassKg, Dimension.Length, units)} behind the front of the shank")];
-        return $"Most of the mass is {(terms.Length == 1 ? terms[0] : string.Join("; ", terms[..^1]) + "; and " + terms[^1])}.";
+            .Select(p => $"the {p.Name}, {Units.Format(p.MassKg, Dimension.Mass, units)} at {Units.Format(p.MomentX / p.MassKg, Dimension.Length, units)}")];
+        return $"Most of the mass, and how far behind the front of the shank it sits: {string.Join("; ", terms)}.";
     }
+
+    /// <summary>What mass was changed, part by part.</summary>
+    public static string MassChange(FlyFigures before, FlyFigures after, UnitSystem units)
+    {
+        string[] changes =
+        [
+            .. after.Body.Parts.Select(now => (now, was: before.Body.Parts.FirstOrDefault(p => p.Name == now.Name)))
+                .Where(p => p.was is null || Math.Abs(Mass(p.now) - Mass(p.was)) > 1e-9 || Math.Abs(Place(p.now) - Place(p.was)) > 1e-5)
+                .Select(p => p.was is null
+                    ? $"the {p.now.Name} is new: {Sit(p.now)}"
+                    : $"the {p.now.Name} was {Sit(p.was)} and is now {Sit(p.now)}"),
+            .. before.Body.Parts.Where(was => !after.Body.Parts.Any(p => p.Name == was.Name)).Select(was => $"the {was.Name}, {Sit(was)}, is gone"),
+        ];
+        return changes.Length == 0
+            ? "No part changes its mass or its place along the shank."
+            : $"What changes: {string.Join("; ", changes)}.";
+
+        string Sit(BodyPart p) => $"{Units.Format(Mass(p), Dimension.Mass, units)} at {Units.Format(Place(p), Dimension.Length, units)}";
+        static double Mass(BodyPart p) => p.Masses.Sum(m => m.MassKg);
+        static double Place(BodyPart p) => Mass(p) == 0 ? 0 : p.Masses.Sum(m => m.MassKg * m.PositionM.X) / Mass(p);
+    }
+
+    /// <summary>"its pitch while sinking is -89°".</summary>
+    public static string Figures(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
+        Allowance.Capital(List(queries.DistinctBy(q => q.Name).Select(q => $"the {q.Phrase} is {q.Say(q.Of(fly), units)}"))) + ".";
+
+    /// <summary>The ledger for which way up, the masses for what mass decides; both where both are asked.</summary>
+    public static string Why(FlyFigures fly, IReadOnlyCollection<QuantityQuery> asked, UnitSystem units)
+    {
+        bool ledger = asked.Count == 0 || !asked.All(MassDecides);
+        return $"{(ledger ? Ledger(fly.Report, units) : "")} {(asked.Any(MassDecides) ? Masses(fly, units) : "")}".Trim();
+    }
+
+    /// <summary>The ledger, and the masses too when a goal that mass decides is missed.</summary>
+    public static string WhyOfRecipe(FlyFigures fly, IEnumerable<QuantityQuery> missed, UnitSystem units) =>
+        missed.Any(MassDecides) ? $"{Ledger(fly.Report, units)} {Masses(fly, units)}" : Ledger(fly.Report, units);
+
+    private static bool MassDecides(QuantityQuery query) =>
+        query.Quantity.IsOfMass || query.Quantity.Name is "sink rate" or "depth" or "pitch while sinking" or "lean while sinking";
 
     public static string Goal(Goal goal, QuantityQuery query, UnitSystem units) => goal.Bound switch
     {
-        GoalBound.AtLeast => $"{query.Name} at least {query.Say(goal.LowSi, units)}",
-        GoalBound.AtMost => $"{query.Name} at most {query.Say(goal.HighSi, units)}",
-        _ => $"{query.Name} between {query.Say(goal.LowSi, units)} and {query.Say(goal.HighSi, units)}",
+        GoalBound.AtLeast => $"{query.Phrase}: at least {query.Say(goal.LowSi, units)}",
+        GoalBound.AtMost => $"{query.Phrase}: at most {query.Say(goal.HighSi, units)}",
+        _ => $"{query.Phrase}: between {query.Say(goal.LowSi, units)} and {query.Say(goal.HighSi, units)}",
     };
 
     /// <summary>The figure reached, with as many digits as it takes to tell it from the bound it misses.</summary>

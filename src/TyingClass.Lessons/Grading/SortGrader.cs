@@ -28,7 +28,7 @@ internal static class SortGrader
             Figures = [.. exercise.Items.Select(i => new GradedFigure($"{query.Name} of {i.Name}", values[i.Name]))],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"{Allowance.Capital(query.Name)} is {query.Quantity.Meaning}; you were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                WhatItWouldDo = $"{Allowance.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
                 Goals = [.. pairs],
                 Why = passed
                     ? string.Join(" ", exercise.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))

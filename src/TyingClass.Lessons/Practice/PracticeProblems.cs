@@ -2,52 +2,66 @@ using System.Globalization;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
-using TyingClass.Recipes.Model;
+using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Practice;
 
-/// <summary>Draws practice problems. The same set and seed always give the same problem.</summary>
+/// <summary>Draws practice problems. The same set, seed and level always give the same problem, so an address can be shared.</summary>
 public static class PracticeProblems
 {
     // A set whose ranges give fewer fair problems than one in this many draws is refused by check-lessons.
     private const int MostDraws = 60;
 
+    // Fair problems to choose the one of the right difficulty from.
+    private const int Choice = 4;
+
     /// <summary>The problem of a seed, or null when none of the draws was fair.</summary>
-    public static Exercise? Draw(PracticeSet set, int seed)
+    /// <param name="seed">Any number.</param>
+    /// <param name="level">0 plain to 1 close; see <see cref="PracticeLevel"/>. Counted in hundredths, so that it fits an address.</param>
+    public static Exercise? Draw(PracticeSet set, int seed, double level = PracticeLevel.Start)
     {
         ArgumentNullException.ThrowIfNull(set);
+        int hundredths = (int)Math.Round(100 * Math.Clamp(level, 0, 1));
+        level = hundredths / 100.0;
         Random random = new(seed);
-        for (int draw = 0; draw < MostDraws; draw++)
+        Exercise template = set.Template with
         {
-            Exercise candidate = set.Template with
-            {
-                Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Concept.Replace(' ', '-')}-{seed}"),
-                RecipeText = Varied(set, random),
-            };
-            if (candidate.RecipeText is { } text && RecipeParser.Parse(text).Success && IsFair(candidate)) return candidate;
+            Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Concept.Replace(' ', '-')}-{seed}-{hundredths}"),
+            ToleranceText = set.Template.Kind == ExerciseKind.Measure ? PracticeDifficulty.ToleranceText(set.Template, level) : null,
+        };
+        double wanted = Math.Log(PracticeDifficulty.WantedSpreads(level));
+        (Exercise? best, double off) = (null, double.PositiveInfinity);
+        for (int draw = 0, fair = 0; draw < MostDraws && fair < Choice; draw++)
+        {
+            Exercise candidate = template with { RecipeText = Varied(set, random) };
+            if (!IsFair(candidate)) continue;
+            fair++;
+            if (PracticeDifficulty.Spreads(candidate) is not { } spreads) return candidate;
+            double miss = Math.Abs(Math.Log(Math.Max(spreads, 1e-3)) - wanted);
+            if (miss < off) (best, off) = (candidate, miss);
         }
 
-        return null;
+        return best;
     }
 
-    private static string? Varied(PracticeSet set, Random random)
+    private static string Varied(PracticeSet set, Random random)
     {
-        RecipeDraft? draft = RecipeDraft.Parse(set.Template.RecipeText!).Value;
+        RecipeDraft draft = RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
         foreach (AllowedChange vary in set.Vary)
         {
-            draft = draft?.With(vary.Path, Value(vary, random));
+            draft = draft.With(vary.Path, Value(vary, random));
         }
 
-        return draft?.ToText();
+        return draft.ToText();
     }
 
     private static string Value(AllowedChange vary, Random random)
     {
         if (vary.Words.Length > 0) return vary.Words[random.Next(vary.Words.Length)];
         string key = vary.Path[(vary.Path.LastIndexOf('.') + 1)..];
-        bool read = ValueRule.TryRead(vary.LowText, key, out double low) & ValueRule.TryRead(vary.HighText, key, out double high);
-        if (!read) throw new InvalidOperationException("The range was checked when its lesson was loaded.");
+        if (!ValueRule.TryRead(vary.LowText, key, out double low) || !ValueRule.TryRead(vary.HighText, key, out double high))
+            throw new InvalidOperationException("The range was checked when its lesson was loaded.");
 
         // Twenty steps of the range, so that figures stay short enough to read.
         double si = low + (high - low) * random.Next(21) / 20;
@@ -56,13 +70,11 @@ public static class PracticeProblems
             : Math.Round(si).ToString(CultureInfo.InvariantCulture);
     }
 
-    private static bool IsFair(Exercise candidate) => candidate.Kind == ExerciseKind.Repair
-        ? NeedsRepair(candidate) && !LastHint.Proposals(candidate, AskedFlies.Given(candidate.RecipeText!)).IsEmpty
-        : KeyClearance.Complaint(candidate) is null;
-
-    private static bool NeedsRepair(Exercise candidate)
+    private static bool IsFair(Exercise candidate)
     {
-        Recipe given = AskedFlies.Given(candidate.RecipeText!);
-        return !GoalCheck.AllMet(candidate, new Quantities.FlyFigures(given, new Quantities.FlyFigures(given)));
+        if (RecipeParser.Parse(candidate.RecipeText!).Value is not { } given) return false;
+        return candidate.Kind == ExerciseKind.Repair
+            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && !LastHint.Proposals(candidate, given).IsEmpty
+            : KeyClearance.Complaint(candidate) is null;
     }
 }

@@ -12,10 +12,11 @@ internal static class ProseWriter
 {
     /// <summary>A short piece, such as an exercise's prompt.</summary>
     /// <param name="firstLine">Line of the file on which it begins.</param>
-    public static string Prompt(string markdown, int firstLine, AuthorErrors errors)
+    /// <param name="columnsBefore">Columns of the file in front of its first sign.</param>
+    public static string Prompt(string markdown, int firstLine, int columnsBefore, AuthorErrors errors)
     {
         MarkdownDocument document = Markdown.Parse(markdown, ProsePipeline.Prompt);
-        Check(document, firstLine - 1, errors);
+        Check(document, firstLine - 1, columnsBefore, errors);
         return Render(document, ProsePipeline.Prompt);
     }
 
@@ -25,34 +26,37 @@ internal static class ProseWriter
         HtmlRenderer renderer = new(text);
         pipeline.Setup(renderer);
         foreach (Block block in blocks) renderer.Render(block);
-        return SafeHtml.Clean(text.ToString()).Trim();
+        // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
+        return SafeHtml.Clean(text.ToString()).Trim()
+            .Replace("<table>", "<div class=\"table-frame\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
+            .Replace("</table>", "</table></div>", StringComparison.Ordinal);
     }
 
     /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>
     /// <param name="linesBefore">Lines of the file in front of the document.</param>
-    public static void Check(MarkdownDocument document, int linesBefore, AuthorErrors errors)
+    /// <param name="columnsBefore">Columns of the file in front of each of its lines.</param>
+    public static void Check(MarkdownDocument document, int linesBefore, int columnsBefore, AuthorErrors errors)
     {
         foreach (MarkdownObject item in document.Descendants())
         {
             switch (item)
             {
                 case LinkInline link:
-                    CheckLink(link, linesBefore, errors);
+                    CheckLink(link, linesBefore + link.Line + 1, columnsBefore + link.Column + 1, errors);
                     break;
                 case AutolinkInline auto when !auto.IsEmail && Addresses.Complaint(auto.Url, isImage: false) is { } complaint:
-                    errors.Add(linesBefore + auto.Line + 1, auto.Column + 1, complaint);
+                    errors.Add(linesBefore + auto.Line + 1, columnsBefore + auto.Column + 1, complaint);
                     auto.Url = "";
                     break;
                 case HeadingBlock { Level: 1 } heading:
-                    errors.Add(linesBefore + heading.Line + 1, heading.Column + 1, "The lesson's title is the only heading of the first rank: begin this one with ## instead of #.");
+                    errors.Add(linesBefore + heading.Line + 1, columnsBefore + heading.Column + 1, "The lesson's title is the only heading of the first rank: begin this one with ## instead of #.");
                     break;
             }
         }
     }
 
-    private static void CheckLink(LinkInline link, int linesBefore, AuthorErrors errors)
+    private static void CheckLink(LinkInline link, int line, int column, AuthorErrors errors)
     {
-        (int line, int column) = (linesBefore + link.Line + 1, link.Column + 1);
         string? url = link.GetDynamicUrl?.Invoke() ?? link.Url;
         if (link.IsImage && !link.Descendants<LiteralInline>().Any(l => !string.IsNullOrWhiteSpace(l.Content.ToString())))
             errors.Add(line, column, "This image has no text. Say in the square brackets what it shows, for readers who cannot see it.");

@@ -36,6 +36,13 @@ public sealed record Quantity(
     string Name, Dimension? Dimension, string Meaning, double NoticeableSi, Circumstances Takes,
     Func<FlyFigures, QuantityQuery, double?> Of)
 {
+    /// <summary>How sentences name it, where the name alone is no plain English: "distance of the mass center behind the front of the shank".</summary>
+    public string Phrase { get; init; } = Name;
+
+    /// <summary>True for what mass and place alone decide, without any flow.</summary>
+    public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
+        || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
+
     /// <summary>The value with its unit, as the reader prefers it; "not defined" for none.</summary>
     public string Say(double? si, UnitSystem units) => (si, Dimension) switch
     {

@@ -15,9 +15,13 @@ public sealed partial record QuantityQuery(
     public const double LongestPauseS = 10;
 
     /// <summary>As it is shown and as it parses back.</summary>
-    public string Name =>
-        Quantity.Name
-        + (Part is null ? "" : $" {Part}")
+    public string Name => Quantity.Name + Circumstances;
+
+    /// <summary>As a sentence names it.</summary>
+    public string Phrase => Quantity.Phrase + Circumstances;
+
+    private string Circumstances =>
+        (Part is null ? "" : $" {Part}")
         + (PauseS is { } pause ? $" after {Units.Format(pause, Dimension.Duration)}" : "")
         + (SpeedMS is { } speed ? $" at {Units.Format(speed, Dimension.Speed)}" : "")
         + (State == WetState.Fresh ? " when fresh" : "")
@@ -43,7 +47,7 @@ public sealed partial record QuantityQuery(
         return true;
     }
 
-    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>.</summary>
+    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>. On failure <paramref name="end"/> lies behind whatever was recognized.</summary>
     public static bool TryReadPrefix(string text, int start, out QuantityQuery query, out int end, out string error)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -68,8 +72,8 @@ public sealed partial record QuantityQuery(
 
         while (Circumstance().Match(text, end) is { Success: true } match)
         {
-            if (!TryTake(match, ref query, out error)) return false;
             end = match.Index + match.Length;
+            if (!TryTake(match, ref query, out error)) return false;
         }
 
         return true;
@@ -86,12 +90,12 @@ public sealed partial record QuantityQuery(
     private static bool TryTake(Match match, ref QuantityQuery query, out string error)
     {
         string value = match.Groups["value"].Value;
-        (Circumstances kind, Dimension? dimension) = match.Groups["word"].Value.ToLowerInvariant() switch
+        (Quantities.Circumstances kind, Dimension? dimension) = match.Groups["word"].Value.ToLowerInvariant() switch
         {
-            "at" => (Circumstances.Speed, Dimension.Speed),
-            "after" => (Circumstances.Pause, Dimension.Duration),
-            "when" => (Circumstances.State, (Dimension?)null),
-            _ => (Circumstances.Knot, null),
+            "at" => (Quantities.Circumstances.Speed, Dimension.Speed),
+            "after" => (Quantities.Circumstances.Pause, Dimension.Duration),
+            "when" => (Quantities.Circumstances.State, (Dimension?)null),
+            _ => (Quantities.Circumstances.Knot, null),
         };
         double si = 0;
         error = "";
@@ -107,15 +111,15 @@ public sealed partial record QuantityQuery(
             return false;
         }
 
-        if (kind == Circumstances.Speed && si is not (>= 0.01 and <= 3))
+        if (kind == Quantities.Circumstances.Speed && si is not (>= 0.01 and <= 3))
             error = $"A fly is fished at 0.01 m/s to 3 m/s; “{value}” is outside that.";
-        if (kind == Circumstances.Pause && si is not (> 0 and <= LongestPauseS))
+        if (kind == Quantities.Circumstances.Pause && si is not (> 0 and <= LongestPauseS))
             error = string.Create(CultureInfo.InvariantCulture, $"A pause may be up to {LongestPauseS} s; “{value}” is not.");
         query = kind switch
         {
-            Circumstances.Speed => query with { SpeedMS = si },
-            Circumstances.Pause => query with { PauseS = si },
-            Circumstances.State => query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
+            Quantities.Circumstances.Speed => query with { SpeedMS = si },
+            Quantities.Circumstances.Pause => query with { PauseS = si },
+            Quantities.Circumstances.State => query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
             _ => query with { Knot = value.Equals("loop", StringComparison.OrdinalIgnoreCase) ? Balance.Bodies.Knot.Loop : Balance.Bodies.Knot.Cinched },
         };
         return error.Length == 0;
@@ -124,16 +128,16 @@ public sealed partial record QuantityQuery(
     private static string Advice(Quantity quantity)
     {
         List<string> forms = [];
-        if (quantity.Takes.HasFlag(Circumstances.Speed)) forms.Add("“at 0.6 m/s”");
-        if (quantity.Takes.HasFlag(Circumstances.Pause)) forms.Add("“after 8 s”");
-        if (quantity.Takes.HasFlag(Circumstances.State)) forms.Add("“when fresh”");
-        if (quantity.Takes.HasFlag(Circumstances.Knot)) forms.Add("“on a loop knot”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Speed)) forms.Add("“at 0.6 m/s”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Pause)) forms.Add("“after 8 s”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.State)) forms.Add("“when fresh”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Knot)) forms.Add("“on a loop knot”");
         return forms.Count == 0 ? $"{quantity.Name} stands alone." : $"After {quantity.Name} may stand {string.Join(", ", forms)}.";
     }
 
     [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 
-    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|bend and spear|hook|shank|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook|shank|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex PartName();
 }

@@ -26,8 +26,8 @@ public static class QuantityTable
         .. Place("center of buoyancy", "where the lift of the water acts", Circumstances.State, (f, q) => f.Moments(q.State).CenterOfBuoyancyM),
         .. Place("balance point", "where the weight that is left in water acts", Circumstances.State, (f, q) => f.Moments(q.State).BalancePointM(Density(f))),
         .. Place("tow point", "where the leader pulls", None, (f, _) => f.Body.TowPointM),
-        new("mass center, behind eye", Dimension.Length, "how far behind the center of the eye the mass center lies, along the shank", 0.1 * MM, None, (f, _) => (f.Moments(WetState.Soaked).MassCenterM - f.Body.TowPointM).X),
-        new("mass center, below eye", Dimension.Length, "how far toward the point side of the eye the mass center lies", 0.1 * MM, None, (f, _) => -(f.Moments(WetState.Soaked).MassCenterM - f.Body.TowPointM).Z),
+        new("mass center, behind eye", Dimension.Length, "how far behind the center of the eye the mass center lies, along the shank", 0.1 * MM, None, (f, _) => (f.Moments(WetState.Soaked).MassCenterM - f.Body.TowPointM).X) { Phrase = "distance of the mass center behind the eye" },
+        new("mass center, below eye", Dimension.Length, "how far toward the point side of the eye the mass center lies", 0.1 * MM, None, (f, _) => -(f.Moments(WetState.Soaked).MassCenterM - f.Body.TowPointM).Z) { Phrase = "distance of the mass center below the eye" },
         new("hang angle", Dimension.Angle, "angle between the shank and the plumb line when the fly hangs from its eye in air", 2 * Degree, None, (f, _) => BalanceEngine.Hang(f.Body, f.Moments(WetState.Soaked).MassCenterM).ShankFromPlumbDeg * Degree),
         new("level-line keel", Dimension.Length, "how far the balance point lies on the keel side of a level line through the eye", 0.1 * MM, Circumstances.State, LevelLine),
 
@@ -43,9 +43,9 @@ public static class QuantityTable
         new("lean while sinking", Dimension.Angle, "how far it rolls on a slack line from the way it was meant to ride", 5 * Degree, Circumstances.State | Circumstances.Knot, (f, q) => f.Sink(q)?.LeanDeg * Degree),
         new("depth", Dimension.Length, "depth reached in a pause from rest, 5 s unless said", 20 * MM, Pause | Circumstances.State | Circumstances.Knot, (f, q) => f.Sink(q)?.DepthAfterM(q.PauseS ?? 5)),
 
-        new("rides as intended", Dimension.Share, "share of flies tied like it that ride within 30° of the way they were meant to", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.AsIntended),
-        new("leans", Dimension.Share, "share of flies tied like it that lean 30° to 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Leaning),
-        new("flips", Dimension.Share, "share of flies tied like it that lean over 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Flipped),
+        new("rides as intended", Dimension.Share, "share of flies tied like it that ride within 30° of the way they were meant to", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.AsIntended) { Phrase = "share of flies tied like it that ride as intended" },
+        new("leans", Dimension.Share, "share of flies tied like it that lean 30° to 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Leaning) { Phrase = "share of flies tied like it that lean" },
+        new("flips", Dimension.Share, "share of flies tied like it that lean over 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Flipped) { Phrase = "share of flies tied like it that flip" },
         new("righting range", Dimension.Angle, "how far the fly can be knocked over and still come back", 5 * Degree, Towed, (f, q) => f.FullState(q).Roll.RangeDeg * Degree),
         new("keel moment of", Dimension.Moment, "one part's say in which way up the fly rides: positive helps", 0.02 * GramMM, Towed, (f, q) => KeelMoment(f, q)),
 
@@ -96,14 +96,25 @@ public static class QuantityTable
 
     private static double? KeelMoment(FlyFigures fly, QuantityQuery query)
     {
-        LedgerEntry[] entries = [.. fly.FullState(query).Ledger.Where(e => string.Equals(e.Part, query.Part, StringComparison.OrdinalIgnoreCase))];
+        // The ledger counts the pieces of the hook one by one.
+        string[] names = [query.Part!, .. Part(fly, query)?.Pieces.Select(p => p.Name) ?? []];
+        LedgerEntry[] entries = [.. fly.FullState(query).Ledger.Where(e => names.Contains(e.Part, StringComparer.OrdinalIgnoreCase))];
         return entries.Length == 0 ? null : GramMM * entries.Sum(e => e.KeelMomentGmm);
     }
 
     private static IEnumerable<Quantity> Place(string name, string meaning, Circumstances takes, Func<FlyFigures, QuantityQuery, Vector3D?> of) =>
     [
-        new($"{name}, x", Dimension.Length, $"{meaning}: how far behind the front of the shank", 0.1 * MM, takes, (f, q) => of(f, q)?.X),
-        new($"{name}, y", Dimension.Length, $"{meaning}: how far to the side, toward the tyer's right looking forward along the shank", 0.1 * MM, takes, (f, q) => of(f, q)?.Y),
-        new($"{name}, z", Dimension.Length, $"{meaning}: how far above the shank's line in the vise; negative is toward the point", 0.1 * MM, takes, (f, q) => of(f, q)?.Z),
+        new($"{name}, x", Dimension.Length, $"{meaning}: how far behind the front of the shank", 0.1 * MM, takes, (f, q) => of(f, q)?.X)
+        {
+            Phrase = $"distance from the front of the shank to the {name}",
+        },
+        new($"{name}, y", Dimension.Length, $"{meaning}: how far to the side, toward the tyer's right looking forward along the shank", 0.1 * MM, takes, (f, q) => of(f, q)?.Y)
+        {
+            Phrase = $"distance of the {name} to the side",
+        },
+        new($"{name}, z", Dimension.Length, $"{meaning}: how far above the shank's line in the vise; negative is toward the point", 0.1 * MM, takes, (f, q) => of(f, q)?.Z)
+        {
+            Phrase = $"height of the {name} above the shank",
+        },
     ];
 }

@@ -34,7 +34,7 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
         {
             case YamlText { Value: var value } when !string.IsNullOrWhiteSpace(value):
                 return value.Trim();
-            case null:
+            case null or YamlSpoiled:
                 return null;
             case YamlText node:
                 errors.Add(node, $"“{key}” has no value.");
@@ -69,8 +69,8 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
     /// <summary>The items of a list; one value stands for a list of one.</summary>
     public ImmutableArray<YamlNode> Items(string key) => map.Find(key) switch
     {
-        null => [],
-        YamlList list => list.Items,
+        null or YamlSpoiled => [],
+        YamlList list => [.. list.Items.Where(i => i is not YamlSpoiled)],
         var one => [one],
     };
 

@@ -9,6 +9,9 @@ internal abstract record YamlNode(int Line, int Column);
 /// <param name="IsQuoted">Written in quotes: its text begins one column further on.</param>
 internal sealed record YamlText(string Value, bool IsBlock, bool IsQuoted, int Line, int Column) : YamlNode(Line, Column);
 
+/// <summary>Something stands here that was complained about already.</summary>
+internal sealed record YamlSpoiled(int Line, int Column) : YamlNode(Line, Column);
+
 internal sealed record YamlList(ImmutableArray<YamlNode> Items, int Line, int Column) : YamlNode(Line, Column);
 
 /// <param name="EndLine">The line on which whatever follows the map begins.</param>

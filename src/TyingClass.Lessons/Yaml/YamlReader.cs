@@ -75,7 +75,7 @@ internal sealed class YamlReader
         {
             _errors.Add(line, column, $"“*{alias.Value}” refers to another place (an alias). Write the value out.");
             _parser.MoveNext();
-            return null;
+            return new YamlSpoiled(line, column);
         }
 
         if (Current is NodeEvent { Anchor.IsEmpty: false } anchored)
@@ -120,6 +120,7 @@ internal sealed class YamlReader
             (int keyLine, int keyColumn) = ((int)Current.Start.Line, (int)Current.Start.Column);
             YamlNode? key = ReadNode(level + 1);
             YamlNode? value = ReadNode(level + 1);
+            if (key is YamlSpoiled) continue;
             if (key is not YamlText { Value: var name })
                 _errors.Add(keyLine, keyColumn, "A key must be a word or two, not a list or a group.");
             else if (entries.Any(e => e.Key == name))

@@ -33,7 +33,7 @@ internal sealed class HookBuilder
     /// <summary>Length of wire in the whole hook, m.</summary>
     public static double WireLengthM(ResolvedHook hook) =>
         2 * Math.PI * hook.RingRadiusM + hook.EyeLegM + hook.ShankM + hook.SpearM
-        + Bend(hook, 1).Sum(piece => piece.LengthM);
+        + Bend(hook, WirePiece.Arc, 8).Sum(piece => piece.LengthM);
 
     /// <param name="bareRunsM">Stretches of shank that no part hides from the water.</param>
     public static BodyPart Build(ResolvedHook hook, double? weighedKg, IEnumerable<(double FrontM, double RearM)> bareRunsM, int refinement)
@@ -65,13 +65,16 @@ internal sealed class HookBuilder
         return piece;
     }
 
-    // The bend from the shank's end round to the spear; share 1 gives about 8 pieces.
-    private static IEnumerable<WirePiece> Bend(ResolvedHook hook, int share)
+    private delegate IEnumerable<WirePiece> Cut(Vector3D centerM, Vector3D semiU, Vector3D semiV, double fromRad, double toRad, int pieces);
+
+    /// <summary>The bend from the shank's end round to the spear.</summary>
+    /// <param name="pieces">For half a turn; even.</param>
+    private static IEnumerable<WirePiece> Bend(ResolvedHook hook, Cut cut, int pieces)
     {
         double half = hook.GapeM / 2;
         if (hook.Bend != BendKind.Square)
         {
-            return WirePiece.Arc(At(hook.ShankM, -half), At(hook.BendDepthM, 0), At(0, half), Math.PI / 2, -Math.PI / 2, 8 * share);
+            return cut(At(hook.ShankM, -half), At(hook.BendDepthM, 0), At(0, half), Math.PI / 2, -Math.PI / 2, pieces);
         }
 
         double r = hook.BendDepthM;
@@ -79,9 +82,9 @@ internal sealed class HookBuilder
         WirePiece straight = new(At(hook.ShankM + r, -half), -Vector3D.UnitZ, hook.GapeM - 2 * r);
         return
         [
-            .. WirePiece.Arc(At(hook.ShankM, -r), u, v, Math.PI / 2, 0, 4 * share),
+            .. cut(At(hook.ShankM, -r), u, v, Math.PI / 2, 0, pieces / 2),
             straight,
-            .. WirePiece.Arc(At(hook.ShankM, r - hook.GapeM), u, v, 0, -Math.PI / 2, 4 * share),
+            .. cut(At(hook.ShankM, r - hook.GapeM), u, v, 0, -Math.PI / 2, pieces / 2),
         ];
     }
 
@@ -92,18 +95,22 @@ internal sealed class HookBuilder
         double radiusM = _hook.RingRadiusM;
         Vector3D center = _hook.TowPointM, along = _hook.EyeDirection, axis = Vector3D.Cross(along, Vector3D.UnitY);
         AddMass(2 * Math.PI * radiusM, center, axis, Torus.SpreadOf(radiusM, _hook.WireM / 2));
-        foreach (WirePiece piece in WirePiece.Arc(center, radiusM * along, radiusM * Vector3D.UnitY, 0, 2 * Math.PI, 4 * _refinement)) AddPieceDrag(piece);
+        // Opposite pieces lie alike to the water and pull alike, so each pair stands as one at the center: the ring's ten directions for the price of five.
+        foreach (WirePiece piece in WirePiece.Arc(center, radiusM * along, radiusM * Vector3D.UnitY, 0, Math.PI, 5 * _refinement))
+        {
+            AddPieceDrag(piece with { CentroidM = center, LengthM = 2 * piece.LengthM });
+        }
     }
 
     private void AddBend()
     {
         // Mass is cut finer than drag: it costs nothing when the fly is towed, and its inertia is then right within a percent.
-        foreach (WirePiece piece in Bend(_hook, 2 * _refinement))
+        foreach (WirePiece piece in Bend(_hook, WirePiece.Arc, 16 * _refinement))
         {
             AddMass(piece.LengthM, piece.CentroidM, piece.Direction, Cylinders.SpreadOf(_hook.WireM, piece.LengthM));
         }
 
-        foreach (WirePiece piece in Bend(_hook, _refinement)) AddPieceDrag(piece);
+        foreach (WirePiece piece in Bend(_hook, WirePiece.ArcForDrag, 2 * _refinement)) AddPieceDrag(piece);
     }
 
     private void AddStraight(Vector3D fromM, Vector3D toM)

@@ -1,0 +1,126 @@
+using System.CommandLine;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+
+namespace TyingClass.CommandLine;
+
+/// <summary>grade EXERCISE-ID FILE [--lessons DIR] [--json]: an answer against an exercise, as a first attempt.</summary>
+internal static class GradeVerb
+{
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        WriteIndented = true,
+        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    public static Command Command()
+    {
+        Argument<string> id = new("EXERCISE-ID") { Description = "The exercise, such as keel-03." };
+        Argument<FileInfo> file = new("FILE") { Description = "A recipe, or a text file with the answer." };
+        Option<DirectoryInfo?> lessons = LessonsFolder.Option();
+        Option<bool> json = new("--json") { Description = "Print one JSON object instead of text." };
+        Command command = new("grade", "Grade a recipe or an answer against an exercise.") { id, file, lessons, json };
+        command.SetAction(parsed => Run(
+            parsed.GetRequiredValue(id), parsed.GetRequiredValue(file), parsed.GetValue(lessons), parsed.GetValue(json), Console.Out, Console.Error));
+        return command;
+    }
+
+    private static int Run(string id, FileInfo file, DirectoryInfo? lessons, bool json, TextWriter output, TextWriter errors)
+    {
+        if (LessonsFolder.Find(lessons, errors) is not { } folder || !RecipeFile.TryReadText(file, errors, out string? answer))
+        {
+            return ExitCodes.InputError;
+        }
+
+        using CourseFolder course = new(folder);
+        if (!course.Current.TryFindExercise(id, out _, out Exercise exercise))
+        {
+            errors.WriteLine($"{folder}:1:1: There is no exercise “{id}” in these lessons.");
+            foreach (AuthorError problem in course.Current.Problems)
+            {
+                errors.WriteLine(problem);
+            }
+
+            return ExitCodes.InputError;
+        }
+
+        GradeResult grade = Grader.Grade(exercise, answer, failedAttempts: 0);
+        if (json)
+        {
+            output.WriteLine(JsonSerializer.Serialize(Shape(exercise, grade), Options));
+        }
+
+        if (!grade.IsAttempt)
+        {
+            foreach (AnswerProblem problem in grade.Problems)
+            {
+                errors.WriteLine($"{file}:{problem.Line}:{problem.Column}: {problem.Text}");
+            }
+
+            return ExitCodes.InputError;
+        }
+
+        if (!json)
+        {
+            WriteText(exercise, grade, output);
+        }
+
+        return grade.Passed || grade.AwaitsReview ? ExitCodes.AllIsWell : ExitCodes.FallsShort;
+    }
+
+    private static object Shape(Exercise exercise, GradeResult grade) => new
+    {
+        Exercise = exercise.Id,
+        grade.IsAttempt,
+        grade.Passed,
+        grade.AwaitsReview,
+        grade.EngineVersion,
+        Problems = grade.Problems.Select(p => new { p.Line, p.Column, p.Path, p.Text }),
+        Feedback = grade.Feedback is { } f
+            ? new
+            {
+                f.WhatItWouldDo,
+                Goals = f.Goals.Select(g => new { g.Asked, g.Reached, g.Met }),
+                f.Why,
+                f.WhereToLook,
+                f.Misreading,
+                Cautions = f.Cautions.ToArray(),
+            }
+            : null,
+    };
+
+    private static void WriteText(Exercise exercise, GradeResult grade, TextWriter output)
+    {
+        output.WriteLine($"{exercise.Title}: {(grade.AwaitsReview ? "for a person to read" : grade.Passed ? "passed" : "not yet")}");
+        if (grade.Feedback is not { } feedback)
+        {
+            return;
+        }
+
+        output.WriteLine(feedback.WhatItWouldDo);
+        if (feedback.Misreading is { } misreading)
+        {
+            output.WriteLine(misreading);
+        }
+
+        foreach (GoalResult goal in feedback.Goals)
+        {
+            output.WriteLine($"  {(goal.Met ? "met    " : "not met")}  {goal.Asked}: {goal.Reached}");
+        }
+
+        output.WriteLine(feedback.Why);
+        if (feedback.WhereToLook is { } look)
+        {
+            output.WriteLine(look);
+        }
+
+        foreach (string caution in feedback.Cautions)
+        {
+            output.WriteLine($"Take care: {caution}");
+        }
+    }
+}

@@ -1,0 +1,105 @@
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Flies;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Labels;
+using TyingClass.Drawing.Marks;
+using TyingClass.Drawing.Svg;
+using TyingClass.Recipes.Reports;
+
+namespace TyingClass.Drawing.Plates;
+
+/// <summary>What every picture of a whole fly shares: marks, labels, and the foot with flow, scale and words.</summary>
+internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(options)
+{
+    protected SolvedFly Fly => fly;
+
+    protected BalanceReport Report => fly.Report;
+
+    protected StateReport State { get; } = fly.Report.State(options.State);
+
+    protected Scene Scene { get; set; } = null!;
+
+    protected List<Mark> Marks { get; } = [];
+
+    /// <summary>Everything that must be in view, before words.</summary>
+    protected Box Content { get; set; }
+
+    // Letters of room for words above and below a frame that must not depend on where they fall.
+    private const double FixedGutter = 4.5;
+
+    protected double MarkRadiusMm => 0.46 * LetterMm;
+
+    /// <summary>Words beside the flow arrow; null where no water flows.</summary>
+    protected virtual string? FlowWords => null;
+
+    protected abstract string CaptionWords { get; }
+
+    /// <summary>The content with a letter or so on each side, and never much narrower than tall.</summary>
+    public double NaturalWidthMm => Math.Max(Math.Max(Content.Width / (1 - LetterShare * 5.2), 1.05 * Content.Height), 12);
+
+    public override void DrawInside(SvgCanvas canvas)
+    {
+        OpenPage(canvas);
+        Ink ink = new(canvas, PenMm);
+        DrawBehind(ink);
+        canvas.Open("g", ("class", "fly-body"));
+        Scene.Draw(ink);
+        canvas.Close();
+        DrawOver(ink);
+        foreach (Mark mark in Marks)
+            mark.Draw(ink, MarkRadiusMm);
+        DrawLabels(canvas);
+        DrawFoot(canvas);
+        canvas.Close();
+    }
+
+    protected bool Shows(MarkSet kind) => Options.Marks.HasFlag(kind);
+
+    protected abstract void DrawBehind(Ink ink);
+
+    protected abstract void DrawOver(Ink ink);
+
+    /// <summary>Words beyond the marks' own names, and places that no words may cover. Called once the width, so the letter, is known.</summary>
+    protected abstract void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept);
+
+    protected void AddMark(View view, MarkSet kind, string name, Vector3D? hookMm)
+    {
+        if (Shows(kind) && hookMm is { } at)
+            Marks.Add(new Mark(name, kind, view.At(at)));
+    }
+
+    protected void Compose(double width)
+    {
+        double letter = LetterShare * width, left = Content.Left - (width - Content.Width) / 2, right = left + width;
+        Window = new Box(left, Content.Top, right, Content.Bottom);
+        Occupancy occupancy = new(Content.Grown(letter), 0.4 * letter, Scene.Pieces.Select(p => p.Outline));
+        List<LabelWish> wishes = [];
+        List<Box> kept = [];
+        Furnish(occupancy, wishes, kept);
+        wishes.AddRange(Marks.Select(m => new LabelWish(m.Name, m.Name, m.At, 1.1 * MarkRadiusMm)));
+        double gutter = (Options.FrameAllSpeeds ? FixedGutter : 12) * letter;
+        Box page = new(left + 0.3 * letter, Content.Top - gutter, right - 0.3 * letter, Content.Bottom + gutter);
+        Labels = new LabelPlacer(Content, page, letter, occupancy, kept).Place(wishes);
+        Box all = Options.FrameAllSpeeds ? page : Labels.Aggregate(kept.Aggregate(Content, (box, k) => box.With(k)), (box, l) => box.With(l.Box));
+        Window = new Box(left, all.Top - 0.8 * letter, right, all.Bottom + 0.6 * letter + FootHeight(letter));
+    }
+
+    private bool HasStrip => (Shows(MarkSet.Flow) && FlowWords is not null) || Shows(MarkSet.ScaleBar);
+
+    private double FootHeight(double letter) => (HasStrip ? 1.9 : 0.2) * letter + (Options.Caption ? 2.9 * letter : 0);
+
+    private void DrawFoot(SvgCanvas canvas)
+    {
+        double letter = LetterMm, y = Window.Bottom - FootHeight(letter) + 1.2 * letter;
+        if (Shows(MarkSet.Flow) && FlowWords is { } flow)
+            Strip.DrawFlow(canvas, Window.Left + letter, y, letter, PenMm, flow);
+        if (Shows(MarkSet.ScaleBar))
+            Strip.DrawScaleBar(canvas, Window.Right - letter, y, Window.Width, letter, PenMm, Options.Units);
+        if (!Options.Caption)
+            return;
+        double room = Window.Width / letter - 2, x = Window.Center.X;
+        Say(canvas, Fitted(fly.Recipe.Name, room), new Point(x, Window.Bottom - 2.1 * letter), "middle", "name", "fly-label fly-name");
+        Say(canvas, Fitted(CaptionWords, room), new Point(x, Window.Bottom - 0.8 * letter), "middle", "caption", "fly-label fly-caption");
+    }
+}

@@ -1,0 +1,76 @@
+using TyingClass.Balance.Geometry;
+using TyingClass.Drawing.Flies;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Labels;
+using TyingClass.Drawing.Words;
+using TyingClass.Recipes.Reports;
+using Attitude = TyingClass.Drawing.Geometry.Attitude;
+
+namespace TyingClass.Drawing.Plates;
+
+/// <summary>The fly hung from its eye in air against a plumb line: the test that anyone can do at the bench.</summary>
+internal sealed class HangPlate : FlyPlate
+{
+    private const double SmallestArcDeg = 2;
+
+    private readonly Point down = new(0, 1);
+    private readonly Point shankFront, shankWay;
+
+    public HangPlate(SolvedFly fly, DrawingOptions options)
+        : base(fly, options)
+    {
+        View view = new(Attitude.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
+        Scene = new Scene(new Anatomy(fly, view, -Vector3D.UnitZ));
+        shankFront = view.At(Vector3D.Zero);
+        shankWay = view.Along(Vector3D.UnitX).Unit();
+        AddMark(view, MarkSet.TowPoint, "tow point", Report.TowPointMm);
+        AddMark(view, MarkSet.MassCenter, "mass center", Report.MassCenterMm);
+        double knot = LineArt.KnotMm(fly), loop = LineArt.LoopHalfMm(fly);
+        Content = Scene.Frame.With(new Point(0, -LeaderMm)).With(Box.Around(new Point(0, -0.6 * knot), 2.4 * loop, 2.4 * loop)).With(shankFront + shankWay * ReachMm).With(shankFront + down * ReachMm);
+        Compose(NaturalWidthMm);
+    }
+
+    public override string Kind => "hang";
+
+    public override string Title => $"{Fly.Recipe.Name}: hung from its eye";
+
+    public override string Description =>
+        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Wording.Length((Report.MassCenterMm - Report.TowPointMm).Length, Options.Units)} below it. "
+        + $"The shank stands {Wording.Number(Report.Hang.ShankFromPlumbDeg, 1)}° off the plumb line. It weighs {Wording.Mass(Report.MassG, Options.Units)}.";
+
+    protected override string CaptionWords => $"hung dry from its eye, shank {Words} off plumb";
+
+    private string Words => Wording.Angle(Report.Hang.ShankFromPlumbDeg);
+
+    private double LeaderMm => LineArt.KnotMm(Fly) + Math.Max(4, 0.12 * Scene.Frame.Height);
+
+    private double ReachMm => 1e3 * Fly.Built.Hook.ShankM * 1.25;
+
+    private bool HasArc => Report.Hang.ShankFromPlumbDeg >= SmallestArcDeg;
+
+    protected override void DrawBehind(Ink ink)
+    {
+        LineArt.Draw(ink, Fly, new Point(0, -1), LeaderMm);
+        LineArt.Rule(ink, "fly-plumb", "plumb line", new Point(0, 0), new Point(0, Content.Bottom), 0.8, LineArt.Dashes(LetterMm));
+    }
+
+    protected override void DrawOver(Ink ink)
+    {
+        if (!HasArc)
+            return;
+        string fine = $"{Svg.SvgCanvas.N(0.3 * LetterMm)} {Svg.SvgCanvas.N(0.3 * LetterMm)}";
+        LineArt.Rule(ink, "fly-own-line", "shank", shankFront, shankFront + shankWay * ReachMm, 0.7, fine);
+        LineArt.Rule(ink, "fly-own-line", "upright", shankFront, shankFront + down * ReachMm, 0.7, fine);
+        LineArt.Arc(ink, "shank from plumb", shankFront, 0.92 * ReachMm, down, shankWay);
+    }
+
+    protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
+    {
+        if (HasArc)
+            wishes.Add(new LabelWish($"{Words} off plumb", "shank from plumb", shankFront + (down + shankWay).Unit() * (0.92 * ReachMm), 0.2 * LetterMm));
+        wishes.Add(new LabelWish("plumb line", "plumb line", new Point(0, 0.93 * Content.Bottom), 0.15 * LetterMm));
+        kept.AddRange(LineArt.Kept(Fly, new Point(0, -1), LeaderMm, LetterMm));
+        for (int i = 1; i <= 12; i++)
+            kept.Add(Box.Around(new Point(0, Content.Bottom * i / 12), 0.25 * LetterMm, 0.25 * LetterMm));
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Grading;
+
+namespace TyingClass.Storage.Attempts;
+
+/// <summary>One graded answer, kept as it was graded: a newer engine never changes it.</summary>
+public sealed record Attempt
+{
+    public required string Id { get; init; }
+
+    public required string PersonId { get; init; }
+
+    public required string ExerciseId { get; init; }
+
+    /// <summary>1 for a person's first attempt at this exercise, without gaps.</summary>
+    public required int Number { get; init; }
+
+    public required DateTimeOffset At { get; init; }
+
+    /// <summary>Exactly as typed.</summary>
+    public required string AnswerText { get; init; }
+
+    public required string EngineVersion { get; init; }
+
+    /// <summary>The exercise as it was asked.</summary>
+    public string ExerciseVersion { get; init; } = "";
+
+    public required bool Passed { get; init; }
+
+    public required bool AwaitsReview { get; init; }
+
+    /// <summary>With the goals it was graded against.</summary>
+    public Feedback? Feedback { get; init; }
+
+    /// <summary>Of the report it was graded with.</summary>
+    public ImmutableArray<KeptFigure> Figures { get; init; } = [];
+
+    /// <summary>What the goals were held against, SI.</summary>
+    public ImmutableArray<GradedFigure> GradedFigures { get; init; } = [];
+
+    /// <summary>Tub test: seen beside predicted.</summary>
+    public ImmutableArray<Observation> Observations { get; init; } = [];
+}
+
+/// <param name="Name">Ends in its unit: "keelHeightMm".</param>
+public readonly record struct KeptFigure(string Name, double Value);

@@ -1,0 +1,59 @@
+using LiteDB;
+using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Attempts;
+
+internal static class AttemptDocument
+{
+    public const string Collection = "attempts";
+
+    /// <summary>One person's work on one exercise; neither id may hold the separator.</summary>
+    public static string Slot(string personId, string exerciseId) => $"{personId}/{exerciseId}";
+
+    public static BsonDocument From(Attempt attempt) => new()
+    {
+        ["_id"] = attempt.Id,
+        ["personId"] = attempt.PersonId,
+        ["exerciseId"] = attempt.ExerciseId,
+        ["slot"] = Slot(attempt.PersonId, attempt.ExerciseId),
+        ["place"] = $"{Slot(attempt.PersonId, attempt.ExerciseId)}/{attempt.Number}",
+        ["number"] = attempt.Number,
+        ["atTicks"] = Ticks.From(attempt.At),
+        ["answer"] = attempt.AnswerText,
+        ["engine"] = attempt.EngineVersion,
+        ["exerciseVersion"] = attempt.ExerciseVersion,
+        ["passed"] = attempt.Passed,
+        ["awaitsReview"] = attempt.AwaitsReview,
+        ["feedback"] = FeedbackDocument.From(attempt.Feedback),
+        ["figures"] = Documents.ToArray(attempt.Figures, f => new BsonDocument { ["name"] = f.Name, ["value"] = f.Value }),
+        ["graded"] = Documents.ToArray(attempt.GradedFigures, g => new BsonDocument { ["quantity"] = g.Quantity, ["si"] = g.Si }),
+        ["observations"] = Documents.ToArray(attempt.Observations, o => new BsonDocument
+        {
+            ["quantity"] = o.Quantity,
+            ["predictedSi"] = o.PredictedSi,
+            ["observedSi"] = o.ObservedSi,
+            ["predicted"] = o.Predicted,
+            ["observed"] = o.Observed,
+        }),
+    };
+
+    public static Attempt ToAttempt(BsonDocument document) => new()
+    {
+        Id = document["_id"].AsString,
+        PersonId = document["personId"].AsString,
+        ExerciseId = document["exerciseId"].AsString,
+        Number = document["number"].AsInt32,
+        At = document["atTicks"].ToTime(),
+        AnswerText = document["answer"].AsString,
+        EngineVersion = document["engine"].AsString,
+        ExerciseVersion = document["exerciseVersion"].AsString,
+        Passed = document["passed"].AsBoolean,
+        AwaitsReview = document["awaitsReview"].AsBoolean,
+        Feedback = FeedbackDocument.ToFeedback(document["feedback"]),
+        Figures = document["figures"].ToList(f => new KeptFigure(f["name"].AsString, f["value"].AsDouble)),
+        GradedFigures = document["graded"].ToList(g => new GradedFigure(g["quantity"].AsString, g["si"].NumberOrNull())),
+        Observations = document["observations"].ToList(o => new Observation(
+            o["quantity"].AsString, o["predictedSi"].NumberOrNull(), o["observedSi"].NumberOrNull(), o["predicted"].AsString, o["observed"].AsString)),
+    };
+}

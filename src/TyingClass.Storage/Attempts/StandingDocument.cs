@@ -1,0 +1,32 @@
+using LiteDB;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Attempts;
+
+internal static class StandingDocument
+{
+    public static ILiteCollection<BsonDocument> Standings(ILiteDatabase db) => db.GetCollection("standings");
+
+    public static void Prepare(ILiteDatabase db) => Standings(db).EnsureIndex("personId", "$.personId");
+
+    public static BsonDocument From(Standing standing) => new()
+    {
+        ["_id"] = AttemptDocument.Slot(standing.PersonId, standing.ExerciseId),
+        ["personId"] = standing.PersonId,
+        ["exerciseId"] = standing.ExerciseId,
+        ["attempts"] = standing.Attempts,
+        ["failed"] = standing.Failed,
+        ["passed"] = standing.Passed,
+        ["awaitsReview"] = standing.AwaitsReview,
+        ["lastTicks"] = Ticks.From(standing.LastAt),
+    };
+
+    public static Standing ToStanding(BsonDocument document) => new(document["personId"].AsString, document["exerciseId"].AsString)
+    {
+        Attempts = document["attempts"].AsInt32,
+        Failed = document["failed"].AsInt32,
+        Passed = document["passed"].AsBoolean,
+        AwaitsReview = document["awaitsReview"].AsBoolean,
+        LastAt = document["lastTicks"].ToTime(),
+    };
+}

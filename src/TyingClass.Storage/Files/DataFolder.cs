@@ -1,0 +1,55 @@
+namespace TyingClass.Storage.Files;
+
+/// <summary>The one folder in which a running TyingClass keeps everything: database, keys, lock.</summary>
+public sealed record DataFolder
+{
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+
+    private DataFolder(string path) => Path = path;
+
+    /// <summary>Absolute.</summary>
+    public string Path { get; }
+
+    public string DatabasePath => System.IO.Path.Combine(Path, "class.db");
+
+    /// <summary>LiteDB names its log after the database.</summary>
+    public string LogPath => System.IO.Path.Combine(Path, "class-log.db");
+
+    public string LockPath => System.IO.Path.Combine(Path, "in-use.lock");
+
+    /// <summary>Keys that protect cookies and form tokens; readable by the owner only.</summary>
+    public string KeysPath => System.IO.Path.Combine(Path, "keys");
+
+    /// <summary>Creates what is missing.</summary>
+    /// <param name="path">Absolute, or relative to the current folder.</param>
+    /// <exception cref="StorageException">The folder cannot be made or written to.</exception>
+    public static DataFolder At(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        DataFolder folder = new(System.IO.Path.GetFullPath(path));
+        try
+        {
+            MakePrivate(folder.Path);
+            MakePrivate(folder.KeysPath);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new StorageException($"The data folder {folder.Path} cannot be made: {e.Message} Give another one with --data DIR.", e);
+        }
+
+        return folder;
+    }
+
+    // An existing folder keeps the mode its owner gave it; the keys never do.
+    private static void MakePrivate(string path)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(path);
+            return;
+        }
+
+        Directory.CreateDirectory(path, OwnerOnly);
+        if (System.IO.Path.GetFileName(path) == "keys") File.SetUnixFileMode(path, OwnerOnly);
+    }
+}

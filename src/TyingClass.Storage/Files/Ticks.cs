@@ -1,0 +1,11 @@
+using LiteDB;
+
+namespace TyingClass.Storage.Files;
+
+/// <summary>Times are kept as UTC ticks: LiteDB's own dates lose their zone and everything under a millisecond.</summary>
+internal static class Ticks
+{
+    public static BsonValue From(DateTimeOffset time) => time.UtcTicks;
+
+    public static DateTimeOffset ToTime(this BsonValue ticks) => new(ticks.AsInt64, TimeSpan.Zero);
+}

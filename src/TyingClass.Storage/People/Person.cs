@@ -1,0 +1,21 @@
+namespace TyingClass.Storage.People;
+
+public enum Role
+{
+    /// <summary>Someone with a browser and no account.</summary>
+    Guest,
+    Student,
+    Mentor,
+    Instructor,
+}
+
+/// <summary>Anyone whose work is kept.</summary>
+/// <param name="Id">Random; may stand in an address, opens nothing by itself.</param>
+/// <param name="Name">Chosen by the person; null for a guest who gave none. Any text: never markup.</param>
+/// <param name="PassphraseHash">As the framework's hasher wrote it; null for a guest.</param>
+/// <param name="Stamp">Changes with the passphrase: a sign-in made under an older one is void.</param>
+public sealed record Person(string Id, Role Role, string? Name, string? PassphraseHash, string Stamp, DateTimeOffset CreatedAt, DateTimeOffset LastSeenAt)
+{
+    /// <summary>The name, or a short label that tells unnamed guests apart.</summary>
+    public string Label => Name ?? $"Guest {Id[..4]}";
+}

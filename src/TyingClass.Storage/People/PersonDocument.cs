@@ -1,0 +1,31 @@
+using LiteDB;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.People;
+
+internal static class PersonDocument
+{
+    public const string Collection = "people";
+
+    /// <param name="secretHash">Of the secret in a guest's cookie; null for those who sign in.</param>
+    public static BsonDocument From(Person person, string? secretHash) => new()
+    {
+        ["_id"] = person.Id,
+        ["role"] = person.Role.ToString(),
+        ["name"] = person.Name,
+        ["passphraseHash"] = person.PassphraseHash,
+        ["stamp"] = person.Stamp,
+        ["secretHash"] = secretHash,
+        ["createdTicks"] = Ticks.From(person.CreatedAt),
+        ["lastSeenTicks"] = Ticks.From(person.LastSeenAt),
+    };
+
+    public static Person ToPerson(BsonDocument document) => new(
+        document["_id"].AsString,
+        Enum.Parse<Role>(document["role"].AsString),
+        document["name"].TextOrNull(),
+        document["passphraseHash"].TextOrNull(),
+        document["stamp"].AsString,
+        document["createdTicks"].ToTime(),
+        document["lastSeenTicks"].ToTime());
+}

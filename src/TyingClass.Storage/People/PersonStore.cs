@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.People;
+
+/// <summary>Guests now; students and mentors live in the same collection, so that attempts never change hands.</summary>
+public sealed class PersonStore
+{
+    public const int MostNameLength = 60;
+
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal PersonStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <returns>The new guest, and the secret for the guest's cookie: kept nowhere but there.</returns>
+    public (Person Guest, string Secret) AddGuest(string? name = null) => database.Write(db =>
+    {
+        DateTimeOffset now = time.GetUtcNow();
+        string secret = RandomId.NewSecret();
+        Person guest = new(RandomId.New(), Role.Guest, CleanName(name), null, RandomId.New(), now, now);
+        People(db).Insert(PersonDocument.From(guest, RandomId.Hash(secret)));
+        return (guest, secret);
+    });
+
+    public Person? FindGuest(string secret) => database.Read(db =>
+        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found ? PersonDocument.ToPerson(found) : null);
+
+    public Person? Find(string personId) => database.Read(db =>
+        People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null);
+
+    /// <summary>Everyone, oldest first.</summary>
+    public ImmutableArray<Person> All() => database.Read(db =>
+        People(db).FindAll().Select(PersonDocument.ToPerson).OrderBy(p => p.CreatedAt).ThenBy(p => p.Id, StringComparer.Ordinal).ToImmutableArray());
+
+    /// <summary>Trims, drops control characters, and takes blank as no name.</summary>
+    /// <returns>False when there is no such person.</returns>
+    public bool Rename(string personId, string? name) => database.Write(db =>
+    {
+        if (People(db).FindById(personId) is not { } document) return false;
+        document["name"] = CleanName(name);
+        return People(db).Update(document);
+    });
+
+    internal static void Prepare(ILiteDatabase db)
+    {
+        People(db).EnsureIndex("role", "$.role");
+        People(db).EnsureIndex("secretHash", "$.secretHash");
+    }
+
+    internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);
+
+    internal static string? CleanName(string? name)
+    {
+        if (name is null) return null;
+        string cleaned = string.Concat(name.Where(c => !char.IsControl(c))).Trim();
+        if (cleaned.Length > MostNameLength) cleaned = cleaned[..MostNameLength].TrimEnd();
+        return cleaned.Length == 0 ? null : cleaned;
+    }
+}

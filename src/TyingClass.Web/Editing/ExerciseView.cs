@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Attempts;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>Everything one exercise shows to one person.</summary>
+public sealed record ExerciseView
+{
+    private const int LongestQuote = 100;
+
+    public required Lesson Lesson { get; init; }
+
+    public required Exercise Exercise { get; init; }
+
+    public required Typed Typed { get; init; }
+
+    /// <summary>Why the answer could not be read.</summary>
+    public ImmutableArray<AnswerProblem> Problems { get; init; } = [];
+
+    /// <summary>What else happened to the form.</summary>
+    public string? Notice { get; init; }
+
+    /// <summary>In form mode.</summary>
+    public RecipeFormView? Form { get; init; }
+
+    /// <summary>Of the fly in the editor.</summary>
+    public IHtmlContent? Picture { get; init; }
+
+    /// <summary>The flies a question is about.</summary>
+    public ImmutableArray<AskedFly> Asked { get; init; } = [];
+
+    /// <summary>First to last.</summary>
+    public ImmutableArray<Attempt> Attempts { get; init; } = [];
+
+    /// <summary>The one whose feedback is shown.</summary>
+    public Attempt? Shown { get; init; }
+
+    /// <summary>True when the form stands in its lesson.</summary>
+    public bool InLesson { get; init; }
+
+    public bool Passed => Attempts.Any(a => a.Passed);
+
+    public int Failed => Attempts.Count(a => a is { Passed: false, AwaitsReview: false });
+
+    /// <summary>Rows for the text, so that a whole recipe is seen at once.</summary>
+    public int Rows => Math.Clamp(Typed.Text.Count(c => c == '\n') + 3, 12, 60);
+
+    /// <summary>The line an error stands in; null where there is none to point at.</summary>
+    public string? LineAt(AnswerProblem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        string? line = Typed.Mode == EditorMode.Plain ? null : Typed.Text.Split('\n').ElementAtOrDefault(problem.Line - 1)?.Trim();
+        return line?.Length > LongestQuote ? line[..LongestQuote] + "…" : line;
+    }
+
+    /// <summary>One for each failed attempt.</summary>
+    public IEnumerable<string> OpenHints => Exercise.Hints.Take(Failed);
+
+    /// <summary>The model answer is the reward of an answer, never a way around one.</summary>
+    public string? ModelAnswer => Attempts.Any(a => a.Passed || a.AwaitsReview) ? Exercise.ModelAnswer : null;
+}
+
+/// <param name="Picture">Null before there is an answer: it shows what the engine computed.</param>
+public sealed record AskedFly(RecipeCard Card, IHtmlContent? Picture);
+
+/// <param name="Kept">The attempt, when the answer was graded and kept.</param>
+/// <param name="View">The form again, when it was not; null for an exercise nobody knows.</param>
+public sealed record DeskResult(Attempt? Kept, ExerciseView? View, int Status = StatusCodes.Status200OK);

@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>One field of the recipe form.</summary>
+/// <param name="Path">As errors and recipes name it: "parts[0].size".</param>
+public sealed record FieldView(string Path, string Label)
+{
+    public string Value { get; init; } = "";
+
+    /// <summary>For a choice; the value is always among them.</summary>
+    public ImmutableArray<string> Options { get; init; } = [];
+
+    /// <summary>Offered while typing; anything else may be typed too.</summary>
+    public ImmutableArray<string> Suggestions { get; init; } = [];
+
+    public string Example { get; init; } = "";
+
+    /// <summary>A remark under the field: how far it may change, what was given.</summary>
+    public string? Note { get; init; }
+
+    public ImmutableArray<string> Errors { get; init; } = [];
+
+    /// <summary>Shown, not to be changed.</summary>
+    public bool Locked { get; init; }
+
+    /// <summary>Seldom used: folded away while empty.</summary>
+    public bool Rare { get; init; }
+
+    public string Name => AnswerPost.FieldPrefix + Path;
+
+    public string Id => IdOf(Path);
+
+    public string? DescribedBy => (Errors.IsEmpty, Note) switch
+    {
+        (true, null) => null,
+        (true, _) => $"{Id}-note",
+        (false, null) => $"{Id}-error",
+        _ => $"{Id}-error {Id}-note",
+    };
+
+    public static string IdOf(string path) => "f-" + string.Concat(path.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
+}
+
+/// <param name="Kind">As typed, known or not.</param>
+public sealed record PartView(int Index, string Kind, FieldView KindField, ImmutableArray<FieldView> Fields, ImmutableArray<string> Errors)
+{
+    public string Title => string.IsNullOrWhiteSpace(Kind) ? "part of no kind" : Kind;
+
+    /// <summary>Kind first; a kind that cannot be changed stands in the title already.</summary>
+    public IEnumerable<FieldView> Usual => [.. KindField.Locked ? [] : (FieldView[])[KindField], .. Fields.Where(f => !f.Rare)];
+
+    public bool RareOpen => Fields.Any(f => f.Rare && (f.Value.Length > 0 || !f.Errors.IsEmpty));
+}
+
+/// <summary>A recipe as a form.</summary>
+public sealed record RecipeFormView
+{
+    public required ImmutableArray<FieldView> Top { get; init; }
+
+    public required ImmutableArray<FieldView> Hook { get; init; }
+
+    public required ImmutableArray<PartView> Parts { get; init; }
+
+    public required ImmutableArray<FieldView> Fishing { get; init; }
+
+    /// <summary>Keys no recipe has, kept so that they can be seen and mended.</summary>
+    public required ImmutableArray<FieldView> Unknown { get; init; }
+
+    /// <summary>Kinds that may be added; empty when the list of parts is fixed.</summary>
+    public required ImmutableArray<string> KindsToAdd { get; init; }
+
+    public bool PartsMayChange => !KindsToAdd.IsEmpty;
+}

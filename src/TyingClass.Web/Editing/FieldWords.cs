@@ -1,0 +1,63 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>How the form words each key of a recipe. What a key means is the parser's to say.</summary>
+internal static class FieldWords
+{
+    public static readonly ImmutableArray<string> HookKeys = ["size", "shank", "wire", "gape", "eye", "bend", "mass"];
+    public static readonly ImmutableArray<string> FishingKeys = ["leader", "knot", "water", "speed"];
+
+    private static readonly FrozenDictionary<string, FieldView> Known = new[]
+    {
+        new FieldView("recipe", "Name of the fly") { Example = "Slate Minnow" },
+        new FieldView("intent", "Meant to ride") { Options = ["point down", "point up"] },
+        new FieldView("hook.size", "Size") { Example = "6 or 1/0" },
+        new FieldView("hook.shank", "Shank") { Example = "4XL or 22 mm", Suggestions = ["standard", "1XL", "2XL", "3XL", "4XL", "1XS", "2XS"] },
+        new FieldView("hook.wire", "Wire") { Example = "2XH or 0.8 mm", Suggestions = ["standard", "1XH", "2XH", "1XF", "2XF"] },
+        new FieldView("hook.gape", "Gape") { Example = "8.5 mm" },
+        new FieldView("hook.eye", "Eye") { Example = "down 25°", Suggestions = ["straight", "up", "down", "down 25°", "jig 45°", "jig 60°", "jig 90°"] },
+        new FieldView("hook.bend", "Bend") { Options = ["", "round", "long", "square"] },
+        new FieldView("hook.mass", "Mass, weighed") { Example = "0.21 g" },
+        new FieldView("fishing.leader", "Leader") { Example = "0.25 mm or 8 lb", Suggestions = ["0.20 mm", "0.25 mm", "0.30 mm", "8 lb nylon", "8 lb fluorocarbon"] },
+        new FieldView("fishing.knot", "Knot") { Options = ["", "loop", "cinched"] },
+        new FieldView("fishing.water", "Water") { Example = "fresh 12 °C", Suggestions = ["fresh 12 °C", "sea 12 °C"] },
+        new FieldView("fishing.speed", "Speed") { Example = "0.4 m/s" },
+        new FieldView("part", "Kind") { Options = PartWords.Kinds },
+        new FieldView("material", "Material") { Example = "brass" },
+        new FieldView("density", "Density, if not listed") { Example = "8500 kg/m³", Rare = true },
+        new FieldView("size", "Size") { Example = "5.6 mm" },
+        new FieldView("diameter", "Diameter") { Example = "6 mm" },
+        new FieldView("turns", "Turns") { Example = "18" },
+        new FieldView("length", "Length") { Example = "45 mm" },
+        new FieldView("mass", "Mass") { Example = "0.10 g" },
+        new FieldView("at", "From") { Example = "6 mm" },
+        new FieldView("to", "To") { Example = "22 mm" },
+        new FieldView("side", "Side of the shank") { Options = ["", "top", "under", "around"] },
+        new FieldView("tied", "Tied down") { Options = ["", "front", "both ends"] },
+        new FieldView("side offset", "Off to one side by") { Example = "0.3 mm", Rare = true },
+        new FieldView("clocked", "Turned about the shank by") { Example = "10°", Rare = true },
+    }.ToFrozenDictionary(f => f.Path);
+
+    /// <summary>A field of the hook, the fishing or the whole.</summary>
+    public static FieldView For(string path) => Known.TryGetValue(path, out FieldView? known) ? known : new FieldView(path, path);
+
+    /// <summary>A field of a part of a kind; the kind may be unknown.</summary>
+    public static FieldView ForPart(int index, string key, PartKind? kind)
+    {
+        FieldView field = For(key) with { Path = $"parts[{index}].{key}" };
+        if (kind is not { } known) return field;
+        return key switch
+        {
+            "side" => field with { Options = ["", .. PartKeys.SidesFor(known).Select(s => s.ToString().ToLowerInvariant())] },
+            "material" => field with { Suggestions = [.. Materials.All.Where(m => m.Suits.Contains(known)).Select(m => m.Name)] },
+            "diameter" when known == PartKind.Wraps => field with { Label = "Wire", Example = "0.025 in" },
+            "size" when known == PartKind.DumbbellEyes => field with { Label = "Size of one eye" },
+            _ => field,
+        };
+    }
+}

@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>Lays a draft out as a form, with each error at its field and what the exercise allows beside it.</summary>
+internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<AnswerProblem> problems, EditRules rules)
+{
+    private readonly HashSet<string> shown = new(StringComparer.Ordinal);
+
+    public RecipeFormView Build()
+    {
+        ImmutableArray<FieldView> top = Group("", ["recipe", "intent"]);
+        ImmutableArray<FieldView> hook = Group("hook.", FieldWords.HookKeys);
+        ImmutableArray<PartView> parts = [.. Enumerable.Range(0, draft.PartCount).Select(Part)];
+        ImmutableArray<FieldView> fishing = Group("fishing.", FieldWords.FishingKeys);
+        return new RecipeFormView
+        {
+            Top = top,
+            Hook = hook,
+            Parts = parts,
+            Fishing = fishing,
+            Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
+            KindsToAdd = rules.KindsToAdd,
+        };
+    }
+
+    private ImmutableArray<FieldView> Group(string prefix, ImmutableArray<string> keys) =>
+        [.. keys.Select(key => Finish(FieldWords.For(prefix + key))).Where(IsWorthShowing)];
+
+    private PartView Part(int index)
+    {
+        string path = $"parts[{index}]";
+        string kindTyped = draft.Get($"{path}.part") ?? "";
+        PartKind? kind = PartWords.Find(kindTyped);
+        FieldView kindField = Finish(FieldWords.ForPart(index, "part", kind));
+        IEnumerable<string> keys = (kind is { } known ? PartKeys.For(known) : PartKeys.All).Concat(draft.Fields(path).Select(f => f.Key)).Distinct().Where(k => k != "part");
+        return new PartView(
+            index, kindTyped, kindField,
+            [.. keys.Select(key => Finish(FieldWords.ForPart(index, key, kind))).Where(IsWorthShowing)],
+            ErrorsAt(path));
+    }
+
+    private FieldView Finish(FieldView field)
+    {
+        shown.Add(field.Path);
+        string value = draft.Get(field.Path) ?? "";
+        bool locked = rules.IsLocked(field.Path, value);
+        return field with
+        {
+            Value = value,
+            Options = field.Options.IsEmpty || field.Options.Contains(value) ? field.Options : [value, .. field.Options],
+            Errors = ErrorsAt(field.Path),
+            Locked = locked,
+            Note = locked ? null : rules.NoteOn(field.Path, value),
+        };
+    }
+
+    // Where little may be changed, the empty fields would only be noise.
+    private static bool IsWorthShowing(FieldView field) => !field.Locked || field.Value.Length > 0 || !field.Errors.IsEmpty;
+
+    private ImmutableArray<string> ErrorsAt(string path) => [.. problems.Where(p => p.Path == path).Select(p => p.Text)];
+}

@@ -1,0 +1,20 @@
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>What stands in the editor before anything is typed.</summary>
+internal static class StartText
+{
+    private static readonly RecipeDraft Blank = RecipeDraft.Empty.With("recipe", "My fly").With("intent", "point down").With("hook.size", "6");
+
+    public static Typed For(Exercise exercise) =>
+        !IsRecipe(exercise) ? Typed.Plain("")
+        : exercise.RecipeText is { } given ? Typed.FormIfPossible(given)
+        : Typed.AsForm(WithWhatIsFixed(exercise));
+
+    public static bool IsRecipe(Exercise exercise) => exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose;
+
+    private static RecipeDraft WithWhatIsFixed(Exercise exercise) =>
+        exercise.Fixed.Where(f => f.Words.Length == 1).Aggregate(Blank, (draft, rule) => draft.With(rule.Path, rule.Words[0]));
+}

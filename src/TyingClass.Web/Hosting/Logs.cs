@@ -1,0 +1,14 @@
+namespace TyingClass.Web.Hosting;
+
+/// <summary>A quiet console: what is printed at the start must not scroll away under the framework's own notes.</summary>
+internal static class Logs
+{
+    public static void Configure(ILoggingBuilder logging)
+    {
+        logging.AddFilter("Microsoft", LogLevel.Warning);
+        // Keys at rest are guarded by the folder's mode; said in the README, not at every start.
+        logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        // A stale form is met with a page of its own; it is no event for the console.
+        logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.None);
+    }
+}

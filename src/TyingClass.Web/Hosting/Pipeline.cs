@@ -1,0 +1,31 @@
+using TyingClass.Drawing;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Hosting;
+
+/// <summary>The order every request goes through.</summary>
+internal static class Pipeline
+{
+    public static void Use(WebApplication app)
+    {
+        app.UseMiddleware<SecurityHeaders>();
+        app.UseExceptionHandler("/problem/500");
+        app.UseStatusCodePagesWithReExecute("/problem/{0}");
+        app.UseMiddleware<BodyLimit>();
+        app.UseStaticFiles(new StaticFileOptions
+        {
+            // Addresses carry a version, so a file may be kept a year.
+            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = file.Context.Request.Query.ContainsKey("v") ? "public, max-age=31536000, immutable" : "public, max-age=3600",
+        });
+        app.UseRouting();
+        app.UseAuthentication();
+        app.UseAuthorization();
+        app.UseRateLimiter();
+        app.MapGet("/css/drawing.css", (HttpContext context) =>
+        {
+            context.Response.Headers.CacheControl = "public, max-age=3600";
+            return Results.Text(DrawingStyle.Css, "text/css");
+        });
+        app.MapRazorPages();
+    }
+}

@@ -1,0 +1,72 @@
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.Extensions.WebEncoders;
+using TyingClass.Lessons.Courses;
+using TyingClass.Storage;
+using TyingClass.Storage.People;
+using TyingClass.Web.Editing;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Pictures;
+using TyingClass.Web.Progress;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Hosting;
+
+internal static class Services
+{
+    public static void Add(IServiceCollection services, Places places, bool newCode)
+    {
+        services.AddSingleton(places);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
+        services.AddHostedService(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        AddCourse(services, places);
+        AddPeople(services, places);
+        AddPages(services);
+    }
+
+    private static void AddCourse(IServiceCollection services, Places places)
+    {
+        services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
+        services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
+        services.AddScoped<FlyPictures>();
+        services.AddScoped<ExerciseDesk>();
+        services.AddScoped<CourseProgress>();
+        services.AddScoped<ClassRegister>();
+    }
+
+    private static void AddPeople(IServiceCollection services, Places places)
+    {
+        services.AddHttpContextAccessor();
+        services.AddScoped<Visitor>();
+        services.AddScoped<InstructorSignIn>();
+        services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
+        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
+        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(InstructorSignIn.Configure);
+        services.AddAuthorizationBuilder().AddPolicy(InstructorSignIn.Policy, policy => policy.RequireRole(nameof(Role.Instructor)));
+        services.AddRateLimiter(SignInLimit.Configure);
+        services.AddAntiforgery(options =>
+        {
+            options.Cookie.Name = "tying-form";
+            options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        });
+    }
+
+    private static void AddPages(IServiceCollection services)
+    {
+        services.AddRouting(options => options.LowercaseUrls = true);
+        services.AddRazorPages(options =>
+        {
+            options.Conventions.AuthorizeFolder("/Register", InstructorSignIn.Policy);
+            // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
+            options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
+            options.Conventions.ConfigureFilter(new FormTokenFilter());
+        });
+        // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
+        services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
+    }
+}

@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Web.Editing;
+
+namespace TyingClass.Web.Pages.Lessons;
+
+public sealed class LessonModel(ICourseSource course, ExerciseDesk desk) : PageModel
+{
+    public Lesson Lesson { get; private set; } = null!;
+
+    public Lesson? Before { get; private set; }
+
+    public Lesson? After { get; private set; }
+
+    public IActionResult OnGet(string slug)
+    {
+        Course now = course.Current;
+        if (!now.TryFindLesson(slug, out Lesson lesson)) return NotFound();
+        Lesson = lesson;
+        int index = now.Lessons.IndexOf(lesson);
+        Before = now.Lessons.ElementAtOrDefault(index - 1);
+        After = now.Lessons.ElementAtOrDefault(index + 1);
+        return Page();
+    }
+
+    public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id) is { } view ? view with { InLesson = true } : null;
+}

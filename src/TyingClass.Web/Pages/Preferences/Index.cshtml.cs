@@ -1,0 +1,44 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Drawing;
+using TyingClass.Storage;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Preferences;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.Preferences;
+
+public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, IKeepsTyped
+{
+    [BindProperty(Name = "name")]
+    public string? Name { get; set; }
+
+    [BindProperty(Name = "units")]
+    public UnitSystem Units { get; set; }
+
+    [BindProperty(Name = "theme")]
+    public Theme Theme { get; set; }
+
+    public bool Saved { get; private set; }
+
+    public void OnGet(bool kept)
+    {
+        (Units, Theme) = Look.Of(Request);
+        (Name, Saved) = (visitor.Person?.Name, kept);
+    }
+
+    public IActionResult OnPost()
+    {
+        new Look(Units, Theme).Write(HttpContext);
+        bool named = !string.IsNullOrWhiteSpace(Name);
+        if (visitor.Person is { } person) store.People.Rename(person.Id, Name);
+        else if (named) visitor.PersonOrNewGuest(Name);
+        return LocalRedirect("/preferences?kept=true");
+    }
+
+    public IActionResult ShowAgain()
+    {
+        ModelState.AddModelError("name", "The form had gone stale and nothing was kept. What you chose stands below: send it again.");
+        return Page();
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Frozen;
+using TyingClass.Drawing;
+using TyingClass.Recipes.Reports;
+
+namespace TyingClass.Web.Pictures;
+
+internal delegate string Plate(SolvedFly fly, DrawingOptions options);
+
+/// <summary>The views a lesson may ask for, by the words it asks with.</summary>
+internal static class Plates
+{
+    private static readonly FrozenDictionary<string, Plate> ByName = new Dictionary<string, Plate>(StringComparer.OrdinalIgnoreCase)
+    {
+        ["side"] = FlyDrawing.Side,
+        ["front"] = FlyDrawing.Front,
+        ["hang"] = FlyDrawing.Hang,
+        ["pitch"] = Curves.PitchAgainstSpeed,
+        ["keel height"] = Curves.KeelHeightAgainstSpeed,
+        ["righting"] = Curves.Righting,
+        ["depth"] = Curves.DepthInPause,
+        ["lean"] = Curves.LeanHistogram,
+        ["ledger"] = Curves.Ledger,
+    }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    public static Plate? Find(string view) => ByName.GetValueOrDefault(view);
+}

@@ -1,0 +1,49 @@
+using Microsoft.Playwright;
+using Xunit;
+
+namespace TyingClass.Browser.Tests;
+
+/// <summary>Debian's Chromium, driven for all stories. Missing, it fails the tests and says how to get it: they are never skipped.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright? _playwright;
+    private IBrowser? _browser;
+
+    public async ValueTask InitializeAsync()
+    {
+        string path = Environment.GetEnvironmentVariable("CHROMIUM") ?? "/usr/bin/chromium";
+        Assert.True(File.Exists(path), $"There is no Chromium at {path}. Run tests/run, which installs it, or set CHROMIUM to where it is.");
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = path,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    /// <summary>A visitor with cookies of their own.</summary>
+    public async Task<IPage> NewVisitorAsync(string address, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool scripting = true)
+    {
+        IBrowserContext context = await (_browser ?? throw new InvalidOperationException("No browser.")).NewContextAsync(new BrowserNewContextOptions
+        {
+            BaseURL = address,
+            ViewportSize = new ViewportSize { Width = width, Height = 900 },
+            ColorScheme = scheme,
+            JavaScriptEnabled = scripting,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        IPage page = await context.NewPageAsync();
+        page.SetDefaultTimeout(60_000);
+        return page;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.DisposeAsync();
+        }
+
+        _playwright?.Dispose();
+    }
+}

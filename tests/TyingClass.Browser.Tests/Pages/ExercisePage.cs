@@ -1,0 +1,34 @@
+using System.Text.RegularExpressions;
+using Microsoft.Playwright;
+using TyingClass.Lessons.Exercises;
+
+namespace TyingClass.Browser.Tests.Pages;
+
+/// <summary>One exercise as a student meets it.</summary>
+internal sealed class ExercisePage(IPage page)
+{
+    public ILocator Feedback => page.Locator("#feedback");
+
+    public Task OpenAsync(Exercise exercise) => page.GotoAsync($"/exercises/{exercise.Id}");
+
+    public Task SubmitAsync() => page.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
+
+    public async Task WriteRecipeAsync(string text)
+    {
+        ILocator asText = page.GetByRole(AriaRole.Button, new() { Name = "Show as text" });
+        if (await asText.CountAsync() > 0)
+        {
+            await asText.ClickAsync();
+        }
+
+        await page.Locator("textarea.recipe-text").FillAsync(text);
+    }
+
+    public Task WaitForAttemptAsync(int number) =>
+        Feedback.GetByRole(AriaRole.Heading, new() { NameRegex = new Regex($"^Attempt {number}:") }).WaitForAsync();
+
+    public Task<string> FeedbackTextAsync() => Feedback.InnerTextAsync();
+
+    /// <summary>The four parts, in order.</summary>
+    public Task<IReadOnlyList<string>> FeedbackHeadingsAsync() => Feedback.Locator(".finding h3").AllInnerTextsAsync();
+}

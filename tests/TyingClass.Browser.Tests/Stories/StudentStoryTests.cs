@@ -1,0 +1,73 @@
+using Microsoft.Playwright;
+using TyingClass.Browser.Tests.Pages;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using Xunit;
+
+namespace TyingClass.Browser.Tests.Stories;
+
+[Collection(BrowserCollection.Name)]
+public sealed class StudentStoryTests(RunningApp app, Chromium browser)
+{
+    [Fact]
+    public async Task Student_SubmitsAFlyThatFlips_ReadsWhyRepairsItAndTheInstructorSeesBothAttempts()
+    {
+        (Lesson lesson, Exercise repair) = FirstRepair();
+        IPage student = await browser.NewVisitorAsync(app.Address, width: 390);
+
+        // She opens the lesson and goes on to its repair.
+        await student.GotoAsync($"/lessons/{lesson.Slug}");
+        await student.Locator($"#exercise-{repair.Id}").GetByRole(AriaRole.Link, new() { Name = "Work on it" }).ClickAsync();
+        ExercisePage exercise = new(student);
+
+        // She submits the fly as it is given, and it flips.
+        await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(1);
+        Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], await exercise.FeedbackHeadingsAsync());
+        string feedback = await exercise.FeedbackTextAsync();
+        Assert.Contains("flip", feedback, StringComparison.Ordinal);
+        Assert.Contains("g·mm", feedback, StringComparison.Ordinal);
+        Assert.Contains("not met", feedback, StringComparison.Ordinal);
+
+        // She mends it and passes.
+        await exercise.WriteRecipeAsync(repair.ModelAnswer!);
+        await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(2);
+        feedback = await exercise.FeedbackTextAsync();
+        Assert.DoesNotContain("not met", feedback, StringComparison.Ordinal);
+
+        // The instructor comes in with the code the console printed, and opens her cell.
+        IPage instructor = await browser.NewVisitorAsync(app.Address);
+        await instructor.GotoAsync("/sign-in");
+        await instructor.GetByLabel("One-time code").FillAsync(app.NewInstructorCode());
+        await instructor.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
+        await instructor.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Open the register" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Link, new() { NameRegex = new(System.Text.RegularExpressions.Regex.Escape(repair.Title) + ": .*2 ") }).First.ClickAsync();
+        Assert.Equal(2, await instructor.Locator("article.outcome").CountAsync());
+        Assert.Contains("flip", await instructor.Locator("#attempt-1").InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Student_WithoutScripting_TypesABadFigureAndLosesNothing()
+    {
+        (_, Exercise repair) = FirstRepair();
+        IPage student = await browser.NewVisitorAsync(app.Address, scripting: false);
+        ExercisePage exercise = new(student);
+        await exercise.OpenAsync(repair);
+
+        string bad = repair.RecipeText!.Replace("recipe:", "recipe: \"<b>Copper</b> Loach\" #", StringComparison.Ordinal).Replace(" mm", " mmm", StringComparison.Ordinal);
+        await exercise.WriteRecipeAsync(bad);
+        await exercise.SubmitAsync();
+        await student.Locator("#problems").WaitForAsync();
+
+        Assert.Equal(bad.Trim(), (await student.Locator("textarea.recipe-text").InputValueAsync()).Trim());
+        Assert.Equal(0, await exercise.Feedback.CountAsync());
+        Assert.Contains("mmm", await student.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    private (Lesson Lesson, Exercise Exercise) FirstRepair() =>
+        app.Course.TryFindExercise("mass-05", out Lesson lesson, out Exercise exercise)
+            ? (lesson, exercise)
+            : throw new InvalidOperationException("The repair these stories are about has left the course.");
+}

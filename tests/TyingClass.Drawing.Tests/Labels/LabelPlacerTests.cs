@@ -1,0 +1,53 @@
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Labels;
+using TyingClass.Drawing.Plates;
+using TyingClass.Drawing.Tests.Support;
+using TyingClass.Recipes.Reports;
+using Xunit;
+
+namespace TyingClass.Drawing.Tests.Labels;
+
+public sealed class LabelPlacerTests
+{
+    public static TheoryData<string> Names => Samples.Names;
+
+    [Theory, MemberData(nameof(Names))]
+    public void Place_EveryViewOfEveryFly_NoTwoLabelsCollideAndAllAreInTheWindow(string name)
+    {
+        SolvedFly fly = Samples.Named(name);
+        foreach (UnitSystem units in Enum.GetValues<UnitSystem>())
+        {
+            DrawingOptions options = new() { Units = units };
+            Plate[] plates = [new SidePlate(fly, options), new FrontPlate(fly, options), new HangPlate(fly, options), new SidePlate(fly, options with { FrameAllSpeeds = true })];
+            foreach (Plate plate in plates)
+            {
+                Assert.NotEmpty(plate.Labels);
+                foreach (Label label in plate.Labels)
+                {
+                    Assert.True(plate.Window.Holds(label.Box), $"{plate.Title}: {label.Wish.Text} leaves the window");
+                    Assert.All(plate.Labels, other => Assert.False(other != label && other.Box.Meets(label.Box), $"{plate.Title}: {label.Wish.Text} on {other.Wish.Text}"));
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Place_ManyMarksAtOnePlace_StillKeepsWordsApart()
+    {
+        Box fly = new(0, 0, 60, 20);
+        LabelWish[] wishes = [.. Enumerable.Range(0, 7).Select(i => new LabelWish("center of buoyancy", $"{i}", new Point(12, 9), 1))];
+        Occupancy covered = new(fly, 0.8, [[new Point(0, 5), new Point(60, 5), new Point(60, 15), new Point(0, 15)]]);
+        IReadOnlyList<Label> labels = new LabelPlacer(fly, new Box(0, -30, 60, 50), 2, covered, []).Place(wishes);
+        Assert.Equal(7, labels.Count);
+        Assert.All(labels, a => Assert.All(labels, b => Assert.False(a != b && a.Box.Meets(b.Box))));
+    }
+
+    [Fact]
+    public void Share_HalfCoveredBox_IsHalf()
+    {
+        Point[] square = [.. Enumerable.Range(0, 41).SelectMany(i => (Point[])[new(i / 4.0, 0), new(i / 4.0, 10), new(0, i / 4.0), new(10, i / 4.0)])];
+        Occupancy covered = new(new Box(-20, -20, 30, 30), 0.5, [square]);
+        Assert.Equal(0.5, covered.Share(new Box(0, -5, 9.9, 5)), 0.1);
+        Assert.Equal(0, covered.Share(new Box(14, 14, 20, 20)));
+    }
+}

@@ -1,0 +1,149 @@
+using System.Xml.Linq;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Tests.Support;
+using TyingClass.Recipes.Reports;
+using Xunit;
+
+namespace TyingClass.Drawing.Tests.Plots;
+
+public sealed class CurveTests
+{
+    private readonly SolvedFly fly = Samples.Named("Copper Loach");
+
+    // The axes are read back from their printed figures, as a reader would, and not from the code's own scale.
+    private static (Func<double, double> X, Func<double, double> Y) Axes(Picture picture)
+    {
+        XElement axis = picture.All("g").Single(g => (string?)g.Attribute("class") == "fly-axis");
+        XElement[] figures = [.. axis.Elements().Where(e => e.Name.LocalName == "text" && (string?)e.Attribute("font-style") == "normal")];
+        (double Value, double At)[] Read(string anchor, string place) =>
+            [.. figures.Where(f => (string?)f.Attribute("text-anchor") == anchor).Select(f => (Picture.Number(f.Value.Replace('\u2212', '-')), Picture.Number(f, place)))];
+        Func<double, double> Line((double Value, double At)[] ticks, double shift)
+        {
+            (double v0, double p0) = ticks[0];
+            (double v1, double p1) = ticks[^1];
+            return at => v0 + (at + shift - p0) / (p1 - p0) * (v1 - v0);
+        }
+
+        // Figures of the y axis stand four units under their ruling.
+        return (Line(Read("middle", "x"), 0), Line(Read("end", "y"), 4));
+    }
+
+    private static (double X, double Y)[] Points(Picture picture, bool filled) =>
+        [.. picture.All("circle").Where(c => ((string)c.Attribute("class")!).Contains(filled ? "filled" : "open", StringComparison.Ordinal) && Picture.Number(c, "cy") > 35)
+            .Select(c => (Picture.Number(c, "cx"), Picture.Number(c, "cy")))];
+
+    [Fact]
+    public void PitchAgainstSpeed_EachSolvedSpeed_IsPlottedAtItsPitch()
+    {
+        Picture picture = new(Curves.PitchAgainstSpeed(fly, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+        foreach (StateReport state in fly.Report.States)
+        {
+            (double X, double Y)[] points = Points(picture, state.State == WetState.Soaked);
+            Assert.Equal(state.Tow.Length, points.Length);
+            Assert.All(state.Tow.Zip(points), pair =>
+            {
+                Assert.Equal(pair.First.SpeedMS, x(pair.Second.X), 0.005);
+                Assert.Equal(pair.First.PitchDeg, y(pair.Second.Y), 0.5);
+            });
+        }
+    }
+
+    [Fact]
+    public void PitchAgainstSpeed_FlippedFly_IsMarkedByShape()
+    {
+        Picture picture = new(Curves.PitchAgainstSpeed(Samples.Named("Heavy Cone"), DrawingOptions.Default));
+        Assert.Empty(Points(picture, true));
+        Assert.Contains("flipped at", picture.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void KeelHeightAgainstSpeed_SpeedsWithoutOne_AreLeftOut()
+    {
+        Picture picture = new(Curves.KeelHeightAgainstSpeed(fly, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+        TowReport[] known = [.. fly.Report.Soaked.Tow.Where(t => t.KeelHeightMm.PointUp is not null)];
+        Assert.True(known.Length < fly.Report.Soaked.Tow.Length, "this fly hangs at the slowest speeds");
+        Assert.All(known.Zip(Points(picture, true)), pair =>
+        {
+            Assert.Equal(pair.First.SpeedMS, x(pair.Second.X), 0.005);
+            Assert.Equal(pair.First.KeelHeightMm.PointUp!.Value, y(pair.Second.Y), 0.02);
+        });
+    }
+
+    [Fact]
+    public void Righting_RangeInTheReport_IsMarkedAndSaid()
+    {
+        SolvedFly limited = fly.WithSoaked(s => s with
+        {
+            Roll = new RollCurve([.. Enumerable.Range(0, 19).Select(i => new RollPoint(10 * i, Math.Sin(i * Math.PI / 9)))], 90),
+        });
+        Picture picture = new(Curves.Righting(limited, DrawingOptions.Default));
+        (Func<double, double> x, _) = Axes(picture);
+        XElement span = picture.All("line").Single(l => ((string)l.Attribute("class")!).Contains("fly-range-span", StringComparison.Ordinal));
+        Assert.Equal(90, x(Picture.Number(span, "x2")), 0.2);
+        Assert.Contains("returns from up to 90°", picture.Description, StringComparison.Ordinal);
+        // sin 80° = 0.985 at the fifth point, the highest of those given.
+        Assert.Contains("0.98 g·mm at 40° of heel", picture.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DepthInPause_AfterFiveSeconds_IsTheReportsDepthAndGrowsDownThePage()
+    {
+        Picture picture = new(Curves.DepthInPause(fly, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+        (double X, double Y) at = Points(picture, true).Single();
+        Assert.Equal(5, x(at.X), 0.02);
+        Assert.Equal(fly.Report.Soaked.Sink!.DepthAfter5sM, y(at.Y), 0.02);
+        Assert.True(y(100) < y(200));
+    }
+
+    [Fact]
+    public void DepthInPause_FlyThatNeitherSinksNorRises_SaysSo()
+    {
+        SolvedFly still = fly with { Report = fly.Report with { States = [.. fly.Report.States.Select(s => s with { Sink = null })] } };
+        Assert.Contains("hangs still", new Picture(Curves.DepthInPause(still, DrawingOptions.Default)).Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void LeanHistogram_Bars_AreAsTallAsTheirCounts()
+    {
+        SolvedFly mixed = fly.WithSoaked(s => s with
+        {
+            Tolerance = new ToleranceReport(TyingAccuracy.Practiced, 1000, 0.62, 0.589, 0.65, 0.13, 0.25, [400, 150, 70, 60, 0, 30, 20, 20, 0, 0, 0, 0, 0, 0, 0, 0, 50, 200]),
+        });
+        Picture picture = new(Curves.LeanHistogram(mixed, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+        XElement[] bars = [.. picture.All("rect").Where(r => ((string)r.Attribute("data-name")!).Contains("flies from", StringComparison.Ordinal))];
+        Assert.Equal([400, 150, 70, 60, 30, 20, 20, 50, 200], bars.Select(b => Math.Round(y(Picture.Number(b, "y")))));
+        Assert.Equal([0, 10, 20, 30, 50, 60, 70, 160, 170], bars.Select(b => Math.Round(x(Picture.Number(b, "x")) / 10) * 10));
+        Assert.Contains("62 % ride within 30° of point up (95 % interval 58.9 to 65 %), 13 % lean further, 25 % flip", picture.Description, StringComparison.Ordinal);
+        Assert.Equal(3, bars.Select(b => (string?)b.Attribute("fill")).Distinct().Count());
+    }
+
+    [Fact]
+    public void Ledger_Bars_HaveTheSignAndProportionOfTheirMoments()
+    {
+        Picture picture = new(Curves.Ledger(fly, DrawingOptions.Default));
+        XElement[] bars = [.. picture.All("rect")];
+        Assert.Equal(fly.Report.Soaked.Ledger.Length + 1, bars.Length);
+        double zero = Picture.Number(picture.All("line").Last(), "x1");
+        double perGmm = Picture.Number(bars[1], "width") / Math.Abs(fly.Report.Soaked.Ledger[1].KeelMomentGmm);
+        Assert.All(fly.Report.Soaked.Ledger.Zip(bars), pair =>
+        {
+            (double left, double width) = (Picture.Number(pair.Second, "x"), Picture.Number(pair.Second, "width"));
+            Assert.Equal(Math.Abs(pair.First.KeelMomentGmm) * perGmm, width, 0.6);
+            Assert.Equal(zero, pair.First.KeelMomentGmm >= 0 ? left : left + width, 0.02);
+        });
+        Assert.Contains("in all +", picture.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Draw_LongPartName_IsCutOnTheChartButWholeInWords()
+    {
+        SolvedFly named = fly.WithSoaked(s => s with { Ledger = [new LedgerEntry("dumbbell eyes lashed twice", 0.4)] });
+        Picture picture = new(Curves.Ledger(named, DrawingOptions.Default));
+        Assert.Contains("dumbbell eyes lashed twice +0.40", picture.Description, StringComparison.Ordinal);
+        Assert.Contains(picture.All("text"), t => t.Value.EndsWith('…'));
+    }
+}

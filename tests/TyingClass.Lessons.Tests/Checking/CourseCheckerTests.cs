@@ -1,0 +1,193 @@
+using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Courses;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Checking;
+
+public sealed class CourseCheckerTests : IDisposable
+{
+    private const string Head = "---\ntitle: T\nsummary: S\nconcepts: [keel side]\nminutes: 4\n---\n\n";
+    private readonly TemporaryFolder _folder = new();
+
+    public CourseCheckerTests()
+    {
+        foreach (string name in new[] { "slate-minnow", "reed-darter", "alder-jig" })
+        {
+            _folder.Write($"recipes/{name}.fly.yaml", Repo.Recipe($"recipes/{name}.fly.yaml")!);
+        }
+    }
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void Check_OurOwnLessons_HaveNothingWrong()
+    {
+        CheckResult result = CourseChecker.Check(Repo.Lessons);
+
+        Assert.Equal([], result.Errors);
+        Assert.True(result.Course.Exercises.Count() >= 5);
+    }
+
+    [Theory]
+    [InlineData("parts[0].size: 4.4 mm", "The model answer fails: share of flies tied like it that ride as intended: at least 90 %: 0 %")]
+    [InlineData("hook.eye: up", "The model answer is refused")]
+    public void Check_ModelAnswerThatDoesNotPass_IsAnError(string model, string text) =>
+        AssertFinds(Repair($"model answer:\n  {model}"), text);
+
+    [Theory]
+    [InlineData("- answer:\n      parts[0].side: top", "passes.")]
+    [InlineData("- answer:\n      parts[0].size: 4.4 mm\n    named: added mass", "fails, but not for “added mass”. What is named: rides as intended; flips")]
+    [InlineData("- answer:\n      hook.eye: up\n    named: flips", "is refused, not marked wrong")]
+    public void Check_WrongAnswerThatDoesNotFailAsSaid_IsAnError(string wrong, string text) =>
+        AssertFinds(Repair($"model answer:\n  parts[0].side: top\nwrong answers:\n  {wrong}"), text);
+
+    [Fact]
+    public void Check_NothingToRepair_IsAnError() =>
+        AssertFinds(Repair("model answer:\n  parts[0].side: top").Replace("rides as intended: at least 90 %", "mass: at most 5 g", StringComparison.Ordinal), "already meets every goal");
+
+    [Fact]
+    public void Check_PredictionTooCloseToCall_IsAnError() =>
+        AssertFinds(
+            Exercise("predict", "file: recipes/slate-minnow.fly.yaml\nchoices:\n  - say: less\n    when: mass < 0.5547 g\n  - say: more\n    when: mass >= 0.5547 g"),
+            "too near its threshold to ask");
+
+    // Tiny eyes on top of the shank: they barely outvote the bend, so some tyings lean.
+    [Fact]
+    public void Check_FlyNearTheTippingPoint_CannotBeAskedWhichWayUp()
+    {
+        _folder.Write("recipes/hair.fly.yaml", Repo.Recipe("recipes/reed-darter.fly.yaml")!
+            .Replace("side: under\n  - part: body", "side: top\n  - part: body", StringComparison.Ordinal)
+            .Replace("size: 4 mm", "size: 1.5 mm", StringComparison.Ordinal));
+
+        AssertFinds(Exercise("predict", "file: recipes/hair.fly.yaml\nask: which way up"), "too close to call");
+    }
+
+    [Fact]
+    public void Check_ToleranceFinerThanTying_IsAnError() =>
+        AssertFinds(Exercise("measure", "file: recipes/slate-minnow.fly.yaml\nquantity: mass center, x\ntolerance: 0.001 mm"), "is finer than two flies tied alike differ");
+
+    [Fact]
+    public void Check_SortOfNearTwins_IsAnError()
+    {
+        string twin = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Twin", StringComparison.Ordinal).Replace("size: 4 mm", "size: 4.01 mm", StringComparison.Ordinal);
+        _folder.Write("recipes/twin.fly.yaml", twin);
+
+        AssertFinds(
+            Exercise("sort", "flies:\n  - file: recipes/slate-minnow.fly.yaml\n  - file: recipes/twin.fly.yaml\n  - file: recipes/reed-darter.fly.yaml\nby: mass"),
+            "too near each other");
+    }
+
+    [Theory]
+    [InlineData("[x](/lessons/nowhere)", "There is no lesson at /lessons/nowhere")]
+    [InlineData("[x](/lessons/a#nothing)", "has no heading for “#nothing”")]
+    [InlineData("[x](#nothing)", "has no heading for “#nothing”")]
+    [InlineData("[x](/exercises/nope-1)", "There is no exercise nope-1")]
+    [InlineData("[x](/practice/keel)", "There is no practice of “keel”")]
+    [InlineData("[x](/nowhere)", "is no page of this site")]
+    public void Check_DeadLink_IsAnErrorAtItsPlace(string link, string text)
+    {
+        _folder.Write("01-a.md", Head + "## Here\n\nSee [good](#here) and " + link + Words());
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors);
+
+        Assert.Contains(text, error.Text, StringComparison.Ordinal);
+        Assert.Equal(("01-a.md", 10, 23), (error.File, error.Line, error.Column));
+    }
+
+    [Fact]
+    public void Check_PublishedIdGone_IsAnError()
+    {
+        _folder.Write("01-a.md", Head + Words());
+        _folder.Write(IdList.FileName, "# published\nold-1\n");
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors);
+
+        Assert.Equal((IdList.FileName, 2), (error.File, error.Line));
+        Assert.Contains("old-1", error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Record_NewIds_AreAddedOnce()
+    {
+        _folder.Write("01-a.md", Exercise("explain", "model answer: Because."));
+        Course course = CourseChecker.Check(_folder.Path).Course;
+
+        Assert.Equal(["x-1"], IdList.Record(_folder.Path, course));
+        Assert.Empty(IdList.Record(_folder.Path, course));
+        Assert.Equal(["x-1"], File.ReadAllLines(Path.Combine(_folder.Path, IdList.FileName)));
+    }
+
+    [Fact]
+    public void Check_ConceptNobodyTeaches_IsAnError() =>
+        AssertFinds(Exercise("explain", "model answer: Because.").Replace("concepts: [keel side]\nprompt", "concepts: [keel sides]\nprompt", StringComparison.Ordinal), "No lesson teaches “keel sides”. Did you mean “keel side”?");
+
+    [Fact]
+    public void Check_MinutesFarOff_IsAnError() =>
+        AssertFinds(Head.Replace("minutes: 4", "minutes: 60", StringComparison.Ordinal) + Words(), "“minutes” says 60, but");
+
+    [Theory]
+    [InlineData("mass: 0.55 g", "It weighs 0.55 g.", null)]
+    [InlineData("mass: 0.56 g", "It weighs 0.56 g.", "the engine finds 0.55469 g for mass, not 0.56 g")]
+    [InlineData("mass: 0.55 g", "It weighs a bit.", "nowhere says “0.55 g”")]
+    public void Check_FigureStated_IsHeldAgainstEngineAndProse(string figure, string prose, string? text)
+    {
+        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {figure}\n", StringComparison.Ordinal) + prose + "\n" + Words();
+        if (text is null)
+        {
+            _folder.Write("01-a.md", lesson);
+            Assert.Empty(CourseChecker.Check(_folder.Path).Errors);
+            return;
+        }
+
+        AssertFinds(lesson, text);
+    }
+
+    [Fact]
+    public void Check_BrokenRecipeFile_IsReportedThere()
+    {
+        _folder.Write("01-a.md", Head + Words());
+        _folder.Write("recipes/broken.fly.yaml", "recipe: X\nintent: point down\nhook:\n  size: many\n");
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors);
+
+        Assert.Equal(("recipes/broken.fly.yaml", 4), (error.File, error.Line));
+    }
+
+    [Fact]
+    public void Check_NoSuchFolder_IsAnError() => Assert.Single(CourseChecker.Check(Path.Combine(_folder.Path, "gone")).Errors);
+
+    [Fact]
+    public void Check_EmptyFolder_SaysWhatALessonIs()
+    {
+        using TemporaryFolder empty = new();
+
+        Assert.Contains("01-mass-center.md", Assert.Single(CourseChecker.Check(empty.Path).Errors).Text, StringComparison.Ordinal);
+    }
+
+    private void AssertFinds(string lesson, string text)
+    {
+        _folder.Write("01-a.md", lesson);
+
+        CheckResult result = CourseChecker.Check(_folder.Path);
+
+        AuthorError error = Assert.Single(result.Errors);
+        Assert.Equal("01-a.md", error.File);
+        Assert.Contains(text, error.Text, StringComparison.Ordinal);
+    }
+
+    private static string Repair(string rest) => Exercise("repair", $"""
+        file: recipes/reed-darter.fly.yaml
+        allow:
+          - parts[0].side
+          - parts[0].size: 3 mm … 6 mm
+        goals:
+          - rides as intended: at least 90 %
+        {rest}
+        """);
+
+    private static string Exercise(string kind, string rest) =>
+        $"{Head}{Words(400)}\n```exercise\nid: x-1\nkind: {kind}\ntitle: T\nconcepts: [keel side]\nprompt: P\n{rest.TrimEnd()}\n```\n";
+
+    // About what the stated minutes call for.
+    private static string Words(int count = 800) => " " + string.Concat(Enumerable.Repeat("word ", count)) + "\n";
+}

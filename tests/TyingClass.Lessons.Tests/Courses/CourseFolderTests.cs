@@ -1,0 +1,156 @@
+using Microsoft.Extensions.Time.Testing;
+using TyingClass.Lessons.Courses;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Courses;
+
+public sealed class CourseFolderTests : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public void Current_FileSaved_ShowsTheNewTextWithoutARestart()
+    {
+        _folder.Write("01-a.md", Lesson("First"));
+        using CourseFolder course = new(_folder.Path);
+        Assert.Equal("First", course.Current.Lessons.Single().Title);
+
+        _folder.Write("01-a.md", Lesson("Second"));
+
+        Assert.True(SpinWait.SpinUntil(() => course.Current.Lessons.Single().Title == "Second", TimeSpan.FromSeconds(30)));
+    }
+
+    [Fact]
+    public void Current_EventLost_IsFoundByTheSlowLook()
+    {
+        FakeTimeProvider time = new();
+        string late = Path.Combine(_folder.Path, "late");
+        using CourseFolder course = new(late, time);
+        Assert.Empty(course.Current.Lessons);
+
+        // The folder did not exist, so nothing watches it: only the look can find the file.
+        _folder.Write("late/01-a.md", Lesson("Found"));
+        time.Advance(TimeSpan.FromSeconds(2));
+
+        Assert.Equal("Found", course.Current.Lessons.Single().Title);
+    }
+
+    [Fact]
+    public void Reload_LessonBroken_KeepsTheLastGoodVersionAndSaysWhy()
+    {
+        _folder.Write("01-a.md", Lesson("Good"));
+        _folder.Write("02-b.md", Lesson("Other"));
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+
+        _folder.Write("01-a.md", Lesson("Bad").Replace("minutes: 5", "minutes: five", StringComparison.Ordinal));
+        _folder.Write("02-b.md", Lesson("Newer"));
+        course.Reload();
+
+        Assert.Equal(["Good", "Newer"], course.Current.Lessons.Select(l => l.Title));
+        AuthorError problem = Assert.Single(course.Current.Problems);
+        Assert.Equal(("01-a.md", 5), (problem.File, problem.Line));
+
+        _folder.Write("01-a.md", Lesson("Mended"));
+        course.Reload();
+        Assert.Equal(["Mended", "Newer"], course.Current.Lessons.Select(l => l.Title));
+        Assert.Empty(course.Current.Problems);
+    }
+
+    [Fact]
+    public void Reload_LessonDeleted_IsGone()
+    {
+        _folder.Write("01-a.md", Lesson("A"));
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+
+        _folder.Delete("01-a.md");
+        course.Reload();
+
+        Assert.Empty(course.Current.Lessons);
+        Assert.Empty(course.Current.Problems);
+    }
+
+    [Fact]
+    public void Reload_IdTakenTwice_KeepsTheOneThatWasThere()
+    {
+        _folder.Write("01-a.md", Lesson("A", Explain("same-1")));
+        _folder.Write("02-b.md", Lesson("B", Explain("own-1")));
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+
+        _folder.Write("02-b.md", Lesson("B2", Explain("same-1")));
+        course.Reload();
+
+        Assert.Equal(["same-1", "own-1"], course.Current.Exercises.Select(e => e.Id));
+        Assert.Contains("is taken by an exercise in 01-a.md", Assert.Single(course.Current.Problems).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reload_RecipeFileChanged_ChangesTheExerciseVersion()
+    {
+        const string Measure = "\n```exercise\nid: m-1\nkind: measure\ntitle: M\nconcepts: [a]\nprompt: P\nfile: recipes/fry.fly.yaml\nquantity: mass\ntolerance: 1 g\n```\n";
+        _folder.Write("recipes/fry.fly.yaml", "recipe: Fry\nintent: point down\nhook:\n  size: 10\n");
+        _folder.Write("01-a.md", Lesson("A", Measure));
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+        string before = course.Current.Exercises.Single().Version;
+
+        _folder.Write("recipes/fry.fly.yaml", "recipe: Fry\nintent: point down\nhook:\n  size: 12\n");
+        course.Reload();
+
+        Assert.NotEqual(before, course.Current.Exercises.Single().Version);
+    }
+
+    [Fact]
+    public async Task Current_ReadWhileReloading_IsAlwaysOneWholeCourse()
+    {
+        WriteBoth(0);
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+        using CancellationTokenSource stop = new();
+        Task<int> reader = Task.Run(() =>
+        {
+            int reads = 0;
+            while (!stop.IsCancellationRequested)
+            {
+                Course now = course.Current;
+                Assert.Equal(2, now.Lessons.Length);
+                Assert.Equal(2, now.Lessons.Length);
+                Assert.Equal(["a", "b"], now.Lessons.Select(l => l.Slug));
+                reads++;
+            }
+
+            return reads;
+        });
+
+        for (int i = 1; i <= 20; i++)
+        {
+            WriteBoth(i);
+            course.Reload();
+            Assert.Equal($"A{i}", course.Current.Lessons[0].Title);
+        }
+
+        await stop.CancelAsync();
+        Assert.True(await reader > 0);
+
+        void WriteBoth(int i)
+        {
+            _folder.Write("01-a.md", Lesson($"A{i}"));
+            _folder.Write("02-b.md", Lesson($"B{i}"));
+        }
+    }
+
+    [Fact]
+    public void Current_OtherMarkdownInTheFolder_IsNoLesson()
+    {
+        _folder.Write("README.md", "Notes.");
+        _folder.Write("01-a.md", Lesson("A"));
+
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+
+        Assert.Equal("A", course.Current.Lessons.Single().Title);
+        Assert.Empty(course.Current.Problems);
+    }
+
+    private static string Lesson(string title, string rest = "") => $"---\ntitle: {title}\nsummary: S\nconcepts: [a]\nminutes: 5\n---\n\nHello.\n{rest}";
+
+    private static string Explain(string id) => $"\n```exercise\nid: {id}\nkind: explain\ntitle: E\nconcepts: [a]\nprompt: Why?\nmodel answer: Because.\n```\n";
+}

@@ -1,0 +1,75 @@
+using TyingClass.Lessons.Courses;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Courses;
+
+public sealed class LessonReaderTests
+{
+    private const string Good = "---\ntitle: T\nsummary: S\nconcepts: [a]\nminutes: 5\nevening: 2\nglossary:\n  keel: the low side\n---\n\nHello.\n";
+
+    [Fact]
+    public void Read_GoodFile_KeepsEveryKey()
+    {
+        Lesson lesson = LessonReader.Read("07-keel-height.md", Good, _ => null).Lesson!;
+
+        Assert.Equal(("keel-height", 7, "T", "S", 5, 2), (lesson.Slug, lesson.Number, lesson.Title, lesson.Summary, lesson.Minutes, lesson.Evening));
+        Assert.Equal(["a"], lesson.Concepts);
+        Assert.Equal(new GlossaryTerm("keel", "the low side"), lesson.Glossary.Single());
+        Assert.Equal("<p>Hello.</p>", ((ProseBlock)lesson.Blocks.Single()).Html);
+    }
+
+    [Theory]
+    [InlineData("keel.md")]
+    [InlineData("1-keel.md")]
+    [InlineData("01-Keel.md")]
+    [InlineData("01-keel height.md")]
+    public void Read_BadFileName_SaysHowToNameIt(string name) =>
+        Assert.Contains("as in 01-mass-center.md", Assert.Single(LessonReader.Read(name, Good, _ => null).Errors).Text, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("Hello.", "1:1", "begins with a line of three hyphens")]
+    [InlineData("---\ntitle: T\n", "1:1", "never ends")]
+    [InlineData("---\n---\n", "2:1", "is empty")]
+    [InlineData("---\ntitle: T\nsummary: S\nconcepts: [a]\nminutes: soon\n---\n", "5:10", "whole number from 1 to 240")]
+    [InlineData("---\ntitle: T\nsummary: S\nconcept: [a]\nconcepts: [b]\nminutes: 5\n---\n", "4:1", "Did you mean “concepts”?")]
+    [InlineData("---\ntitle: [T]\nsummary: S\nconcepts: [b]\nminutes: 5\n---\n", "2:8", "one piece of text")]
+    [InlineData("---\ntitle: T\nsummary: S\nconcepts: [b]\nminutes: 5\nfigures:\n  - file: recipes/x.fly.yaml\n    mass: 1 g\n---\n", "7:11", "There is no file")]
+    public void Read_BadFrontMatter_GivesPlaceAndAdvice(string text, string place, string advice)
+    {
+        AuthorError error = LessonReader.Read("01-a.md", text, _ => null).Errors[0];
+
+        Assert.Equal(place, $"{error.Line}:{error.Column}");
+        Assert.Contains(advice, error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_FlyFence_KeepsViewCaptionAndRecipe()
+    {
+        FlyBlock fly = (FlyBlock)Repo.Fence("fly keel height state=fresh", "caption: A fry.\nrecipe: Fry\nintent: point down\nhook:\n  size: 10").Lesson!.Blocks.Single();
+
+        Assert.Equal((FlyViews.KeelHeight, "A fry.", "fresh"), (fly.View, fly.Caption, fly.Arguments["state"]));
+        Assert.Equal("Fry", Recipes.Text.RecipeParser.Parse(fly.RecipeText).Value!.Name);
+    }
+
+    [Theory]
+    [InlineData("fly sideways", "file: recipes/reed-darter.fly.yaml", 0, "cannot be drawn")]
+    [InlineData("fly side state=damp", "file: recipes/reed-darter.fly.yaml", 0, "state=fresh or state=soaked")]
+    [InlineData("fly", "caption: x\nfile: recipes/reed-darter.fly.yaml\nrecipe: x", 3, "not a key of a fly fence")]
+    [InlineData("fly", "recipe: Fry\nintent: point down\ncaption: |\n  two\n  lines\nhook:\n  size: 99", 7, "99")]
+    public void Read_BadFlyFence_GivesItsLine(string info, string body, int line, string text)
+    {
+        AuthorError error = Assert.Single(Repo.Fence(info, body).Errors);
+
+        Assert.Equal(line, error.Line - Repo.LinesBeforeFence);
+        Assert.Contains(text, error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_WindowsLineEndings_GiveTheSameLesson()
+    {
+        Lesson unix = LessonReader.Read("01-a.md", Good, _ => null).Lesson!, windows = LessonReader.Read("01-a.md", "\uFEFF" + Good.ReplaceLineEndings("\r\n"), _ => null).Lesson!;
+
+        Assert.Equal(unix.Blocks.Single(), windows.Blocks.Single());
+        Assert.Equal(unix.Title, windows.Title);
+    }
+}

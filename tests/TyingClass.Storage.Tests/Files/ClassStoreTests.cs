@@ -1,0 +1,114 @@
+using System.Diagnostics;
+using TyingClass.Storage.Files;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.Files;
+
+public sealed class ClassStoreTests
+{
+    [Fact]
+    public void Open_FolderHeldByAnotherProcess_NamesTheFolderAndWhatToDo()
+    {
+        using TempStore temp = new();
+        temp.Store.Dispose();
+        if (OperatingSystem.IsWindows()) return;
+        // flock(1) takes the same kernel lock from a process of its own.
+        using Process other = Process.Start(new ProcessStartInfo("flock", ["--exclusive", temp.Folder.LockPath, "sh", "-c", "echo held; read x"])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+        })!;
+        Assert.Equal("held", other.StandardOutput.ReadLine());
+
+        StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
+
+        Assert.Contains(temp.Folder.Path, refused.Message, StringComparison.Ordinal);
+        Assert.Contains("--data", refused.Message, StringComparison.Ordinal);
+        other.StandardInput.WriteLine();
+        other.WaitForExit();
+        temp.Reopen();
+    }
+
+    [Fact]
+    public void Open_TwiceInOneProcess_Throws()
+    {
+        using TempStore temp = new();
+        Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
+    }
+
+    [Fact]
+    public void Open_FolderThatIsAFile_SaysSo()
+    {
+        using TempStore temp = new();
+        string path = temp.PathBeside("a-file");
+        File.WriteAllText(path, "");
+        StorageException refused = Assert.Throws<StorageException>(() => DataFolder.At(path));
+        Assert.Contains(path, refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Open_DatabaseThatIsNoDatabase_SaysWhichFile()
+    {
+        using TempStore temp = new();
+        temp.Store.Dispose();
+        File.WriteAllText(temp.Folder.DatabasePath, new string('x', 20_000));
+        StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
+        Assert.Contains(temp.Folder.DatabasePath, refused.Message, StringComparison.Ordinal);
+        File.Delete(temp.Folder.DatabasePath);
+        temp.Reopen();
+    }
+
+    [Fact]
+    public void Add_WithoutClosing_IsReadByWhoeverOpensACopyOfTheFiles()
+    {
+        using TempStore temp = new();
+        temp.Store.Attempts.Add("p1", "keel-03", "kept before the power went", Grades.Failed);
+
+        // What a crash leaves behind: the files as they are, with nothing closed.
+        string copy = temp.PathBeside("after-the-crash");
+        DataFolder other = DataFolder.At(copy);
+        File.Copy(temp.Folder.DatabasePath, other.DatabasePath);
+        File.Copy(temp.Folder.LogPath, other.LogPath);
+        using ClassStore reopened = new(other, temp.Clock);
+
+        Assert.Equal("kept before the power went", Assert.Single(reopened.Attempts.Of("p1", "keel-03")).AnswerText);
+    }
+
+    [Fact]
+    public void Folder_OnUnix_IsItsOwnersAlone()
+    {
+        if (OperatingSystem.IsWindows()) return;
+        using TempStore temp = new();
+        const UnixFileMode others = UnixFileMode.GroupRead | UnixFileMode.GroupWrite | UnixFileMode.GroupExecute
+            | UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute;
+        string[] paths = [temp.Folder.Path, temp.Folder.KeysPath, temp.Folder.DatabasePath, temp.Folder.LogPath];
+        foreach (string path in paths) Assert.Equal(UnixFileMode.None, File.GetUnixFileMode(path) & others);
+    }
+
+    [Fact]
+    public void Backup_WhileOpen_HoldsTheSameDocuments()
+    {
+        using TempStore temp = new();
+        temp.Store.People.AddGuest("Wren");
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
+        string path = temp.PathBeside("backup.db");
+
+        var counted = temp.Store.Backup(path);
+
+        Assert.Equal((1, 1, 1), (counted["people"], counted["attempts"], counted["standings"]));
+        DataFolder restored = DataFolder.At(temp.PathBeside("restored"));
+        File.Copy(path, restored.DatabasePath);
+        using ClassStore reopened = new(restored, temp.Clock);
+        Assert.True(Assert.Single(reopened.Attempts.Of("p1", "keel-03")).Passed);
+        Assert.False(File.Exists(path + ".part"));
+    }
+
+    [Fact]
+    public void Backup_ToAFolderThatIsNotThere_ThrowsAndTheStoreGoesOn()
+    {
+        using TempStore temp = new();
+        Assert.Throws<StorageException>(() => temp.Store.Backup(temp.PathBeside("nowhere/backup.db")));
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
+        Assert.Single(temp.Store.Attempts.Of("p1", "keel-03"));
+    }
+}

@@ -1,0 +1,83 @@
+using LiteDB;
+using TyingClass.Storage.Files;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.Files;
+
+public sealed class DatabaseTests : IDisposable
+{
+    private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("tying-class-database-");
+    private readonly Database database;
+
+    public DatabaseTests() =>
+        database = new Database(DataFolder.At(Path.Combine(directory.FullName, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"));
+
+    [Fact]
+    public void Write_DiskFailsHalfway_KeepsNothingAndTheNextWriteWorks()
+    {
+        Insert("before");
+
+        Assert.Throws<StorageException>(() => database.Write<bool>(db =>
+        {
+            db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
+            throw new IOException("No space left on device");
+        }));
+
+        Insert("after");
+        Assert.Equal(["after", "before"], Names());
+    }
+
+    [Fact]
+    public void Write_WorkThrows_RollsBackAndPassesTheErrorOn()
+    {
+        Assert.Throws<InvalidOperationException>(() => database.Write<bool>(db =>
+        {
+            db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
+            throw new InvalidOperationException("no");
+        }));
+        Assert.Empty(Names());
+    }
+
+    [Fact]
+    public void Write_Returned_LogOnDiskHoldsIt()
+    {
+        Insert("needle-in-the-log");
+        string files = string.Concat(Directory.GetFiles(Path.Combine(directory.FullName, "data"), "class*.db").Select(ReadShared));
+        Assert.Contains("needle-in-the-log", files, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_MoreThanTheLogMayHold_FoldsTheLogIn()
+    {
+        string big = new('x', 200_000);
+        for (int i = 0; i < 60; i++) Insert(big + i);
+        Assert.InRange(new FileInfo(Path.Combine(directory.FullName, "data", "class-log.db")).Length, 0, 9 << 20);
+        Assert.Equal(60, Names().Count);
+    }
+
+    [Fact]
+    public void Read_Disposed_Throws()
+    {
+        database.Dispose();
+        Assert.Throws<ObjectDisposedException>(() => Names());
+    }
+
+    public void Dispose()
+    {
+        database.Dispose();
+        directory.Delete(recursive: true);
+    }
+
+    private static string ReadShared(string path)
+    {
+        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        using StreamReader reader = new(file, System.Text.Encoding.Latin1);
+        return reader.ReadToEnd();
+    }
+
+    // The index entry is the short name: a whole fly would not fit an index key.
+    private void Insert(string name) => database.Write(db =>
+        db.GetCollection("flies").Insert(new BsonDocument { ["name"] = name[..Math.Min(20, name.Length)], ["text"] = name }));
+
+    private List<string> Names() => database.Read(db => db.GetCollection("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
+}

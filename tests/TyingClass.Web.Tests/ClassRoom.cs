@@ -1,0 +1,50 @@
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Time.Testing;
+using TyingClass.Storage;
+
+namespace TyingClass.Web.Tests;
+
+/// <summary>The real application with a data folder of its own and the small course beside these tests.</summary>
+public sealed class ClassRoom : WebApplicationFactory<Program>
+{
+    private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("tying-class-web-");
+
+    public ClassRoom() => ClientOptions.AllowAutoRedirect = false;
+
+    public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 1, 14, 19, 30, 0, TimeSpan.Zero));
+
+    public ClassStore Store => Services.GetRequiredService<ClassStore>();
+
+    /// <summary>A browser with its own cookies.</summary>
+    public Browser NewBrowser() => new(CreateClient());
+
+    /// <summary>A browser that has used a fresh one-time code and holds the register.</summary>
+    public async Task<Browser> NewInstructorAsync(string passphrase = "four quiet winter trout")
+    {
+        Browser browser = NewBrowser();
+        await (await Pages.SignInPage.OpenAsync(browser)).ClaimAsync(Store.Instructors.NewCode(), "Dipper", passphrase);
+        return browser;
+    }
+
+    protected override void ConfigureWebHost(IWebHostBuilder builder)
+    {
+        builder.UseSetting("data", Path.Combine(data.FullName, "data"));
+        builder.UseSetting("lessons", Path.Combine(AppContext.BaseDirectory, "Course"));
+        builder.ConfigureServices(services =>
+        {
+            services.Replace(ServiceDescriptor.Singleton<TimeProvider>(Clock));
+            // A dozen servers printing their codes would drown the tests' own output; StartTests watches a real start.
+            services.RemoveAll<IHostedService>();
+        });
+    }
+
+    protected override void Dispose(bool disposing)
+    {
+        base.Dispose(disposing);
+        if (disposing && data.Exists) data.Delete(recursive: true);
+    }
+}

@@ -1,0 +1,155 @@
+using System.Net;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class ComposeTests : IDisposable
+{
+    private const string Id = "second-01";
+
+    private const string Loach = "recipe: Copper Loach\nintent: point down\nhook:\n  size: 6\nparts:\n  - part: bead\n    material: brass\n    size: 4 mm\n    at: 0 mm\nfishing:\n  speed: 0.4 m/s\n";
+
+    private readonly ClassRoom room = new();
+
+    [Fact]
+    public async Task Compose_PartsAddedMovedAndTakenOut_FormFollowsAndKeepsWhatWasTyped()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), Id);
+        page = await page.Set("recipe", "Half done").AddPartAsync("bead");
+        page = await page.Set("parts[0].size", "about so big").AddPartAsync("wing");
+        page = await page.Set("parts[1].length", "45 mm").AddPartAsync("dumbbell eyes");
+        Assert.Equal(["bead", "wing", "dumbbell eyes"], page.PartTitles);
+
+        page = await page.PressAsync("up:2");
+        Assert.Equal(["bead", "dumbbell eyes", "wing"], page.PartTitles);
+        page = await page.PressAsync("down:0");
+        Assert.Equal(["dumbbell eyes", "bead", "wing"], page.PartTitles);
+        Assert.Equal("about so big", page.Field("parts[1].size"));
+        page = await page.PressAsync("remove:0");
+
+        Assert.Equal(["bead", "wing"], page.PartTitles);
+        Assert.Equal("about so big", page.Field("parts[0].size"));
+        Assert.Equal("45 mm", page.Field("parts[1].length"));
+        Assert.Equal("Half done", page.Field("recipe"));
+        Assert.Empty(page.Problems);
+        Assert.Empty(room.Store.People.All());
+    }
+
+    [Fact]
+    public async Task Compose_BadFields_AreMarkedAtTheFieldAndNotCounted()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AddPartAsync("bead");
+
+        ExercisePage refused = await page.Set("parts[0].size", "4").Set("parts[0].at", "0 mm").Set("parts[0].material", "bras").SubmitAsync();
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Sheet.Status);
+        Assert.Equal(2, refused.Problems.Count);
+        Assert.Equal("true", refused.Sheet.Find("#f-parts-0--size").GetAttribute("aria-invalid"));
+        Assert.Contains("brass", refused.Sheet.Text("#f-parts-0--material-error"), StringComparison.Ordinal);
+        Assert.Null(refused.Sheet.Find("#f-parts-0--at").GetAttribute("aria-invalid"));
+        Assert.Equal("4", refused.Field("parts[0].size"));
+        Assert.Empty(refused.Attempts);
+        Assert.All(refused.Sheet.All("#problems a"), link => Assert.True(refused.Sheet.Has(link.GetAttribute("href")!)));
+    }
+
+    [Fact]
+    public async Task Compose_BadText_IsListedByLineAndColumnAndKept()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        string bad = Loach.Replace("size: 4 mm", "size: 90 mm", StringComparison.Ordinal).Replace("part: bead", "part: beed", StringComparison.Ordinal);
+
+        ExercisePage refused = await page.Write(bad).SubmitAsync();
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Sheet.Status);
+        Assert.Contains(refused.Problems, p => p.StartsWith("line 6, column 11", StringComparison.Ordinal));
+        Assert.Contains(refused.Problems, p => p.StartsWith("line 8, column 11", StringComparison.Ordinal));
+        Assert.Equal(bad, refused.RecipeText);
+        Assert.Empty(refused.Attempts);
+    }
+
+    [Fact]
+    public async Task Compose_BrokenLayout_StaysTextAndSaysWhy()
+    {
+        const string broken = "recipe: Half\nhook:\n  size: 6\n size: 8\n";
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+
+        ExercisePage still = await page.Write(broken).AsFormAsync();
+
+        Assert.True(still.IsText);
+        Assert.Equal(broken, still.RecipeText);
+        Assert.Contains("layout", still.Notice, StringComparison.Ordinal);
+        Assert.NotEmpty(still.Problems);
+    }
+
+    [Fact]
+    public async Task Compose_UnknownKeysInText_ComeAlongIntoTheForm()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+
+        ExercisePage form = await page.Write(Loach.Replace("  size: 6", "  size: 6\n  colour: bronze", StringComparison.Ordinal)).AsFormAsync();
+
+        Assert.True(form.IsForm);
+        Assert.Equal("bronze", form.Field("hook.colour"));
+        Assert.Contains("colour: bronze", (await form.AsTextAsync()).RecipeText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Compose_GoodText_IsKeptToTheLetter()
+    {
+        Browser browser = room.NewBrowser();
+        string typed = "# mine\n" + Loach + "\n\n";
+
+        ExercisePage passed = await (await (await ExercisePage.OpenAsync(browser, Id)).AsTextAsync()).Write(typed).SubmitAsync();
+
+        Assert.Equal(["Attempt 1: passed"], passed.Attempts);
+        string person = Assert.Single(room.Store.People.All()).Id;
+        Assert.Equal(typed, Assert.Single(room.Store.Attempts.Of(person, Id)).AnswerText);
+    }
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("\"><img src=x onerror=alert(1)>")]
+    [InlineData("</title></svg><b>")]
+    [InlineData("&lt;b&gt; ' \" `")]
+    public async Task Compose_HostileName_StaysText(string name)
+    {
+        ExercisePage sent = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).Set("recipe", name).SubmitAsync();
+
+        Assert.Equal(name, sent.Field("recipe"));
+        Assert.True(sent.Sheet.Has("figure.plate svg"));
+        Assert.Empty(sent.Sheet.All("script, img, b, [onerror]"));
+        Assert.Empty((await (await room.NewInstructorAsync()).OpenAsync("/class")).All("script, img, b"));
+    }
+
+    [Fact]
+    public async Task Compose_DrawPressed_DrawsWithoutCounting()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AddPartAsync("bead");
+        page = await page.Set("parts[0].material", "brass").Set("parts[0].size", "4 mm").Set("parts[0].at", "0 mm").DrawAsync();
+        Assert.True(page.Sheet.Has("figure.plate svg"));
+        Assert.Empty(page.Problems);
+        Assert.Empty(page.Attempts);
+        Assert.Equal("draw", page.Sheet.All("form.answer button").First().GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task Compose_WithAPartsBox_BeginsWithWhatIsFixedAndOffersOnlyTheBox()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-05");
+
+        Assert.True(page.IsLocked("hook.eye"));
+        Assert.Equal("straight", page.Field("hook.eye"));
+        Assert.True(page.IsLocked("intent"));
+        Assert.False(page.IsLocked("hook.gape"));
+        Assert.Equal(["bead", "wing"], page.Sheet.All("#add-kind option").Select(o => o.TextContent));
+        page = await page.AddPartAsync("bead");
+        Assert.Equal("2.4 mm to 4.8 mm", page.Sheet.Text("#f-parts-0--size-note"));
+        Assert.Contains("at most 1", page.Sheet.Text(".brief"), StringComparison.Ordinal);
+
+        page = await page.Set("parts[0].material", "brass").Set("parts[0].size", "4 mm").Set("parts[0].at", "0 mm").SubmitAsync();
+        Assert.Equal(["Attempt 1: passed"], page.Attempts);
+    }
+
+    public void Dispose() => room.Dispose();
+}

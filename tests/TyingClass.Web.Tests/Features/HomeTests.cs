@@ -1,0 +1,89 @@
+using System.Net;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class HomeTests : IDisposable
+{
+    private readonly ClassRoom room = new();
+
+    [Fact]
+    public async Task Home_NewVisitor_BeginsWithTheFirstExerciseAndLeavesNoRecord()
+    {
+        Sheet home = await room.NewBrowser().OpenAsync("/");
+
+        Assert.Equal(HttpStatusCode.OK, home.Status);
+        Assert.Equal("Before the eyes are moved", home.Text("#next-title"));
+        Assert.Equal(["Which side is down", "Your own fly"], home.All(".lesson-line h3").Select(h => h.TextContent));
+        Assert.All(home.All(".marks .word"), word => Assert.Equal("untried", word.TextContent));
+        Assert.Empty(room.Store.People.All());
+        Assert.False(home.Response.Headers.TryGetValues("Set-Cookie", out _));
+    }
+
+    [Fact]
+    public async Task Home_AfterAPass_GoesOnToTheNextAndCounts()
+    {
+        Browser browser = room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+
+        Sheet home = await browser.OpenAsync("/");
+
+        Assert.Equal("On the scale", home.Text("#next-title"));
+        Assert.Contains("1 of 3 exercises passed", home.Text(), StringComparison.Ordinal);
+        Assert.Equal("passed", home.All(".marks .word").First().TextContent);
+    }
+
+    [Fact]
+    public async Task Home_AfterAFailure_StaysWithThatExercise()
+    {
+        Browser browser = room.NewBrowser();
+        await (await ExercisePage.OpenAsync(browser, "first-01")).Choose("point up").SubmitAsync();
+
+        Sheet home = await browser.OpenAsync("/");
+
+        Assert.Equal("Before the eyes are moved", home.Text("#next-title"));
+        Assert.Contains("tried it once", home.Text(".next"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Lesson_Opened_ShowsProsePictureAndExercisesInPlace()
+    {
+        Sheet lesson = await room.NewBrowser().OpenAsync("/lessons/first-evening");
+
+        Assert.Equal("Which side is down", lesson.Heading);
+        Assert.Equal("A darter that rolled over", lesson.Text(".prose h2"));
+        Assert.True(lesson.Has("figure.plate svg title"));
+        Assert.Equal("The Reed Darter as it was tied.", lesson.Text("figcaption"));
+        Assert.True(lesson.Has("#exercise-first-01 input[type=radio]"));
+        Assert.True(lesson.Has("#exercise-first-03 a.button[href='/exercises/first-03']"));
+        Assert.Empty(lesson.All("[id]").GroupBy(e => e.Id).Where(g => g.Count() > 1).Select(g => g.Key));
+    }
+
+    [Fact]
+    public async Task Lesson_AnsweredInPlace_ReturnsToTheLessonWithTheFeedback()
+    {
+        Browser browser = room.NewBrowser();
+        Sheet lesson = await browser.OpenAsync("/lessons/first-evening");
+        Browser.FieldsOf(lesson.Form("#exercise-first-01 form"));
+        ((AngleSharp.Html.Dom.IHtmlInputElement)lesson.Find("#exercise-first-01 input[value='point down']")).IsChecked = true;
+
+        Sheet after = await browser.SendAsync(lesson, lesson.Form("#exercise-first-01 form"), lesson.Find("#exercise-first-01 form button"));
+
+        Assert.Equal("/lessons/first-evening", after.Address.Split('#')[0]);
+        Assert.Contains("Attempt 1: passed", after.Text("#exercise-first-01 .outcome"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/safety", "Safety")]
+    [InlineData("/model", "What is computed")]
+    [InlineData("/preferences", "Preferences")]
+    public async Task Page_Opened_IsThere(string address, string heading)
+    {
+        Sheet sheet = await room.NewBrowser().OpenAsync(address);
+        Assert.Equal(HttpStatusCode.OK, sheet.Status);
+        Assert.Equal(heading, sheet.Heading);
+    }
+
+    public void Dispose() => room.Dispose();
+}

@@ -1,0 +1,122 @@
+using System.Net;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class InstructorTests : IDisposable
+{
+    private const string Passphrase = "four quiet winter trout";
+
+    private readonly ClassRoom room = new();
+
+    [Theory]
+    [InlineData("/class")]
+    [InlineData("/class/anyone/first-01")]
+    public async Task Register_NotSignedIn_LeadsToTheDoor(string address)
+    {
+        Browser browser = room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+        Sheet sheet = await browser.OpenAsync(address);
+        Assert.StartsWith("/sign-in", sheet.Address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task SignIn_CodeThenPassphrase_OpensTheRegister()
+    {
+        Browser first = await room.NewInstructorAsync(Passphrase);
+        Assert.Equal(HttpStatusCode.OK, (await first.OpenAsync("/class")).Status);
+
+        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        Assert.False(door.AsksForCode);
+        SignInPage wrong = await door.EnterAsync("not the passphrase");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
+        Assert.NotEmpty(wrong.Errors);
+        Assert.Equal("Register", (await wrong.EnterAsync(Passphrase)).Sheet.Heading);
+    }
+
+    [Fact]
+    public async Task SignIn_WrongCodeOrShortPassphrase_KeepsWhatMayBeKept()
+    {
+        string code = room.Store.Instructors.NewCode();
+        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        SignInPage wrong = await door.ClaimAsync("AAAA-AAAA-AAAA", "Dipper", Passphrase);
+        Assert.Contains("code", wrong.Errors, StringComparison.Ordinal);
+        SignInPage tooShort = await wrong.ClaimAsync(code, "Dipper", "short");
+        Assert.Contains("12", tooShort.Errors, StringComparison.Ordinal);
+        Assert.Equal(code, tooShort.Sheet.Find("#code").GetAttribute("value"));
+        Assert.Equal("Dipper", tooShort.Sheet.Find("#name").GetAttribute("value"));
+        Assert.Null(tooShort.Sheet.Find("#passphrase").GetAttribute("value"));
+        Assert.Null(room.Store.Instructors.Find());
+    }
+
+    [Fact]
+    public async Task SignIn_NewCodeUsed_EndsOlderSignIns()
+    {
+        Browser old = await room.NewInstructorAsync(Passphrase);
+        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser(), withCode: true);
+        await door.ClaimAsync(room.Store.Instructors.NewCode(), "Dipper", "five loud summer perch");
+        Assert.StartsWith("/sign-in", (await old.OpenAsync("/class")).Address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task SignIn_ManyTries_AreSlowedDown()
+    {
+        await room.NewInstructorAsync(Passphrase);
+        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        // On a slow machine a minute, and with it the count, may end in between.
+        for (int i = 0; i < 4 * Security.SignInLimit.TriesAMinute && door.Sheet.Has("#passphrase"); i++) door = await door.EnterAsync("guess");
+        Assert.Equal(HttpStatusCode.TooManyRequests, door.Sheet.Status);
+        Assert.Contains("Too many tries", door.Sheet.Heading, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("https://evil.example/")]
+    [InlineData("//evil.example/")]
+    public async Task SignIn_ForeignReturnAddress_IsIgnored(string next)
+    {
+        await room.NewInstructorAsync(Passphrase);
+        Browser browser = room.NewBrowser();
+        SignInPage door = new(await browser.OpenAsync("/sign-in?next=" + Uri.EscapeDataString(next)));
+        Assert.Equal("/class", (await door.EnterAsync(Passphrase)).Sheet.Address);
+    }
+
+    [Fact]
+    public async Task SignOut_Sent_ClosesTheRegister()
+    {
+        Browser browser = await room.NewInstructorAsync(Passphrase);
+        Sheet sheet = await browser.OpenAsync("/sign-out");
+        await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
+        Assert.StartsWith("/sign-in", (await browser.OpenAsync("/class")).Address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Register_GuestGaveAName_StandsUnderItWithEveryState()
+    {
+        Browser browser = room.NewBrowser();
+        Sheet preferences = await browser.OpenAsync("/preferences");
+        ((AngleSharp.Html.Dom.IHtmlInputElement)preferences.Find("#name")).Value = "<b>Wren</b>";
+        await browser.SendAsync(preferences, preferences.Form("main form"), preferences.Find("main form button"));
+        await Answers.PassFirstAsync(browser);
+        await Answers.FailRepairAsync(browser);
+        await (await ExercisePage.OpenAsync(browser, "second-03")).Answer("Because.").SubmitAsync();
+
+        RegisterPage register = await RegisterPage.OpenAsync(await room.NewInstructorAsync());
+
+        Assert.Equal(["<b>Wren</b>"], register.People);
+        Assert.Equal("passed 1", register.Cell("Wren", "Before the eyes are moved"));
+        Assert.Equal("not yet 1", register.Cell("Wren", "The darter that rolled over"));
+        Assert.Equal("to be read 1", register.Cell("Wren", "Why it flips"));
+        Assert.Equal("untried", register.Cell("Wren", "On the scale"));
+        Assert.All(register.Sheet.All(".register tbody td"), cell => Assert.NotNull(cell.QuerySelector("svg.state")));
+    }
+
+    [Fact]
+    public async Task Cell_UnknownStudent_IsNotFound()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Assert.Equal(HttpStatusCode.NotFound, (await instructor.OpenAsync("/class/nobody/first-01")).Status);
+    }
+
+    public void Dispose() => room.Dispose();
+}

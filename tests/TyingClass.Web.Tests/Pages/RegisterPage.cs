@@ -1,0 +1,23 @@
+using AngleSharp.Dom;
+
+namespace TyingClass.Web.Tests.Pages;
+
+internal sealed record RegisterPage(Sheet Sheet)
+{
+    public IReadOnlyList<string> People => [.. Sheet.All(".register tbody th").Select(t => t.FirstChild!.TextContent.Trim())];
+
+    public static async Task<RegisterPage> OpenAsync(Browser browser) => new(await browser.OpenAsync("/class"));
+
+    /// <summary>"passed 2" of one student and exercise.</summary>
+    public string Cell(string person, string exercise) => Sheet.Plain(CellOf(person, exercise).TextContent);
+
+    public async Task<Sheet> OpenCellAsync(string person, string exercise) =>
+        await Sheet.Browser.OpenAsync(CellOf(person, exercise).QuerySelector("a")!.GetAttribute("href")!);
+
+    private IElement CellOf(string person, string exercise)
+    {
+        string[] exercises = [.. Sheet.All(".register thead tr:nth-child(2) th").Select(t => Sheet.Plain(t.TextContent))];
+        IElement row = Sheet.All(".register tbody tr").First(r => r.QuerySelector("th")!.TextContent.Contains(person, StringComparison.Ordinal));
+        return row.QuerySelectorAll("td")[Array.IndexOf(exercises, exercise)];
+    }
+}
