@@ -74,7 +74,7 @@ public static class PracticeProblems
     {
         if (RecipeParser.Parse(candidate.RecipeText!).Value is not { } given) return false;
         return candidate.Kind == ExerciseKind.Repair
-            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && !LastHint.Proposals(candidate, given).IsEmpty
+            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && LastHint.Exists(candidate, given)
             : KeyClearance.Complaint(candidate) is null;
     }
 }
