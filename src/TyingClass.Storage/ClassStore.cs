@@ -3,6 +3,7 @@ using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage;
 
@@ -20,11 +21,14 @@ public sealed class ClassStore : IDisposable
         this.folder = folder;
         database = new Database(folder, Prepare);
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
         Instructors = new InstructorStore(database, time);
     }
 
     public AttemptStore Attempts { get; }
+
+    public PracticeStore Practice { get; }
 
     public PersonStore People { get; }
 
@@ -42,6 +46,7 @@ public sealed class ClassStore : IDisposable
     private static void Prepare(ILiteDatabase db)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
         InstructorStore.Prepare(db);
