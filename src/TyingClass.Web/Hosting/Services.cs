@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
@@ -11,6 +12,7 @@ using TyingClass.Storage.People;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
+using TyingClass.Web.Practice;
 using TyingClass.Web.Progress;
 using TyingClass.Web.Security;
 
@@ -34,8 +36,12 @@ internal static class Services
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddScoped<FlyPictures>();
+        services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddScoped<CourseProgress>();
+        services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeDesk>();
+        services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
     }
 
@@ -66,6 +72,8 @@ internal static class Services
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
         });
+        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
+        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }
