@@ -9,7 +9,7 @@ namespace TyingClass.Lessons.Checking;
 /// <summary>Finds addresses that lead nowhere inside the course. Addresses of other sites are not visited.</summary>
 internal static partial class LinkChecker
 {
-    private static readonly string[] Pages = ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/safety", "/model"];
+    private static readonly string[] Pages = ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/safety", "/model", "/glossary", "/handouts/bench-test"];
 
     public static IEnumerable<AuthorError> Check(Course course, Lesson lesson)
     {
