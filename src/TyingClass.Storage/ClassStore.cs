@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
@@ -25,6 +26,8 @@ public sealed class ClassStore : IDisposable
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
         Classes = new ClassRoomStore(database, time);
+        Comments = new CommentStore(database, time);
+        Trash = new Trash(database, time);
     }
 
     public AttemptStore Attempts { get; }
@@ -36,6 +39,10 @@ public sealed class ClassStore : IDisposable
     public InstructorStore Instructors { get; }
 
     public ClassRoomStore Classes { get; }
+
+    public CommentStore Comments { get; }
+
+    public Trash Trash { get; }
 
     /// <summary>Writes a copy that has been opened and counted against the original.</summary>
     /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
@@ -54,5 +61,7 @@ public sealed class ClassStore : IDisposable
         AccountStore.Prepare(db);
         ClassRoomStore.Prepare(db);
         InstructorStore.Prepare(db, time);
+        CommentStore.Prepare(db);
+        Trash.Empty(db, time.GetUtcNow());
     }
 }

@@ -45,10 +45,11 @@ internal static class Services
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
         services.AddScoped<ClassAccess>();
-        services.AddScoped<InstructorSignIn>();
+        services.AddScoped<AccountSignIn>();
+        services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
-        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(InstructorSignIn.Configure);
+        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
         ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);
         services.AddAntiforgery(options =>
