@@ -34,6 +34,7 @@ internal static class Services
     {
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
+        services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<ExerciseDesk>();
         services.AddScoped<CourseProgress>();
