@@ -5,6 +5,7 @@ using TyingClass.Storage.Comments;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage;
 
@@ -22,6 +23,7 @@ public sealed class ClassStore : IDisposable
         this.folder = folder;
         database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
@@ -31,6 +33,8 @@ public sealed class ClassStore : IDisposable
     }
 
     public AttemptStore Attempts { get; }
+
+    public PracticeStore Practice { get; }
 
     public PersonStore People { get; }
 
@@ -56,6 +60,7 @@ public sealed class ClassStore : IDisposable
     private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
         AccountStore.Prepare(db);

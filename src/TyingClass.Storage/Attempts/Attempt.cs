@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Attempts;
 
@@ -51,7 +52,34 @@ public sealed record Attempt
 
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
+
+    /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
+    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
+    {
+        ArgumentNullException.ThrowIfNull(grade);
+        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
+        return new Attempt
+        {
+            Id = RandomId.New(),
+            PersonId = personId,
+            ExerciseId = exerciseId,
+            Number = number,
+            At = at,
+            AnswerText = answerText,
+            EngineVersion = grade.EngineVersion,
+            Passed = grade.Passed,
+            AwaitsReview = grade.AwaitsReview,
+            Feedback = grade.Feedback,
+            ExerciseVersion = grade.ExerciseVersion,
+            GradedFigures = grade.Figures,
+            Observations = grade.Observations,
+            Figures = grade.Report is null ? [] : Attempts.Figures.Of(grade.Report),
+        };
+    }
 }
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>
 public readonly record struct KeptFigure(string Name, double Value);
+
+/// <summary>What a first answer says of its concepts; later answers to the same question say little, since feedback has given it away.</summary>
+public readonly record struct FirstAnswer(string ExerciseId, DateTimeOffset At, bool Passed, string? MisreadConcept);

@@ -28,23 +28,7 @@ public sealed class AttemptStore
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = new()
-            {
-                Id = RandomId.New(),
-                PersonId = personId,
-                ExerciseId = exerciseId,
-                Number = before.Attempts + 1,
-                At = time.GetUtcNow(),
-                AnswerText = answerText,
-                EngineVersion = grade.EngineVersion,
-                Passed = grade.Passed,
-                AwaitsReview = grade.AwaitsReview,
-                Feedback = grade.Feedback,
-                ExerciseVersion = grade.ExerciseVersion,
-                GradedFigures = grade.Figures,
-                Observations = grade.Observations,
-                Figures = grade.Report is null ? [] : Figures.Of(grade.Report),
-            };
+            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Standings(db).Upsert(StandingDocument.From(before.After(attempt)));
             return attempt;
@@ -86,6 +70,12 @@ public sealed class AttemptStore
             return new EditOutcome<Attempt>(true, judged);
         });
     }
+
+    /// <summary>One person's first answers to exercises that the engine marks, in no order.</summary>
+    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
+        Attempts(db).FindFields("personId = @0 and number = 1 and awaitsReview = false", "{exerciseId, atTicks, passed, misread: feedback.misreadConcept}", personId)
+            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
+            .ToImmutableArray());
 
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
