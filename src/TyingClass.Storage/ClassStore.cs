@@ -1,5 +1,6 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Backups;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
@@ -11,13 +12,14 @@ public sealed class ClassStore : IDisposable
 {
     private readonly Database database;
     private readonly DataFolder folder;
+    private readonly TimeProvider time;
 
     /// <exception cref="StorageException">The folder is in use by another process, or the database cannot be opened.</exception>
     public ClassStore(DataFolder folder, TimeProvider time)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
-        this.folder = folder;
+        (this.folder, this.time) = (folder, time);
         database = new Database(folder, Prepare);
         Attempts = new AttemptStore(database, time);
         People = new PersonStore(database, time);
@@ -30,11 +32,10 @@ public sealed class ClassStore : IDisposable
 
     public InstructorStore Instructors { get; }
 
-    /// <summary>Writes a copy that has been opened and counted against the original.</summary>
-    /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
-    /// <returns>Documents in each collection.</returns>
-    /// <exception cref="StorageException">The copy could not be made, or does not hold what the original does.</exception>
-    public IReadOnlyDictionary<string, int> Backup(string path) => Files.Backup.Write(database, folder, path);
+    /// <summary>Writes a backup that has been read back, opened and counted.</summary>
+    /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
+    /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
+    public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
 
     public void Dispose() => database.Dispose();
 
