@@ -1,6 +1,9 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Backups;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Dates;
+using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
@@ -20,17 +23,32 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         (this.folder, this.time) = (folder, time);
-        database = new Database(folder, Prepare);
+        database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
         People = new PersonStore(database, time);
+        Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
+        Classes = new ClassRoomStore(database, time);
+        Dates = new ClassDatesStore(database);
+        Evenings = new EveningStore(database);
+        RoomQuestions = new RoomQuestionStore(database, time);
     }
 
     public AttemptStore Attempts { get; }
 
     public PersonStore People { get; }
 
+    public AccountStore Accounts { get; }
+
     public InstructorStore Instructors { get; }
+
+    public ClassRoomStore Classes { get; }
+
+    public ClassDatesStore Dates { get; }
+
+    public EveningStore Evenings { get; }
+
+    public RoomQuestionStore RoomQuestions { get; }
 
     /// <summary>Writes a backup that has been read back, opened and counted.</summary>
     /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
@@ -40,11 +58,16 @@ public sealed class ClassStore : IDisposable
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
-    private static void Prepare(ILiteDatabase db)
+    private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
-        InstructorStore.Prepare(db);
+        AccountStore.Prepare(db);
+        ClassRoomStore.Prepare(db);
+        ClassDatesStore.Prepare(db);
+        EveningStore.Prepare(db);
+        RoomQuestionStore.Prepare(db);
+        InstructorStore.Prepare(db, time);
     }
 }

@@ -16,6 +16,9 @@ public sealed record Standing(string PersonId, string ExerciseId)
 
     public DateTimeOffset LastAt { get; init; }
 
+    /// <summary>When the first attempt came in that passed or was handed to a person to read: what a due date is held against. Null until then, and in records from before there were due dates.</summary>
+    public DateTimeOffset? HandedInAt { get; init; }
+
     internal Standing After(Attempt attempt) => this with
     {
         Attempts = Attempts + 1,
@@ -23,5 +26,6 @@ public sealed record Standing(string PersonId, string ExerciseId)
         Passed = Passed || attempt.Passed,
         AwaitsReview = attempt.AwaitsReview && !Passed && !attempt.Passed,
         LastAt = attempt.At,
+        HandedInAt = HandedInAt ?? (attempt.Passed || attempt.AwaitsReview ? attempt.At : null),
     };
 }
