@@ -107,14 +107,11 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
         };
     }
 
-    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered)
-    {
-        IEnumerable<string?> texts = [exercise.RecipeText, (exercise.Question as WhichHasMore)?.SecondRecipeText, .. exercise.Items.Select(i => i.RecipeText)];
-        return [.. texts.OfType<string>()
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered) =>
+        [.. AskedRecipes.Of(exercise)
             .Select(text => (Card: RecipeCard.Of(text), Text: text))
             .Where(fly => fly.Card is not null)
             .Select(fly => new AskedFly(fly.Card!, answered ? pictures.Draw(fly.Text) : null))];
-    }
 
     private ImmutableArray<Attempt> AttemptsAt(Exercise exercise) => visitor.Person is { } person ? store.Attempts.Of(person.Id, exercise.Id) : [];
 

@@ -28,6 +28,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -64,6 +65,7 @@ internal static class Services
         services.AddRazorPages(options =>
         {
             options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
+            EveningServices.Protect(options.Conventions);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
