@@ -2,6 +2,7 @@ using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
@@ -32,6 +33,8 @@ public sealed class ClassStore : IDisposable
         Dates = new ClassDatesStore(database);
         Evenings = new EveningStore(database);
         RoomQuestions = new RoomQuestionStore(database, time);
+        Comments = new CommentStore(database, time);
+        Trash = new Trash(database, time);
     }
 
     public AttemptStore Attempts { get; }
@@ -49,6 +52,10 @@ public sealed class ClassStore : IDisposable
     public EveningStore Evenings { get; }
 
     public RoomQuestionStore RoomQuestions { get; }
+
+    public CommentStore Comments { get; }
+
+    public Trash Trash { get; }
 
     /// <summary>Writes a backup that has been read back, opened and counted.</summary>
     /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
@@ -69,5 +76,7 @@ public sealed class ClassStore : IDisposable
         EveningStore.Prepare(db);
         RoomQuestionStore.Prepare(db);
         InstructorStore.Prepare(db, time);
+        CommentStore.Prepare(db);
+        Trash.Empty(db, time.GetUtcNow());
     }
 }

@@ -25,9 +25,20 @@ public sealed record Attempt
     /// <summary>The exercise as it was asked.</summary>
     public string ExerciseVersion { get; init; } = "";
 
+    /// <summary>As computed; see <see cref="Counts"/>.</summary>
     public required bool Passed { get; init; }
 
+    /// <summary>No computed grade: a person decides.</summary>
     public required bool AwaitsReview { get; init; }
+
+    /// <summary>What people said of it, oldest first; the last word stands.</summary>
+    public ImmutableArray<Judgment> Judgments { get; init; } = [];
+
+    /// <summary>Whether it stands as a success: the last judgment, or the computed grade where there is none.</summary>
+    public bool Counts => Judgments is [.., { } last] ? last.Accepted : Passed;
+
+    /// <summary>Still waits for a person's word.</summary>
+    public bool Waits => AwaitsReview && Judgments.IsEmpty;
 
     /// <summary>With the goals it was graded against.</summary>
     public Feedback? Feedback { get; init; }
