@@ -5,6 +5,7 @@ using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
@@ -33,6 +34,7 @@ public sealed class ClassStore : IDisposable
         Dates = new ClassDatesStore(database);
         Evenings = new EveningStore(database);
         RoomQuestions = new RoomQuestionStore(database, time);
+        Exchange = new ClassExchange(database, time);
         Comments = new CommentStore(database, time);
         Trash = new Trash(database, time);
     }
@@ -52,6 +54,8 @@ public sealed class ClassStore : IDisposable
     public EveningStore Evenings { get; }
 
     public RoomQuestionStore RoomQuestions { get; }
+
+    public ClassExchange Exchange { get; }
 
     public CommentStore Comments { get; }
 

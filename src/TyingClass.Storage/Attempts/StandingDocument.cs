@@ -19,7 +19,7 @@ internal static class StandingDocument
         ["passed"] = standing.Passed,
         ["awaitsReview"] = standing.AwaitsReview,
         ["lastTicks"] = Ticks.From(standing.LastAt),
-        ["handedInTicks"] = Ticks.FromMaybe(standing.HandedInAt),
+        ["handedInTicks"] = Ticks.FromOrNull(standing.HandedInAt),
     };
 
     public static Standing ToStanding(BsonDocument document) => new(document["personId"].AsString, document["exerciseId"].AsString)

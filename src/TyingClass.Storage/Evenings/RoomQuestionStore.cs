@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
+using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Evenings;
@@ -40,13 +41,7 @@ public sealed class RoomQuestionStore
     public bool Answer(string questionId, string personId, int choice) => database.Write(db =>
     {
         if (FindIn(db, questionId) is not { TakesAnswers: true } question || choice < 0 || choice >= question.Choices.Length) return false;
-        Answers(db).Upsert(new BsonDocument
-        {
-            ["_id"] = $"{questionId}/{personId}",
-            ["questionId"] = questionId,
-            ["choice"] = choice,
-            ["atTicks"] = Ticks.From(time.GetUtcNow()),
-        });
+        KeepAnswer(db, questionId, personId, choice, time.GetUtcNow());
         return true;
     });
 
@@ -71,7 +66,22 @@ public sealed class RoomQuestionStore
     {
         Questions(db).EnsureIndex("classId", "$.classId");
         Answers(db).EnsureIndex("questionId", "$.questionId");
+        Answers(db).EnsureIndex("personId", "$.personId");
     }
+
+    internal static void KeepAnswer(ILiteDatabase db, string questionId, string personId, int choice, DateTimeOffset at) => Answers(db).Upsert(new BsonDocument
+    {
+        ["_id"] = $"{questionId}/{personId}",
+        ["questionId"] = questionId,
+        ["personId"] = personId,
+        ["choice"] = choice,
+        ["atTicks"] = Ticks.From(at),
+    });
+
+    internal static ImmutableArray<ExportedAnswer> AnswersIn(ILiteDatabase db, string questionId) =>
+        [.. Answers(db).FindAll("questionId = @0", questionId).Select(a => new ExportedAnswer(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime()))];
+
+    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 
     private RoomQuestion? Change(string questionId, Func<RoomQuestion, RoomQuestion> change) => database.Write(db =>
     {
@@ -83,10 +93,10 @@ public sealed class RoomQuestionStore
 
     private static RoomQuestion? FindIn(ILiteDatabase db, string questionId) => Questions(db).FindById(questionId) is { } found ? ToQuestion(found) : null;
 
-    private static ImmutableArray<RoomQuestion> OfClassIn(ILiteDatabase db, string classId) =>
+    internal static ImmutableArray<RoomQuestion> OfClassIn(ILiteDatabase db, string classId) =>
         [.. Questions(db).FindAll("classId = @0", classId).Select(ToQuestion).OrderBy(q => q.OpenedAt)];
 
-    private static void Keep(ILiteDatabase db, RoomQuestion q) => Questions(db).Upsert(new BsonDocument
+    internal static void Keep(ILiteDatabase db, RoomQuestion q) => Questions(db).Upsert(new BsonDocument
     {
         ["_id"] = q.Id,
         ["classId"] = q.ClassId,
@@ -96,7 +106,7 @@ public sealed class RoomQuestionStore
         ["exerciseId"] = q.ExerciseId,
         ["recipe"] = q.RecipeText,
         ["ask"] = q.Ask,
-        ["closedTicks"] = Ticks.FromMaybe(q.ClosedAt),
+        ["closedTicks"] = Ticks.FromOrNull(q.ClosedAt),
         ["answer"] = q.Answer is { } a
             ? new BsonDocument { ["choice"] = a.Choice, ["whatItWouldDo"] = a.WhatItWouldDo, ["why"] = a.Why, ["revealedTicks"] = Ticks.From(a.RevealedAt) }
             : BsonValue.Null,

@@ -7,7 +7,7 @@ internal static class Ticks
 {
     public static BsonValue From(DateTimeOffset time) => time.UtcTicks;
 
-    public static BsonValue FromMaybe(DateTimeOffset? time) => time is { } at ? From(at) : BsonValue.Null;
+    public static BsonValue FromOrNull(DateTimeOffset? time) => time is { } known ? From(known) : BsonValue.Null;
 
     public static DateTimeOffset? ToTimeOrNull(this BsonValue ticks) => ticks.IsNull ? null : ticks.ToTime();
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Mvc.ApplicationModels;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
+using TyingClass.Web.Exchange;
 
 namespace TyingClass.Web.Hosting;
 
@@ -13,12 +14,16 @@ internal static class EveningServices
         services.AddScoped<ClassCalendar>();
         services.AddScoped<EveningBook>();
         services.AddScoped<RoomDesk>();
+        services.AddScoped<RegisterCsv>();
+        services.AddScoped<FilesDesk>();
+        services.AddSingleton<HandedSlips>();
+        services.AddHostedService<BackupAnswers>();
     }
 
     public static void Protect(PageConventionCollection pages)
     {
         pages.AuthorizeFolder("/Dates", ClassPolicies.Instructor);
         pages.AuthorizeFolder("/Evenings", ClassPolicies.Instructor);
-        pages.AuthorizeFolder("/Keeping", ClassPolicies.Instructor);
+        pages.AuthorizeFolder("/Files", ClassPolicies.Instructor);
     }
 }
