@@ -30,6 +30,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -77,6 +78,7 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
+            EveningServices.Protect(options.Conventions);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
