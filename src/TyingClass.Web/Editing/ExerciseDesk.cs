@@ -50,7 +50,7 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
         : "/";
 
     private UnitSystem UnitsRead =>
-        accessor.HttpContext is { } http && Look.Of(http.Request).Units == Drawing.UnitSystem.Imperial ? UnitSystem.Imperial : UnitSystem.Metric;
+        accessor.HttpContext is { } http ? Look.Of(http.Request).Units : UnitSystem.Metric;
 
     private DeskResult Submit(Lesson lesson, Exercise exercise, Typed typed)
     {

@@ -8,6 +8,7 @@ using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Bench;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
@@ -35,6 +36,9 @@ internal static class Services
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddScoped<FlyPictures>();
         services.AddScoped<ExerciseDesk>();
+        services.AddSingleton<BenchSolver>();
+        services.AddScoped<BenchDesk>();
+        services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
         services.AddScoped<ClassRegister>();
     }
