@@ -1,8 +1,11 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage;
 
@@ -18,17 +21,32 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         this.folder = folder;
-        database = new Database(folder, Prepare);
+        database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
+        Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
+        Classes = new ClassRoomStore(database, time);
+        Comments = new CommentStore(database, time);
+        Trash = new Trash(database, time);
     }
 
     public AttemptStore Attempts { get; }
 
+    public PracticeStore Practice { get; }
+
     public PersonStore People { get; }
 
+    public AccountStore Accounts { get; }
+
     public InstructorStore Instructors { get; }
+
+    public ClassRoomStore Classes { get; }
+
+    public CommentStore Comments { get; }
+
+    public Trash Trash { get; }
 
     /// <summary>Writes a copy that has been opened and counted against the original.</summary>
     /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
@@ -39,11 +57,16 @@ public sealed class ClassStore : IDisposable
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
-    private static void Prepare(ILiteDatabase db)
+    private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
-        InstructorStore.Prepare(db);
+        AccountStore.Prepare(db);
+        ClassRoomStore.Prepare(db);
+        InstructorStore.Prepare(db, time);
+        CommentStore.Prepare(db);
+        Trash.Empty(db, time.GetUtcNow());
     }
 }

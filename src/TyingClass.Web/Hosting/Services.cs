@@ -9,6 +9,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
@@ -34,6 +35,7 @@ internal static class Services
     {
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
+        services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<ExerciseDesk>();
         services.AddSingleton<BenchSolver>();
@@ -47,11 +49,13 @@ internal static class Services
     {
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
-        services.AddScoped<InstructorSignIn>();
+        services.AddScoped<ClassAccess>();
+        services.AddScoped<AccountSignIn>();
+        services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
-        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(InstructorSignIn.Configure);
-        services.AddAuthorizationBuilder().AddPolicy(InstructorSignIn.Policy, policy => policy.RequireRole(nameof(Role.Instructor)));
+        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
+        ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);
         services.AddAntiforgery(options =>
         {
@@ -65,7 +69,7 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
-            options.Conventions.AuthorizeFolder("/Register", InstructorSignIn.Policy);
+            options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
