@@ -1,9 +1,17 @@
+using System.Globalization;
 using System.Reflection;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
+using TyingClass.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+
+if (args is ["bench", ..])
+{
+    return await BenchLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200);
+}
 
 // In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(10), logOutput: false)));
 BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args, config);
+return 0;

@@ -44,7 +44,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     public ExerciseView ShowAgain(Assignment work, Typed typed, string notice) => Again(work, typed) with { Notice = notice };
 
     private UnitSystem UnitsRead =>
-        accessor.HttpContext is { } http && Look.Of(http.Request).Units == Drawing.UnitSystem.Imperial ? UnitSystem.Imperial : UnitSystem.Metric;
+        accessor.HttpContext is { } http ? Look.Of(http.Request).Units : UnitSystem.Metric;
 
     private DeskResult Submit(Assignment work, Typed typed)
     {
@@ -106,7 +106,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered, bool inLesson)
     {
-        string[] texts = [.. Flies(exercise)];
+        string[] texts = [.. AskedRecipes.Of(exercise)];
         return [.. texts
             .Select(text => (Card: RecipeCard.Of(text), Text: text))
             .Where(fly => fly.Card is not null)
@@ -118,12 +118,6 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             : pictures.Draw(text, Plates.Vise);
     }
 
-    private static IEnumerable<string> Flies(Exercise exercise)
-    {
-        string?[] all = [exercise.RecipeText, (exercise.Question as WhichHasMore)?.SecondRecipeText, .. exercise.Items.Select(i => i.RecipeText)];
-        return all.OfType<string>();
-    }
-
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : exercise switch
@@ -131,7 +125,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
             { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
-            _ => Flies(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
     };

@@ -9,6 +9,7 @@ using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Bench;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
@@ -41,6 +42,9 @@ internal static class Services
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
+        services.AddSingleton<BenchSolver>();
+        services.AddScoped<BenchDesk>();
+        services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
         services.AddSingleton<PracticeDraws>();
         services.AddScoped<PracticeDesk>();
