@@ -58,9 +58,11 @@ public sealed class AttemptStore
     public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db =>
         Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
 
-    /// <summary>Everyone's at one exercise, oldest first.</summary>
-    public ImmutableArray<Attempt> At(string exerciseId) => database.Read(db =>
-        Attempts(db).FindAll("exerciseId = @0", exerciseId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+    /// <summary>Notes of all attempts of one person, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesOf(string personId) => database.Read(db => Notes(db, "personId = @0", personId));
+
+    /// <summary>Notes of everyone's attempts at one exercise, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesAt(string exerciseId) => database.Read(db => Notes(db, "exerciseId = @0", exerciseId));
 
     public Attempt? Find(string attemptId) => database.Read(db =>
         Attempts(db).FindById(attemptId) is { } found ? AttemptDocument.ToAttempt(found) : null);
@@ -109,6 +111,10 @@ public sealed class AttemptStore
         Attempts(db).EnsureIndex("slot", "$.slot");
         Attempts(db).EnsureIndex("exerciseId", "$.exerciseId");
         Attempts(db).EnsureIndex("personId", "$.personId");
+        // Attempts kept before there were notes: found by index, so that a start need not read them all.
+        Attempts(db).EnsureIndex("noted", "$.note.counts");
+        foreach (BsonDocument old in Attempts(db).FindAll("$.note.counts = null"))
+            Attempts(db).Update(AttemptDocument.From(AttemptDocument.ToAttempt(old)));
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }
@@ -133,6 +139,9 @@ public sealed class AttemptStore
 
         return all.Count;
     }
+
+    private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
+        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable().Select(AttemptNote.From).OrderBy(n => n.At)];
 
     private static void Recount(ILiteDatabase db, string personId, string exerciseId)
     {
