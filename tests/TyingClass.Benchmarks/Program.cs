@@ -5,6 +5,15 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
 using TyingClass.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using TyingClass.Benchmarks;
+
+// Class pages under load, and a seeded folder to look at: no micro-benchmarks.
+if (args is ["class-load", var measured]) return await ClassLoad.MeasureAsync(measured);
+if (args is ["class-seed", var filled, var students])
+{
+    ClassLoad.Seed(filled, int.Parse(students, CultureInfo.InvariantCulture), attemptsEach: null);
+    return 0;
+}
 
 if (args is ["bench", ..])
 {
