@@ -1,8 +1,12 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Photos;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
 
@@ -21,12 +25,24 @@ public sealed class ClassStore : IDisposable
         database = new Database(folder, Prepare);
         Attempts = new AttemptStore(database, time);
         People = new PersonStore(database, time);
+        Patterns = new PatternStore(database, time);
+        Reviews = new ReviewStore(database, time);
+        Photos = new PhotoStore(folder);
+        BenchLog = new BenchLogStore(database, time, Photos);
         Instructors = new InstructorStore(database, time);
     }
 
     public AttemptStore Attempts { get; }
 
     public PersonStore People { get; }
+
+    public PatternStore Patterns { get; }
+
+    public ReviewStore Reviews { get; }
+
+    public PhotoStore Photos { get; }
+
+    public BenchLogStore BenchLog { get; }
 
     public InstructorStore Instructors { get; }
 
@@ -44,6 +60,9 @@ public sealed class ClassStore : IDisposable
         AttemptStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
+        PatternDocument.Prepare(db);
+        ReviewDocument.Prepare(db);
+        LogDocument.Prepare(db);
         InstructorStore.Prepare(db);
     }
 }

@@ -7,5 +7,9 @@ internal static class Ticks
 {
     public static BsonValue From(DateTimeOffset time) => time.UtcTicks;
 
+    public static BsonValue FromOrNull(DateTimeOffset? time) => time is { } known ? From(known) : BsonValue.Null;
+
+    public static DateTimeOffset? ToTimeOrNull(this BsonValue ticks) => ticks.IsNull ? null : ticks.ToTime();
+
     public static DateTimeOffset ToTime(this BsonValue ticks) => new(ticks.AsInt64, TimeSpan.Zero);
 }
