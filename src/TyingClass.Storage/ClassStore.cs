@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.Patterns;
@@ -22,14 +23,16 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         this.folder = folder;
-        database = new Database(folder, Prepare);
+        database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
         People = new PersonStore(database, time);
         Patterns = new PatternStore(database, time);
         Reviews = new ReviewStore(database, time);
         Photos = new PhotoStore(folder);
         BenchLog = new BenchLogStore(database, time, Photos);
+        Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
+        Classes = new ClassRoomStore(database, time);
     }
 
     public AttemptStore Attempts { get; }
@@ -44,7 +47,11 @@ public sealed class ClassStore : IDisposable
 
     public BenchLogStore BenchLog { get; }
 
+    public AccountStore Accounts { get; }
+
     public InstructorStore Instructors { get; }
+
+    public ClassRoomStore Classes { get; }
 
     /// <summary>Writes a copy that has been opened and counted against the original.</summary>
     /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
@@ -55,7 +62,7 @@ public sealed class ClassStore : IDisposable
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
-    private static void Prepare(ILiteDatabase db)
+    private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
         StandingDocument.Prepare(db);
@@ -63,6 +70,8 @@ public sealed class ClassStore : IDisposable
         PatternDocument.Prepare(db);
         ReviewDocument.Prepare(db);
         LogDocument.Prepare(db);
-        InstructorStore.Prepare(db);
+        AccountStore.Prepare(db);
+        ClassRoomStore.Prepare(db);
+        InstructorStore.Prepare(db, time);
     }
 }

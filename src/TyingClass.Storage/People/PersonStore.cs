@@ -4,10 +4,13 @@ using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.People;
 
-/// <summary>Guests now; students and mentors live in the same collection, so that attempts never change hands.</summary>
+/// <summary>Everyone, guests among them; what needs a name and passphrase is in <see cref="AccountStore"/>.</summary>
 public sealed class PersonStore
 {
     public const int MostNameLength = 60;
+
+    /// <summary>A removed person can be brought back so long.</summary>
+    public const int DaysInTrash = 30;
 
     private readonly Database database;
     private readonly TimeProvider time;
@@ -51,11 +54,5 @@ public sealed class PersonStore
 
     internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);
 
-    internal static string? CleanName(string? name)
-    {
-        if (name is null) return null;
-        string cleaned = string.Concat(name.Where(c => !char.IsControl(c))).Trim();
-        if (cleaned.Length > MostNameLength) cleaned = cleaned[..MostNameLength].TrimEnd();
-        return cleaned.Length == 0 ? null : cleaned;
-    }
+    internal static string? CleanName(string? name) => CleanText.Line(name, MostNameLength);
 }

@@ -8,6 +8,7 @@ using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
@@ -43,11 +44,12 @@ internal static class Services
     {
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
+        services.AddScoped<ClassAccess>();
         services.AddScoped<InstructorSignIn>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(InstructorSignIn.Configure);
-        services.AddAuthorizationBuilder().AddPolicy(InstructorSignIn.Policy, policy => policy.RequireRole(nameof(Role.Instructor)));
+        ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);
         services.AddAntiforgery(options =>
         {
@@ -61,7 +63,7 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
-            options.Conventions.AuthorizeFolder("/Register", InstructorSignIn.Policy);
+            options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());

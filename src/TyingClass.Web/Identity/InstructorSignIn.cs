@@ -10,7 +10,6 @@ namespace TyingClass.Web.Identity;
 /// <summary>Signs the instructor in: the first time with the one-time code, later with the passphrase chosen then.</summary>
 public sealed class InstructorSignIn(IHttpContextAccessor accessor, ClassStore store, IPasswordHasher<Person> hasher)
 {
-    public const string Policy = "instructor";
     public const int FewestSigns = 12;
 
     private const string StampClaim = "stamp";
