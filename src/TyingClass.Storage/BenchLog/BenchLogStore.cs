@@ -80,14 +80,17 @@ public sealed class BenchLogStore
         return old.Length;
     }
 
-    /// <summary>Everything of one person, for good.</summary>
-    /// <returns>Photos to remove once the removal is kept.</returns>
-    internal static ImmutableArray<string> RemoveOf(ILiteDatabase db, string personId)
+    /// <summary>Removes photos that no entry names any more: left by a removed person, or by a write that failed halfway.</summary>
+    public void SweepPhotos()
     {
-        ImmutableArray<LogEntry> all = [.. LogDocument.Entries(db).FindAll("personId = @0", personId).Select(LogDocument.ToEntry)];
-        LogDocument.Entries(db).DeleteMany("personId = @0", personId);
-        return [.. all.Select(e => e.PhotoId).OfType<string>()];
+        ImmutableArray<string> old = [.. photos.OlderThan(time.GetUtcNow().AddDays(-1))];
+        if (old.IsEmpty) return;
+        HashSet<string> named = database.Read(db => LogDocument.Entries(db).FindAll().Select(e => e["photoId"].TextOrNull()).OfType<string>().ToHashSet(StringComparer.Ordinal));
+        foreach (string photoId in old.Where(id => !named.Contains(id))) photos.Remove(photoId);
     }
+
+    /// <summary>Everything of one person, for good; <see cref="SweepPhotos"/> takes the photos along.</summary>
+    internal static void DeleteOf(ILiteDatabase db, string personId) => LogDocument.Entries(db).DeleteMany("personId = @0", personId);
 
     private ImmutableArray<LogEntry> Where(string where, string id, bool inTrash) => database.Read(db => LogDocument.Entries(db).FindAll(where, id)
         .Select(LogDocument.ToEntry).Where(e => e.TrashedAt is not null == inTrash)

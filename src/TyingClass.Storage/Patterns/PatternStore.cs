@@ -94,7 +94,7 @@ public sealed class PatternStore
     });
 
     /// <summary>Everything of one person, for good.</summary>
-    internal static void RemoveOf(ILiteDatabase db, string ownerId)
+    internal static void DeleteOf(ILiteDatabase db, string ownerId)
     {
         foreach (Pattern pattern in OfIn(db, ownerId)) RemoveIn(db, pattern.Id);
     }

@@ -38,6 +38,11 @@ public sealed class PhotoStore
         if (IsId(photoId)) File.Delete(PathOf(photoId));
     }
 
+    /// <summary>Every photo there is, but those just put in, which no entry may name yet.</summary>
+    /// <param name="before">Older than this.</param>
+    internal IEnumerable<string> OlderThan(DateTimeOffset before) => Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")
+        .Where(path => File.GetLastWriteTimeUtc(path) < before.UtcDateTime).Select(path => Path.GetFileNameWithoutExtension(path)).Where(IsId).ToList();
+
     private static bool IsId(string text) => text.Length == 64 && text.All(char.IsAsciiHexDigitLower);
 
     private string PathOf(string photoId) => Path.Combine(folder.PhotosPath, photoId + ".jpg");

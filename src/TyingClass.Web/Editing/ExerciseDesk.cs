@@ -71,21 +71,11 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
 
     private ExerciseView Edit(Lesson lesson, Exercise exercise, AnswerPost post)
     {
-        (Typed typed, string? notice) = post switch
-        {
-            { Action: "as text" } => (Typed.AsText(post.Typed.Text), null),
-            { Action: "as form" } => AsForm(post.Typed.Text),
-            { Typed.Draft: { } draft } => (Typed.AsForm(PartList.Apply(draft, post)), null),
-            _ => (post.Typed, (string?)null),
-        };
+        (Typed typed, string? notice) = RecipeEdits.Apply(post);
         // An unfinished recipe is no error until it is submitted, except to someone who asks to see it drawn or turned into a form.
-        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? ProblemsOf(typed.Text) : [];
+        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? RecipeEdits.ProblemsOf(typed.Text) : [];
         return Again(lesson, exercise, typed, problems) with { Notice = notice };
     }
-
-    private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
-        ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 
     private ExerciseView Again(Lesson lesson, Exercise exercise, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(lesson, exercise, typed, attempts ?? AttemptsAt(exercise), problems.IsDefault ? [] : problems);
@@ -117,7 +107,4 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
     }
 
     private ImmutableArray<Attempt> AttemptsAt(Exercise exercise) => visitor.Person is { } person ? store.Attempts.Of(person.Id, exercise.Id) : [];
-
-    private static ImmutableArray<AnswerProblem> ProblemsOf(string text) =>
-        [.. RecipeParser.Parse(text).Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))];
 }
