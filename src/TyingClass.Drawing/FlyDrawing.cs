@@ -18,6 +18,10 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Hang(SolvedFly fly, DrawingOptions options) => new HangPlate(fly, options).ToSvg();
 
+    /// <summary>As it sits in the vise, shank level, without any mark of how it swims.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Vise(SolvedFly fly, DrawingOptions options) => new VisePlate(fly, options).ToSvg();
+
     /// <summary>Two side views to one scale, the first above the second.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string BeforeAfter(SolvedFly before, SolvedFly after, DrawingOptions options) => new PairPlate(before, after, options).ToSvg();

@@ -2,11 +2,13 @@ using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
+using TyingClass.Storage.Practice;
 using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
@@ -25,6 +27,7 @@ public sealed class ClassStore : IDisposable
         this.folder = folder;
         database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
         Patterns = new PatternStore(database, time);
         Reviews = new ReviewStore(database, time);
@@ -33,9 +36,13 @@ public sealed class ClassStore : IDisposable
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
         Classes = new ClassRoomStore(database, time);
+        Comments = new CommentStore(database, time);
+        Trash = new Trash(database, time);
     }
 
     public AttemptStore Attempts { get; }
+
+    public PracticeStore Practice { get; }
 
     public PersonStore People { get; }
 
@@ -53,6 +60,10 @@ public sealed class ClassStore : IDisposable
 
     public ClassRoomStore Classes { get; }
 
+    public CommentStore Comments { get; }
+
+    public Trash Trash { get; }
+
     /// <summary>Writes a copy that has been opened and counted against the original.</summary>
     /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
     /// <returns>Documents in each collection.</returns>
@@ -65,6 +76,7 @@ public sealed class ClassStore : IDisposable
     private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
         PatternDocument.Prepare(db);
@@ -73,5 +85,7 @@ public sealed class ClassStore : IDisposable
         AccountStore.Prepare(db);
         ClassRoomStore.Prepare(db);
         InstructorStore.Prepare(db, time);
+        CommentStore.Prepare(db);
+        Trash.Empty(db, time.GetUtcNow());
     }
 }

@@ -11,6 +11,9 @@ public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<Autho
 
     public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
 
+    /// <summary>The words that the lessons bring in, in the order of the alphabet.</summary>
+    public ImmutableArray<GlossaryEntry> Glossary => Courses.Glossary.Of(Lessons);
+
     public bool TryFindLesson(string slug, out Lesson lesson)
     {
         lesson = Lessons.FirstOrDefault(l => l.Slug == slug)!;
@@ -80,7 +83,8 @@ public sealed record Lesson
     public IEnumerable<Exercise> Exercises => Blocks.OfType<ExerciseBlock>().Select(b => b.Exercise);
 }
 
-public sealed record GlossaryTerm(string Term, string Meaning);
+/// <param name="Line">Where the lesson's file defines it.</param>
+public sealed record GlossaryTerm(string Term, string Meaning, int Line, int Column);
 
 /// <param name="Said">As the prose has it: "5.9 mm".</param>
 public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column);
@@ -90,7 +94,11 @@ public sealed record LessonLink(string Address, bool IsImage, int Line, int Colu
 public abstract record LessonBlock;
 
 /// <summary>Sanitized HTML, safe to write out as it is.</summary>
-public sealed record ProseBlock(string Html) : LessonBlock;
+public sealed record ProseBlock(string Html) : LessonBlock
+{
+    /// <summary>The same for a page: the first use of each word of the glossary links to its meaning.</summary>
+    public string Shown { get; init; } = Html;
+}
 
 /// <summary>A drawing of a recipe: the page asks the drawing library for it.</summary>
 /// <param name="View">One of <see cref="FlyViews.All"/>.</param>

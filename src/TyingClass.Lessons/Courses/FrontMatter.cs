@@ -38,7 +38,7 @@ internal sealed record FrontMatter(
         ImmutableArray<GlossaryTerm>.Builder terms = ImmutableArray.CreateBuilder<GlossaryTerm>();
         foreach (YamlEntry entry in fields.Group("glossary")?.Entries ?? [])
         {
-            if (entry.Value is YamlText { Value.Length: > 0 } text) terms.Add(new GlossaryTerm(entry.Key, text.Value.Trim()));
+            if (entry.Value is YamlText { Value.Length: > 0 } text) terms.Add(new GlossaryTerm(entry.Key.Trim(), text.Value.Trim(), entry.Line, entry.Column));
             else fields.Errors.Add(entry.Value, $"Say in a sentence what “{entry.Key}” means.");
         }
 

@@ -59,7 +59,7 @@ internal static class Said
         };
         return $"{sides} All parts together: {Moment(total)}.";
 
-        string Term(LedgerEntry e) => $"{e.Part} {Moment(e.KeelMomentGmm)}";
+        string Term(LedgerEntry e) => $"{(e.Part == "bend" ? QuantityQuery.BendWords : e.Part)} {Moment(e.KeelMomentGmm)}";
         string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units, 2);
     }
 

@@ -29,7 +29,11 @@ internal static class ProseWriter
         // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
         return SafeHtml.Clean(text.ToString()).Trim()
             .Replace("<table>", "<div class=\"table-frame\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
-            .Replace("</table>", "</table></div>", StringComparison.Ordinal);
+            .Replace("</table>", "</table></div>", StringComparison.Ordinal)
+            // The page's security policy knows no style attributes; Markdig aligns table cells by nothing else.
+            .Replace("style=\"text-align: right\"", "class=\"to-right\"", StringComparison.Ordinal)
+            .Replace("style=\"text-align: center\"", "class=\"to-middle\"", StringComparison.Ordinal)
+            .Replace("style=\"text-align: left\"", "class=\"to-left\"", StringComparison.Ordinal);
     }
 
     /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>

@@ -1,13 +1,17 @@
 using System.Collections.Immutable;
 using LiteDB;
 using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.People;
 
 namespace TyingClass.Storage.Attempts;
 
-/// <summary>Graded answers, added and never changed.</summary>
+/// <summary>Graded answers: added, judged by people, never graded anew.</summary>
 public sealed class AttemptStore
 {
+    public const int MostReasonLength = 2000;
+
     private readonly Database database;
     private readonly TimeProvider time;
 
@@ -24,23 +28,7 @@ public sealed class AttemptStore
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = new()
-            {
-                Id = RandomId.New(),
-                PersonId = personId,
-                ExerciseId = exerciseId,
-                Number = before.Attempts + 1,
-                At = time.GetUtcNow(),
-                AnswerText = answerText,
-                EngineVersion = grade.EngineVersion,
-                Passed = grade.Passed,
-                AwaitsReview = grade.AwaitsReview,
-                Feedback = grade.Feedback,
-                ExerciseVersion = grade.ExerciseVersion,
-                GradedFigures = grade.Figures,
-                Observations = grade.Observations,
-                Figures = grade.Report is null ? [] : Figures.Of(grade.Report),
-            };
+            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Standings(db).Upsert(StandingDocument.From(before.After(attempt)));
             return attempt;
@@ -52,11 +40,52 @@ public sealed class AttemptStore
         Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId))
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
+    /// <summary>All of one person, oldest first.</summary>
+    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db =>
+        Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+
+    /// <summary>Everyone's at one exercise, oldest first.</summary>
+    public ImmutableArray<Attempt> At(string exerciseId) => database.Read(db =>
+        Attempts(db).FindAll("exerciseId = @0", exerciseId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+
+    public Attempt? Find(string attemptId) => database.Read(db =>
+        Attempts(db).FindById(attemptId) is { } found ? AttemptDocument.ToAttempt(found) : null);
+
+    /// <summary>Adds a person's word on an attempt; the standing follows it.</summary>
+    /// <param name="expectedJudgments">How many there were on the page it was written on.</param>
+    /// <returns>Null when there is no such attempt; not saved when someone else judged it meanwhile.</returns>
+    public EditOutcome<Attempt>? Judge(string attemptId, int expectedJudgments, Person by, bool accepted, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        return database.Write(db =>
+        {
+            if (Attempts(db).FindById(attemptId) is not { } document) return null;
+            Attempt attempt = AttemptDocument.ToAttempt(document);
+            if (attempt.Judgments.Length != expectedJudgments) return new EditOutcome<Attempt>(false, attempt);
+            Judgment judgment = new(by.Id, by.Label, time.GetUtcNow(), accepted, CleanText.Lines(reason, MostReasonLength));
+            Attempt judged = attempt with { Judgments = attempt.Judgments.Add(judgment) };
+            Attempts(db).Update(AttemptDocument.From(judged));
+            Recount(db, attempt.PersonId, attempt.ExerciseId);
+            return new EditOutcome<Attempt>(true, judged);
+        });
+    }
+
+    /// <summary>One person's first answers to exercises that the engine marks, in no order.</summary>
+    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
+        Attempts(db).FindFields("personId = @0 and number = 1 and awaitsReview = false", "{exerciseId, atTicks, passed, misread: feedback.misreadConcept}", personId)
+            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
+            .ToImmutableArray());
+
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
     public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db =>
         StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding).ToImmutableArray());
+
+    /// <summary>Of these people, in no order.</summary>
+    public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
+        StandingDocument.Standings(db).FindAll("personId IN @0", new BsonArray(personIds.Select(id => new BsonValue(id)))).Select(StandingDocument.ToStanding).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
     public ImmutableArray<Standing> AllStandings() => database.Read(db =>
@@ -66,8 +95,36 @@ public sealed class AttemptStore
     {
         Attempts(db).EnsureIndex("slot", "$.slot");
         Attempts(db).EnsureIndex("exerciseId", "$.exerciseId");
+        Attempts(db).EnsureIndex("personId", "$.personId");
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
+    }
+
+    internal static void DeleteOf(ILiteDatabase db, string personId)
+    {
+        Attempts(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+        StandingDocument.Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    }
+
+    /// <summary>Numbers go on after those already there; times stay.</summary>
+    internal static int Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    {
+        List<Attempt> all = [.. Attempts(db).FindAll("personId = @0", fromPersonId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+        StandingDocument.Standings(db).DeleteMany(BsonExpression.Create("personId = @0", fromPersonId));
+        foreach (IGrouping<string, Attempt> slot in all.GroupBy(a => a.ExerciseId))
+        {
+            int next = StandingIn(db, toPersonId, slot.Key).Attempts;
+            foreach (Attempt attempt in slot) Attempts(db).Update(AttemptDocument.From(attempt with { PersonId = toPersonId, Number = ++next }));
+            Recount(db, toPersonId, slot.Key);
+        }
+
+        return all.Count;
+    }
+
+    private static void Recount(ILiteDatabase db, string personId, string exerciseId)
+    {
+        IEnumerable<Attempt> attempts = Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number);
+        StandingDocument.Standings(db).Upsert(StandingDocument.From(Standing.Of(personId, exerciseId, attempts)));
     }
 
     private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>

@@ -113,5 +113,5 @@ public sealed class BenchLogStore
         return kept;
     }
 
-    private static string Clean(string? note) => CleanLines.Of(note, MostNoteLength) ?? "";
+    private static string Clean(string? note) => CleanText.Lines(note ?? "", MostNoteLength);
 }

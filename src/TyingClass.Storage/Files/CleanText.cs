@@ -11,4 +11,11 @@ internal static class CleanText
         if (cleaned.Length > mostLength) cleaned = cleaned[..mostLength].TrimEnd();
         return cleaned.Length == 0 ? null : cleaned;
     }
+
+    /// <summary>Several lines: as <see cref="Line"/>, but line ends and tabs stay; blank text gives "".</summary>
+    public static string Lines(string text, int mostLength)
+    {
+        string cleaned = string.Concat(text.ReplaceLineEndings("\n").Where(c => c is '\n' or '\t' || !char.IsControl(c))).Trim();
+        return cleaned.Length > mostLength ? cleaned[..mostLength].TrimEnd() : cleaned;
+    }
 }

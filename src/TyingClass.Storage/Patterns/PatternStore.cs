@@ -118,7 +118,7 @@ public sealed class PatternStore
 
     private void AddRevision(ILiteDatabase db, Pattern pattern, string recipeText, string? note) =>
         PatternDocument.Revisions(db).Insert(PatternDocument.From(
-            new PatternRevision(pattern.Id, pattern.Revision, recipeText, CleanLines.Of(note, MostNoteLength) ?? "", time.GetUtcNow())));
+            new PatternRevision(pattern.Id, pattern.Revision, recipeText, CleanText.Lines(note ?? "", MostNoteLength), time.GetUtcNow())));
 
     private static string Clean(string name) => CleanText.Line(name, MostNameLength) ?? "A fly";
 }

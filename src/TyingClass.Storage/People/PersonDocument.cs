@@ -1,4 +1,4 @@
-using System.Text;
+using System.Globalization;
 using LiteDB;
 using TyingClass.Storage.Files;
 
@@ -39,7 +39,8 @@ internal static class PersonDocument
         MustChoosePassphrase = document["mustChoose"].IsBoolean && document["mustChoose"].AsBoolean,
     };
 
-    /// <summary>Two names that look alike are one: case, width of letters and runs of spaces make no difference.</summary>
+    /// <summary>Case, runs of spaces and characters without ink make no other name. No Unicode normalization: it depends on the machine.</summary>
     public static string NameKey(string name) =>
-        string.Join(' ', name.Normalize(NormalizationForm.FormKC).ToUpperInvariant().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', string.Concat(name.ToUpperInvariant().Where(c => char.GetUnicodeCategory(c) != UnicodeCategory.Format))
+            .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

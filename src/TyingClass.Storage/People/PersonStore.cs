@@ -28,10 +28,14 @@ public sealed class PersonStore
     });
 
     public Person? FindGuest(string secret) => database.Read(db =>
-        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found ? PersonDocument.ToPerson(found) : null);
+        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found && PersonDocument.ToPerson(found) is { RemovedAt: null } guest ? guest : null);
 
     public Person? Find(string personId) => database.Read(db =>
         People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null);
+
+    /// <summary>Browsers with no account, the last seen first.</summary>
+    public ImmutableArray<Person> Guests() => database.Read(db =>
+        People(db).FindAll("role = @0", nameof(Role.Guest)).Select(PersonDocument.ToPerson).OrderByDescending(p => p.LastSeenAt).ToImmutableArray());
 
     /// <summary>Everyone, oldest first.</summary>
     public ImmutableArray<Person> All() => database.Read(db =>
@@ -50,6 +54,7 @@ public sealed class PersonStore
     {
         People(db).EnsureIndex("role", "$.role");
         People(db).EnsureIndex("secretHash", "$.secretHash");
+        People(db).EnsureIndex("removedTicks", "$.removedTicks");
     }
 
     internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);

@@ -22,7 +22,7 @@ public sealed class ReviewStore
     public Review? Ask(string patternId, string ownerId, string classId, string? question) => database.Write(db =>
     {
         if (PatternDocument.Find(db, patternId) is not { TrashedAt: null } pattern || pattern.OwnerId != ownerId) return null;
-        string words = CleanLines.Of(question, MostTextLength) ?? "";
+        string words = CleanText.Lines(question ?? "", MostTextLength);
         Review asked = ReviewDocument.WaitingIn(db, patternId) is { } waiting
             ? waiting with { Revision = pattern.Revision, Question = words.Length > 0 ? words : waiting.Question }
             : new Review(RandomId.New(), patternId, ownerId, classId, pattern.Revision, words, time.GetUtcNow(), ReviewState.Waiting, 0);
@@ -52,7 +52,7 @@ public sealed class ReviewStore
             State = signOff ? ReviewState.SignedOff : ReviewState.Returned,
             DecidedById = mentorId,
             DecidedAt = time.GetUtcNow(),
-            Words = CleanLines.Of(words, MostTextLength) ?? "",
+            Words = CleanText.Lines(words ?? "", MostTextLength),
         });
         Follow(db, PatternDocument.Find(db, review.PatternId)!);
         return new EditOutcome<Review>(true, decided);
@@ -85,7 +85,7 @@ public sealed class ReviewStore
     /// <returns>Null when there is no such review or nothing was written.</returns>
     public ReviewComment? AddComment(string reviewId, string byId, CommentSubject subject, string about, string? text) => database.Write(db =>
     {
-        if (ReviewDocument.Find(db, reviewId) is not { } review || CleanLines.Of(text, MostTextLength) is not { } words) return null;
+        if (ReviewDocument.Find(db, reviewId) is not { } review || CleanText.Lines(text ?? "", MostTextLength) is not { Length: > 0 } words) return null;
         ReviewComment comment = new(
             RandomId.New(), review.PatternId, review.Id, review.Revision, byId, time.GetUtcNow(),
             subject, CleanText.Line(about, MostAboutLength) ?? "", words);

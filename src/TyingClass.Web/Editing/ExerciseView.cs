@@ -42,9 +42,9 @@ public sealed record ExerciseView
     /// <summary>True when the form stands in its lesson.</summary>
     public bool InLesson { get; init; }
 
-    public bool Passed => Attempts.Any(a => a.Passed);
+    public bool Passed => Attempts.Any(a => a.Counts);
 
-    public int Failed => Attempts.Count(a => a is { Passed: false, AwaitsReview: false });
+    public int Failed => Attempts.Count(a => a is { Counts: false, Waits: false });
 
     /// <summary>Rows for the text, so that a whole recipe is seen at once.</summary>
     public int Rows => Math.Clamp(Typed.Text.Count(c => c == '\n') + 3, 12, 60);

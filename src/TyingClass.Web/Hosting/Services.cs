@@ -39,10 +39,17 @@ internal static class Services
     {
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
+        services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<ExerciseDesk>();
         services.AddScoped<CourseProgress>();
         services.AddScoped<ClassRegister>();
+        services.AddScoped<ExerciseAcross>();
+        services.AddScoped<StudentDesk>();
+        services.AddScoped<AttemptDesk>();
+        services.AddScoped<CommentBoard>();
+        services.AddScoped<PeopleDesk>();
+        services.AddScoped<ClassSetup>();
         AddPatterns(services);
     }
 
@@ -68,10 +75,11 @@ internal static class Services
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
         services.AddScoped<ClassAccess>();
-        services.AddScoped<InstructorSignIn>();
+        services.AddScoped<AccountSignIn>();
+        services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
-        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(InstructorSignIn.Configure);
+        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
         ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);
         services.AddAntiforgery(options =>
@@ -86,7 +94,6 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
-            options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
             options.Conventions.AuthorizeFolder("/Patterns", ClassPolicies.Student).AllowAnonymousToPage("/Patterns/New");
             options.Conventions.AuthorizeFolder("/PatternBook", ClassPolicies.Student);
             options.Conventions.AuthorizeFolder("/BenchLog", ClassPolicies.Student).AuthorizePage("/BenchLog/Class", ClassPolicies.Mentor);

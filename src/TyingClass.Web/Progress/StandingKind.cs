@@ -18,7 +18,7 @@ public static class StandingKinds
     public static StandingKind Of(Attempt attempt)
     {
         ArgumentNullException.ThrowIfNull(attempt);
-        return attempt.Passed ? StandingKind.Passed : attempt.AwaitsReview ? StandingKind.Waiting : StandingKind.Trying;
+        return attempt.Counts ? StandingKind.Passed : attempt.Waits ? StandingKind.Waiting : StandingKind.Trying;
     }
 
     public static string Word(StandingKind kind) => kind switch

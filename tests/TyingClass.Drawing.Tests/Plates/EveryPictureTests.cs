@@ -15,6 +15,7 @@ public sealed partial class EveryPictureTests
         ["side"] = FlyDrawing.Side,
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
+        ["vise"] = FlyDrawing.Vise,
         ["pair"] = (f, o) => FlyDrawing.BeforeAfter(f, Samples.Named("Reed Darter"), o),
         ["pitch"] = Curves.PitchAgainstSpeed,
         ["keel"] = Curves.KeelHeightAgainstSpeed,

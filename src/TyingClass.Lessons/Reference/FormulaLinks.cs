@@ -1,0 +1,21 @@
+namespace TyingClass.Lessons.Reference;
+
+/// <summary>Where on the page of formulas a finding or a figure of a report is explained.</summary>
+public static class FormulaLinks
+{
+    private const string Page = "/model";
+
+    /// <summary>The address for a finding's code ("flips", "planes down"); the page's list of findings for one this does not know.</summary>
+    public static string ForFinding(string code) => Page + code switch
+    {
+        "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" => "#verdicts",
+        "bend outweighs bead" => "#moment-ledger",
+        "rule of thumb disagrees" => "#keel-height",
+        "only while dry" or "only when soaked" => "#mass-center-buoyancy-balance-point",
+        "knot holds the nose up" => "#cinched-knot",
+        "two ways up" or "spins" => "#stable-attitudes",
+        "planes down" or "planes up" or "speed decides" => "#moments-about-the-tow-point",
+        "does not sink" => "#sink",
+        _ => "#findings",
+    };
+}

@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Recipes.Catalogue;
+
+/// <summary>One number of the catalogue, for a reader.</summary>
+/// <param name="Group">"hook", "parts", "fishing", "warnings".</param>
+/// <param name="What">"eye leg of a jig hook".</param>
+public readonly record struct CatalogueFigure(string Group, string What, Figure Figure);
+
+/// <summary>The catalogue's numbers in one list, so that a page can show every estimate. Materials have their own table, <see cref="Materials.All"/>.</summary>
+public static class CatalogueFigures
+{
+    public static ImmutableArray<CatalogueFigure> All { get; } =
+    [
+        new("hook", "eye angle, up and down eyes", HookScale.DefaultEyeAngleDeg),
+        new("hook", "eye angle, jig eyes", HookScale.DefaultJigAngleDeg),
+        new("hook", "eye leg", HookScale.EyeLegWires),
+        new("hook", "eye leg of a jig hook", HookScale.JigLegWires),
+        new("hook", "eye ring, outside", HookScale.RingOuterWires),
+        new("hook", "spear", HookScale.SpearGapes),
+        new("hook", "depth of a round bend", HookScale.RoundDepthGapes),
+        new("hook", "depth of a long bend", HookScale.LongDepthGapes),
+        new("hook", "depth of a square bend", HookScale.SquareDepthGapes),
+        new("hook", "wire density", HookScale.WireDensity),
+        new("parts", "bead size", PartScale.BeadSizeGapes),
+        new("parts", "cone size", PartScale.ConeSizeGapes),
+        new("parts", "size of each dumbbell eye", PartScale.EyeSizeGapes),
+        new("parts", "bore of a bead or cone", PartScale.BoreShare),
+        new("parts", "cone length", PartScale.ConeLengthShare),
+        new("parts", "cone nose", PartScale.ConeNoseShare),
+        new("parts", "length of an eye's barrel", PartScale.EyeBarrelShare),
+        new("parts", "middle of the eyes to a barrel's middle", PartScale.EyeReachShare),
+        new("parts", "waist between the eyes", PartScale.EyeWaistShare),
+        new("parts", "wraps", PartScale.WrapTurns),
+        new("parts", "body diameter", PartScale.BodyDiameterWires),
+        new("parts", "foam diameter", PartScale.FoamDiameterGapes),
+        new("parts", "hackle diameter", PartScale.HackleDiameterGapes),
+        new("parts", "width of a hackle collar", PartScale.CollarWires),
+        new("parts", "wing length", PartScale.WingLengthShanks),
+        new("parts", "tail length", PartScale.TailLengthShanks),
+        new("parts", "leg length", PartScale.LegLengthShanks),
+        new("parts", "how steeply a wing leaves the shank", PartScale.WingAngleDeg),
+        new("parts", "how far legs splay", PartScale.LegAngleDeg),
+        new("parts", "hackle fibers on each mm", PartScale.HackleFibersPerMm),
+        new("parts", "thickness of a hackle fiber", PartScale.HackleFiberMm),
+        new("parts", "drag coefficient of a hackle fiber", PartScale.HackleFiberDrag),
+        new("parts", "least share of a body that is the body itself", PartScale.LeastSkinShare),
+        new("parts", "bluntness of a pair of eyes", PartScale.EyeFaceBluntness),
+        new("fishing", "water temperature", FishingScale.Temperature),
+        new("fishing", "salt of sea water", FishingScale.SeaSalinity),
+        new("fishing", "speed", FishingScale.Speed),
+        new("fishing", "leader diameter", FishingScale.LeaderDiameter),
+        new("fishing", "breaking stress of a leader", FishingScale.BreakingStress),
+        new("fishing", "stiffness E of nylon", FishingScale.NylonModulus),
+        new("fishing", "stiffness E of fluorocarbon", FishingScale.FluorocarbonModulus),
+        new("fishing", "density of nylon", FishingScale.NylonDensity),
+        new("fishing", "density of fluorocarbon", FishingScale.FluorocarbonDensity),
+        new("warnings", "a fly heavy enough for the casting warning", Cautions.HeavyFly),
+    ];
+}

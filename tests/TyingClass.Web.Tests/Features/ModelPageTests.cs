@@ -1,0 +1,61 @@
+using TyingClass.Recipes.Catalogue;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class ModelPageTests : IDisposable
+{
+    private readonly ClassRoom room = new();
+
+    [Fact]
+    public async Task Model_Opened_ShowsEveryHeadingOfBothDocuments()
+    {
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        string[] shown = [.. page.All(".formulas :is(h2, h3, h4)").Select(h => h.TextContent.Trim())];
+
+        string[] written = [.. new[] { "formulas.md", "formulas-body.md" }.SelectMany(f => File.ReadLines(Path.Combine(Docs(), f))).Where(l => l.StartsWith('#')).Select(l => l.TrimStart('#', ' '))];
+        Assert.Equal(written, shown);
+    }
+
+    [Fact]
+    public async Task Model_Contents_LeadToPlacesOnThePageAndNoIdIsTwice()
+    {
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        string[] ids = [.. page.All("[id]").Select(e => e.Id!)];
+
+        Assert.Equal(ids.Length, ids.Distinct().Count());
+        string[] links = [.. page.All("main a[href^='#']").Select(a => a.GetAttribute("href")![1..])];
+        Assert.True(links.Length > 20);
+        Assert.Empty(links.Except(ids));
+    }
+
+    [Fact]
+    public async Task Model_Estimates_ListEveryMaterialAndEveryScaleFigure()
+    {
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        string[] rows = [.. page.All(".estimates tbody th").Select(h => h.TextContent)];
+
+        Assert.Empty(Materials.All.Select(m => m.Name).Concat(CatalogueFigures.All.Select(f => f.What)).Except(rows));
+    }
+
+    // The limits the design wants said on the page, each by a word of its own.
+    [Theory]
+    [InlineData("added mass")]
+    [InlineData("Munk")]
+    [InlineData("Flutter")]
+    [InlineData("37°")]
+    [InlineData("4 %")]
+    [InlineData("the same about all axes")]
+    [InlineData("The bath tub has the last word")]
+    public async Task Model_Limits_AreSaid(string words) =>
+        Assert.Contains(words, (await room.NewBrowser().OpenAsync("/model")).Text(".formulas"), StringComparison.Ordinal);
+
+    public void Dispose() => room.Dispose();
+
+    private static string Docs()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "TyingClass.sln"))) folder = folder.Parent;
+        return Path.Combine(folder!.FullName, "docs");
+    }
+}
