@@ -26,7 +26,7 @@ internal static class AgreementPlot
         plot.Axes($"sink rate computed, {unit}", $"sink rate timed, {unit}", floor: 0);
         double high = Math.Min(plot.X.High, plot.Y.High);
         plot.Line(plot.At(0, 0), plot.At(high, high), "fly-guide", 1, dash: "5 4");
-        plot.Text("as computed", plot.At(high, high) + new Point(-4, 14), "end", italic: true);
+        plot.Text("as computed", plot.At(0.64 * high, 0.64 * high) + new Point(14, 12), "start", italic: true);
         Key(plot, 46, "soaked", MarkerKind.Round, filled: true);
         Key(plot, 130, "fresh from the cast", MarkerKind.Diamond, filled: false);
         foreach (TimedSink fly in flies)

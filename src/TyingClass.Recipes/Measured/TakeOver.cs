@@ -65,7 +65,8 @@ public sealed record TakeOver(string? RecipeText, string Said)
             return new TakeOver(null, $"The fly sank at {timed}, faster than it could with no air sealed in its {name} at all. Look for the difference elsewhere: weigh the fly, and see whether it is dressed as the recipe says.");
         if (Miss(mostM3) > 0)
             return new TakeOver(null, $"The fly sank at {timed}, slower than any amount of air in its {name} can explain. Look for the difference elsewhere: time the drop again, soaked, with every bubble stroked out.");
-        if (!Brent.TryFindRoot(Miss, leastM3, mostM3, 1e-4 * sinkRateMS, 100, out double foundM3))
+        // A fly may jump from one attitude to another on the way: a root must give the rate, not only bracket it.
+        if (!Brent.TryFindRoot(Miss, leastM3, mostM3, 1e-9 * (mostM3 - leastM3), 200, out double foundM3) || Math.Abs(Miss(foundM3)) > 0.01 * sinkRateMS)
             return new TakeOver(null, $"No amount of air in the {name} gives just {timed}: the fly changes its attitude in between. Try another part, or time the drop again.");
 
         double newKgM3 = massKg / (solidM3 + foundM3);

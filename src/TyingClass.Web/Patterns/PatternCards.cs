@@ -10,8 +10,9 @@ using TyingClass.Web.Reviews;
 namespace TyingClass.Web.Patterns;
 
 /// <summary>One revision on one page.</summary>
+/// <param name="IsMine">The visitor tied it.</param>
 /// <param name="SignedOffBy">Null unless this very revision was signed off.</param>
-public sealed record CardView(Pattern Pattern, int Revision, FlySheet Sheet, string Owner, string? SignedOffBy);
+public sealed record CardView(Pattern Pattern, int Revision, FlySheet Sheet, string Owner, string? SignedOffBy, bool IsMine);
 
 /// <summary>Recipe cards: one's own, those one is asked to review, and those signed off in one's class.</summary>
 public sealed class PatternCards(ClassStore store, Visitor visitor, ClassAccess access, FlySheets sheets, ReviewThreads threads)
@@ -33,7 +34,7 @@ public sealed class PatternCards(ClassStore store, Visitor visitor, ClassAccess 
     }
 
     private CardView? Card(Pattern pattern, int revision) => store.Patterns.Revision(pattern.Id, revision) is { } found
-        ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision))
+        ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision), pattern.OwnerId == visitor.Person?.Id)
         : null;
 
     private string? SignedOffBy(Pattern pattern, int revision) => revision != pattern.SignedOffRevision ? null
