@@ -13,6 +13,9 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("tying-class-web-");
 
+    // A dozen servers watching files at once use up a user's inotify instances (128 on many machines); tests need no watching.
+    static ClassRoom() => Environment.SetEnvironmentVariable("DOTNET_USE_POLLING_FILE_WATCHER", "true");
+
     public ClassRoom() => ClientOptions.AllowAutoRedirect = false;
 
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 1, 14, 19, 30, 0, TimeSpan.Zero));

@@ -2,6 +2,7 @@ using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
 
@@ -22,6 +23,7 @@ public sealed class Trash
         CommentStore.DeleteOf,
         PatternStore.DeleteOf,
         BenchLogStore.DeleteOf,
+        RoomQuestionStore.DeleteOf,
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
@@ -15,6 +16,7 @@ using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Patterns;
 using TyingClass.Web.Pictures;
+using TyingClass.Web.Practice;
 using TyingClass.Web.Preferences;
 using TyingClass.Web.Progress;
 using TyingClass.Web.Reviews;
@@ -33,6 +35,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -41,8 +44,12 @@ internal static class Services
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
+        services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddScoped<CourseProgress>();
+        services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeDesk>();
+        services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<StudentDesk>();
@@ -94,6 +101,7 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
+            EveningServices.Protect(options.Conventions);
             options.Conventions.AuthorizeFolder("/Patterns", ClassPolicies.Student).AllowAnonymousToPage("/Patterns/New");
             options.Conventions.AuthorizeFolder("/PatternBook", ClassPolicies.Student);
             options.Conventions.AuthorizeFolder("/BenchLog", ClassPolicies.Student).AuthorizePage("/BenchLog/Class", ClassPolicies.Mentor);
@@ -102,6 +110,8 @@ internal static class Services
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
         });
+        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
+        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }

@@ -1,29 +1,28 @@
-using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Http.Features;
-using TyingClass.Storage.Photos;
 
 namespace TyingClass.Web.Security;
 
 /// <summary>
 /// Turns away a post too large to be read. An answer may hold 64 KB, checked where answers are read and shown back with the
-/// form; this lies far above it, so that whatever a person typed or pasted is read and shown back.
+/// form; this lies far above it, so that whatever a person typed or pasted by mistake (a whole file, say) is read and shown back.
 /// </summary>
-public sealed partial class BodyLimit(RequestDelegate next)
+public sealed class BodyLimit(RequestDelegate next)
 {
-    public const int MostBytes = 2 << 20;
-
-    // The one place for more: a photo for the bench log, with what a form puts around it.
-    private const int MostPhotoBytes = PhotoReader.MostBytes + (64 << 10);
+    public const int MostBytes = 16 << 20;
 
     // A browser that is cut off while still sending shows its own error instead of our page.
     private const long MostSwallowedBytes = 64L << 20;
 
+    private const string FilesPath = "/class/files";
+
     public async Task InvokeAsync(HttpContext context)
     {
         HttpRequest request = context.Request;
-        if (HttpMethods.IsPost(request.Method) && PhotoAddress().IsMatch(request.Path.Value ?? ""))
+        if (request.Path.Equals(FilesPath, StringComparison.OrdinalIgnoreCase) && request.ContentLength is null or <= Exchange.FilesDesk.MostBytes)
         {
-            if (await TakePhotoAsync(context)) await next(context);
+            // A whole class comes in here; only an instructor gets as far as reading it.
+            if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } most) most.MaxRequestBodySize = Exchange.FilesDesk.MostBytes;
+            await next(context);
             return;
         }
 
@@ -41,25 +40,6 @@ public sealed partial class BodyLimit(RequestDelegate next)
 
         await next(context);
     }
-
-    /// <returns>False when it was over even this limit: then whoever sent it is on the way back to the entry, which says so.</returns>
-    private static async Task<bool> TakePhotoAsync(HttpContext context)
-    {
-        if (context.Request.ContentLength > MostPhotoBytes)
-        {
-            if (context.Request.ContentLength <= MostSwallowedBytes) await SwallowAsync(context);
-            string entry = context.Request.Path.Value![..^"/photo".Length];
-            context.Response.StatusCode = StatusCodes.Status303SeeOther;
-            context.Response.Headers.Location = $"{entry}?photo=big#photo-title";
-            return false;
-        }
-
-        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit) limit.MaxRequestBodySize = MostPhotoBytes;
-        return true;
-    }
-
-    [GeneratedRegex(@"\A/bench-log/[0-9a-f]{1,40}/photo\z", RegexOptions.IgnoreCase)]
-    private static partial Regex PhotoAddress();
 
     private static Task SwallowAsync(HttpContext context)
     {
