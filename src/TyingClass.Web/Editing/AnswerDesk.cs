@@ -65,21 +65,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private ExerciseView Edit(Assignment work, AnswerPost post)
     {
-        (Typed typed, string? notice) = post switch
-        {
-            { Action: "as text" } => (Typed.AsText(post.Typed.Text), null),
-            { Action: "as form" } => AsForm(post.Typed.Text),
-            { Typed.Draft: { } draft } => (Typed.AsForm(PartList.Apply(draft, post)), null),
-            _ => (post.Typed, (string?)null),
-        };
+        (Typed typed, string? notice) = RecipeEdits.Apply(post);
         // An unfinished recipe is no error until it is submitted, except to someone who asks to see it drawn or turned into a form.
-        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? ProblemsOf(typed.Text) : [];
+        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? RecipeEdits.ProblemsOf(typed.Text) : [];
         return Again(work, typed, problems) with { Notice = notice };
     }
-
-    private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
-        ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
@@ -137,7 +127,4 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, NoAdvice);
         return RegradeNote.Of(attempt.EngineVersion, attempt.ExerciseVersion, attempt.Passed, attempt.GradedFigures, now, UnitsRead);
     }
-
-    private static ImmutableArray<AnswerProblem> ProblemsOf(string text) =>
-        [.. RecipeParser.Parse(text).Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))];
 }
