@@ -30,6 +30,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -45,6 +46,12 @@ internal static class Services
         services.AddScoped<PracticeDesk>();
         services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
+        services.AddScoped<ExerciseAcross>();
+        services.AddScoped<StudentDesk>();
+        services.AddScoped<AttemptDesk>();
+        services.AddScoped<CommentBoard>();
+        services.AddScoped<PeopleDesk>();
+        services.AddScoped<ClassSetup>();
     }
 
     private static void AddPeople(IServiceCollection services, Places places)
@@ -71,7 +78,7 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
-            options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
+            EveningServices.Protect(options.Conventions);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
