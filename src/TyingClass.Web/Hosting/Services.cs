@@ -43,6 +43,7 @@ internal static class Services
         services.AddScoped<ExerciseDesk>();
         services.AddScoped<CourseProgress>();
         services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
         services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
