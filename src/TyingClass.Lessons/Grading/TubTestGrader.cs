@@ -39,6 +39,7 @@ internal static class TubTestGrader
                 WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the model leaves out.",
+                WhereToLook = "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not with the engine are worth telling your mentor about.",
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };

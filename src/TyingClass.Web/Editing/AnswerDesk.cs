@@ -50,7 +50,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     {
         try
         {
-            int failed = work.Attempts().Count(a => a is { Passed: false, AwaitsReview: false });
+            int failed = work.Attempts().Count(a => a is { Counts: false, Waits: false });
             GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead });
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade), null)

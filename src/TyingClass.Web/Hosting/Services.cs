@@ -52,6 +52,7 @@ internal static class Services
         services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
         services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
         services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
