@@ -79,7 +79,9 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
         ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
+        : (Typed.AsText(text), Typed.HasRemarks(text)
+            ? "A form has no room for remarks, the lines that begin with #. Your text stands below as you typed it: take them out to see it as a form."
+            : "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
@@ -100,11 +102,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
             // Drawn as it sits in the vise, however often: how it swims is what an attempt tells (docs/decisions/0010).
             Picture = isRecipe && typed.Text.Length <= AnswerLimit.MostBytes ? pictures.Draw(typed.Text, Plates.Vise) : null,
-            Asked = isRecipe ? [] : Asked(work.Exercise, answered: attempts.Length > 0, inLesson),
+            Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
 
-    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered, bool inLesson)
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
     {
         string[] texts = [.. Flies(exercise)];
         return [.. texts
@@ -113,10 +115,14 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
-        IHtmlContent? Picture(string text) => answered && (inLesson || texts.Length > 1) ? pictures.Draw(text)
+        IHtmlContent? Picture(string text) => told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
             : inLesson ? null
             : pictures.Draw(text, Plates.Vise);
     }
+
+    // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
+    private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
+        exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
 
     private static IEnumerable<string> Flies(Exercise exercise)
     {
@@ -131,7 +137,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
             { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
-            _ => Flies(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => IsTold(exercise, [attempt]) && Flies(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
     };
