@@ -44,7 +44,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     public ExerciseView ShowAgain(Assignment work, Typed typed, string notice) => Again(work, typed) with { Notice = notice };
 
     private UnitSystem UnitsRead =>
-        accessor.HttpContext is { } http && Look.Of(http.Request).Units == Drawing.UnitSystem.Imperial ? UnitSystem.Imperial : UnitSystem.Metric;
+        accessor.HttpContext is { } http ? Look.Of(http.Request).Units : UnitSystem.Metric;
 
     private DeskResult Submit(Assignment work, Typed typed)
     {
@@ -65,23 +65,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private ExerciseView Edit(Assignment work, AnswerPost post)
     {
-        (Typed typed, string? notice) = post switch
-        {
-            { Action: "as text" } => (Typed.AsText(post.Typed.Text), null),
-            { Action: "as form" } => AsForm(post.Typed.Text),
-            { Typed.Draft: { } draft } => (Typed.AsForm(PartList.Apply(draft, post)), null),
-            _ => (post.Typed, (string?)null),
-        };
+        (Typed typed, string? notice) = RecipeEdits.Apply(post);
         // An unfinished recipe is no error until it is submitted, except to someone who asks to see it drawn or turned into a form.
-        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? ProblemsOf(typed.Text) : [];
+        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? RecipeEdits.ProblemsOf(typed.Text) : [];
         return Again(work, typed, problems) with { Notice = notice };
     }
-
-    private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
-        ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), Typed.HasRemarks(text)
-            ? "A form has no room for remarks, the lines that begin with #. Your text stands below as you typed it: take them out to see it as a form."
-            : "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
@@ -108,7 +96,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
     {
-        string[] texts = [.. Flies(exercise)];
+        string[] texts = [.. AskedRecipes.Of(exercise)];
         return [.. texts
             .Select(text => (Card: RecipeCard.Of(text), Text: text))
             .Where(fly => fly.Card is not null)
@@ -124,12 +112,6 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
         exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
 
-    private static IEnumerable<string> Flies(Exercise exercise)
-    {
-        string?[] all = [exercise.RecipeText, (exercise.Question as WhichHasMore)?.SecondRecipeText, .. exercise.Items.Select(i => i.RecipeText)];
-        return all.OfType<string>();
-    }
-
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : exercise switch
@@ -137,7 +119,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
             { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
-            _ => IsTold(exercise, [attempt]) && Flies(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
     };
@@ -149,7 +131,4 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, NoAdvice);
         return RegradeNote.Of(attempt.EngineVersion, attempt.ExerciseVersion, attempt.Passed, attempt.GradedFigures, now, UnitsRead);
     }
-
-    private static ImmutableArray<AnswerProblem> ProblemsOf(string text) =>
-        [.. RecipeParser.Parse(text).Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))];
 }

@@ -59,5 +59,17 @@ public sealed class PracticeStoreTests
         Assert.Equal([new FirstAnswer("keel-03", temp.Clock.GetUtcNow(), false, "tow point")], temp.Store.Attempts.FirstAnswersOf("p1"));
     }
 
+    [Fact]
+    public void FirstAnswersOf_Judged_FollowTheLastWord()
+    {
+        using TempStore temp = new();
+        Storage.People.Person dipper = temp.Store.Instructors.Claim(temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
+        Attempt explained = temp.Store.Attempts.Add("p1", "why-01", "a", Grades.Waiting), failed = temp.Store.Attempts.Add("p1", "keel-03", "b", Grades.Failed);
+        temp.Store.Attempts.Judge(explained.Id, 0, dipper, accepted: false, "Say which side.");
+        temp.Store.Attempts.Judge(failed.Id, 0, dipper, accepted: true, "Bent hook.");
+
+        Assert.Equal([("keel-03", true), ("why-01", false)], temp.Store.Attempts.FirstAnswersOf("p1").Select(f => (f.ExerciseId, f.Passed)).Order());
+    }
+
     private static PracticeProblem Problem(int seed) => new($"practice-keel-height-{seed}-20", "keel height", seed, 20, "recipe: Reed Darter\n");
 }
