@@ -52,7 +52,7 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
         }
 
         foreach (IGrouping<(string PersonId, string ExerciseId), Attempt> slot in export.Attempts.GroupBy(a => (a.PersonId, a.ExerciseId)))
-            StandingDocument.Standings(db).Upsert(StandingDocument.From(Standing.Of(ids[slot.Key.PersonId], slot.Key.ExerciseId, slot.OrderBy(a => a.Number))));
+            StandingDocument.Keep(db, Standing.Of(ids[slot.Key.PersonId], slot.Key.ExerciseId, slot.OrderBy(a => a.Number)));
     }
 
     private void AddQuestion(ExportedQuestion q, string classId)

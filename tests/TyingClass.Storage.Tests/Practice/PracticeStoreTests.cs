@@ -48,27 +48,20 @@ public sealed class PracticeStoreTests
     }
 
     [Fact]
-    public void FirstAnswersOf_Attempts_LeavesOutLaterOnesAndThoseWaitingForAPerson()
+    public void MoveGuestInto_GuestWithPractice_AnswersGoOnAfterThoseOfTheAccount()
     {
         using TempStore temp = new();
-        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { MisreadConcept = "tow point" } });
-        temp.Store.Attempts.Add("p1", "keel-03", "b", Grades.Passed);
-        temp.Store.Attempts.Add("p1", "keel-04", "c", Grades.Waiting);
-        temp.Store.Attempts.Add("p2", "keel-05", "d", Grades.Passed);
+        string guest = temp.Store.People.AddGuest().Guest.Id;
+        string wren = temp.Store.Accounts.Join(temp.Store.Classes.Create("teacher").Code, "Wren", "hash").Person!.Id;
+        temp.Store.Practice.Add(wren, Seven, "mine", Grades.Failed);
+        temp.Store.Practice.Add(guest, Seven, "as a guest", Grades.Passed);
+        temp.Store.Practice.Add(guest, Problem(8), "as a guest", Grades.Passed);
 
-        Assert.Equal([new FirstAnswer("keel-03", temp.Clock.GetUtcNow(), false, "tow point")], temp.Store.Attempts.FirstAnswersOf("p1"));
-    }
+        Assert.NotNull(temp.Store.Trash.MoveGuestInto(guest, wren));
 
-    [Fact]
-    public void FirstAnswersOf_Judged_FollowTheLastWord()
-    {
-        using TempStore temp = new();
-        Storage.People.Person dipper = temp.Store.Instructors.Claim(temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
-        Attempt explained = temp.Store.Attempts.Add("p1", "why-01", "a", Grades.Waiting), failed = temp.Store.Attempts.Add("p1", "keel-03", "b", Grades.Failed);
-        temp.Store.Attempts.Judge(explained.Id, 0, dipper, accepted: false, "Say which side.");
-        temp.Store.Attempts.Judge(failed.Id, 0, dipper, accepted: true, "Bent hook.");
-
-        Assert.Equal([("keel-03", true), ("why-01", false)], temp.Store.Attempts.FirstAnswersOf("p1").Select(f => (f.ExerciseId, f.Passed)).Order());
+        Assert.Equal([(1, "mine"), (2, "as a guest")], temp.Store.Practice.Of(wren, Seven.Id).Select(a => (a.Attempt.Number, a.Attempt.AnswerText)));
+        Assert.Equal([7, 8], temp.Store.Practice.FirstOutcomesOf(wren).Select(o => o.Seed));
+        Assert.Empty(temp.Store.Practice.FirstOutcomesOf(guest));
     }
 
     private static PracticeProblem Problem(int seed) => new($"practice-keel-height-{seed}-20", "keel height", seed, 20, "recipe: Reed Darter\n");
