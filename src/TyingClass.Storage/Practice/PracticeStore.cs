@@ -46,7 +46,7 @@ public sealed class PracticeStore
     public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => database.Read(db =>
         Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed, misread: feedback.misreadConcept}", personId)
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .OrderBy(o => o.At).ToImmutableArray());
+            .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
 
     internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 
