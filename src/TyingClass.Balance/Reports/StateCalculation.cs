@@ -35,6 +35,7 @@ internal static class StateCalculation
         return new StateReport
         {
             State = state,
+            SoakS = soakS,
             WetWeightG = 1e3 * fly.WetMassKg,
             DisplacedMm3 = 1e9 * moments.VolumeM3,
             CenterOfBuoyancyMm = 1e3 * moments.CenterOfBuoyancyM,
@@ -48,7 +49,7 @@ internal static class StateCalculation
             Sink = Sink(body, conditions, soakS, towed),
             Ledger = ledger,
             Tolerance = tolerance,
-            Verdict = VerdictText.Write(kind, state, body, conditions, towed.Report, ledger, tolerance, attitudes, fly.WetMassKg),
+            Verdict = VerdictText.Write(kind, state, soakS, body, conditions, towed.Report, ledger, tolerance, attitudes, fly.WetMassKg),
         };
     }
 

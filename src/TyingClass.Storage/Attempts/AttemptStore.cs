@@ -55,8 +55,7 @@ public sealed class AttemptStore
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
     /// <summary>All of one person, oldest first.</summary>
-    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db =>
-        Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db => AllOfIn(db, personId));
 
     /// <summary>Notes of all attempts of one person, oldest first.</summary>
     public ImmutableArray<AttemptNote> NotesOf(string personId) => database.Read(db => Notes(db, "personId = @0", personId));
@@ -96,7 +95,7 @@ public sealed class AttemptStore
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingMemory.Of(db, personId));
+    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingsOfIn(db, personId));
 
     /// <summary>Of these people, in no order.</summary>
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
@@ -118,6 +117,11 @@ public sealed class AttemptStore
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }
+
+    internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
+        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
+
+    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
 
     internal static void DeleteOf(ILiteDatabase db, string personId)
     {

@@ -31,6 +31,7 @@ internal static class StandingDocument
         ["passed"] = standing.Passed,
         ["awaitsReview"] = standing.AwaitsReview,
         ["lastTicks"] = Ticks.From(standing.LastAt),
+        ["handedInTicks"] = Ticks.FromOrNull(standing.HandedInAt),
     };
 
     public static Standing ToStanding(BsonDocument document) => new(document["personId"].AsString, document["exerciseId"].AsString)
@@ -40,5 +41,6 @@ internal static class StandingDocument
         Passed = document["passed"].AsBoolean,
         AwaitsReview = document["awaitsReview"].AsBoolean,
         LastAt = document["lastTicks"].ToTime(),
+        HandedInAt = document["handedInTicks"].ToTimeOrNull(),
     };
 }

@@ -17,6 +17,9 @@ public sealed record DataFolder
 
     public string LockPath => System.IO.Path.Combine(Path, "in-use.lock");
 
+    /// <summary>Notes by which the command line asks a running server for a backup, and the server's answers.</summary>
+    public string RequestsPath => System.IO.Path.Combine(Path, "requests");
+
     /// <summary>Keys that protect cookies and form tokens; readable by the owner only.</summary>
     public string KeysPath => System.IO.Path.Combine(Path, "keys");
 

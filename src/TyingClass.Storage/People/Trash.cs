@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.People;
@@ -18,6 +19,7 @@ public sealed class Trash
     [
         AttemptStore.DeleteOf,
         CommentStore.DeleteOf,
+        RoomQuestionStore.DeleteOf,
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>

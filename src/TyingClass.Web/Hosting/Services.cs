@@ -2,16 +2,19 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Bench;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
+using TyingClass.Web.Practice;
 using TyingClass.Web.Progress;
 using TyingClass.Web.Security;
 
@@ -28,6 +31,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -36,8 +40,15 @@ internal static class Services
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
+        services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
+        services.AddSingleton<BenchSolver>();
+        services.AddScoped<BenchDesk>();
+        services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
+        services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeDesk>();
+        services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<StudentDesk>();
@@ -71,10 +82,13 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
+            EveningServices.Protect(options.Conventions);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
         });
+        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
+        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }
