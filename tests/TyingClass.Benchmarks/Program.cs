@@ -3,7 +3,6 @@ using System.Reflection;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
-using TyingClass.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using TyingClass.Benchmarks;
 
