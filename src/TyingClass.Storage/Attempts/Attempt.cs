@@ -51,6 +51,31 @@ public sealed record Attempt
 
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
+
+    /// <summary>A graded answer as it is to be kept.</summary>
+    /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
+    public static Attempt Of(string id, string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
+    {
+        ArgumentNullException.ThrowIfNull(grade);
+        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
+        return new Attempt
+        {
+            Id = id,
+            PersonId = personId,
+            ExerciseId = exerciseId,
+            Number = number,
+            At = at,
+            AnswerText = answerText,
+            EngineVersion = grade.EngineVersion,
+            Passed = grade.Passed,
+            AwaitsReview = grade.AwaitsReview,
+            Feedback = grade.Feedback,
+            ExerciseVersion = grade.ExerciseVersion,
+            GradedFigures = grade.Figures,
+            Observations = grade.Observations,
+            Figures = grade.Report is null ? [] : Attempts.Figures.Of(grade.Report),
+        };
+    }
 }
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>

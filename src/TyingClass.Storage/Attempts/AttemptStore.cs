@@ -24,27 +24,10 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = new()
-            {
-                Id = RandomId.New(),
-                PersonId = personId,
-                ExerciseId = exerciseId,
-                Number = before.Attempts + 1,
-                At = time.GetUtcNow(),
-                AnswerText = answerText,
-                EngineVersion = grade.EngineVersion,
-                Passed = grade.Passed,
-                AwaitsReview = grade.AwaitsReview,
-                Feedback = grade.Feedback,
-                ExerciseVersion = grade.ExerciseVersion,
-                GradedFigures = grade.Figures,
-                Observations = grade.Observations,
-                Figures = grade.Report is null ? [] : Figures.Of(grade.Report),
-            };
+            Attempt attempt = Attempt.Of(RandomId.New(), personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Standings(db).Upsert(StandingDocument.From(before.After(attempt)));
             return attempt;
