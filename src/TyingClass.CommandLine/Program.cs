@@ -9,6 +9,7 @@ RootCommand root = new("What a weighted fly would do in the water, from its reci
     BackupVerb.Command(),
     RestoreVerb.Command(),
     ExportVerb.Command(),
+    ContactSheetVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Backups;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
@@ -8,7 +9,11 @@ using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Photos;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
 
@@ -29,7 +34,12 @@ public sealed class ClassStore : IDisposable
         (this.folder, this.time) = (folder, time);
         database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
+        Patterns = new PatternStore(database, time);
+        Reviews = new ReviewStore(database, time);
+        Photos = new PhotoStore(folder);
+        BenchLog = new BenchLogStore(database, time, Photos);
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
         Classes = new ClassRoomStore(database, time);
@@ -44,7 +54,17 @@ public sealed class ClassStore : IDisposable
 
     public AttemptStore Attempts { get; }
 
+    public PracticeStore Practice { get; }
+
     public PersonStore People { get; }
+
+    public PatternStore Patterns { get; }
+
+    public ReviewStore Reviews { get; }
+
+    public PhotoStore Photos { get; }
+
+    public BenchLogStore BenchLog { get; }
 
     public AccountStore Accounts { get; }
 
@@ -88,8 +108,12 @@ public sealed class ClassStore : IDisposable
     private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
+        PatternDocument.Prepare(db);
+        ReviewDocument.Prepare(db);
+        LogDocument.Prepare(db);
         AccountStore.Prepare(db);
         ClassRoomStore.Prepare(db);
         ClassDatesStore.Prepare(db);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Attempts;
 
@@ -52,6 +53,10 @@ public sealed record Attempt
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
 
+    /// <summary>A graded answer under a new id.</summary>
+    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade) =>
+        Of(RandomId.New(), personId, exerciseId, number, at, answerText, grade);
+
     /// <summary>A graded answer as it is to be kept.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
     public static Attempt Of(string id, string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
@@ -80,3 +85,6 @@ public sealed record Attempt
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>
 public readonly record struct KeptFigure(string Name, double Value);
+
+/// <summary>What a first answer says of its concepts; later answers to the same question say little, since feedback has given it away.</summary>
+public readonly record struct FirstAnswer(string ExerciseId, DateTimeOffset At, bool Passed, string? MisreadConcept);

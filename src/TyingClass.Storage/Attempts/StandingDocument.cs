@@ -9,7 +9,19 @@ internal static class StandingDocument
 
     public static void Prepare(ILiteDatabase db) => Standings(db).EnsureIndex("personId", "$.personId");
 
-    public static BsonDocument From(Standing standing) => new()
+    public static void Keep(ILiteDatabase db, Standing standing)
+    {
+        StandingMemory.Forget(db, standing.PersonId);
+        Standings(db).Upsert(From(standing));
+    }
+
+    public static void DeleteOf(ILiteDatabase db, string personId)
+    {
+        StandingMemory.Forget(db, personId);
+        Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    }
+
+    private static BsonDocument From(Standing standing) => new()
     {
         ["_id"] = AttemptDocument.Slot(standing.PersonId, standing.ExerciseId),
         ["personId"] = standing.PersonId,

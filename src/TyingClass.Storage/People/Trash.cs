@@ -1,8 +1,10 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
 
 namespace TyingClass.Storage.People;
 
@@ -19,6 +21,8 @@ public sealed class Trash
     [
         AttemptStore.DeleteOf,
         CommentStore.DeleteOf,
+        PatternStore.DeleteOf,
+        BenchLogStore.DeleteOf,
         RoomQuestionStore.DeleteOf,
     ];
 

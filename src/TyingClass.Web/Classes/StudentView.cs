@@ -10,7 +10,7 @@ using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Classes;
 
-public sealed record TimeLineEntry(Attempt Attempt, string Title, StandingKind Kind);
+public sealed record TimeLineEntry(AttemptNote Attempt, string Title, StandingKind Kind);
 
 /// <param name="Days">Of the time line, the latest first; the entries of a day in their order.</param>
 public sealed record StudentView(
@@ -29,7 +29,7 @@ public sealed class StudentDesk(ICourseSource source, ClassStore store, ClassAcc
     {
         ArgumentNullException.ThrowIfNull(person);
         Dictionary<string, RegisterColumn> columns = ClassRegister.Columns(source.Current).ToDictionary(c => c.Exercise.Id);
-        ImmutableArray<Attempt> attempts = store.Attempts.AllOf(person.Id);
+        ImmutableArray<AttemptNote> attempts = store.Attempts.NotesOf(person.Id);
         ImmutableArray<Standing> standings = [.. store.Attempts.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
         return new StudentView(
             person,
@@ -41,16 +41,16 @@ public sealed class StudentDesk(ICourseSource source, ClassStore store, ClassAcc
             columns.Count);
     }
 
-    private static ImmutableArray<ConceptStanding> Concepts(Dictionary<string, RegisterColumn> columns, ImmutableArray<Attempt> attempts)
+    private static ImmutableArray<ConceptStanding> Concepts(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts)
     {
         ILookup<string, ConceptAttempt> evidence = attempts
             .Where(a => columns.ContainsKey(a.ExerciseId) && !a.Waits)
-            .SelectMany(a => ConceptEvidence.Concepts(columns[a.ExerciseId].Exercise, a.Counts, a.Feedback?.MisreadConcept).Select(concept => (concept, a)))
+            .SelectMany(a => ConceptEvidence.Concepts(columns[a.ExerciseId].Exercise, a.Counts, a.MisreadConcept).Select(concept => (concept, a)))
             .ToLookup(e => e.concept, e => new ConceptAttempt(e.a.At, e.a.Counts));
         return [.. columns.Values.SelectMany(c => c.Exercise.Concepts).Distinct().Select(concept => ConceptStanding.Of(concept, evidence[concept]))];
     }
 
-    private static ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days(Dictionary<string, RegisterColumn> columns, ImmutableArray<Attempt> attempts, TimeZoneInfo zone) =>
+    private static ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts, TimeZoneInfo zone) =>
         [.. attempts
             .Select(a => new TimeLineEntry(a, columns.GetValueOrDefault(a.ExerciseId)?.Exercise.Title ?? a.ExerciseId, StandingKinds.Of(a)))
             .GroupBy(e => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(e.Attempt.At, zone).DateTime))

@@ -19,7 +19,7 @@ public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, I
     {
     }
 
-    public IActionResult OnPost(string? id, string? back)
+    public IActionResult OnPost([FromForm] string? id, [FromForm] string? back)
     {
         if (id is not null) store.Comments.MarkSeen(id, visitor.Person!.Id);
         return LocalRedirect(Url.IsLocalUrl(back) ? back : "/comments");

@@ -39,7 +39,7 @@ public sealed class ExerciseModel(ExerciseDesk desk, ClassCalendar calendar) : P
     {
         string id = (string)RouteData.Values["id"]!;
         Typed = AnswerPost.Read(Request.Form).Typed;
-        return Show(id, desk.ShowAgain(id, Typed, ExerciseDesk.StaleForm));
+        return Show(id, desk.ShowAgain(id, Typed, AnswerDesk.StaleForm));
     }
 
     private PageResult Show(string id, ExerciseView? view)

@@ -29,5 +29,5 @@ public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCa
         return Page();
     }
 
-    public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id) is { } view ? view with { InLesson = true } : null;
+    public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id, inLesson: true);
 }

@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Drawing;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
