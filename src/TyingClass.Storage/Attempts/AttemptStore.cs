@@ -24,7 +24,6 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
