@@ -29,6 +29,7 @@ internal static class CheckLessonsVerb
             output.WriteLine(error with { File = Path.Combine(Path.GetRelativePath(Directory.GetCurrentDirectory(), path), error.File) });
         }
 
+        LessonTable.Write(result.Measures, output);
         int exercises = result.Course.Exercises.Count();
         output.WriteLine(result.Errors.IsEmpty
             ? $"{result.Course.Lessons.Length} lessons and {exercises} exercises: all is well."

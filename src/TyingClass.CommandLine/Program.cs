@@ -6,6 +6,7 @@ RootCommand root = new("What a weighted fly would do in the water, from its reci
     BalanceVerb.Command(),
     GradeVerb.Command(),
     CheckLessonsVerb.Command(),
+    ContactSheetVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)

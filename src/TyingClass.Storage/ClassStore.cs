@@ -1,8 +1,19 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
+using TyingClass.Storage.Dates;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Photos;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
 
@@ -11,39 +22,89 @@ public sealed class ClassStore : IDisposable
 {
     private readonly Database database;
     private readonly DataFolder folder;
+    private readonly TimeProvider time;
 
     /// <exception cref="StorageException">The folder is in use by another process, or the database cannot be opened.</exception>
     public ClassStore(DataFolder folder, TimeProvider time)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
-        this.folder = folder;
-        database = new Database(folder, Prepare);
+        (this.folder, this.time) = (folder, time);
+        database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
+        Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
+        Patterns = new PatternStore(database, time);
+        Reviews = new ReviewStore(database, time);
+        Photos = new PhotoStore(folder);
+        BenchLog = new BenchLogStore(database, time, Photos);
+        Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
+        Classes = new ClassRoomStore(database, time);
+        Dates = new ClassDatesStore(database);
+        Evenings = new EveningStore(database);
+        RoomQuestions = new RoomQuestionStore(database, time);
+        Exchange = new ClassExchange(database, time);
+        Comments = new CommentStore(database, time);
+        Trash = new Trash(database, time);
     }
 
     public AttemptStore Attempts { get; }
 
+    public PracticeStore Practice { get; }
+
     public PersonStore People { get; }
+
+    public PatternStore Patterns { get; }
+
+    public ReviewStore Reviews { get; }
+
+    public PhotoStore Photos { get; }
+
+    public BenchLogStore BenchLog { get; }
+
+    public AccountStore Accounts { get; }
 
     public InstructorStore Instructors { get; }
 
-    /// <summary>Writes a copy that has been opened and counted against the original.</summary>
-    /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
-    /// <returns>Documents in each collection.</returns>
-    /// <exception cref="StorageException">The copy could not be made, or does not hold what the original does.</exception>
-    public IReadOnlyDictionary<string, int> Backup(string path) => Files.Backup.Write(database, folder, path);
+    public ClassRoomStore Classes { get; }
+
+    public ClassDatesStore Dates { get; }
+
+    public EveningStore Evenings { get; }
+
+    public RoomQuestionStore RoomQuestions { get; }
+
+    public ClassExchange Exchange { get; }
+
+    public CommentStore Comments { get; }
+
+    public Trash Trash { get; }
+
+    /// <summary>Writes a backup that has been read back, opened and counted.</summary>
+    /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
+    /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
+    public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
 
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
-    private static void Prepare(ILiteDatabase db)
+    private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
         AttemptStore.Prepare(db);
+        PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
-        InstructorStore.Prepare(db);
+        PatternDocument.Prepare(db);
+        ReviewDocument.Prepare(db);
+        LogDocument.Prepare(db);
+        AccountStore.Prepare(db);
+        ClassRoomStore.Prepare(db);
+        ClassDatesStore.Prepare(db);
+        EveningStore.Prepare(db);
+        RoomQuestionStore.Prepare(db);
+        InstructorStore.Prepare(db, time);
+        CommentStore.Prepare(db);
+        Trash.Empty(db, time.GetUtcNow());
     }
 }

@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Towing;
+using TyingClass.Balance.Tying;
 
 namespace TyingClass.Balance.Reports;
 
@@ -15,6 +17,29 @@ public static class PartialReports
     {
         double soakS = SoakS(state, options);
         return StateCalculation.Sink(body, conditions, soakS, Towed(body, conditions, soakS));
+    }
+
+    /// <summary><see cref="StateReport.Tolerance"/> of one state.</summary>
+    public static ToleranceReport Tolerance(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null)
+    {
+        options ??= ReportOptions.Default;
+        double soakS = SoakS(state, options);
+        Towed towed = Towed(body, conditions, soakS);
+        return StateCalculation.Tolerance(body, conditions, soakS, options, towed, ThousandFlies.Deviates(body, options.Flies, options.Seed));
+    }
+
+    /// <summary><see cref="StateReport.Ledger"/> of one state.</summary>
+    public static ImmutableArray<LedgerEntry> Ledger(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null)
+    {
+        double soakS = SoakS(state, options);
+        return StateCalculation.Ledger(body, conditions, soakS, TowedFly.From(body, conditions, soakS), Towed(body, conditions, soakS));
+    }
+
+    /// <summary><see cref="StateReport.Roll"/> of one state.</summary>
+    public static RollCurve Roll(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null)
+    {
+        double soakS = SoakS(state, options);
+        return StateCalculation.Roll(TowedFly.From(body, conditions, soakS), Towed(body, conditions, soakS), conditions.SpeedMS);
     }
 
     private static double SoakS(WetState state, ReportOptions? options) =>

@@ -35,6 +35,7 @@ internal static class StateCalculation
         return new StateReport
         {
             State = state,
+            SoakS = soakS,
             WetWeightG = 1e3 * fly.WetMassKg,
             DisplacedMm3 = 1e9 * moments.VolumeM3,
             CenterOfBuoyancyMm = 1e3 * moments.CenterOfBuoyancyM,
@@ -48,14 +49,14 @@ internal static class StateCalculation
             Sink = Sink(body, conditions, soakS, towed),
             Ledger = ledger,
             Tolerance = tolerance,
-            Verdict = VerdictText.Write(kind, state, body, conditions, towed.Report, ledger, tolerance, attitudes, fly.WetMassKg),
+            Verdict = VerdictText.Write(kind, state, soakS, body, conditions, towed.Report, ledger, tolerance, attitudes, fly.WetMassKg),
         };
     }
 
     private static double OnALoop(FlyBody body, FishingConditions conditions, double soakS) =>
         TowCalculation.AtSpeed(TowedFly.From(body, conditions with { Knot = Knot.Loop }, soakS), body.Intent, conditions.SpeedMS, null).Report.PitchDeg;
 
-    private static ImmutableArray<LedgerEntry> Ledger(FlyBody body, FishingConditions conditions, double soakS, TowedFly fly, Towed towed)
+    internal static ImmutableArray<LedgerEntry> Ledger(FlyBody body, FishingConditions conditions, double soakS, TowedFly fly, Towed towed)
     {
         Linearized loads = fly.Linearize(towed.Symmetric, conditions.SpeedMS);
         if (!towed.IsBalanced || Keel.TryStiffness(towed.Symmetric, loads) is not { } stiffness)
@@ -67,7 +68,7 @@ internal static class StateCalculation
             .Select(share => new LedgerEntry(share.Part, share.StiffnessNM * GmmPerNM))];
     }
 
-    private static RollCurve Roll(TowedFly fly, Towed towed, double speed)
+    internal static RollCurve Roll(TowedFly fly, Towed towed, double speed)
     {
         ImmutableArray<RightingPoint> curve = !towed.IsBalanced ? [] : Righting.Curve(fly, towed.Symmetric, speed, RollSteps);
         return new RollCurve(
@@ -103,7 +104,7 @@ internal static class StateCalculation
         return (fly.TryFindSteady(start, out steady) && steady.IsStable) || (fly.TryFindSteady(-start, out steady) && steady.IsStable);
     }
 
-    private static ToleranceReport Tolerance(
+    internal static ToleranceReport Tolerance(
         FlyBody body, FishingConditions conditions, double soakS, ReportOptions options, Towed towed, double[] deviates)
     {
         ThousandFlies sampler = new(body, conditions, soakS, TyingSpread.Of(options.Accuracy));

@@ -8,10 +8,10 @@ namespace TyingClass.Balance.Reports;
 internal static class VerdictText
 {
     public static Verdict Write(
-        VerdictKind kind, WetState state, FlyBody body, FishingConditions conditions, TowReport tow,
+        VerdictKind kind, WetState state, double soakS, FlyBody body, FishingConditions conditions, TowReport tow,
         ImmutableArray<LedgerEntry> ledger, ToleranceReport tolerance, ImmutableArray<StableAttitude> attitudes, double wetMassKg) => new(
             kind, state, conditions.SpeedMS, conditions.Knot,
-            $"{Where(state, conditions)}: {What(kind, body.Intent, tow, tolerance, attitudes, wetMassKg)}",
+            $"{Where(soakS, conditions)}: {What(kind, body.Intent, tow, tolerance, attitudes, wetMassKg)}",
             Cause(ledger, tow.KeelHeightMm.For(body.Intent)));
 
     public static string Name(Intent intent) => intent == Intent.PointDown ? "point down" : "point up";
@@ -19,8 +19,8 @@ internal static class VerdictText
     public static string Number(double value, int decimals) =>
         (Math.Abs(value) < 0.5 * Math.Pow(10, -decimals) ? 0 : value).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    private static string Where(WetState state, FishingConditions conditions) =>
-        $"{(state == WetState.Fresh ? "Fresh from the cast" : "Soaked")}, at {Number(conditions.SpeedMS, 2)} m/s on a {(conditions.Knot == Knot.Loop ? "loop" : "cinched")} knot";
+    private static string Where(double soakS, FishingConditions conditions) =>
+        $"{Wet(soakS)}, at {Number(conditions.SpeedMS, 2)} m/s on a {(conditions.Knot == Knot.Loop ? "loop" : "cinched")} knot";
 
     private static string What(
         VerdictKind kind, Intent intent, TowReport tow, ToleranceReport tolerance, ImmutableArray<StableAttitude> attitudes, double wetMassKg)
@@ -52,6 +52,13 @@ internal static class VerdictText
     private static string Nose(double pitchDeg) => Math.Abs(pitchDeg) < 3
         ? "level"
         : $"{(pitchDeg > 0 ? "up" : "down")} {Number(Math.Abs(pitchDeg), 0)}°";
+
+    private static string Wet(double soakS) => soakS switch
+    {
+        0 => "Fresh from the cast",
+        double.PositiveInfinity => "Soaked",
+        _ => $"After {Number(soakS, 0)} s in the water",
+    };
 
     private static string Percent(double share) => $"{Number(100 * share, 0)} %";
 

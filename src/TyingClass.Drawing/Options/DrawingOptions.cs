@@ -2,16 +2,6 @@ using TyingClass.Balance.Reports;
 
 namespace TyingClass.Drawing;
 
-/// <summary>Which units a picture speaks.</summary>
-public enum UnitSystem
-{
-    /// <summary>mm, g, m/s.</summary>
-    Metric,
-
-    /// <summary>in, grains, ft/s.</summary>
-    Imperial,
-}
-
 /// <summary>What is marked on a drawing beside the fly itself.</summary>
 [Flags]
 public enum MarkSet

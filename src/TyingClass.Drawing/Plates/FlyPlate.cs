@@ -28,7 +28,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     // Letters of room for words above and below a frame that must not depend on where they fall.
     private const double FixedGutter = 4.5;
 
-    protected double MarkRadiusMm => 0.46 * LetterMm;
+    protected virtual double MarkRadiusMm => 0.46 * LetterMm;
 
     /// <summary>Words beside the flow arrow; null where no water flows.</summary>
     protected virtual string? FlowWords => null;

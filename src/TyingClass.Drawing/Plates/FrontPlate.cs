@@ -37,11 +37,14 @@ internal sealed class FrontPlate : FlyPlate
 
     public override string Kind => "front";
 
-    public override string Title => $"{Fly.Recipe.Name}: seen from ahead along the shank, {Wording.State(State.State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: seen from ahead along the shank, {Wording.State(State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
 
     public override string Description => FrontWords.Describe(Fly, State, tow, Marks, Options.Units);
 
-    protected override string CaptionWords => $"from ahead, {Wording.State(State.State)}, {Wording.Speed(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
+    protected override string CaptionWords => $"from ahead, {Wording.State(State)}, {Wording.Speed(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
+
+    // Along the shank all of them lie close together: small ones can be told apart.
+    protected override double MarkRadiusMm => 0.34 * LetterMm;
 
     private double ReachMm => 1.12 * new[] { Scene.Frame.Width, Scene.Frame.Height, 6 }.Max() / 2 + 2;
 

@@ -10,7 +10,7 @@ namespace TyingClass.Drawing.Plates;
 internal abstract class Plate
 {
     /// <summary>Letters against the width of the plate: just under 12 px on a phone 390 px wide.</summary>
-    public const double LetterShare = 0.0305;
+    public const double LetterShare = 0.033;
 
     protected Plate(DrawingOptions options) => Options = options.Checked();
 

@@ -35,7 +35,7 @@ internal sealed class SidePlate : FlyPlate
 
     public override string Kind => "side";
 
-    public override string Title => $"{Fly.Recipe.Name}: side view, {Wording.State(State.State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: side view, {Wording.State(State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
 
     public override string Description => SideWords.Describe(Fly, State, tow, Marks, Options.Units);
 

@@ -28,7 +28,7 @@ internal static class DepthPlot
             double left = soaked ? legend : legend + 100;
             plot.Line(new Point(left, 26), new Point(left + 30, 26), "fly-line", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
             plot.Marker(new Point(left + 15, 26), MarkerKind.Round, soaked);
-            plot.Text(soaked ? "soaked" : "fresh", new Point(left + 35, 30), "start");
+            plot.Text(Wording.StateInBrief(state), new Point(left + 35, 30), "start");
         }
 
         if (!Sunk(report).Any())
@@ -38,7 +38,7 @@ internal static class DepthPlot
 
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
     {
-        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        string state = Wording.StateAtHead(s);
         if (s.Sink is not { } sink)
             return $"{state} it hangs still in the water, or never settles.";
         string rate = Wording.Speed(Math.Abs(sink.RateMS), units);

@@ -30,7 +30,7 @@ internal static class KeelPlot
 
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
     {
-        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        string state = Wording.StateAtHead(s);
         double? fished = s.AtFishingSpeed.KeelHeightMm.For(report.Intent);
         double[] all = [.. s.Tow.Select(t => t.KeelHeightMm.For(report.Intent)).OfType<double>()];
         if (all.Length == 0)

@@ -14,7 +14,7 @@ internal static class LeanPlot
         ToleranceReport t = state.Tolerance;
         string interval = $"{Wording.Number(t.AsIntendedLow * 100, 1)} to {Wording.Number(t.AsIntendedHigh * 100, 1)} %";
         string description =
-            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {Wording.State(state.State)}: {Wording.Percent(t.AsIntended)} ride within 30° of {Wording.Way(report.Intent)} "
+            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {Wording.State(state)}: {Wording.Percent(t.AsIntended)} ride within 30° of {Wording.Way(report.Intent)} "
             + $"(95 % interval {interval}), {Wording.Percent(t.Leaning)} lean further, {Wording.Percent(t.Flipped)} flip.";
         using Plot plot = new(options, "lean", $"{name}: lean of {t.Flies} flies", description, 290) { Area = new Box(46, 60, 388, 246) };
         plot.X = Scale.Exact(0, 180, 30, plot.Area.Left, plot.Area.Right);

@@ -17,7 +17,7 @@ internal static class LedgerPlot
         string unit = metric ? "g·mm" : "gr·in";
         double total = state.Ledger.Sum(e => e.KeelMomentGmm) * per;
         string description =
-            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state.State)}; positive brings the fly back. "
+            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}; positive brings the fly back. "
             + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm * per)}; ")) + $"in all {Signed(total)} {unit}.";
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
         using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 40)

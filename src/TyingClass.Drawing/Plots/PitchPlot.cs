@@ -23,7 +23,7 @@ internal static class PitchPlot
     {
         TowReport slow = s.Tow[0], fast = s.Tow[^1];
         string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Wording.Speed(over.SpeedMS, units)}." : "";
-        string state = s.State == WetState.Fresh ? "Fresh from the cast" : "Soaked";
+        string state = Wording.StateAtHead(s);
         return $"{state}: {Wording.Pitch(slow.PitchDeg)} at {Wording.Speed(slow.SpeedMS, units)}, {Wording.Pitch(fast.PitchDeg)} at {Wording.Speed(fast.SpeedMS, units)}.{flip}";
     }));
 }

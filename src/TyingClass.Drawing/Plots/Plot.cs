@@ -8,7 +8,7 @@ namespace TyingClass.Drawing.Plots;
 internal sealed class Plot : IDisposable
 {
     public const double Width = 400;
-    public const double Letter = 12;
+    public const double Letter = 12.8;
 
     private readonly SvgCanvas canvas = new();
     private readonly string prefix;

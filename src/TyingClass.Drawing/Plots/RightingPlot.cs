@@ -19,7 +19,7 @@ internal static class RightingPlot
         string range = roll.RangeDeg > 0 ? $"returns from up to {Wording.Angle(roll.RangeDeg)}" : "never returns";
         RollPoint top = roll.Points.OrderByDescending(p => p.RestoringGmm).FirstOrDefault();
         string description =
-            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state.State)}. Tipped about the line of pull, the fly {range}. "
+            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}. Tipped about the line of pull, the fly {range}. "
             + $"The greatest restoring moment is {Wording.Number(top.RestoringGmm * per, 2)} {(metric ? "g·mm" : "gr·in")} at {Wording.Angle(top.HeelDeg)} of heel.";
         using Plot plot = new(options, "righting", $"{name}: righting curve", description);
         double[] all = [.. roll.Points.Select(p => p.RestoringGmm * per), 0];

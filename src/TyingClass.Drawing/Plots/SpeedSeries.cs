@@ -64,7 +64,7 @@ internal static class SpeedSeries
         bool room = x < plot.Area.Right - 46;
         plot.Text("fished", new Point(room ? x + 4 : x - 4, plot.Area.Bottom - 5), room ? "start" : "end", italic: true);
         Legend(plot, 0, "soaked", soaked: true);
-        Legend(plot, 88, "fresh", soaked: false);
+        Legend(plot, 88, Wording.StateInBrief(report.Fresh), soaked: false);
         bool odd = byLean && report.States.SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
         if (!odd)
             return;

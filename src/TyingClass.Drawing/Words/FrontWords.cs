@@ -13,7 +13,7 @@ internal static class FrontWords
         string lean = !tow.Settles ? "never at rest" : tow.LeanDeg < 0.5 ? "without lean" : $"leaning {Wording.Angle(tow.LeanDeg)} from as intended";
         IEnumerable<string> places = marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m =>
             $"{char.ToUpperInvariant(m.Name[0])}{m.Name[1..]}: {Aside(m, units)} and {Wording.Length(Math.Abs(m.At.Y), units)} {(m.At.Y < 0 ? "above" : "below")} the tow point.");
-        return $"Seen from ahead along the shank, {Wording.State(state.State)}, at {Wording.Speed(tow.SpeedMS, units)}, the fly rides {way}, {lean}. {string.Join(" ", places)}";
+        return $"Seen from ahead along the shank, {Wording.State(state)}, at {Wording.Speed(tow.SpeedMS, units)}, the fly rides {way}, {lean}. {string.Join(" ", places)}";
     }
 
     private static string Aside(Mark mark, UnitSystem units) => Math.Abs(mark.At.X) < 0.05

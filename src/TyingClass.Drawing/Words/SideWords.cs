@@ -19,7 +19,7 @@ internal static class SideWords
         !tow.Settles || tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
 
     public static string Caption(StateReport state, TowReport tow, Intent intent) =>
-        $"{Wording.State(state.State)}, {Wording.Way(Settled(intent, tow))}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
+        $"{Wording.State(state)}, {Wording.Way(Settled(intent, tow))}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
 
     public static string Leaning(TowReport tow) => !tow.Settles ? "never at rest" : tow.LeanDeg switch
     {
@@ -34,7 +34,7 @@ internal static class SideWords
         Intent settled = Settled(fly.Report.Intent, tow);
         List<string> says =
         [
-            $"Meant to ride {Wording.Way(fly.Report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state.State)}.",
+            $"Meant to ride {Wording.Way(fly.Report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state)}.",
             $"The line leaves the eye {Wording.Angle(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
         ];
         says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));

@@ -28,7 +28,27 @@ internal static class Wording
 
     public static string Percent(double share) => Number(share * 100, 0) + " %";
 
-    public static string State(WetState state) => state == WetState.Fresh ? "fresh from the cast" : "soaked";
+    public static string State(StateReport state) => state.SoakS switch
+    {
+        0 => "fresh from the cast",
+        double.PositiveInfinity => "soaked",
+        _ => $"after {Number(state.SoakS, 0)} s in the water",
+    };
+
+    /// <summary>For a legend, where there is room for a word or two.</summary>
+    public static string StateInBrief(StateReport state) => state.SoakS switch
+    {
+        0 => "fresh",
+        double.PositiveInfinity => "soaked",
+        _ => $"after {Number(state.SoakS, 0)} s",
+    };
+
+    /// <summary>At the head of a sentence.</summary>
+    public static string StateAtHead(StateReport state)
+    {
+        string words = State(state);
+        return char.ToUpperInvariant(words[0]) + words[1..];
+    }
 
     public static string Way(Intent intent) => intent == Intent.PointDown ? "point down" : "point up";
 

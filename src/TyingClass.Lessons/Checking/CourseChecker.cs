@@ -9,7 +9,11 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Lessons.Checking;
 
 /// <param name="Errors">In the order of files and lines; none when the course is fit to teach.</param>
-public sealed record CheckResult(Course Course, ImmutableArray<AuthorError> Errors);
+public sealed record CheckResult(Course Course, ImmutableArray<AuthorError> Errors)
+{
+    /// <summary>Size and reading level of each lesson.</summary>
+    public ImmutableArray<LessonMeasure> Measures => [.. Course.Lessons.Select(LessonMeasure.Of)];
+}
 
 /// <summary>Everything check-lessons proves about a lessons folder.</summary>
 public static class CourseChecker
@@ -26,7 +30,7 @@ public static class CourseChecker
         Course course = CourseLoader.Load(files, Course.Empty);
         ConcurrentBag<AuthorError> errors = [.. course.Problems];
         if (course.Lessons.IsEmpty && course.Problems.IsEmpty) errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
-        foreach (AuthorError error in Recipes(files).Concat(IdList.Check(files.Directory, course)).Concat(Concepts(course))) errors.Add(error);
+        foreach (AuthorError error in Recipes(files).Concat(IdList.Check(files.Directory, course)).Concat(Concepts(course)).Concat(GlossaryChecker.Check(course))) errors.Add(error);
 
         // A broken lesson hides its exercises; then ids and links cannot be judged.
         Action[] work =

@@ -8,6 +8,8 @@ namespace TyingClass.Lessons.Checking;
 /// <summary>Proves that an exercise does what its author says: the model answer passes, each wrong answer fails for the reason named, the key is clear.</summary>
 internal static class ExerciseChecker
 {
+    private const string Refused = "refused";
+
     // Hints are for students; looking for one takes longer than all the rest.
     private static readonly GradeOptions Options = new() { Adviser = (_, _, _) => [] };
 
@@ -25,6 +27,8 @@ internal static class ExerciseChecker
             else if (!result.Passed) yield return At("model answer", "", $"The model answer fails: {Misses(result)}.");
         }
 
+        if (exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose && !exercise.WrongAnswers.Any(w => w.FindingNamed is not (null or Refused)))
+            yield return At("wrong answers", "kind", "List at least one wrong answer that fails, and say with “named:” for what: a goal missed, a finding of the report or a misreading.");
         foreach (WrongAnswer wrong in exercise.WrongAnswers)
         {
             if (Complaint(exercise, wrong) is { } text) yield return At("wrong answers", "", text);
@@ -39,7 +43,6 @@ internal static class ExerciseChecker
 
     private static string? Complaint(Exercise exercise, WrongAnswer wrong)
     {
-        const string Refused = "refused";
         string shown = Shown(wrong.Answer);
         GradeResult result = Grader.Grade(exercise, wrong.Answer, 0, Options);
         if (!result.IsAttempt)

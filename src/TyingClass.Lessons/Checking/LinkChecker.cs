@@ -9,7 +9,7 @@ namespace TyingClass.Lessons.Checking;
 /// <summary>Finds addresses that lead nowhere inside the course. Addresses of other sites are not visited.</summary>
 internal static partial class LinkChecker
 {
-    private static readonly string[] Pages = ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/safety", "/model"];
+    private static readonly string[] Pages = ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/practice", "/safety", "/model", "/glossary", "/handouts/bench-test"];
 
     public static IEnumerable<AuthorError> Check(Course course, Lesson lesson)
     {
@@ -37,8 +37,8 @@ internal static partial class LinkChecker
         }
         else if (page.StartsWith("/practice/", StringComparison.Ordinal))
         {
-            string concept = Uri.UnescapeDataString(page["/practice/".Length..]).Replace('-', ' ');
-            if (!course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().Any(p => p.Practice.Concept == concept)) return $"There is no practice of “{concept}”.";
+            string concept = Uri.UnescapeDataString(page["/practice/".Length..]);
+            if (!course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().Any(p => p.Practice.Slug == Practice.PracticeSet.SlugOf(concept))) return $"There is no practice of “{concept}”.";
         }
         else if (page.Length > 0 && !Pages.Contains(page))
         {

@@ -31,7 +31,7 @@ public static class ReadingTime
     /// <summary>The words of HTML, without its marks.</summary>
     public static string Text(string html) => new HtmlParser().ParseDocument(html).Body?.TextContent ?? "";
 
-    private static int Count(string html) => Text(html).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length;
+    internal static int Count(string html) => Text(html).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Length;
 
     private static double MinutesFor(ExerciseKind kind) => kind switch
     {

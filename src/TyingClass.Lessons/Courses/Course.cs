@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 
 namespace TyingClass.Lessons.Courses;
@@ -10,6 +11,9 @@ public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<Autho
     public static Course Empty { get; } = new([], []);
 
     public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
+
+    /// <summary>The words that the lessons bring in, in the order of the alphabet.</summary>
+    public ImmutableArray<GlossaryEntry> Glossary => Courses.Glossary.Of(Lessons);
 
     public bool TryFindLesson(string slug, out Lesson lesson)
     {
@@ -65,8 +69,8 @@ public sealed record Lesson
     /// <summary>Words the lesson brings in, with what they mean.</summary>
     public ImmutableArray<GlossaryTerm> Glossary { get; init; } = [];
 
-    /// <summary>Figures the prose states, which check-lessons holds against the engine.</summary>
-    public ImmutableArray<StatedFigure> Figures { get; init; } = [];
+    /// <summary>What the prose states of flies, which check-lessons holds against the engine.</summary>
+    public ImmutableArray<Stated> Figures { get; init; } = [];
 
     /// <summary>Addresses the lesson points to, for finding dead ones.</summary>
     public ImmutableArray<LessonLink> Links { get; init; } = [];
@@ -80,17 +84,29 @@ public sealed record Lesson
     public IEnumerable<Exercise> Exercises => Blocks.OfType<ExerciseBlock>().Select(b => b.Exercise);
 }
 
-public sealed record GlossaryTerm(string Term, string Meaning);
+/// <param name="Line">Where the lesson's file defines it.</param>
+public sealed record GlossaryTerm(string Term, string Meaning, int Line, int Column);
+
+/// <summary>Something a lesson says of a fly.</summary>
+/// <param name="Line">Where its front matter lists it.</param>
+public abstract record Stated(string RecipeText, int Line, int Column);
 
 /// <param name="Said">As the prose has it: "5.9 mm".</param>
-public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column);
+public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column) : Stated(RecipeText, Line, Column);
+
+/// <summary>Something said in words: "pitch while sinking &lt; 0°" for "it dives".</summary>
+public sealed record StatedFact(string RecipeText, string Words, Condition Condition, int Line, int Column) : Stated(RecipeText, Line, Column);
 
 public sealed record LessonLink(string Address, bool IsImage, int Line, int Column);
 
 public abstract record LessonBlock;
 
 /// <summary>Sanitized HTML, safe to write out as it is.</summary>
-public sealed record ProseBlock(string Html) : LessonBlock;
+public sealed record ProseBlock(string Html) : LessonBlock
+{
+    /// <summary>The same for a page: the first use of each word of the glossary links to its meaning.</summary>
+    public string Shown { get; init; } = Html;
+}
 
 /// <summary>A drawing of a recipe: the page asks the drawing library for it.</summary>
 /// <param name="View">One of <see cref="FlyViews.All"/>.</param>

@@ -31,7 +31,8 @@ internal static class CourseLoader
             foreach (Exercise exercise in lesson.Exercises) idOwners[exercise.Id] = name;
         }
 
-        return new Course([.. lessons.OrderBy(l => l.Number)], [.. problems]);
+        GlossaryLinks links = new(Glossary.Of(lessons));
+        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]);
     }
 
     private static ImmutableArray<AuthorError> Clashes(Lesson lesson, List<Lesson> earlier, Dictionary<string, string> idOwners)

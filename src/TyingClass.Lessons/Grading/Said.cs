@@ -21,36 +21,47 @@ internal static class Said
     }
 
     /// <summary>What the fly would do, soaked, at its own speed and on its own knot.</summary>
-    public static string Verdict(BalanceReport report, UnitSystem units)
+    public static string Verdict(BalanceReport report, UnitSystem units) => Verdict(report.Intent, report.Soaked, units);
+
+    /// <summary>What the fly would do in one state of its dressing.</summary>
+    public static string Verdict(Intent intent, StateReport state, UnitSystem units)
     {
-        StateReport soaked = report.Soaked;
-        TowReport tow = soaked.AtFishingSpeed;
-        string meant = Name(report.Intent), other = Name(Other(report.Intent));
-        string where = $"Soaked and pulled at {Units.Format(tow.SpeedMS, Dimension.Speed, units)} on a {(report.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
-        return report.Verdict.Kind switch
+        TowReport tow = state.AtFishingSpeed;
+        string meant = Name(intent), other = Name(Other(intent));
+        string where = $"{Wet(state.SoakS)} and pulled at {Units.Format(tow.SpeedMS, Dimension.Speed, units)} on a {(state.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
+        return state.Verdict.Kind switch
         {
-            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, report.Intent, units)} {(soaked.Tolerance.AsIntended >= 0.995 ? "Practically every fly tied like it would ride the same way." : $"Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride the same way.")}",
-            VerdictKind.Leans => $"{where}, it leans over by {Degrees(tow.LeanDeg)}. {Keel(tow, report.Intent, units)}",
-            VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {Degrees(tow.LeanDeg)} from {meant}. {Keel(tow, report.Intent, units)}",
-            VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, report.Intent, units)} Expect it to flip and ride {other}.",
+            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, intent, units)} {(state.Tolerance.AsIntended >= 0.995 ? "Practically every fly tied like it would ride the same way." : $"Of 100 flies tied like it, about {Hundred(state.Tolerance.AsIntended)} would ride the same way.")}",
+            VerdictKind.Leans => $"{where}, it leans over by {Degrees(tow.LeanDeg)}. {Keel(tow, intent, units)}",
+            VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {Degrees(tow.LeanDeg)} from {meant}. {Keel(tow, intent, units)}",
+            VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, intent, units)} Expect it to flip and ride {other}.",
             VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Degrees(Math.Abs(tow.PitchDeg))} {(tow.PitchDeg > 0 ? "nose up" : "nose down")}, too steep for which way up to mean much.",
-            VerdictKind.Floats => $"It floats: it weighs {Units.Format(1e-3 * Math.Abs(report.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
-            _ => $"{where}, there is no telling which way up it rides. {Keel(tow, report.Intent, units)} Of 100 flies tied like it, about {Hundred(soaked.Tolerance.AsIntended)} would ride {meant}, {Hundred(soaked.Tolerance.Leaning)} would lean and {Hundred(soaked.Tolerance.Flipped)} would flip.",
+            VerdictKind.Floats => $"It floats: it weighs {Units.Format(1e-3 * Math.Abs(state.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
+            _ => $"{where}, there is no telling which way up it rides. {Keel(tow, intent, units)} Of 100 flies tied like it, about {Hundred(state.Tolerance.AsIntended)} would ride {meant}, {Hundred(state.Tolerance.Leaning)} would lean and {Hundred(state.Tolerance.Flipped)} would flip.",
         };
     }
+
+    private static string Wet(double soakS) => soakS switch
+    {
+        0 => "Fresh from the cast",
+        double.PositiveInfinity => "Soaked",
+        _ => $"{Math.Round(soakS)} s in the water",
+    };
 
     public static string Nose(double pitchDeg) => Math.Abs(pitchDeg) <= WhereTheNosePoints.LevelDeg
         ? "with its nose about level"
         : $"nose {(pitchDeg > 0 ? "up" : "down")} by {Degrees(Math.Abs(pitchDeg))}";
 
     /// <summary>The two or three parts with the most say in which way up it rides.</summary>
-    public static string Ledger(BalanceReport report, UnitSystem units)
+    public static string Ledger(BalanceReport report, UnitSystem units) => Ledger(report.Intent, report.Soaked, units);
+
+    public static string Ledger(Intent intent, StateReport state, UnitSystem units)
     {
-        LedgerEntry[] top = [.. report.Soaked.Ledger.OrderByDescending(e => Math.Abs(e.KeelMomentGmm)).Take(3).Where(e => Math.Abs(e.KeelMomentGmm) >= 0.005)];
+        LedgerEntry[] top = [.. state.Ledger.OrderByDescending(e => Math.Abs(e.KeelMomentGmm)).Take(3).Where(e => Math.Abs(e.KeelMomentGmm) >= 0.005)];
         if (top.Length == 0) return "At this attitude no part has a clear say in which way up it rides.";
-        string meant = Name(report.Intent);
+        string meant = Name(intent);
         string[] helps = [.. top.Where(e => e.KeelMomentGmm > 0).Select(Term)], hinders = [.. top.Where(e => e.KeelMomentGmm < 0).Select(Term)];
-        double total = report.Soaked.Ledger.Sum(e => e.KeelMomentGmm);
+        double total = state.Ledger.Sum(e => e.KeelMomentGmm);
         string sides = (helps.Length, hinders.Length) switch
         {
             (0, _) => $"What turns it away from {meant}: {List(hinders)}.",
@@ -59,7 +70,7 @@ internal static class Said
         };
         return $"{sides} All parts together: {Moment(total)}.";
 
-        string Term(LedgerEntry e) => $"{e.Part} {Moment(e.KeelMomentGmm)}";
+        string Term(LedgerEntry e) => $"{(e.Part == "bend" ? QuantityQuery.BendWords : e.Part)} {Moment(e.KeelMomentGmm)}";
         string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units, 2);
     }
 

@@ -25,6 +25,8 @@ internal static class PracticeDifficulty
         {
             { Question: WhichWayUp } => (Named("keel height"), [0.0]),
             { Question: WhereTheNosePoints } => (Named("pitch"), [-WhereTheNosePoints.LevelDeg * Degree, WhereTheNosePoints.LevelDeg * Degree]),
+            // A share of flies jumps from none to all: what it turns on is the keel height.
+            { Kind: ExerciseKind.Repair } when GoalCheck.Query(problem.Goals[0]).Quantity.Dimension == Dimension.Share => (Named("keel height"), [0.0]),
             { Kind: ExerciseKind.Repair } => (GoalCheck.Query(problem.Goals[0]), new[] { problem.Goals[0].LowSi, problem.Goals[0].HighSi }.Where(double.IsFinite).ToArray()),
             _ => ((QuantityQuery?)null, Array.Empty<double>()),
         };

@@ -16,6 +16,9 @@ public static class PracticeLevel
 
     public const double StepDown = StepUp * TargetShare / (1 - TargetShare);
 
+    /// <summary>As an address carries it, 0 to 100.</summary>
+    public static int Hundredths(double level) => (int)Math.Round(100 * Math.Clamp(level, 0, 1));
+
     public static double Next(double level, bool passed) => Math.Clamp(level + (passed ? StepUp : -StepDown), 0, 1);
 
     /// <summary>The level after a student's attempts at practice of one concept, oldest first.</summary>

@@ -22,14 +22,24 @@ public static class PracticeProblems
     public static Exercise? Draw(PracticeSet set, int seed, double level = PracticeLevel.Start)
     {
         ArgumentNullException.ThrowIfNull(set);
-        int hundredths = (int)Math.Round(100 * Math.Clamp(level, 0, 1));
+        int hundredths = PracticeLevel.Hundredths(level);
         level = hundredths / 100.0;
-        Random random = new(seed);
-        Exercise template = set.Template with
+        Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Slug}-{seed}-{hundredths}") };
+        if (template.Kind != ExerciseKind.Measure) return Draw(set, template, seed, level);
+
+        // A figure may not be asked more finely than two flies tied alike differ: then the tolerance widens until some problem is fair.
+        foreach (double ease in (double[])[level, Math.Min(level, 0.5), 0])
         {
-            Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Concept.Replace(' ', '-')}-{seed}-{hundredths}"),
-            ToleranceText = set.Template.Kind == ExerciseKind.Measure ? PracticeDifficulty.ToleranceText(set.Template, level) : null,
-        };
+            if (Draw(set, template with { ToleranceText = PracticeDifficulty.ToleranceText(set.Template, ease) }, seed, level) is { } problem) return problem;
+        }
+
+        return null;
+    }
+
+    private static Exercise? Draw(PracticeSet set, Exercise template, int seed, double level)
+    {
+        // Neighboring seeds start the generator alike; spread out, they do not.
+        Random random = new(unchecked((int)((uint)seed * 2654435769u)));
         double wanted = Math.Log(PracticeDifficulty.WantedSpreads(level));
         (Exercise? best, double off) = (null, double.PositiveInfinity);
         for (int draw = 0, fair = 0; draw < MostDraws && fair < Choice; draw++)
@@ -74,7 +84,7 @@ public static class PracticeProblems
     {
         if (RecipeParser.Parse(candidate.RecipeText!).Value is not { } given) return false;
         return candidate.Kind == ExerciseKind.Repair
-            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && !LastHint.Proposals(candidate, given).IsEmpty
+            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && LastHint.Exists(candidate, given)
             : KeyClearance.Complaint(candidate) is null;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
@@ -11,6 +12,8 @@ public sealed class FlyFigures
     private readonly Dictionary<(WetState, double?, Knot?), TowReport> _tows = [];
     private readonly Dictionary<(WetState, Knot?), SinkReport?> _sinks = [];
     private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
+    private readonly Dictionary<(WetState, double?, Knot?), ToleranceReport> _tolerances = [];
+    private readonly Dictionary<(WetState, double?, Knot?), ImmutableArray<LedgerEntry>> _ledgers = [];
     private readonly ReportOptions _options;
 
     /// <param name="start">The fly an exercise starts from, for what is counted against it.</param>
@@ -18,11 +21,6 @@ public sealed class FlyFigures
         : this(FlyBuilder.Build(recipe), recipe, start, options)
     {
     }
-
-    /// <summary>From a report already worked out with the same options.</summary>
-    public FlyFigures(Recipes.Reports.SolvedFly solved, FlyFigures? start = null, ReportOptions? options = null)
-        : this(solved?.Built ?? throw new ArgumentNullException(nameof(solved)), solved.Recipe, start, options) =>
-        _reports[default] = solved.Report;
 
     private FlyFigures(BuiltFly built, Recipe recipe, FlyFigures? start, ReportOptions? options) =>
         (Body, Conditions, Recipe, Start, _options) = (built.Body, built.Conditions, recipe, start, options ?? ReportOptions.Default);
@@ -76,11 +74,43 @@ public sealed class FlyFigures
         return sink;
     }
 
-    /// <summary>The full report of one state, for what needs the whole sample of flies.</summary>
-    public StateReport FullState(QuantityQuery query)
+    /// <summary>Of the whole sample of flies tied like it.</summary>
+    public ToleranceReport Tolerance(QuantityQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        return State(FullReport(query.SpeedMS, query.Knot), query.State);
+        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
+        if (!_tolerances.TryGetValue(key, out ToleranceReport? tolerance))
+        {
+            tolerance = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
+                ? State(report, query.State).Tolerance
+                : PartialReports.Tolerance(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
+            _tolerances[key] = tolerance;
+        }
+
+        return tolerance;
+    }
+
+    public ImmutableArray<LedgerEntry> Ledger(QuantityQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
+        if (!_ledgers.TryGetValue(key, out ImmutableArray<LedgerEntry> ledger))
+        {
+            ledger = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
+                ? State(report, query.State).Ledger
+                : PartialReports.Ledger(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
+            _ledgers[key] = ledger;
+        }
+
+        return ledger;
+    }
+
+    public RollCurve Roll(QuantityQuery query)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        return _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
+            ? State(report, query.State).Roll
+            : PartialReports.Roll(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
     }
 
     private BalanceReport FullReport(double? speedMS, Knot? knot)

@@ -20,8 +20,11 @@ public sealed partial record QuantityQuery(
     /// <summary>As a sentence names it.</summary>
     public string Phrase => Quantity.Phrase + Circumstances;
 
+    /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
+    internal const string BendWords = "bend and spear";
+
     private string Circumstances =>
-        (Part is null ? "" : $" {Part}")
+        (Part is null ? "" : $" {(Part == "bend" ? BendWords : Part)}")
         + (PauseS is { } pause ? $" after {Units.Format(pause, Dimension.Duration)}" : "")
         + (SpeedMS is { } speed ? $" at {Units.Format(speed, Dimension.Speed)}" : "")
         + (State == WetState.Fresh ? " when fresh" : "")
@@ -82,7 +85,8 @@ public sealed partial record QuantityQuery(
     private static bool TryReadPart(string text, ref QuantityQuery query, ref int end)
     {
         if (PartName().Match(text, end) is not { Success: true } match) return false;
-        query = query with { Part = match.Groups["part"].Value.ToLowerInvariant() };
+        string part = match.Groups["part"].Value.ToLowerInvariant();
+        query = query with { Part = part == BendWords ? "bend" : part };
         end = match.Index + match.Length;
         return true;
     }
@@ -138,6 +142,6 @@ public sealed partial record QuantityQuery(
     [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 
-    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook|shank|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook eye|hook|shank|bend and spear|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
     private static partial Regex PartName();
 }

@@ -43,10 +43,10 @@ public static class QuantityTable
         new("lean while sinking", Dimension.Angle, "how far it rolls on a slack line from the way it was meant to ride", 5 * Degree, Circumstances.State | Circumstances.Knot, (f, q) => f.Sink(q)?.LeanDeg * Degree),
         new("depth", Dimension.Length, "depth reached in a pause from rest, 5 s unless said", 20 * MM, Pause | Circumstances.State | Circumstances.Knot, (f, q) => f.Sink(q)?.DepthAfterM(q.PauseS ?? 5)),
 
-        new("rides as intended", Dimension.Share, "share of flies tied like it that ride within 30° of the way they were meant to", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.AsIntended) { Phrase = "share of flies tied like it that ride as intended" },
-        new("leans", Dimension.Share, "share of flies tied like it that lean 30° to 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Leaning) { Phrase = "share of flies tied like it that lean" },
-        new("flips", Dimension.Share, "share of flies tied like it that lean over 120°", 0.02, Towed, (f, q) => f.FullState(q).Tolerance.Flipped) { Phrase = "share of flies tied like it that flip" },
-        new("righting range", Dimension.Angle, "how far the fly can be knocked over and still come back", 5 * Degree, Towed, (f, q) => f.FullState(q).Roll.RangeDeg * Degree),
+        new("rides as intended", Dimension.Share, "share of flies tied like it that ride within 30° of the way they were meant to", 0.02, Towed, (f, q) => f.Tolerance(q).AsIntended) { Phrase = "share of flies tied like it that ride as intended" },
+        new("leans", Dimension.Share, "share of flies tied like it that lean 30° to 120°", 0.02, Towed, (f, q) => f.Tolerance(q).Leaning) { Phrase = "share of flies tied like it that lean" },
+        new("flips", Dimension.Share, "share of flies tied like it that lean over 120°", 0.02, Towed, (f, q) => f.Tolerance(q).Flipped) { Phrase = "share of flies tied like it that flip" },
+        new("righting range", Dimension.Angle, "how far the fly can be knocked over and still come back", 5 * Degree, Towed, (f, q) => f.Roll(q).RangeDeg * Degree),
         new("keel moment of", Dimension.Moment, "one part's say in which way up the fly rides: positive helps", 0.02 * GramMM, Towed, (f, q) => KeelMoment(f, q)),
 
         new("mass of", Dimension.Mass, "mass of one part", 0.002 * Gram, None, (f, q) => Part(f, q)?.Masses.Sum(m => m.MassKg)),
@@ -98,7 +98,7 @@ public static class QuantityTable
     {
         // The ledger counts the pieces of the hook one by one.
         string[] names = [query.Part!, .. Part(fly, query)?.Pieces.Select(p => p.Name) ?? []];
-        LedgerEntry[] entries = [.. fly.FullState(query).Ledger.Where(e => names.Contains(e.Part, StringComparer.OrdinalIgnoreCase))];
+        LedgerEntry[] entries = [.. fly.Ledger(query).Where(e => names.Contains(e.Part, StringComparer.OrdinalIgnoreCase))];
         return entries.Length == 0 ? null : GramMM * entries.Sum(e => e.KeelMomentGmm);
     }
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 
@@ -33,24 +35,38 @@ public static class Adviser
         Recipe recipe, Func<SolvedFly, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(reached);
-        options ??= ReportOptions.Default;
-        SolvedFly start = SolvedFly.Solve(recipe, options);
-        if (reached(start))
-        {
-            return [];
-        }
+        return Propose(recipe, (fly, how) => reached(SolvedFly.Solve(fly, how)), allowed, options);
+    }
 
-        List<Proposal> found = [];
+    /// <summary>The same for a question that can be answered without the full report, which is most of the time a search takes.</summary>
+    /// <param name="reached">What is asked of a fly, judged under the options given: while searching with a smaller sample of flies.</param>
+    public static ImmutableArray<Proposal> Propose(
+        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null) =>
+        [.. Search(recipe, reached, allowed, options).OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+
+    /// <summary>The proposals one by one, in no order: stop when one is enough.</summary>
+    public static IEnumerable<Proposal> Search(
+        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(reached);
+        options ??= ReportOptions.Default;
+        return Found(recipe, reached, allowed ?? ((_, _) => true), options);
+    }
+
+    private static IEnumerable<Proposal> Found(
+        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options)
+    {
+        if (reached(recipe, options)) yield break;
+        double startKg = MassKg(recipe);
         foreach (Adjustable change in Adjustables.Of(recipe))
         {
-            if (TryFindSmallest(change, reached, allowed ?? ((_, _) => true), options, out int steps, out SolvedFly? solved))
-            {
-                found.Add(new Proposal(change, steps, change.Say(steps), solved!, solved!.Report.MassG - start.Report.MassG));
-            }
+            if (!TryFindSmallest(change, reached, allowed, options, out int steps)) continue;
+            SolvedFly solved = SolvedFly.Solve(change.At(steps), options);
+            yield return new Proposal(change, steps, change.Say(steps), solved, solved.Report.MassG - 1e3 * startKg);
         }
-
-        return [.. found.OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
     }
+
+    private static double MassKg(Recipe recipe) => MassMoments.Of(FlyBuilder.Build(recipe).Body.Parts, double.PositiveInfinity).MassKg;
 
     /// <summary>What one step of every change does.</summary>
     public static ImmutableArray<Sensitivity> Sensitivities(Recipe recipe, ReportOptions? options = null)
@@ -73,14 +89,13 @@ public static class Adviser
     }
 
     private static bool TryFindSmallest(
-        Adjustable change, Func<SolvedFly, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options, out int steps, out SolvedFly? solved)
+        Adjustable change, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options, out int steps)
     {
         ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching), SoakTimesS = [] };
-        solved = null;
         int low = 0, high = 1;
         while (true)
         {
-            if (allowed(change, high) && reached(SolvedFly.Solve(change.At(high), quick)))
+            if (allowed(change, high) && reached(change.At(high), quick))
             {
                 break;
             }
@@ -97,22 +112,13 @@ public static class Adviser
         while (high - low > 1)
         {
             int middle = (low + high) / 2;
-            (low, high) = allowed(change, middle) && reached(SolvedFly.Solve(change.At(middle), quick)) ? (low, middle) : (middle, high);
+            (low, high) = allowed(change, middle) && reached(change.At(middle), quick) ? (low, middle) : (middle, high);
         }
 
         // A hundred flies may flatter a change that a thousand do not: step on until the full sample agrees.
         for (steps = high; steps <= Math.Min(change.Steps, high + 8); steps++)
         {
-            if (!allowed(change, steps))
-            {
-                continue;
-            }
-
-            solved = SolvedFly.Solve(change.At(steps), options);
-            if (reached(solved))
-            {
-                return true;
-            }
+            if (allowed(change, steps) && reached(change.At(steps), options)) return true;
         }
 
         return false;

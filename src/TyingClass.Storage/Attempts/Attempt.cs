@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Attempts;
 
@@ -25,9 +26,20 @@ public sealed record Attempt
     /// <summary>The exercise as it was asked.</summary>
     public string ExerciseVersion { get; init; } = "";
 
+    /// <summary>As computed; see <see cref="Counts"/>.</summary>
     public required bool Passed { get; init; }
 
+    /// <summary>No computed grade: a person decides.</summary>
     public required bool AwaitsReview { get; init; }
+
+    /// <summary>What people said of it, oldest first; the last word stands.</summary>
+    public ImmutableArray<Judgment> Judgments { get; init; } = [];
+
+    /// <summary>Whether it stands as a success: the last judgment, or the computed grade where there is none.</summary>
+    public bool Counts => Judgments is [.., { } last] ? last.Accepted : Passed;
+
+    /// <summary>Still waits for a person's word.</summary>
+    public bool Waits => AwaitsReview && Judgments.IsEmpty;
 
     /// <summary>With the goals it was graded against.</summary>
     public Feedback? Feedback { get; init; }
@@ -40,7 +52,34 @@ public sealed record Attempt
 
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
+
+    /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
+    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
+    {
+        ArgumentNullException.ThrowIfNull(grade);
+        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
+        return new Attempt
+        {
+            Id = RandomId.New(),
+            PersonId = personId,
+            ExerciseId = exerciseId,
+            Number = number,
+            At = at,
+            AnswerText = answerText,
+            EngineVersion = grade.EngineVersion,
+            Passed = grade.Passed,
+            AwaitsReview = grade.AwaitsReview,
+            Feedback = grade.Feedback,
+            ExerciseVersion = grade.ExerciseVersion,
+            GradedFigures = grade.Figures,
+            Observations = grade.Observations,
+            Figures = grade.Report is null ? [] : Attempts.Figures.Of(grade.Report),
+        };
+    }
 }
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>
 public readonly record struct KeptFigure(string Name, double Value);
+
+/// <summary>What a first answer says of its concepts; later answers to the same question say little, since feedback has given it away.</summary>
+public readonly record struct FirstAnswer(string ExerciseId, DateTimeOffset At, bool Passed, string? MisreadConcept);

@@ -8,6 +8,9 @@ internal static class AttemptDocument
 {
     public const string Collection = "attempts";
 
+    /// <summary>What <see cref="AttemptNote.From"/> reads: the rest of the document is skipped over.</summary>
+    public const string NoteFields = "{ _id, personId, exerciseId, number, atTicks, note }";
+
     /// <summary>One person's work on one exercise; neither id may hold the separator.</summary>
     public static string Slot(string personId, string exerciseId) => $"{personId}/{exerciseId}";
 
@@ -25,6 +28,15 @@ internal static class AttemptDocument
         ["exerciseVersion"] = attempt.ExerciseVersion,
         ["passed"] = attempt.Passed,
         ["awaitsReview"] = attempt.AwaitsReview,
+        ["judgments"] = Documents.ToArray(attempt.Judgments, j => new BsonDocument
+        {
+            ["byId"] = j.ByPersonId,
+            ["byName"] = j.ByName,
+            ["atTicks"] = Ticks.From(j.At),
+            ["accepted"] = j.Accepted,
+            ["reason"] = j.Reason,
+        }),
+        ["note"] = AttemptNote.Of(attempt).ToDocument(),
         ["feedback"] = FeedbackDocument.From(attempt.Feedback),
         ["figures"] = Documents.ToArray(attempt.Figures, f => new BsonDocument { ["name"] = f.Name, ["value"] = f.Value }),
         ["graded"] = Documents.ToArray(attempt.GradedFigures, g => new BsonDocument { ["quantity"] = g.Quantity, ["si"] = g.Si }),
@@ -50,6 +62,8 @@ internal static class AttemptDocument
         ExerciseVersion = document["exerciseVersion"].AsString,
         Passed = document["passed"].AsBoolean,
         AwaitsReview = document["awaitsReview"].AsBoolean,
+        Judgments = document["judgments"].ToList(j => new Judgment(
+            j["byId"].AsString, j["byName"].AsString, j["atTicks"].ToTime(), j["accepted"].AsBoolean, j["reason"].AsString)),
         Feedback = FeedbackDocument.ToFeedback(document["feedback"]),
         Figures = document["figures"].ToList(f => new KeptFigure(f["name"].AsString, f["value"].AsDouble)),
         GradedFigures = document["graded"].ToList(g => new GradedFigure(g["quantity"].AsString, g["si"].NumberOrNull())),

@@ -1,13 +1,17 @@
 using System.Collections.Immutable;
 using LiteDB;
 using TyingClass.Lessons.Grading;
+using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.People;
 
 namespace TyingClass.Storage.Attempts;
 
-/// <summary>Graded answers, added and never changed.</summary>
+/// <summary>Graded answers: added, judged by people, never graded anew.</summary>
 public sealed class AttemptStore
 {
+    public const int MostReasonLength = 2000;
+
     private readonly Database database;
     private readonly TimeProvider time;
 
@@ -24,26 +28,24 @@ public sealed class AttemptStore
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = new()
-            {
-                Id = RandomId.New(),
-                PersonId = personId,
-                ExerciseId = exerciseId,
-                Number = before.Attempts + 1,
-                At = time.GetUtcNow(),
-                AnswerText = answerText,
-                EngineVersion = grade.EngineVersion,
-                Passed = grade.Passed,
-                AwaitsReview = grade.AwaitsReview,
-                Feedback = grade.Feedback,
-                ExerciseVersion = grade.ExerciseVersion,
-                GradedFigures = grade.Figures,
-                Observations = grade.Observations,
-                Figures = grade.Report is null ? [] : Figures.Of(grade.Report),
-            };
+            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
-            StandingDocument.Standings(db).Upsert(StandingDocument.From(before.After(attempt)));
+            StandingDocument.Keep(db, before.After(attempt));
             return attempt;
+        });
+    }
+
+    /// <summary>Takes in attempts that were kept elsewhere, as they are, all or none; the standings follow.</summary>
+    /// <param name="attempts">Numbered without gaps, after those that person and exercise already have.</param>
+    /// <exception cref="StorageException">Nothing was kept.</exception>
+    public void AddKept(IReadOnlyCollection<Attempt> attempts)
+    {
+        ArgumentNullException.ThrowIfNull(attempts);
+        database.Write(db =>
+        {
+            Attempts(db).Insert(attempts.Select(AttemptDocument.From));
+            foreach ((string personId, string exerciseId) in attempts.Select(a => (a.PersonId, a.ExerciseId)).Distinct()) Recount(db, personId, exerciseId);
+            return attempts.Count;
         });
     }
 
@@ -52,11 +54,53 @@ public sealed class AttemptStore
         Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId))
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
+    /// <summary>All of one person, oldest first.</summary>
+    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db => AllOfIn(db, personId));
+
+    /// <summary>Notes of all attempts of one person, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesOf(string personId) => database.Read(db => Notes(db, "personId = @0", personId));
+
+    /// <summary>Notes of everyone's attempts at one exercise, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesAt(string exerciseId) => database.Read(db => Notes(db, "exerciseId = @0", exerciseId));
+
+    public Attempt? Find(string attemptId) => database.Read(db =>
+        Attempts(db).FindById(attemptId) is { } found ? AttemptDocument.ToAttempt(found) : null);
+
+    /// <summary>Adds a person's word on an attempt; the standing follows it.</summary>
+    /// <param name="expectedJudgments">How many there were on the page it was written on.</param>
+    /// <returns>Null when there is no such attempt; not saved when someone else judged it meanwhile.</returns>
+    public EditOutcome<Attempt>? Judge(string attemptId, int expectedJudgments, Person by, bool accepted, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        return database.Write(db =>
+        {
+            if (Attempts(db).FindById(attemptId) is not { } document) return null;
+            Attempt attempt = AttemptDocument.ToAttempt(document);
+            if (attempt.Judgments.Length != expectedJudgments) return new EditOutcome<Attempt>(false, attempt);
+            Judgment judgment = new(by.Id, by.Label, time.GetUtcNow(), accepted, CleanText.Lines(reason, MostReasonLength));
+            Attempt judged = attempt with { Judgments = attempt.Judgments.Add(judgment) };
+            Attempts(db).Update(AttemptDocument.From(judged));
+            Recount(db, attempt.PersonId, attempt.ExerciseId);
+            return new EditOutcome<Attempt>(true, judged);
+        });
+    }
+
+    /// <summary>One person's first answers to exercises, those left out that still wait for a person, in no order.</summary>
+    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
+        Attempts(db).FindFields("personId = @0 and number = 1", "{exerciseId, atTicks, passed, awaitsReview, judgments, misread: feedback.misreadConcept}", personId)
+            .Where(d => !d["awaitsReview"].AsBoolean || LastWord(d) is not null)
+            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), LastWord(d) ?? d["passed"].AsBoolean, d["misread"].TextOrNull()))
+            .ToImmutableArray());
+
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db =>
-        StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding).ToImmutableArray());
+    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingMemory.Of(db, personId));
+
+    /// <summary>Of these people, in no order.</summary>
+    public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
+        personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
     public ImmutableArray<Standing> AllStandings() => database.Read(db =>
@@ -66,9 +110,52 @@ public sealed class AttemptStore
     {
         Attempts(db).EnsureIndex("slot", "$.slot");
         Attempts(db).EnsureIndex("exerciseId", "$.exerciseId");
+        Attempts(db).EnsureIndex("personId", "$.personId");
+        // Attempts kept before there were notes: found by index, so that a start need not read them all.
+        Attempts(db).EnsureIndex("noted", "$.note.counts");
+        foreach (BsonDocument old in Attempts(db).FindAll("$.note.counts = null"))
+            Attempts(db).Update(AttemptDocument.From(AttemptDocument.ToAttempt(old)));
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }
+
+    internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
+        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
+
+    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) =>
+        [.. StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding)];
+
+    internal static void DeleteOf(ILiteDatabase db, string personId)
+    {
+        Attempts(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+        StandingDocument.DeleteOf(db, personId);
+    }
+
+    /// <summary>Numbers go on after those already there; times stay.</summary>
+    internal static int Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    {
+        List<Attempt> all = [.. Attempts(db).FindAll("personId = @0", fromPersonId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+        StandingDocument.DeleteOf(db, fromPersonId);
+        foreach (IGrouping<string, Attempt> slot in all.GroupBy(a => a.ExerciseId))
+        {
+            int next = StandingIn(db, toPersonId, slot.Key).Attempts;
+            foreach (Attempt attempt in slot) Attempts(db).Update(AttemptDocument.From(attempt with { PersonId = toPersonId, Number = ++next }));
+            Recount(db, toPersonId, slot.Key);
+        }
+
+        return all.Count;
+    }
+
+    private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
+        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable().Select(AttemptNote.From).OrderBy(n => n.At)];
+
+    private static void Recount(ILiteDatabase db, string personId, string exerciseId)
+    {
+        IEnumerable<Attempt> attempts = Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number);
+        StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
+    }
+
+    private static bool? LastWord(BsonDocument attempt) => attempt["judgments"] is BsonArray { Count: > 0 } said ? said[^1]["accepted"].AsBoolean : null;
 
     private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>
         StandingDocument.Standings(db).FindById(AttemptDocument.Slot(personId, exerciseId)) is { } found

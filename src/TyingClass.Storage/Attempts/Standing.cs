@@ -8,7 +8,7 @@ public sealed record Standing(string PersonId, string ExerciseId)
     /// <summary>Attempts that neither passed nor wait for a person's mark.</summary>
     public int Failed { get; init; }
 
-    /// <summary>True once any attempt passed.</summary>
+    /// <summary>True once any attempt counts as a success.</summary>
     public bool Passed { get; init; }
 
     /// <summary>True while the latest attempt waits for a mark and none has passed.</summary>
@@ -16,12 +16,21 @@ public sealed record Standing(string PersonId, string ExerciseId)
 
     public DateTimeOffset LastAt { get; init; }
 
+    /// <summary>When the first attempt came in that passed or was handed to a person to read: what a due date is held against. Null until then, and in records from before there were due dates.</summary>
+    public DateTimeOffset? HandedInAt { get; init; }
+
+    /// <summary>What the whole of one person's attempts at one exercise comes to.</summary>
+    /// <param name="attempts">Oldest first.</param>
+    internal static Standing Of(string personId, string exerciseId, IEnumerable<Attempt> attempts) =>
+        attempts.Aggregate(new Standing(personId, exerciseId), (standing, attempt) => standing.After(attempt));
+
     internal Standing After(Attempt attempt) => this with
     {
         Attempts = Attempts + 1,
-        Failed = Failed + (attempt.Passed || attempt.AwaitsReview ? 0 : 1),
-        Passed = Passed || attempt.Passed,
-        AwaitsReview = attempt.AwaitsReview && !Passed && !attempt.Passed,
+        Failed = Failed + (attempt.Counts || attempt.Waits ? 0 : 1),
+        Passed = Passed || attempt.Counts,
+        AwaitsReview = attempt.Waits && !Passed && !attempt.Counts,
         LastAt = attempt.At,
+        HandedInAt = HandedInAt ?? (attempt.Counts || attempt.AwaitsReview ? attempt.At : null),
     };
 }

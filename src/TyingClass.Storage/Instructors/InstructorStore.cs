@@ -1,12 +1,18 @@
 using LiteDB;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
 
 namespace TyingClass.Storage.Instructors;
 
-/// <summary>The instructor's account and the one-time code that makes it, or gives it a new passphrase.</summary>
+/// <summary>
+/// Instructors' accounts and the one-time codes that make them. The code from the console makes the first instructor, or gives the
+/// first a new passphrase; an instructor's invitation makes another, with classes of their own.
+/// </summary>
 public sealed class InstructorStore
 {
+    public const int DaysInvited = 14;
+
     private const string CodeId = "instructor";
 
     private readonly Database database;
@@ -14,46 +20,73 @@ public sealed class InstructorStore
 
     internal InstructorStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
 
+    /// <summary>The first there was.</summary>
     public Person? Find() => database.Read(FindIn);
 
     /// <summary>True while a code is out that has not been used.</summary>
     public bool AwaitsCode() => database.Read(db => Codes(db).FindById(CodeId) is not null);
 
     /// <summary>Replaces any code not yet used: only a hash is kept, so the old one cannot be shown again.</summary>
-    public string NewCode() => database.Write(db =>
+    public string NewCode() => database.Write(db => KeepCode(db, CodeId));
+
+    /// <summary>For another instructor; works once, within <see cref="DaysInvited"/> days.</summary>
+    public string Invite() => database.Write(db => KeepCode(db, RandomId.New()));
+
+    /// <summary>Uses up the code: makes an instructor with a first class, or gives the first instructor a new name and passphrase.</summary>
+    /// <param name="name">One that is taken gets a number.</param>
+    /// <param name="className">Blank for <see cref="ClassRoom.DefaultName"/>.</param>
+    /// <returns>Null when the code is wrong, used up or too old; then nothing changed.</returns>
+    public Person? Claim(string code, string? name, string passphraseHash, string? className = null) => database.Write(db =>
+    {
+        if (Codes(db).FindFirst("hash = @0", OneTimeCode.Hash(code)) is not { } kept) return null;
+        DateTimeOffset now = time.GetUtcNow();
+        bool fromConsole = kept["_id"].AsString == CodeId;
+        if (!fromConsole && now - kept["createdTicks"].ToTime() > TimeSpan.FromDays(DaysInvited)) return null;
+        Person before = (fromConsole ? FindIn(db) : null) ?? new Person(RandomId.New(), Role.Instructor, null, null, "", now, now);
+        Person instructor = before with
+        {
+            Name = FreeName(db, PersonStore.CleanName(name) ?? before.Name ?? "Instructor", before.Id),
+            PassphraseHash = passphraseHash,
+            Stamp = RandomId.New(),
+            LastSeenAt = now,
+            MustChoosePassphrase = false,
+        };
+        PersonStore.People(db).Upsert(PersonDocument.From(instructor, secretHash: null));
+        if (ClassRoomStore.OfInstructorIn(db, instructor.Id).IsEmpty) ClassRoomStore.CreateIn(db, time, instructor.Id, className, timeZoneId: null);
+        Codes(db).Delete(kept["_id"]);
+        return instructor;
+    });
+
+    internal static void Prepare(ILiteDatabase db, TimeProvider time)
+    {
+        Codes(db).EnsureIndex("createdTicks", "$.createdTicks");
+        Codes(db).EnsureIndex("hash", "$.hash");
+        // A data file from before there were classes.
+        if (FindIn(db) is { } instructor && ClassRoomStore.OfInstructorIn(db, instructor.Id).IsEmpty)
+            ClassRoomStore.CreateIn(db, time, instructor.Id, name: null, timeZoneId: null);
+    }
+
+    private string KeepCode(ILiteDatabase db, string id)
     {
         string code = OneTimeCode.New();
         Codes(db).Upsert(new BsonDocument
         {
-            ["_id"] = CodeId,
+            ["_id"] = id,
             ["hash"] = OneTimeCode.Hash(code),
             ["createdTicks"] = Ticks.From(time.GetUtcNow()),
         });
         return code;
-    });
+    }
 
-    /// <summary>Uses up the code: makes the instructor, or gives the one there is a new name and passphrase.</summary>
-    /// <returns>Null when the code is wrong or used up; then nothing changed.</returns>
-    public Person? Claim(string code, string? name, string passphraseHash) => database.Write(db =>
+    private static string FreeName(ILiteDatabase db, string name, string personId)
     {
-        if (Codes(db).FindById(CodeId) is not { } kept || kept["hash"].AsString != OneTimeCode.Hash(code)) return null;
-        DateTimeOffset now = time.GetUtcNow();
-        Person instructor = (FindIn(db) ?? new Person(RandomId.New(), Role.Instructor, null, null, "", now, now)) with
-        {
-            Name = PersonStore.CleanName(name) ?? "Instructor",
-            PassphraseHash = passphraseHash,
-            Stamp = RandomId.New(),
-            LastSeenAt = now,
-        };
-        PersonStore.People(db).Upsert(PersonDocument.From(instructor, secretHash: null));
-        Codes(db).Delete(CodeId);
-        return instructor;
-    });
-
-    internal static void Prepare(ILiteDatabase db) => Codes(db).EnsureIndex("createdTicks", "$.createdTicks");
+        string free = name;
+        for (int i = 2; !AccountStore.NameIsFree(db, free, personId); i++) free = FormattableString.Invariant($"{name} {i}");
+        return free;
+    }
 
     private static Person? FindIn(ILiteDatabase db) =>
-        PersonStore.People(db).FindFirst("role = @0", nameof(Role.Instructor)) is { } found ? PersonDocument.ToPerson(found) : null;
+        PersonStore.People(db).FindAll("role = @0", nameof(Role.Instructor)).Select(PersonDocument.ToPerson).OrderBy(p => p.CreatedAt).FirstOrDefault();
 
     private static ILiteCollection<BsonDocument> Codes(ILiteDatabase db) => db.GetCollection("one_time_codes");
 }

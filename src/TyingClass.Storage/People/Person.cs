@@ -16,6 +16,15 @@ public enum Role
 /// <param name="Stamp">Changes with the passphrase: a sign-in made under an older one is void.</param>
 public sealed record Person(string Id, Role Role, string? Name, string? PassphraseHash, string Stamp, DateTimeOffset CreatedAt, DateTimeOffset LastSeenAt)
 {
+    /// <summary>The one class a student or mentor belongs to; null for guests and instructors.</summary>
+    public string? ClassId { get; init; }
+
+    /// <summary>In the trash since then; gone for good after <see cref="PersonStore.DaysInTrash"/> days.</summary>
+    public DateTimeOffset? RemovedAt { get; init; }
+
+    /// <summary>The passphrase was handed over by the instructor: the person is asked to choose one.</summary>
+    public bool MustChoosePassphrase { get; init; }
+
     /// <summary>The name, or a short label that tells unnamed guests apart.</summary>
     public string Label => Name ?? $"Guest {Id[..4]}";
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LiteDB;
 using TyingClass.Storage.Files;
 
@@ -18,6 +19,10 @@ internal static class PersonDocument
         ["secretHash"] = secretHash,
         ["createdTicks"] = Ticks.From(person.CreatedAt),
         ["lastSeenTicks"] = Ticks.From(person.LastSeenAt),
+        ["classId"] = person.ClassId,
+        ["nameKey"] = person.Role == Role.Guest ? null : NameKey(person.Name ?? ""),
+        ["removedTicks"] = person.RemovedAt is { } removed ? Ticks.From(removed) : BsonValue.Null,
+        ["mustChoose"] = person.MustChoosePassphrase,
     };
 
     public static Person ToPerson(BsonDocument document) => new(
@@ -27,5 +32,15 @@ internal static class PersonDocument
         document["passphraseHash"].TextOrNull(),
         document["stamp"].AsString,
         document["createdTicks"].ToTime(),
-        document["lastSeenTicks"].ToTime());
+        document["lastSeenTicks"].ToTime())
+    {
+        ClassId = document["classId"].TextOrNull(),
+        RemovedAt = document["removedTicks"].IsNull ? null : document["removedTicks"].ToTime(),
+        MustChoosePassphrase = document["mustChoose"].IsBoolean && document["mustChoose"].AsBoolean,
+    };
+
+    /// <summary>Case, runs of spaces and characters without ink make no other name. No Unicode normalization: it depends on the machine.</summary>
+    public static string NameKey(string name) =>
+        string.Join(' ', string.Concat(name.ToUpperInvariant().Where(c => char.GetUnicodeCategory(c) != UnicodeCategory.Format))
+            .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

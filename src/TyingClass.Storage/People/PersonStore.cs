@@ -4,10 +4,13 @@ using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.People;
 
-/// <summary>Guests now; students and mentors live in the same collection, so that attempts never change hands.</summary>
+/// <summary>Everyone, guests among them; what needs a name and passphrase is in <see cref="AccountStore"/>.</summary>
 public sealed class PersonStore
 {
     public const int MostNameLength = 60;
+
+    /// <summary>A removed person can be brought back so long.</summary>
+    public const int DaysInTrash = 30;
 
     private readonly Database database;
     private readonly TimeProvider time;
@@ -25,10 +28,14 @@ public sealed class PersonStore
     });
 
     public Person? FindGuest(string secret) => database.Read(db =>
-        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found ? PersonDocument.ToPerson(found) : null);
+        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found && PersonDocument.ToPerson(found) is { RemovedAt: null } guest ? guest : null);
 
     public Person? Find(string personId) => database.Read(db =>
         People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null);
+
+    /// <summary>Browsers with no account, the last seen first.</summary>
+    public ImmutableArray<Person> Guests() => database.Read(db =>
+        People(db).FindAll("role = @0", nameof(Role.Guest)).Select(PersonDocument.ToPerson).OrderByDescending(p => p.LastSeenAt).ToImmutableArray());
 
     /// <summary>Everyone, oldest first.</summary>
     public ImmutableArray<Person> All() => database.Read(db =>
@@ -47,15 +54,10 @@ public sealed class PersonStore
     {
         People(db).EnsureIndex("role", "$.role");
         People(db).EnsureIndex("secretHash", "$.secretHash");
+        People(db).EnsureIndex("removedTicks", "$.removedTicks");
     }
 
     internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);
 
-    internal static string? CleanName(string? name)
-    {
-        if (name is null) return null;
-        string cleaned = string.Concat(name.Where(c => !char.IsControl(c))).Trim();
-        if (cleaned.Length > MostNameLength) cleaned = cleaned[..MostNameLength].TrimEnd();
-        return cleaned.Length == 0 ? null : cleaned;
-    }
+    internal static string? CleanName(string? name) => CleanText.Line(name, MostNameLength);
 }

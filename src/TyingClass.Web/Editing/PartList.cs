@@ -5,15 +5,17 @@ namespace TyingClass.Web.Editing;
 /// <summary>The buttons of the parts list. A button that no longer fits the list does nothing.</summary>
 internal static class PartList
 {
-    public static RecipeDraft Apply(RecipeDraft draft, AnswerPost post)
+    public static RecipeDraft Apply(RecipeDraft draft, AnswerPost post) => Apply(draft, post.Action, post.Index, post.AddKind);
+
+    public static RecipeDraft Apply(RecipeDraft draft, string action, int index, string addKind)
     {
-        bool known = post.Index >= 0 && post.Index < draft.PartCount;
-        return post.Action switch
+        bool known = index >= 0 && index < draft.PartCount;
+        return action switch
         {
-            "add" => draft.AddPart(KeyValuePair.Create("part", PartWords.IsKind(post.AddKind) ? post.AddKind : PartWords.Kinds[0])),
-            "remove" when known => draft.RemovePart(post.Index),
-            "up" when known && post.Index > 0 => draft.MovePart(post.Index, post.Index - 1),
-            "down" when known && post.Index < draft.PartCount - 1 => draft.MovePart(post.Index, post.Index + 1),
+            "add" => draft.AddPart(KeyValuePair.Create("part", PartWords.IsKind(addKind) ? addKind : PartWords.Kinds[0])),
+            "remove" when known => draft.RemovePart(index),
+            "up" when known && index > 0 => draft.MovePart(index, index - 1),
+            "down" when known && index < draft.PartCount - 1 => draft.MovePart(index, index + 1),
             _ => draft,
         };
     }

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
-using TyingClass.Drawing;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 
 namespace TyingClass.Web.Figures;
@@ -35,7 +35,8 @@ public static class FigureText
     public static IEnumerable<(string Label, string Value)> Of(IEnumerable<KeptFigure> figures, UnitSystem units) =>
         figures.Where(f => Labels.ContainsKey(f.Name)).Select(f => (Labels[f.Name], Say(f, units)));
 
-    private static string Say(KeptFigure figure, UnitSystem units)
+    /// <summary>One figure with its unit, told by the end of its name: MS, Mm, Deg, Share, G or M.</summary>
+    public static string Say(KeptFigure figure, UnitSystem units)
     {
         bool imperial = units == UnitSystem.Imperial;
         string name = figure.Name;

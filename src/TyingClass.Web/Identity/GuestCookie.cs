@@ -8,6 +8,8 @@ internal static class GuestCookie
     public static string? Read(HttpRequest request) =>
         request.Cookies.TryGetValue(Name, out string? secret) && secret.Length is > 0 and <= 100 ? secret : null;
 
+    public static void Forget(HttpContext context) => context.Response.Cookies.Delete(Name);
+
     public static void Write(HttpContext context, string secret) => context.Response.Cookies.Append(Name, secret, new CookieOptions
     {
         HttpOnly = true,

@@ -6,8 +6,11 @@ using TyingClass.Storage.People;
 namespace TyingClass.Web.Identity;
 
 /// <summary>Who is asking: someone signed in, a guest known by a cookie, or nobody yet.</summary>
-public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
+public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store, TimeProvider time)
 {
+    // A visit is a matter of minutes: no write for every page.
+    private static readonly TimeSpan VisitLength = TimeSpan.FromMinutes(5);
+
     private bool looked;
     private Person? person;
 
@@ -22,6 +25,7 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
             string? id = Http.User.FindFirstValue(ClaimTypes.NameIdentifier);
             person = id is not null ? store.People.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? store.People.FindGuest(secret) : null;
             looked = true;
+            NoteVisit();
             return person;
         }
     }
@@ -44,6 +48,11 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
 
     public bool IsInstructor => PersonIfReadable?.Role == Role.Instructor;
 
+    public bool IsMentor => PersonIfReadable?.Role == Role.Mentor;
+
+    /// <summary>Has a name and passphrase here.</summary>
+    public bool HasAccount => PersonIfReadable is { Role: not Role.Guest };
+
     /// <summary>A record is begun only when there is something to keep in it: reading leaves no trace.</summary>
     public Person PersonOrNewGuest(string? name = null)
     {
@@ -52,5 +61,18 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store)
         GuestCookie.Write(Http, secret);
         (person, looked) = (guest, true);
         return guest;
+    }
+
+    private void NoteVisit()
+    {
+        if (person is null || time.GetUtcNow() - person.LastSeenAt < VisitLength) return;
+        try
+        {
+            person = store.Accounts.Touch(person.Id) ?? person;
+        }
+        catch (StorageException)
+        {
+            // A full disk must not keep anyone from reading.
+        }
     }
 }

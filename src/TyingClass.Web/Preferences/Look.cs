@@ -1,4 +1,4 @@
-using TyingClass.Drawing;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Preferences;
 

@@ -18,7 +18,13 @@ public static class StandingKinds
     public static StandingKind Of(Attempt attempt)
     {
         ArgumentNullException.ThrowIfNull(attempt);
-        return attempt.Passed ? StandingKind.Passed : attempt.AwaitsReview ? StandingKind.Waiting : StandingKind.Trying;
+        return attempt.Counts ? StandingKind.Passed : attempt.Waits ? StandingKind.Waiting : StandingKind.Trying;
+    }
+
+    public static StandingKind Of(AttemptNote note)
+    {
+        ArgumentNullException.ThrowIfNull(note);
+        return note.Counts ? StandingKind.Passed : note.Waits ? StandingKind.Waiting : StandingKind.Trying;
     }
 
     public static string Word(StandingKind kind) => kind switch

@@ -5,9 +5,9 @@ namespace TyingClass.Web.Security;
 /// <summary>Nothing inline, nothing from elsewhere. No HSTS: a club room runs on plain HTTP.</summary>
 public sealed class SecurityHeaders(RequestDelegate next)
 {
-    /// <summary>No script at all, and styles only from files: a style attribute in a page or drawing has no effect.</summary>
+    /// <summary>Scripts and styles only from files of our own: a style attribute in a page or drawing, or an inline script, has no effect.</summary>
     public const string ContentSecurityPolicy =
-        "default-src 'none'; style-src 'self'; img-src 'self'; font-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
+        "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
 
     public Task InvokeAsync(HttpContext context)
     {

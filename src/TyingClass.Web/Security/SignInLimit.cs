@@ -8,7 +8,8 @@ internal static class SignInLimit
 {
     public const string Policy = "sign-in";
 
-    public const int TriesAMinute = 10;
+    // A whole class may come in from one address.
+    public const int TriesAMinute = 40;
 
     public static void Configure(RateLimiterOptions options)
     {

@@ -31,7 +31,7 @@ public sealed class ContactSheetTests
         string folder = Path.Combine(Path.GetTempPath(), "sheet-" + Guid.NewGuid().ToString("N"));
         try
         {
-            IReadOnlyList<string> written = ContactSheet.Write(folder);
+            IReadOnlyList<string> written = ContactSheet.Write(folder, html: true);
             Assert.Equal(["contact-sheet.svg", "contact-sheet.html"], written.Select(p => Path.GetFileName(p)));
             Assert.All(written, p => Assert.True(new FileInfo(p).Length > 100_000));
         }

@@ -4,6 +4,7 @@ using TyingClass.Drawing.Plates;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
+using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
 
 namespace TyingClass.Drawing.Tests.Labels;
 

@@ -4,6 +4,7 @@ using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
+using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
 
 namespace TyingClass.Drawing.Tests.Plates;
 
@@ -15,6 +16,7 @@ public sealed partial class EveryPictureTests
         ["side"] = FlyDrawing.Side,
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
+        ["vise"] = FlyDrawing.Vise,
         ["pair"] = (f, o) => FlyDrawing.BeforeAfter(f, Samples.Named("Reed Darter"), o),
         ["pitch"] = Curves.PitchAgainstSpeed,
         ["keel"] = Curves.KeelHeightAgainstSpeed,

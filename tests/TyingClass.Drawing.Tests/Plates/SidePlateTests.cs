@@ -5,6 +5,7 @@ using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
+using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
 
 namespace TyingClass.Drawing.Tests.Plates;
 

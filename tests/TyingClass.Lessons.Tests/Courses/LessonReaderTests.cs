@@ -14,7 +14,7 @@ public sealed class LessonReaderTests
 
         Assert.Equal(("keel-height", 7, "T", "S", 5, 2), (lesson.Slug, lesson.Number, lesson.Title, lesson.Summary, lesson.Minutes, lesson.Evening));
         Assert.Equal(["a"], lesson.Concepts);
-        Assert.Equal(new GlossaryTerm("keel", "the low side"), lesson.Glossary.Single());
+        Assert.Equal(new GlossaryTerm("keel", "the low side", 8, 3), lesson.Glossary.Single());
         Assert.Equal("<p>Hello.</p>", ((ProseBlock)lesson.Blocks.Single()).Html);
     }
 

@@ -21,7 +21,7 @@ public sealed class RepairTests
         Assert.Equal(["share of flies tied like it that ride as intended: at least 90 %", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
         Assert.Equal(["0 %", "0 g"], feedback.Goals.Select(g => g.Reached));
         Assert.Equal([false, true], feedback.Goals.Select(g => g.Met));
-        Assert.Matches(@"What turns it over: .*bend -0\.[0-9]+ g·mm", feedback.Why);
+        Assert.Matches(@"What turns it over: .*bend and spear -0\.[0-9]+ g·mm", feedback.Why);
         Assert.Contains("g·mm", feedback.Why, StringComparison.Ordinal);
         Assert.Equal("First hint.", feedback.WhereToLook);
         Assert.Null(feedback.Misreading);
@@ -58,8 +58,8 @@ public sealed class RepairTests
         Assert.Empty(HintLadder.Opened(Flies.Repair, 0));
 
         static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.Darter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
-        static System.Collections.Immutable.ImmutableArray<Proposal> Adviser(
-            Recipes.Model.Recipe recipe, Func<Recipes.Reports.SolvedFly, bool> reached, Func<Adjustable, int, bool> allowed) =>
+        static IEnumerable<Proposal> Adviser(
+            Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
             [new Proposal(new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => "put it there", _ => null), 1, "put it there", Recipes.Reports.SolvedFly.Solve(recipe), 0)];
     }
 

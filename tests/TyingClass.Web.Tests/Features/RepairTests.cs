@@ -13,7 +13,8 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_FliesThatFlipsThenMended_StudentIsToldWhyAndInstructorSeesBoth()
     {
-        Browser student = room.NewBrowser();
+        Browser instructor = await room.NewInstructorAsync();
+        Browser student = await room.NewStudentAsync("Wren");
 
         ExercisePage failed = await Answers.FailRepairAsync(student);
         Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], failed.FindingHeads);
@@ -25,10 +26,9 @@ public sealed class RepairTests : IDisposable
         ExercisePage mended = await failed.Set("parts[0].side", "top").SubmitAsync();
         Assert.Equal(["Attempt 2: passed", "Attempt 1: not yet"], mended.Attempts);
 
-        Browser instructor = await room.NewInstructorAsync();
         RegisterPage register = await RegisterPage.OpenAsync(instructor);
         string name = Assert.Single(register.People);
-        Assert.Equal("passed 2", register.Cell(name, "The darter that rolled over"));
+        Assert.Equal("2 passed", register.Cell(name, "The darter that rolled over"));
         Sheet cell = await register.OpenCellAsync(name, "The darter that rolled over");
         Assert.Equal(2, cell.All("article.outcome").Count());
         Assert.Contains("side: top", cell.Text("#attempt-2 pre"), StringComparison.Ordinal);

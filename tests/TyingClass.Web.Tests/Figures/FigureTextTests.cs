@@ -1,4 +1,4 @@
-using TyingClass.Drawing;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Web.Figures;
 using Xunit;

@@ -1,7 +1,8 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Drawing;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage;
+using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Preferences;
 using TyingClass.Web.Security;
@@ -19,6 +20,8 @@ public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, I
     [BindProperty(Name = "theme")]
     public Theme Theme { get; set; }
 
+    public bool HasAccount => visitor.HasAccount;
+
     public bool Saved { get; private set; }
 
     public void OnGet(bool kept)
@@ -31,8 +34,8 @@ public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, I
     {
         new Look(Units, Theme).Write(HttpContext);
         bool named = !string.IsNullOrWhiteSpace(Name);
-        if (visitor.Person is { } person) store.People.Rename(person.Id, Name);
-        else if (named) visitor.PersonOrNewGuest(Name);
+        if (visitor.Person is { Role: Role.Guest } person) store.People.Rename(person.Id, Name);
+        else if (named && visitor.Person is null) visitor.PersonOrNewGuest(Name);
         return LocalRedirect("/preferences?kept=true");
     }
 

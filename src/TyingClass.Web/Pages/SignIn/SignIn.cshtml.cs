@@ -7,13 +7,16 @@ using TyingClass.Web.Security;
 namespace TyingClass.Web.Pages.SignIn;
 
 [EnableRateLimiting(SignInLimit.Policy)]
-public sealed class SignInModel(InstructorSignIn door) : PageModel, IKeepsTyped
+public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
     [BindProperty(Name = "name")]
     public string? Name { get; set; }
+
+    [BindProperty(Name = "class-name")]
+    public string? ClassName { get; set; }
 
     [BindProperty(Name = "passphrase")]
     public string? Passphrase { get; set; }
@@ -27,31 +30,54 @@ public sealed class SignInModel(InstructorSignIn door) : PageModel, IKeepsTyped
     /// <summary>The form that asks for the one-time code.</summary>
     public bool WithCode { get; private set; }
 
-    public void OnGet()
+    public void OnGet(string? door)
     {
-        WithCode = door.NeedsCode || Code is not null;
+        WithCode = (account.NeedsCode && door is null) || Code is not null;
         Code = null;
     }
 
     public async Task<IActionResult> OnPostAsync()
     {
-        WithCode = CodeTyped || door.NeedsCode;
-        if (WithCode && (Passphrase ?? "").Length < InstructorSignIn.FewestSigns)
-            ModelState.AddModelError("passphrase", $"The passphrase needs at least {InstructorSignIn.FewestSigns} characters.");
-        else if (WithCode && !await door.ClaimAsync(Code ?? "", Name, Passphrase!))
-            ModelState.AddModelError("code", "That code is wrong or was used already. Look at the console of the server: the last one printed counts.");
-        else if (!WithCode && !await door.EnterAsync(Passphrase ?? ""))
-            ModelState.AddModelError("passphrase", "That is not the passphrase.");
-        else
-            return LocalRedirect(Url.IsLocalUrl(Next) ? Next : "/class");
+        WithCode = CodeTyped;
+        string? target = WithCode ? await ClaimAsync() : await EnterAsync();
+        if (target is not null) return LocalRedirect(Url.IsLocalUrl(Next) ? Next : target);
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
     }
 
     public IActionResult ShowAgain()
     {
-        WithCode = CodeTyped || door.NeedsCode;
+        WithCode = CodeTyped;
         ModelState.AddModelError("passphrase", "The form had gone stale and nothing was sent in. Type the passphrase once more.");
         return Page();
+    }
+
+    private async Task<string?> ClaimAsync()
+    {
+        if ((Passphrase ?? "").Length < AccountSignIn.FewestInstructorSigns)
+            ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestInstructorSigns} characters.");
+        else if (await account.ClaimAsync(Code ?? "", Name, ClassName, Passphrase!))
+            return "/class";
+        else
+            ModelState.AddModelError("code", "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
+        return null;
+    }
+
+    private async Task<string?> EnterAsync()
+    {
+        switch (await account.EnterAsync(Name ?? "", Passphrase ?? ""))
+        {
+            case EnterOutcome.Entered:
+                return "/welcome";
+            case EnterOutcome.MustChoose:
+                Next = null;
+                return "/account?choose=true#current";
+            case EnterOutcome.TooManyTries:
+                ModelState.AddModelError("name", $"Too many tries with this name. Wait {AccountLimit.Minutes} minutes, then try again.");
+                return null;
+            default:
+                ModelState.AddModelError("passphrase", "Name and passphrase do not belong together. Check both; capitals count in the passphrase, not in the name.");
+                return null;
+        }
     }
 }

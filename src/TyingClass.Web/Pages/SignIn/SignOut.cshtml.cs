@@ -5,7 +5,7 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.SignIn;
 
-public sealed class SignOutModel(InstructorSignIn door) : PageModel, IKeepsTyped
+public sealed class SignOutModel(AccountSignIn account) : PageModel, IKeepsTyped
 {
     public void OnGet()
     {
@@ -13,7 +13,7 @@ public sealed class SignOutModel(InstructorSignIn door) : PageModel, IKeepsTyped
 
     public async Task<IActionResult> OnPostAsync()
     {
-        await door.LeaveAsync();
+        await account.LeaveAsync();
         return LocalRedirect("/");
     }
 

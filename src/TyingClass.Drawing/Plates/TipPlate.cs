@@ -1,0 +1,124 @@
+using System.Globalization;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Flies;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Marks;
+using TyingClass.Drawing.Svg;
+using TyingClass.Drawing.Words;
+using TyingClass.Recipes.Reports;
+using Attitude = TyingClass.Drawing.Geometry.Attitude;
+
+namespace TyingClass.Drawing.Plates;
+
+/// <summary>Along the line of pull heel is a plain turn of the picture, so one drawing of the fly serves at every heel.</summary>
+internal sealed class TipPlate : Plate
+{
+    private const double CellShare = 1.05;
+
+    private readonly SolvedFly fly;
+    private readonly IReadOnlyList<double> heels;
+    private readonly StateReport state;
+    private readonly TowReport tow;
+    private readonly View view;
+    private readonly Scene scene;
+    private readonly double dialMm;
+
+    public TipPlate(SolvedFly fly, IReadOnlyList<double> heelsDeg, DrawingOptions options)
+        : base(options)
+    {
+        (this.fly, heels) = (fly, heelsDeg);
+        state = fly.Report.State(options.State);
+        tow = state.AtFishingSpeed;
+        // The symmetric attitude, turned nose down by the line's own angle: then the line lies along the view.
+        view = new View(Attitude.Towed(tow.SymmetricPitchDeg - tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
+        scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
+        // Round the origin the fly must clear the dial however it is turned.
+        dialMm = 1.1 * Math.Max(scene.Pieces.SelectMany(p => p.Outline).Max(p => p.Length), 3);
+        double half = 1.3 * dialMm;
+        Window = new Box(-half, -1.34 * dialMm, half, 1.34 * dialMm + (heels.Count > 0 ? 1.15 * 2 * half / Math.Max(heels.Count, 3) + 2.6 * LetterShare * 2 * half : 0));
+    }
+
+    public override string Kind => "tip";
+
+    public override string Title => $"{fly.Recipe.Name}: tipped about the line of pull, {Wording.State(state)}";
+
+    public override string Description => heels.Count == 0
+        ? $"Seen along the line of pull. {Range}."
+        : $"Seen along the line of pull. {Range}. Tipped by {Wording.Angle(heels[0])} and let go it goes through {string.Join(", ", heels.Select(Wording.Angle))}: {Outcome}.";
+
+    private string Range => state.Roll.RangeDeg > 0 ? $"It comes back from up to {Wording.Angle(state.Roll.RangeDeg)}" : "It never comes back to the way it was meant to ride";
+
+    private string Outcome => heels[^1] < 30 ? "it comes back" : heels[^1] > 150 ? "it turns over" : $"it stops {Wording.Angle(heels[^1])} over";
+
+    public override void DrawInside(SvgCanvas canvas)
+    {
+        OpenPage(canvas);
+        Ink ink = new(canvas, PenMm);
+        DrawDial(ink);
+        canvas.Open("g", ("class", "fly-tipping"), ("id", Options.IdPrefix + "-tipping"),
+            ("data-heels-deg", List(p => p.HeelDeg)), ("data-restoring-gmm", List(p => p.RestoringGmm)), ("data-range-deg", SvgCanvas.Exact(state.Roll.RangeDeg)));
+        canvas.Open("g", ("class", "fly-body"), ("id", Options.IdPrefix + "-tipped"));
+        ink.Line(new PathText().Move(new Point(0, 0)).Line(new Point(0, -dialMm)), 1.1);
+        scene.Draw(ink);
+        if (state.BalancePointMm is { } balance)
+            new Mark("balance point", MarkSet.BalancePoint, view.At(balance)).Draw(ink, 0.46 * LetterMm);
+        canvas.Close();
+        canvas.Close();
+        new Mark("tow point", MarkSet.TowPoint, new Point(0, 0)).Draw(ink, 0.46 * LetterMm);
+        DrawSteps(canvas);
+        canvas.Close();
+    }
+
+    private void DrawDial(Ink ink)
+    {
+        for (int heel = 0; heel <= 180; heel += 10)
+        {
+            Point way = Way(heel);
+            bool named = heel % 30 == 0;
+            ink.Line(new PathText().Move(way * dialMm).Line(way * (dialMm * (named ? 1.06 : 1.03))), named ? 1 : 0.6);
+            if (named)
+                Say(ink.Canvas, $"{heel}°", way * (dialMm * 1.16) + new Point(0, 0.35 * LetterMm), heel is 0 or 180 ? "middle" : "start", "heel " + heel.ToString(CultureInfo.InvariantCulture));
+        }
+
+        Sector(ink, 0, 180, 0.6);
+        if (state.Roll.RangeDeg > 0)
+            Sector(ink, 0, state.Roll.RangeDeg, 3.2, "fly-range-span");
+        double left = Window.Left + 0.3 * LetterMm, top = Window.Top + 1.7 * LetterMm;
+        Say(ink.Canvas, state.Roll.RangeDeg > 0 ? "comes back from" : "never", new Point(left, top), "start", "range");
+        Say(ink.Canvas, state.Roll.RangeDeg > 0 ? $"up to {Wording.Angle(state.Roll.RangeDeg)}" : "comes back", new Point(left, top + 1.25 * LetterMm), "start", "range end");
+    }
+
+    private void Sector(Ink ink, double from, double to, double weight, string css = "fly-ink")
+    {
+        Point[] along = [.. Enumerable.Range(0, 37).Select(i => Way(from + (to - from) * i / 36) * dialMm)];
+        ink.Canvas.Element("path", ("class", css + " fly-arc"), ("d", new PathText().Smooth(along).ToString()), ("stroke-width", SvgCanvas.Exact(weight * PenMm)));
+    }
+
+    private void DrawSteps(SvgCanvas canvas)
+    {
+        if (heels.Count == 0)
+            return;
+        double cell = Window.Width / Math.Max(heels.Count, 3), scale = CellShare * cell / (2 * dialMm), y = Window.Bottom - 1.9 * LetterMm - cell / 2;
+        canvas.Open("g", ("class", "fly-steps"));
+        for (int i = 0; i < heels.Count; i++)
+        {
+            double x = Window.Left + cell * (i + 0.5);
+            // A fly drawn once and pointed at.
+            canvas.Element("use", ("href", $"#{Options.IdPrefix}-tipped"), ("data-heel-deg", SvgCanvas.Exact(heels[i])),
+                ("transform", $"translate({SvgCanvas.Exact(x)} {SvgCanvas.Exact(y)}) scale({SvgCanvas.Exact(scale)}) rotate({SvgCanvas.Exact(heels[i])})"));
+            Say(canvas, Wording.Angle(heels[i]), new Point(x, Window.Bottom - 0.7 * LetterMm), "middle", "step " + (i + 1).ToString(CultureInfo.InvariantCulture));
+        }
+
+        canvas.Close();
+    }
+
+    // 0 is up; heel runs clockwise as the onlooker sees it.
+    private static Point Way(double heelDeg)
+    {
+        (double sin, double cos) = Math.SinCos(double.DegreesToRadians(heelDeg));
+        return new Point(sin, -cos);
+    }
+
+    private string List(Func<RollPoint, double> value) => string.Join(' ', state.Roll.Points.Select(p => SvgCanvas.Exact(value(p))));
+}

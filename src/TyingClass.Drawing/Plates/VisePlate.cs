@@ -1,0 +1,43 @@
+using TyingClass.Balance.Geometry;
+using TyingClass.Drawing.Flies;
+using TyingClass.Drawing.Geometry;
+using TyingClass.Drawing.Labels;
+using TyingClass.Drawing.Words;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Reports;
+using Attitude = TyingClass.Drawing.Geometry.Attitude;
+
+namespace TyingClass.Drawing.Plates;
+
+/// <summary>The fly as it sits in the vise, shank level: what was tied and to what scale, and nothing of what it would do.</summary>
+internal sealed class VisePlate : FlyPlate
+{
+    public VisePlate(SolvedFly fly, DrawingOptions options)
+        : base(fly, options with { Marks = options.Marks & MarkSet.ScaleBar })
+    {
+        Scene = new Scene(new Anatomy(fly, new View(Attitude.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
+        Content = Scene.Frame;
+        Compose(NaturalWidthMm);
+    }
+
+    public override string Kind => "vise";
+
+    public override string Title => $"{Fly.Recipe.Name}: in the vise";
+
+    public override string Description =>
+        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Wording.Length(1e3 * Fly.Built.Hook.ShankM, Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
+
+    protected override string CaptionWords => "in the vise, before it swims";
+
+    protected override void DrawBehind(Ink ink)
+    {
+    }
+
+    protected override void DrawOver(Ink ink)
+    {
+    }
+
+    protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
+    {
+    }
+}

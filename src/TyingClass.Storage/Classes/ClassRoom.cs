@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Storage.Classes;
+
+/// <summary>One class: the people who share a register.</summary>
+/// <param name="InstructorIds">At least one.</param>
+/// <param name="Code">Three plain words; whoever says them may join.</param>
+/// <param name="TimeZoneId">IANA: evenings and due dates are meant in it.</param>
+/// <param name="Version">Goes up with each change to name, zone, code or instructors.</param>
+public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> InstructorIds, string Code, string TimeZoneId, DateTimeOffset CreatedAt, int Version)
+{
+    public const string DefaultName = "Tying class";
+
+    /// <summary>UTC where this machine does not know the zone.</summary>
+    public TimeZoneInfo Zone => TimeZoneInfo.TryFindSystemTimeZoneById(TimeZoneId, out TimeZoneInfo? zone) ? zone : TimeZoneInfo.Utc;
+
+    public bool IsTaughtBy(string personId) => InstructorIds.Contains(personId);
+}

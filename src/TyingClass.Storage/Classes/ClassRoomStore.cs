@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Editing;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Classes;
+
+/// <summary>The classes on this server; none knows of another.</summary>
+public sealed class ClassRoomStore
+{
+    public const int MostNameLength = 60;
+
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal ClassRoomStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <param name="name">Blank for <see cref="ClassRoom.DefaultName"/>.</param>
+    /// <param name="timeZoneId">IANA; null for the server's own.</param>
+    public ClassRoom Create(string instructorId, string? name = null, string? timeZoneId = null) =>
+        database.Write(db => CreateIn(db, time, instructorId, name, timeZoneId));
+
+    public ClassRoom? Find(string classId) => database.Read(db => FindIn(db, classId));
+
+    /// <param name="code">However it is spaced, hyphened or cased; a code that was renewed opens nothing.</param>
+    public ClassRoom? FindByCode(string code) => database.Read(db => FindByCodeIn(db, code));
+
+    /// <summary>Oldest first.</summary>
+    public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => database.Read(db => OfInstructorIn(db, instructorId));
+
+    /// <summary>All on the server, oldest first.</summary>
+    public ImmutableArray<ClassRoom> All() => database.Read(db =>
+        Rooms(db).FindAll().Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal).ToImmutableArray());
+
+    /// <summary>Whoever already joined stays; the old code lets nobody in any more.</summary>
+    /// <returns>Null when there is no such class.</returns>
+    public ClassRoom? RenewCode(string classId) => database.Write(db =>
+        FindIn(db, classId) is { } room ? Keep(db, room with { Code = NewCode(db) }) : null);
+
+    /// <summary>Gives the class another name, zone, or both.</summary>
+    /// <param name="expectedVersion">Of the class as it was read by whoever edits it.</param>
+    /// <param name="timeZoneId">IANA; null leaves it.</param>
+    /// <returns>Null when there is no such class.</returns>
+    public EditOutcome<ClassRoom>? Rename(string classId, string? name, int expectedVersion, string? timeZoneId = null) => database.Write(db =>
+    {
+        if (FindIn(db, classId) is not { } room) return null;
+        if (room.Version != expectedVersion) return new EditOutcome<ClassRoom>(false, room);
+        ClassRoom changed = room with { Name = CleanText.Line(name, MostNameLength) ?? room.Name, TimeZoneId = timeZoneId ?? room.TimeZoneId };
+        return new EditOutcome<ClassRoom>(true, Keep(db, changed));
+    });
+
+    internal static void Prepare(ILiteDatabase db)
+    {
+        Rooms(db).EnsureIndex("codeKey", "$.codeKey", unique: true);
+        Rooms(db).EnsureIndex("instructorIds", "$.instructorIds[*]");
+    }
+
+    internal static ClassRoom CreateIn(ILiteDatabase db, TimeProvider time, string instructorId, string? name, string? timeZoneId)
+    {
+        ClassRoom room = new(
+            RandomId.New(), CleanText.Line(name, MostNameLength) ?? ClassRoom.DefaultName, [instructorId],
+            NewCode(db), timeZoneId ?? IanaId(time.LocalTimeZone), time.GetUtcNow(), Version: 1);
+        Rooms(db).Insert(ClassRoomDocument.From(room));
+        return room;
+    }
+
+    internal static ClassRoom? FindIn(ILiteDatabase db, string classId) =>
+        Rooms(db).FindById(classId) is { } found ? ClassRoomDocument.ToRoom(found) : null;
+
+    internal static ClassRoom? FindByCodeIn(ILiteDatabase db, string code) =>
+        ClassCode.Key(code) is { Length: > 0 } key && Rooms(db).FindFirst("codeKey = @0", key) is { } found ? ClassRoomDocument.ToRoom(found) : null;
+
+    internal static ImmutableArray<ClassRoom> OfInstructorIn(ILiteDatabase db, string instructorId) =>
+        [.. Rooms(db).FindAll("$.instructorIds[*] ANY = @0", instructorId).Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal)];
+
+    private static ClassRoom Keep(ILiteDatabase db, ClassRoom room)
+    {
+        ClassRoom kept = room with { Version = room.Version + 1 };
+        Rooms(db).Update(ClassRoomDocument.From(kept));
+        return kept;
+    }
+
+    private static string NewCode(ILiteDatabase db)
+    {
+        while (true)
+        {
+            string code = ClassCode.New();
+            if (Rooms(db).FindFirst("codeKey = @0", ClassCode.Key(code)) is null) return code;
+        }
+    }
+
+    private static string IanaId(TimeZoneInfo zone) =>
+        zone.HasIanaId ? zone.Id : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone.Id, out string? iana) ? iana : "UTC";
+
+    private static ILiteCollection<BsonDocument> Rooms(ILiteDatabase db) => db.GetCollection("classes");
+}

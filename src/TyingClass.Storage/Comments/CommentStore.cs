@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Comments;
+
+public sealed class CommentStore
+{
+    public const int MostTextLength = 4000;
+
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal CommentStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <param name="text">Not blank; cut at <see cref="MostTextLength"/>.</param>
+    public Comment Add(string toPersonId, string byPersonId, string byName, string? exerciseId, string text)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(text);
+        return database.Write(db =>
+        {
+            Comment comment = new(RandomId.New(), toPersonId, byPersonId, byName, exerciseId, time.GetUtcNow(), CleanText.Lines(text, MostTextLength), SeenAt: null);
+            Comments(db).Insert(From(comment));
+            return comment;
+        });
+    }
+
+    /// <summary>All to one person, the latest first.</summary>
+    public ImmutableArray<Comment> To(string personId) => database.Read(db => ToIn(db, personId));
+
+    /// <summary>Those not yet said to be read, the oldest first.</summary>
+    public ImmutableArray<Comment> UnseenBy(string personId) => database.Read(db =>
+        Comments(db).FindAll("unseenBy = @0", personId).Select(ToComment).OrderBy(c => c.At).ToImmutableArray());
+
+    /// <returns>False when there is no such comment to that person.</returns>
+    public bool MarkSeen(string commentId, string personId) => database.Write(db =>
+    {
+        if (Find(db, commentId) is not { } comment || comment.PersonId != personId) return false;
+        return Comments(db).Update(From(comment with { SeenAt = comment.SeenAt ?? time.GetUtcNow() }));
+    });
+
+    /// <summary>Takes one's own comment back before it was read.</summary>
+    /// <returns>False when it was read meanwhile, or is someone else's.</returns>
+    public bool TakeBack(string commentId, string byPersonId) => database.Write(db =>
+        Find(db, commentId) is { SeenAt: null } comment && comment.ByPersonId == byPersonId && Comments(db).Delete(commentId));
+
+    internal static void Prepare(ILiteDatabase db)
+    {
+        Comments(db).EnsureIndex("personId", "$.personId");
+        Comments(db).EnsureIndex("unseenBy", "$.unseenBy");
+    }
+
+    internal static ImmutableArray<Comment> ToIn(ILiteDatabase db, string personId) =>
+        [.. Comments(db).FindAll("personId = @0", personId).Select(ToComment).OrderByDescending(c => c.At)];
+
+    internal static void InsertIn(ILiteDatabase db, Comment comment) => Comments(db).Insert(From(comment));
+
+    internal static void DeleteOf(ILiteDatabase db, string personId) => Comments(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+
+    internal static void Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    {
+        foreach (BsonDocument document in Comments(db).FindAll("personId = @0", fromPersonId))
+            Comments(db).Update(From(ToComment(document) with { PersonId = toPersonId }));
+    }
+
+    private static Comment? Find(ILiteDatabase db, string commentId) => Comments(db).FindById(commentId) is { } found ? ToComment(found) : null;
+
+    private static BsonDocument From(Comment comment) => new()
+    {
+        ["_id"] = comment.Id,
+        ["personId"] = comment.PersonId,
+        ["unseenBy"] = comment.SeenAt is null ? comment.PersonId : BsonValue.Null,
+        ["byId"] = comment.ByPersonId,
+        ["byName"] = comment.ByName,
+        ["exerciseId"] = comment.ExerciseId,
+        ["atTicks"] = Ticks.From(comment.At),
+        ["text"] = comment.Text,
+        ["seenTicks"] = comment.SeenAt is { } seen ? Ticks.From(seen) : BsonValue.Null,
+    };
+
+    private static Comment ToComment(BsonDocument document) => new(
+        document["_id"].AsString,
+        document["personId"].AsString,
+        document["byId"].AsString,
+        document["byName"].AsString,
+        document["exerciseId"].TextOrNull(),
+        document["atTicks"].ToTime(),
+        document["text"].AsString,
+        document["seenTicks"].IsNull ? null : document["seenTicks"].ToTime());
+
+    private static ILiteCollection<BsonDocument> Comments(ILiteDatabase db) => db.GetCollection("comments");
+}

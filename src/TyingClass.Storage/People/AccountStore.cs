@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.People;
+
+public enum JoinProblem
+{
+    None,
+    NoSuchClass,
+    NoName,
+    NameTaken,
+}
+
+/// <param name="Person">Null when there is a problem; then nothing was written.</param>
+public sealed record JoinOutcome(Person? Person, JoinProblem Problem);
+
+/// <summary>People with a name and passphrase: students, mentors, instructors. The same collection as the guests, so that work never changes hands.</summary>
+public sealed class AccountStore
+{
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal AccountStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <summary>Makes a student of whoever knows the class code.</summary>
+    /// <param name="name">Unique on the server, case ignored.</param>
+    /// <param name="guestId">The guest record this browser has filled so far: it becomes the account, with all work in it.</param>
+    public JoinOutcome Join(string code, string? name, string passphraseHash, string? guestId = null) => database.Write(db =>
+    {
+        if (ClassRoomStore.FindByCodeIn(db, code) is not { } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
+        return PersonStore.CleanName(name) is { } clean
+            ? Make(db, room.Id, Role.Student, clean, passphraseHash, guestId)
+            : new JoinOutcome(null, JoinProblem.NoName);
+    });
+
+    /// <summary>Makes a student or mentor of a class without its code: for whoever runs the class.</summary>
+    public JoinOutcome Add(string classId, Role role, string name, string passphraseHash) => database.Write(db =>
+        ClassRoomStore.FindIn(db, classId) is null ? new JoinOutcome(null, JoinProblem.NoSuchClass)
+        : PersonStore.CleanName(name) is { } clean ? Make(db, classId, role, clean, passphraseHash, guestId: null)
+        : new JoinOutcome(null, JoinProblem.NoName));
+
+    /// <summary>Null for a name nobody has, and for one in the trash.</summary>
+    public Person? FindByName(string name) => database.Read(db =>
+        FindByNameIn(db, name) is { RemovedAt: null } found ? found : null);
+
+    /// <summary>By anyone on the server, those in the trash too.</summary>
+    public bool NameIsTaken(string name) => database.Read(db => !NameIsFree(db, name, exceptPersonId: null));
+
+    /// <summary>Students and mentors of a class, by name; those in the trash left out.</summary>
+    public ImmutableArray<Person> OfClass(string classId) => database.Read(db => OfClassIn(db, classId, removed: false));
+
+    /// <summary>Those in the trash, by name.</summary>
+    public ImmutableArray<Person> RemovedOf(string classId) => database.Read(db => OfClassIn(db, classId, removed: true));
+
+    /// <returns>False when another account has that name, or it is blank.</returns>
+    public bool Rename(string personId, string? name) => database.Write(db =>
+        PersonStore.CleanName(name) is { } clean && NameIsFree(db, clean, personId) && Change(db, personId, p => p with { Name = clean }) is not null);
+
+    /// <summary>Between student and mentor only.</summary>
+    /// <returns>Null when there is no such student or mentor.</returns>
+    public Person? SetRole(string personId, Role role)
+    {
+        if (role is not (Role.Student or Role.Mentor)) throw new ArgumentOutOfRangeException(nameof(role), role, "Only students and mentors change places.");
+        return database.Write(db => Change(db, personId, p => p.Role is Role.Student or Role.Mentor ? p with { Role = role, Stamp = RandomId.New() } : null));
+    }
+
+    /// <summary>Voids every sign-in made with the old one.</summary>
+    /// <param name="mustChoose">It was made up for the person, who is asked to choose another.</param>
+    public Person? SetPassphrase(string personId, string hash, bool mustChoose) => database.Write(db =>
+        Change(db, personId, p => p with { PassphraseHash = hash, Stamp = RandomId.New(), MustChoosePassphrase = mustChoose }));
+
+    /// <summary>Voids every sign-in made so far.</summary>
+    public Person? SignOutEverywhere(string personId) => database.Write(db => Change(db, personId, p => p with { Stamp = RandomId.New() }));
+
+    /// <summary>Notes a visit.</summary>
+    public Person? Touch(string personId) => database.Write(db => Change(db, personId, p => p with { LastSeenAt = time.GetUtcNow() }));
+
+    internal static void Prepare(ILiteDatabase db)
+    {
+        ILiteCollection<BsonDocument> people = PersonStore.People(db);
+        people.EnsureIndex("nameKey", "$.nameKey");
+        people.EnsureIndex("classId", "$.classId");
+        // Accounts made before names were keys.
+        foreach (BsonDocument old in people.FindAll("role = @0", nameof(Role.Instructor)).Where(d => d["nameKey"].IsNull))
+        {
+            old["nameKey"] = PersonDocument.NameKey(old["name"].TextOrNull() ?? "Instructor");
+            people.Update(old);
+        }
+    }
+
+    internal static Person? FindByNameIn(ILiteDatabase db, string name) =>
+        PersonStore.People(db).FindFirst("nameKey = @0", PersonDocument.NameKey(name)) is { } found ? PersonDocument.ToPerson(found) : null;
+
+    internal static bool NameIsFree(ILiteDatabase db, string name, string? exceptPersonId) =>
+        FindByNameIn(db, name) is not { } taken || taken.Id == exceptPersonId;
+
+    /// <param name="change">Null for a change that does not fit the person.</param>
+    internal static Person? Change(ILiteDatabase db, string personId, Func<Person, Person?> change)
+    {
+        if (PersonStore.People(db).FindById(personId) is not { } document) return null;
+        if (change(PersonDocument.ToPerson(document)) is not { } changed) return null;
+        PersonStore.People(db).Update(PersonDocument.From(changed, document["secretHash"].TextOrNull()));
+        return changed;
+    }
+
+    private JoinOutcome Make(ILiteDatabase db, string classId, Role role, string name, string hash, string? guestId)
+    {
+        if (!NameIsFree(db, name, exceptPersonId: null)) return new JoinOutcome(null, JoinProblem.NameTaken);
+        DateTimeOffset now = time.GetUtcNow();
+        Person? guest = guestId is not null && PersonStore.People(db).FindById(guestId) is { } found ? PersonDocument.ToPerson(found) : null;
+        if (guest is not { Role: Role.Guest }) guest = new Person(RandomId.New(), role, null, null, "", now, now);
+        Person person = guest with { Role = role, Name = name, PassphraseHash = hash, Stamp = RandomId.New(), LastSeenAt = now, ClassId = classId };
+        PersonStore.People(db).Upsert(PersonDocument.From(person, secretHash: null));
+        return new JoinOutcome(person, JoinProblem.None);
+    }
+
+    internal static ImmutableArray<Person> OfClassIn(ILiteDatabase db, string classId, bool removed) =>
+        [.. PersonStore.People(db).FindAll("classId = @0", classId).Select(PersonDocument.ToPerson)
+            .Where(p => p.RemovedAt is not null == removed).OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase)];
+}

@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+using TyingClass.Web.Editing;
+
+namespace TyingClass.Web.Bench;
+
+/// <summary>
+/// Fields, text and sliders all say the same recipe until one of them is changed: whatever differs from what stood there before is what
+/// was meant. Nothing typed is lost: where two were changed, the one not taken is the version before.
+/// </summary>
+/// <param name="SoakS">Null when soaked through.</param>
+internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Notice)
+{
+    public static BenchMerge Of(BenchPost post, UnitSystem units)
+    {
+        Versions was = post.Was ?? Versions.Of(post.Text.Length > 0 ? post.Text : post.Form?.ToText() ?? BenchStart.Text);
+        double? soakS = post.Number("soak-was");
+        ImmutableArray<Slider> sliders = SlidersOf(was.Current, soakS, units);
+
+        (Versions versions, string? notice) = Typing(post, was);
+        versions = Sliding(post, versions, sliders);
+        if (sliders.FirstOrDefault(s => s.Path == Slider.Soak) is { } soak && Asked(post, soak) is { } asked)
+            soakS = asked >= soak.High ? null : Math.Max(0, Math.Round(asked));
+        return new BenchMerge(Pressing(post, versions), soakS, notice);
+    }
+
+    private static (Versions, string?) Typing(BenchPost post, Versions was)
+    {
+        string? fields = post.Form is { } form && Typed.Split(was.Current) is { } before && !form.Equals(before) ? form.ToText() : null;
+        bool textChanged = post.Field("text") is not null && Trimmed(post.Text) != Trimmed(was.Current);
+        return (fields, textChanged) switch
+        {
+            ({ } said, true) => (was.With(said).With(post.Text), BenchDesk.BothChanged),
+            (_, true) => (was.With(post.Text, post.Gesture), null),
+            ({ } said, _) => (was.With(said, post.Gesture), null),
+            _ => (was, null),
+        };
+    }
+
+    private static Versions Sliding(BenchPost post, Versions versions, ImmutableArray<Slider> sliders)
+    {
+        RecipeDraft? draft = Typed.Split(versions.Current);
+        if (draft is null) return versions;
+        RecipeDraft moved = sliders.Where(s => s.Path != Slider.Soak).Aggregate(draft, (d, s) => Asked(post, s) is { } value && Exists(d, s) ? Sliders.Set(d, s, value) : d);
+        return moved.Equals(draft) ? versions : versions.With(moved.ToText(), post.Gesture);
+    }
+
+    private static Versions Pressing(BenchPost post, Versions versions)
+    {
+        switch (post.Action)
+        {
+            case "undo": return versions.Undo();
+            case "redo": return versions.Redo();
+            case "take" when Packed.TryUnpack(post.Argument, AnswerLimit.MostBytes, out string? taken): return versions.With(taken);
+            case "add" when Typed.Split(versions.Current) is { } draft:
+                RecipeDraft added = PartList.Apply(draft, "add", -1, post.AddKind);
+                return versions.With(added.With($"parts[{added.PartCount - 1}].at", FreePlace(versions.Current)).ToText());
+            case "remove" or "up" or "down" when Typed.Split(versions.Current) is { } draft:
+                return versions.With(PartList.Apply(draft, post.Action, post.Index, post.AddKind).ToText());
+            default: return versions;
+        }
+    }
+
+    // Behind the beads and cones, so that a part tied in can be drawn at once.
+    private static string FreePlace(string text)
+    {
+        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return "0 mm";
+        double takenM = recipe.Parts.Where(p => PartExtents.TakesTheShankAlone(p.Kind)).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
+        return $"{Slider.Text(Math.Ceiling(takenM * 2e3) / 2)} mm";
+    }
+
+    private static double? Asked(BenchPost post, Slider slider) => slider.Asked(post.Field(slider.RangeName), post.Field(slider.NumberName));
+
+    // A part that went meanwhile takes its sliders with it.
+    private static bool Exists(RecipeDraft draft, Slider slider) =>
+        !slider.Path.StartsWith("parts[", StringComparison.Ordinal) || draft.Get(slider.Path[..slider.Path.LastIndexOf('.')] + ".part") is not null;
+
+    private static ImmutableArray<Slider> SlidersOf(string text, double? soakS, UnitSystem units)
+    {
+        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe }) return [];
+        try
+        {
+            return Sliders.Of(recipe, FlyBuilder.Build(recipe), soakS ?? double.PositiveInfinity, units);
+        }
+        catch (ArgumentException)
+        {
+            // Parsed, but no fly can be built of it: there were no sliders to move.
+            return [];
+        }
+    }
+
+    private static string Trimmed(string text) => text.Trim('\n', ' ');
+}
+
+/// <summary>The bench locks nothing and allows every kind of part.</summary>
+internal sealed class FreeRules : EditRules
+{
+    public override ImmutableArray<string> KindsToAdd => PartWords.Kinds;
+
+    public override bool IsLocked(string path, string value) => false;
+
+    public override string? NoteOn(string path, string value) => null;
+}

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
+using TyingClass.Balance.Reports;
+using TyingClass.Drawing;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Bench;
+
+/// <summary>A curve with the words below it.</summary>
+public sealed record BenchCurve(string Title, IHtmlContent Picture);
+
+/// <summary>What is looked at once the fly is left alone: the other views, the curves, figures and cautions.</summary>
+public sealed record BenchRest(
+    IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<Figure> Figures, ImmutableArray<Caution> Cautions)
+{
+    public static BenchRest Of(SolvedFly fly, StateReport state, double tipDeg, UnitSystem units)
+    {
+        DrawingOptions Named(string prefix) => BenchResult.Options(prefix, state, units);
+        BenchCurve Curve(string title, string prefix, Func<SolvedFly, DrawingOptions, string> draw) => new(title, BenchResult.Html(draw(fly, Named(prefix))));
+        return new BenchRest(
+            BenchResult.Html(FlyDrawing.Front(fly, Named("front"))),
+            BenchResult.Html(FlyDrawing.Hang(fly, Named("hang"))),
+            BenchResult.Html(FlyDrawing.Tip(fly, Tipping.From(state.Roll, tipDeg), Named("tip"))),
+            [
+                Curve("Pitch against speed", "pitch", Drawing.Curves.PitchAgainstSpeed),
+                Curve("Keel height against speed", "keel", Drawing.Curves.KeelHeightAgainstSpeed),
+                Curve("Righting curve", "righting", Drawing.Curves.Righting),
+                Curve("Depth in a pause", "depth", Drawing.Curves.DepthInPause),
+                Curve("A thousand flies tied like it", "lean", Drawing.Curves.LeanHistogram),
+            ],
+            BenchFigures.Of(fly.Report, state, units),
+            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe));
+    }
+}

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Bench;
+
+/// <summary>The quantities that matter most, as far as a recipe has them, in the reader's units.</summary>
+internal static class Sliders
+{
+    private const double MmPerInch = 25.4, FeetPerMeter = 1 / 0.3048;
+
+    // From a dead drift to a fast strip; the recipe itself may say less or more.
+    private const double SlowestMS = 0.05, FastestMS = 1.5;
+
+    // After five time constants less than a hundredth of the air is left.
+    private const double TimeConstantsToSoak = 5;
+
+    public static ImmutableArray<Slider> Of(Recipe recipe, BuiltFly fly, double soakS, UnitSystem units)
+    {
+        Lengths length = new(units);
+        ImmutableArray<string> names = FlyBuilder.Names(recipe.Parts);
+        List<Slider> all = [Speed(fly.Conditions.SpeedMS, units)];
+        if (SoakedAfterS(fly) is { } soaked) all.Add(new Slider(Slider.Soak, "Time in the water", "s", 0, soaked, 1, Math.Min(soakS, soaked)));
+        for (int i = 0; i < recipe.Parts.Length; i++) AddPart(all, recipe.Parts[i], i, names[i], fly.Hook, length);
+        if (fly.Hook.Eye != EyeKind.Jig) all.Add(new Slider("hook.eye", "Eye angle, up is positive", "°", -45, 45, 1, Math.Round(fly.Hook.EyeAngleRad * 180 / Math.PI, 1)));
+        double gape = fly.Hook.GapeM;
+        all.Add(length.Of("hook.gape", "Gape", Math.Min(4e-3, gape), Math.Max(20e-3, gape), gape));
+        return [.. all];
+    }
+
+    /// <summary>Seconds until no air worth counting is left; null for a fly that holds none.</summary>
+    public static double? SoakedAfterS(BuiltFly fly)
+    {
+        double[] constants = [.. fly.Body.Parts.SelectMany(p => p.Air).Where(a => a.FreshVolumeM3 > 0 && double.IsFinite(a.SoakTimeS)).Select(a => a.SoakTimeS)];
+        return constants.Length == 0 ? null : Math.Max(10, 10 * Math.Ceiling(TimeConstantsToSoak * constants.Max() / 10));
+    }
+
+    /// <summary>Writes a moved slider into the recipe.</summary>
+    public static RecipeDraft Set(RecipeDraft draft, Slider slider, double value)
+    {
+        double kept = Math.Clamp(value, slider.Low, slider.High);
+        if (slider.Path == "hook.eye") return draft.With(slider.Path, kept == 0 ? "straight" : $"{(kept > 0 ? "up" : "down")} {Slider.Text(Math.Abs(kept))}°");
+        draft = draft.With(slider.Path, slider.Written(kept));
+        // A stated mass would pin the weight down whatever the size.
+        return slider.Path.EndsWith(".size", StringComparison.Ordinal) && slider.Path[..^".size".Length] + ".mass" is var mass && draft.Get(mass) is not null ? draft.With(mass, null) : draft;
+    }
+
+    private static Slider Speed(double ms, UnitSystem units)
+    {
+        double per = units == UnitSystem.Metric ? 1 : FeetPerMeter;
+        double step = units == UnitSystem.Metric ? 0.01 : 0.05;
+        double low = Math.Min(SlowestMS, ms) * per, high = Math.Max(FastestMS, ms) * per;
+        return new Slider("fishing.speed", "Speed", units == UnitSystem.Metric ? "m/s" : "ft/s", Math.Round(low, 2), Math.Round(high, 2), step, Math.Round(ms * per, 4));
+    }
+
+    private static void AddPart(List<Slider> all, PartSpec part, int index, string name, ResolvedHook hook, Lengths length)
+    {
+        string path = $"parts[{index.ToString(CultureInfo.InvariantCulture)}]";
+        (double frontM, double rearM) = PartExtents.Of(part, hook);
+        switch (part.Kind)
+        {
+            case PartKind.Bead or PartKind.Cone:
+                double sizeM = part.SizeM ?? rearM - frontM;
+                all.Add(length.Of(path + ".size", $"Size of the {name}", 1.5e-3, Math.Max(8e-3, sizeM), sizeM));
+                break;
+            case PartKind.DumbbellEyes:
+                double eyeM = part.SizeM ?? rearM - frontM;
+                all.Add(length.Of(path + ".size", $"Size of the {name}", 1.5e-3, Math.Max(8e-3, eyeM), eyeM));
+                all.Add(length.Of(path + ".at", $"Place of the {name}", 0, Math.Max(hook.ShankM - eyeM, frontM), frontM));
+                break;
+            case PartKind.Wraps when part.Turns is { } turns && part.ToM is null:
+                double wireM = part.DiameterM ?? hook.WireM;
+                int most = Math.Max(turns, (int)Math.Floor((hook.ShankM - frontM) / wireM));
+                all.Add(new Slider(path + ".turns", $"Turns of the {name}", "", 1, most, 1, turns));
+                break;
+        }
+    }
+
+    private sealed record Lengths(UnitSystem Units)
+    {
+        private bool Metric => Units == UnitSystem.Metric;
+
+        // Whole steps at both ends, so that the handle can stand there.
+        public Slider Of(string path, string label, double lowM, double highM, double valueM)
+        {
+            double per = 1e3 / (Metric ? 1 : MmPerInch), step = Metric ? 0.1 : 0.005;
+            return new Slider(path, label, Metric ? "mm" : "in", Math.Floor(lowM * per / step + 1e-9) * step, Math.Floor(highM * per / step + 1e-9) * step, step, Math.Round(valueM * per, Metric ? 2 : 3));
+        }
+    }
+}

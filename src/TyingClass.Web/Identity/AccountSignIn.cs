@@ -1,0 +1,126 @@
+using System.Security.Claims;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.Identity;
+using TyingClass.Storage;
+using TyingClass.Storage.People;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Identity;
+
+public enum EnterOutcome
+{
+    Entered,
+
+    /// <summary>Entered with a passphrase someone else made up.</summary>
+    MustChoose,
+    Refused,
+    TooManyTries,
+}
+
+/// <summary>Lets people in: with name and passphrase, with a class code, or with an instructor's one-time code.</summary>
+public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore store, IPasswordHasher<Person> hasher, AccountLimit limit)
+{
+    /// <summary>Of a student's passphrase.</summary>
+    public const int FewestSigns = 8;
+
+    /// <summary>Of a passphrase that opens a whole class.</summary>
+    public const int FewestInstructorSigns = 12;
+
+    private static readonly TimeSpan SignedInFor = TimeSpan.FromDays(14);
+
+    private const string StampClaim = "stamp";
+
+    // Checked when nobody has the name, so that the answer takes as long.
+    private static readonly Lazy<string> NobodysHash = new(() => new PasswordHasher<Person>().HashPassword(null!, Guid.NewGuid().ToString()));
+
+    private HttpContext Http => accessor.HttpContext ?? throw new InvalidOperationException("Nobody signs in outside a request.");
+
+    /// <summary>No instructor yet: the code from the console makes one.</summary>
+    public bool NeedsCode => store.Instructors.Find() is null;
+
+    public string Hash(string passphrase) => hasher.HashPassword(null!, passphrase);
+
+    public async Task<EnterOutcome> EnterAsync(string name, string passphrase)
+    {
+        if (!limit.MayTry(name)) return EnterOutcome.TooManyTries;
+        Person? person = store.Accounts.FindByName(name);
+        if (!Matches(person, passphrase)) return EnterOutcome.Refused;
+        await KeepSignedInAsync(person!);
+        return person!.MustChoosePassphrase ? EnterOutcome.MustChoose : EnterOutcome.Entered;
+    }
+
+    public bool Matches(Person? person, string passphrase) =>
+        hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, passphrase) != PasswordVerificationResult.Failed && person?.PassphraseHash is not null;
+
+    /// <returns>False when the code is wrong, used up or too old.</returns>
+    public async Task<bool> ClaimAsync(string code, string? name, string? className, string passphrase)
+    {
+        if (store.Instructors.Claim(code, name, Hash(passphrase), className) is not { } instructor) return false;
+        await KeepSignedInAsync(instructor);
+        return true;
+    }
+
+    /// <summary>What this browser's guest record holds becomes the student's.</summary>
+    public async Task<JoinProblem> JoinAsync(string code, string? name, string passphrase)
+    {
+        string? guestId = GuestCookie.Read(Http.Request) is { } secret ? store.People.FindGuest(secret)?.Id : null;
+        JoinOutcome outcome = store.Accounts.Join(code, name, Hash(passphrase), guestId);
+        if (outcome.Person is not { } student) return outcome.Problem;
+        GuestCookie.Forget(Http);
+        await KeepSignedInAsync(student);
+        return JoinProblem.None;
+    }
+
+    public async Task ChangePassphraseAsync(Person person, string passphrase)
+    {
+        if (store.Accounts.SetPassphrase(person.Id, Hash(passphrase), mustChoose: false) is { } changed) await KeepSignedInAsync(changed);
+    }
+
+    public async Task LeaveEverywhereAsync(Person person)
+    {
+        store.Accounts.SignOutEverywhere(person.Id);
+        await LeaveAsync();
+    }
+
+    public Task LeaveAsync() => Http.SignOutAsync();
+
+    internal static void Configure(CookieAuthenticationOptions options)
+    {
+        options.Cookie.Name = "tying-sign-in";
+        options.Cookie.HttpOnly = true;
+        options.Cookie.SameSite = SameSiteMode.Lax;
+        // A phone at the vise is closed between evenings. An age, not a date: a club room's clocks need not agree.
+        options.Cookie.MaxAge = SignedInFor;
+        options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        options.LoginPath = "/sign-in";
+        options.ReturnUrlParameter = "next";
+        options.ExpireTimeSpan = SignedInFor;
+        options.Events.OnValidatePrincipal = RefuseOldStampsAsync;
+        // Someone signed in who may not see the page is told so; signing in again would not help.
+        options.Events.OnRedirectToAccessDenied = context =>
+        {
+            context.Response.StatusCode = StatusCodes.Status403Forbidden;
+            return Task.CompletedTask;
+        };
+    }
+
+    private Task KeepSignedInAsync(Person person) => Http.SignInAsync(
+        new ClaimsPrincipal(new ClaimsIdentity(
+            [
+                new Claim(ClaimTypes.NameIdentifier, person.Id),
+                new Claim(ClaimTypes.Role, person.Role.ToString()),
+                new Claim(StampClaim, person.Stamp),
+            ],
+            CookieAuthenticationDefaults.AuthenticationScheme)));
+
+    // A new passphrase, another role, or a person removed, ends every sign-in made before.
+    private static async Task RefuseOldStampsAsync(CookieValidatePrincipalContext context)
+    {
+        ClassStore store = context.HttpContext.RequestServices.GetRequiredService<ClassStore>();
+        string? id = context.Principal?.FindFirstValue(ClaimTypes.NameIdentifier);
+        if (id is not null && store.People.Find(id) is { RemovedAt: null } person && person.Stamp == context.Principal?.FindFirstValue(StampClaim)) return;
+        context.RejectPrincipal();
+        await context.HttpContext.SignOutAsync();
+    }
+}

@@ -1,0 +1,90 @@
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Microsoft.AspNetCore.RateLimiting;
+using TyingClass.Storage;
+using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.Account;
+
+[Authorize(ClassPolicies.Student)]
+[EnableRateLimiting(SignInLimit.Policy)]
+public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAccess access, ClassStore store) : PageModel, IKeepsTyped
+{
+    [BindProperty(Name = "name")]
+    public string? Name { get; set; }
+
+    [BindProperty(Name = "current")]
+    public string? Current { get; set; }
+
+    [BindProperty(Name = "chosen")]
+    public string? Chosen { get; set; }
+
+    public Person Me => visitor.Person!;
+
+    public string ClassNames => string.Join(", ", access.ClassesOf(Me).Select(c => c.Name));
+
+    public bool Joined { get; private set; }
+
+    public string? Done { get; private set; }
+
+    public int FewestSigns => Me.Role == Role.Instructor ? AccountSignIn.FewestInstructorSigns : AccountSignIn.FewestSigns;
+
+    /// <summary>Attempts of the guest this browser was before.</summary>
+    public int GuestAttempts => Guest is { } guest ? store.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
+
+    private Person? Guest => GuestCookie.Read(Request) is { } secret ? store.People.FindGuest(secret) : null;
+
+    public void OnGet(bool joined, string? done)
+    {
+        (Name, Joined) = (Me.Name, joined);
+        Done = done switch { "name" => "Your name is changed.", "passphrase" => "Your passphrase is changed.", "bring" => "They are in your account now.", _ => null };
+    }
+
+    public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what) => what switch
+    {
+        "rename" => Rename(),
+        "passphrase" => await ChangeAsync(),
+        "bring" => Bring(),
+        "leave" => await LeaveAsync(),
+        _ => LocalRedirect("/account"),
+    };
+
+    public IActionResult ShowAgain() => Refuse("name", "The form had gone stale and nothing was changed. Send it again.");
+
+    private IActionResult Rename() => string.IsNullOrWhiteSpace(Name) ? Refuse("name", "Type a name the class will know you by.")
+        : store.Accounts.Rename(Me.Id, Name) ? LocalRedirect("/account?done=name")
+        : Refuse("name", "Someone already has that name here. Choose another, or add a letter.");
+
+    private async Task<IActionResult> ChangeAsync()
+    {
+        Name = Me.Name;
+        if (!account.Matches(Me, Current ?? "")) return Refuse("current", "That is not the passphrase you have now.");
+        if ((Chosen ?? "").Length < FewestSigns) return Refuse("chosen", $"The new passphrase needs at least {FewestSigns} characters.");
+        await account.ChangePassphraseAsync(Me, Chosen!);
+        return LocalRedirect("/account?done=passphrase");
+    }
+
+    private LocalRedirectResult Bring()
+    {
+        if (Guest is { } guest && store.Trash.MoveGuestInto(guest.Id, Me.Id) is not null) GuestCookie.Forget(HttpContext);
+        return LocalRedirect("/account?done=bring");
+    }
+
+    private async Task<IActionResult> LeaveAsync()
+    {
+        await account.LeaveEverywhereAsync(Me);
+        return LocalRedirect("/sign-in?door=open");
+    }
+
+    private PageResult Refuse(string field, string text)
+    {
+        Name ??= Me.Name;
+        ModelState.AddModelError(field, text);
+        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Page();
+    }
+}

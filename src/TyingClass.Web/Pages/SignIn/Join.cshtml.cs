@@ -1,0 +1,59 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using Microsoft.AspNetCore.RateLimiting;
+using TyingClass.Storage;
+using TyingClass.Storage.People;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.SignIn;
+
+[EnableRateLimiting(SignInLimit.Policy)]
+public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore store) : PageModel, IKeepsTyped
+{
+    [BindProperty(Name = "code", SupportsGet = true)]
+    public string? Code { get; set; }
+
+    [BindProperty(Name = "name")]
+    public string? Name { get; set; }
+
+    [BindProperty(Name = "passphrase")]
+    public string? Passphrase { get; set; }
+
+    public string? AlreadyIn => visitor.HasAccount ? visitor.Person!.Label : null;
+
+    /// <summary>Of the guest this browser has been so far.</summary>
+    public int Attempts => visitor.Person is { } guest ? store.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
+
+    public void OnGet() => Name = visitor.Person?.Name;
+
+    public async Task<IActionResult> OnPostAsync()
+    {
+        if (visitor.HasAccount) return LocalRedirect("/join");
+        if ((Passphrase ?? "").Length < AccountSignIn.FewestSigns)
+            ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestSigns} characters.");
+        else if (await account.JoinAsync(Code ?? "", Name, Passphrase!) is var problem && problem == JoinProblem.None)
+            return LocalRedirect("/account?joined=true");
+        else
+            Explain(problem);
+        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Page();
+    }
+
+    public IActionResult ShowAgain()
+    {
+        ModelState.AddModelError("passphrase", "The form had gone stale and nothing was sent in. Type the passphrase once more.");
+        return Page();
+    }
+
+    private void Explain(JoinProblem problem)
+    {
+        (string field, string text) = problem switch
+        {
+            JoinProblem.NoSuchClass => ("code", "No class has that code. Check the three words; if they are right, the code was renewed: ask your instructor for the new one."),
+            JoinProblem.NameTaken => ("name", "Someone already has that name here. Choose another, or add a letter. If it is you, sign in instead."),
+            _ => ("name", "Type a name the class will know you by. Any will do."),
+        };
+        ModelState.AddModelError(field, text);
+    }
+}

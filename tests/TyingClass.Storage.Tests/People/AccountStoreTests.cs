@@ -1,0 +1,111 @@
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.People;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.People;
+
+public sealed class AccountStoreTests : IDisposable
+{
+    private readonly TempStore temp = new();
+    private readonly ClassRoom room;
+
+    public AccountStoreTests() => room = temp.Store.Classes.Create("teacher");
+
+    private AccountStore Accounts => temp.Store.Accounts;
+
+    [Fact]
+    public void Join_WithTheCode_MakesAStudentOfThatClass()
+    {
+        Person wren = Accounts.Join(room.Code, "  Wren ", "hash").Person!;
+        temp.Reopen();
+        Assert.Equal(wren, Accounts.FindByName("wREN"));
+        Assert.Equal((Role.Student, "Wren", room.Id), (wren.Role, wren.Name, wren.ClassId));
+        Assert.Equal([wren], Accounts.OfClass(room.Id));
+        Assert.Empty(Accounts.OfClass("another"));
+    }
+
+    [Fact]
+    public void Join_Guest_TakesTheWorkAlongAndTheCookieOpensNothingMore()
+    {
+        (Person guest, string secret) = temp.Store.People.AddGuest("w");
+        temp.Store.Attempts.Add(guest.Id, "first-01", "answer", Grades.Passed);
+        Person wren = Accounts.Join(room.Code, "Wren", "hash", guest.Id).Person!;
+        Assert.Equal(guest.Id, wren.Id);
+        Assert.Single(temp.Store.Attempts.Of(wren.Id, "first-01"));
+        Assert.Null(temp.Store.People.FindGuest(secret));
+    }
+
+    [Fact]
+    public void Join_GuestIdOfAnAccount_NeverTakesItOver()
+    {
+        Person wren = Accounts.Join(room.Code, "Wren", "hash").Person!;
+        Person thief = Accounts.Join(room.Code, "Thief", "other", wren.Id).Person!;
+        Assert.NotEqual(wren.Id, thief.Id);
+        Assert.Equal(wren, Accounts.FindByName("Wren"));
+    }
+
+    [Theory]
+    [InlineData("WREN")]
+    [InlineData(" wren")]
+    [InlineData("Wr\u200Ben")]
+    public void Join_NameThatLooksTheSame_IsTaken(string name)
+    {
+        Accounts.Join(room.Code, "Wren", "hash");
+        JoinOutcome again = Accounts.Join(temp.Store.Classes.Create("other").Code, name, "hash");
+        Assert.Equal((null, JoinProblem.NameTaken), (again.Person, again.Problem));
+        Assert.Single(temp.Store.People.All());
+    }
+
+    [Fact]
+    public void Join_WrongCodeOrNoName_SaysWhich()
+    {
+        Assert.Equal(JoinProblem.NoSuchClass, Accounts.Join("acorn-acorn", "Wren", "hash").Problem);
+        Assert.Equal(JoinProblem.NoName, Accounts.Join(room.Code, " \n ", "hash").Problem);
+        Assert.Empty(temp.Store.People.All());
+    }
+
+    [Fact]
+    public async Task Join_SameNameAtOnce_OnlyOneGetsIt()
+    {
+        JoinOutcome[] all = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ =>
+            Task.Run(() => Accounts.Join(room.Code, "Wren", "hash"), TestContext.Current.CancellationToken)));
+        Assert.Single(all, o => o.Person is not null);
+    }
+
+    [Fact]
+    public void SetPassphraseOrSignOut_Always_ChangesTheStamp()
+    {
+        Person wren = Accounts.Join(room.Code, "Wren", "hash").Person!;
+        Person reset = Accounts.SetPassphrase(wren.Id, "new", mustChoose: true)!;
+        Person signedOut = Accounts.SignOutEverywhere(wren.Id)!;
+        Assert.Equal(3, new[] { wren.Stamp, reset.Stamp, signedOut.Stamp }.Distinct().Count());
+        Assert.Equal(("new", true), (signedOut.PassphraseHash, signedOut.MustChoosePassphrase));
+    }
+
+    [Fact]
+    public void Claim_Invitation_MakesASecondInstructorOnceAndInTime()
+    {
+        Person first = temp.Store.Instructors.Claim(temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
+        temp.Clock.Advance(TimeSpan.FromSeconds(1));
+        string invitation = temp.Store.Instructors.Invite();
+        string late = temp.Store.Instructors.Invite();
+        Person second = temp.Store.Instructors.Claim(invitation, "dipper", "hash")!;
+        Assert.NotEqual(first.Id, second.Id);
+        Assert.Equal("dipper 2", second.Name);
+        Assert.Null(temp.Store.Instructors.Claim(invitation, "Third", "hash"));
+        temp.Clock.Advance(TimeSpan.FromDays(15));
+        Assert.Null(temp.Store.Instructors.Claim(late, "Third", "hash"));
+        Assert.Equal(first, temp.Store.Instructors.Find());
+    }
+
+    [Fact]
+    public void SetRole_Guest_IsNotDone()
+    {
+        (Person guest, _) = temp.Store.People.AddGuest();
+        Assert.Null(Accounts.SetRole(guest.Id, Role.Mentor));
+        Person wren = Accounts.Join(room.Code, "Wren", "hash").Person!;
+        Assert.Equal(Role.Mentor, Accounts.SetRole(wren.Id, Role.Mentor)!.Role);
+    }
+
+    public void Dispose() => temp.Dispose();
+}

@@ -1,0 +1,63 @@
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Practice;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.Practice;
+
+public sealed class PracticeStoreTests
+{
+    private static readonly PracticeProblem Seven = Problem(7);
+
+    [Fact]
+    public void Of_AfterReopening_ReturnsProblemAndAnswerAsKept()
+    {
+        using TempStore temp = new();
+        Attempt added = temp.Store.Practice.Add("p1", Seven, "  point up\r\n", Grades.Failed);
+
+        temp.Reopen();
+        PracticeAnswer kept = Assert.Single(temp.Store.Practice.Of("p1", Seven.Id));
+
+        Assert.Equal(Seven, kept.Problem);
+        Assert.Equal(("  point up\r\n", added.Id, 1, temp.Clock.GetUtcNow()), (kept.Attempt.AnswerText, kept.Attempt.Id, kept.Attempt.Number, kept.Attempt.At));
+        Assert.Equal("engine 1, course a", kept.Attempt.EngineVersion);
+        Assert.Equal(Grades.Failed.Feedback!.Goals, kept.Attempt.Feedback!.Goals);
+    }
+
+    [Fact]
+    public void FirstOutcomesOf_SeveralAnswers_AreTheFirstToEachProblemOldestFirst()
+    {
+        using TempStore temp = new();
+        temp.Store.Practice.Add("p1", Seven, "a", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { MisreadConcept = "tow point" } });
+        temp.Clock.Advance(TimeSpan.FromMinutes(1));
+        temp.Store.Practice.Add("p1", Seven, "b", Grades.Passed);
+        temp.Store.Practice.Add("p1", Problem(8), "c", Grades.Passed);
+        temp.Store.Practice.Add("p2", Problem(9), "d", Grades.Passed);
+
+        Assert.Equal(
+            [("keel height", 7, false, "tow point"), ("keel height", 8, true, null)],
+            temp.Store.Practice.FirstOutcomesOf("p1").Select(o => (o.Concept, o.Seed, o.Passed, o.MisreadConcept)));
+    }
+
+    [Fact]
+    public void Add_Unreadable_IsRefusedAndNothingIsKept()
+    {
+        using TempStore temp = new();
+
+        Assert.Throws<ArgumentException>(() => temp.Store.Practice.Add("p1", Seven, "wide", Grades.Unreadable));
+        Assert.Empty(temp.Store.Practice.Of("p1", Seven.Id));
+    }
+
+    [Fact]
+    public void FirstAnswersOf_Attempts_LeavesOutLaterOnesAndThoseWaitingForAPerson()
+    {
+        using TempStore temp = new();
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { MisreadConcept = "tow point" } });
+        temp.Store.Attempts.Add("p1", "keel-03", "b", Grades.Passed);
+        temp.Store.Attempts.Add("p1", "keel-04", "c", Grades.Waiting);
+        temp.Store.Attempts.Add("p2", "keel-05", "d", Grades.Passed);
+
+        Assert.Equal([new FirstAnswer("keel-03", temp.Clock.GetUtcNow(), false, "tow point")], temp.Store.Attempts.FirstAnswersOf("p1"));
+    }
+
+    private static PracticeProblem Problem(int seed) => new($"practice-keel-height-{seed}-20", "keel height", seed, 20, "recipe: Reed Darter\n");
+}
