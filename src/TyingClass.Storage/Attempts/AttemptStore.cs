@@ -24,7 +24,6 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
@@ -89,7 +88,7 @@ public sealed class AttemptStore
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingMemory.Of(db, personId));
+    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingsOfIn(db, personId));
 
     /// <summary>Of these people, in no order.</summary>
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
@@ -115,8 +114,7 @@ public sealed class AttemptStore
     internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
         [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
 
-    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) =>
-        [.. StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding)];
+    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
 
     internal static void DeleteOf(ILiteDatabase db, string personId)
     {

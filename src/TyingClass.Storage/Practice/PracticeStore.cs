@@ -24,22 +24,14 @@ public sealed class PracticeStore
         {
             int number = CountIn(db, AttemptDocument.Slot(personId, problem.Id)) + 1;
             Attempt attempt = Attempt.Of(personId, problem.Id, number, time.GetUtcNow(), answerText, grade);
-            BsonDocument document = AttemptDocument.From(attempt);
-            document["concept"] = problem.Concept;
-            document["seed"] = problem.Seed;
-            document["level"] = problem.LevelHundredths;
-            document["recipe"] = problem.RecipeText;
-            Answers(db).Insert(document);
+            InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
         });
     }
 
     /// <summary>One person's answers to one problem, first to last.</summary>
     public ImmutableArray<PracticeAnswer> Of(string personId, string problemId) => database.Read(db =>
-        Answers(db).FindAll("slot = @0", AttemptDocument.Slot(personId, problemId))
-            .Select(d => new PracticeAnswer(
-                new PracticeProblem(problemId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString),
-                AttemptDocument.ToAttempt(d)))
+        Answers(db).FindAll("slot = @0", AttemptDocument.Slot(personId, problemId)).Select(ToAnswer)
             .OrderBy(a => a.Attempt.Number).ToImmutableArray());
 
     /// <summary>How one person's first answers came out, oldest first.</summary>
@@ -70,6 +62,25 @@ public sealed class PracticeStore
         Answers(db).EnsureIndex("personId", "$.personId");
         // The database's own word that no two answers share a number.
         Answers(db).EnsureIndex("place", "$.place", unique: true);
+    }
+
+    internal static IEnumerable<PracticeAnswer> AllOfIn(ILiteDatabase db, string personId) =>
+        Answers(db).FindAll("personId = @0", personId).Select(ToAnswer).OrderBy(a => a.Attempt.At);
+
+    internal static void InsertIn(ILiteDatabase db, PracticeAnswer answer)
+    {
+        BsonDocument document = AttemptDocument.From(answer.Attempt);
+        document["concept"] = answer.Problem.Concept;
+        document["seed"] = answer.Problem.Seed;
+        document["level"] = answer.Problem.LevelHundredths;
+        document["recipe"] = answer.Problem.RecipeText;
+        Answers(db).Insert(document);
+    }
+
+    private static PracticeAnswer ToAnswer(BsonDocument d)
+    {
+        Attempt attempt = AttemptDocument.ToAttempt(d);
+        return new PracticeAnswer(new PracticeProblem(attempt.ExerciseId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString), attempt);
     }
 
     private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("practice");
