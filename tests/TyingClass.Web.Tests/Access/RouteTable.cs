@@ -17,6 +17,7 @@ internal enum May
 
 /// <param name="Route">As the page declares it.</param>
 /// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {first} stand for ids.</param>
+/// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
 internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK)
 {
@@ -36,6 +37,14 @@ internal static class RouteTable
         new("/lessons/{slug}", May.Everyone, "/lessons/first-evening"),
         new("/exercises/{id}", May.Everyone, "/exercises/first-03"),
         new("/glossary", May.Everyone),
+        new("/lessons/{slug}/projector", May.Everyone, "/lessons/first-evening/projector"),
+        new("/practice", May.Everyone),
+        new("/practice/{concept}", May.Everyone, "/practice/keel-side"),
+        new("/bench", May.Everyone),
+        new("/bench/index", May.Everyone),
+        // Nothing to print without a recipe.
+        new("/bench/card", May.Everyone, Says: HttpStatusCode.NotFound),
+        new("/tonight", May.Everyone),
         new("/handouts/bench-test", May.Everyone),
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
@@ -65,5 +74,16 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+        new("/class/dates", May.Instructor),
+        new("/class/evenings", May.Instructor),
+        new("/class/evenings/{number:int:range(1,60)}", May.Instructor, "/class/evenings/1"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Instructor, "/class/evenings/1/handout"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Instructor, "/class/evenings/1/wall/1"),
+        new("/class/tonight", May.Instructor),
+        new("/class/tonight/wall", May.Instructor),
+        new("/class/files", May.Instructor),
+        // Slips are shown once, after an import.
+        new("/class/files/slips", May.Instructor, Says: HttpStatusCode.Gone),
+        new("/class/backup", May.Instructor),
     ];
 }

@@ -14,11 +14,11 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
     public void EveryEndpoint_OfTheProgram_HasARow()
     {
         string[] routes = [.. server.Two.Room.Services.GetServices<EndpointDataSource>().SelectMany(s => s.Endpoints).OfType<RouteEndpoint>()
-            .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Distinct().Order(StringComparer.Ordinal)];
+            .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
         string[] rows = [.. RouteTable.Rows.Select(r => r.Route)];
         Assert.True(routes.Length > 20, "The program's endpoints could not be read.");
-        Assert.True(!routes.Except(rows).Any(), $"No row for {string.Join(", ", routes.Except(rows))}. Say in tests/TyingClass.Web.Tests/Access/RouteTable.cs who may open it.");
-        Assert.True(!rows.Except(routes).Any(), $"No such address any more: {string.Join(", ", rows.Except(routes))}. Take its row out of tests/TyingClass.Web.Tests/Access/RouteTable.cs.");
+        Assert.True(!routes.Except(rows, StringComparer.OrdinalIgnoreCase).Any(), $"No row for {string.Join(", ", routes.Except(rows, StringComparer.OrdinalIgnoreCase))}. Say in tests/TyingClass.Web.Tests/Access/RouteTable.cs who may open it.");
+        Assert.True(!rows.Except(routes, StringComparer.OrdinalIgnoreCase).Any(), $"No such address any more: {string.Join(", ", rows.Except(routes, StringComparer.OrdinalIgnoreCase))}. Take its row out of tests/TyingClass.Web.Tests/Access/RouteTable.cs.");
     }
 
     [Fact]
