@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Backups;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
@@ -8,14 +9,19 @@ using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Photos;
 using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
 
 /// <summary>Everything kept about a class. One per process and folder; all members may be called from any thread.</summary>
 public sealed class ClassStore : IDisposable
 {
+    private const string InventedMark = "invented";
+
     private readonly Database database;
     private readonly DataFolder folder;
     private readonly TimeProvider time;
@@ -30,6 +36,10 @@ public sealed class ClassStore : IDisposable
         Attempts = new AttemptStore(database, time);
         Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
+        Patterns = new PatternStore(database, time);
+        Reviews = new ReviewStore(database, time);
+        Photos = new PhotoStore(folder);
+        BenchLog = new BenchLogStore(database, time, Photos);
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
         Classes = new ClassRoomStore(database, time);
@@ -39,6 +49,7 @@ public sealed class ClassStore : IDisposable
         Exchange = new ClassExchange(database, time);
         Comments = new CommentStore(database, time);
         Trash = new Trash(database, time);
+        IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
     public AttemptStore Attempts { get; }
@@ -46,6 +57,14 @@ public sealed class ClassStore : IDisposable
     public PracticeStore Practice { get; }
 
     public PersonStore People { get; }
+
+    public PatternStore Patterns { get; }
+
+    public ReviewStore Reviews { get; }
+
+    public PhotoStore Photos { get; }
+
+    public BenchLogStore BenchLog { get; }
 
     public AccountStore Accounts { get; }
 
@@ -70,6 +89,19 @@ public sealed class ClassStore : IDisposable
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
     public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
 
+    /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
+    public bool IsInvented { get; private set; }
+
+    /// <summary>True before anyone has an account or has left work here.</summary>
+    public bool IsEmpty => People.All().IsEmpty;
+
+    /// <summary>For good: a class that was made up never turns into a real one.</summary>
+    public void MarkInvented()
+    {
+        database.Write(db => Marks(db).Upsert(new BsonDocument { ["_id"] = InventedMark }));
+        IsInvented = true;
+    }
+
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
@@ -79,6 +111,9 @@ public sealed class ClassStore : IDisposable
         PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
+        PatternDocument.Prepare(db);
+        ReviewDocument.Prepare(db);
+        LogDocument.Prepare(db);
         AccountStore.Prepare(db);
         ClassRoomStore.Prepare(db);
         ClassDatesStore.Prepare(db);
@@ -88,4 +123,6 @@ public sealed class ClassStore : IDisposable
         CommentStore.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
+
+    private static ILiteCollection<BsonDocument> Marks(ILiteDatabase db) => db.GetCollection("marks");
 }

@@ -19,6 +19,12 @@ if (args is ["bench", ..])
     return await BenchLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200);
 }
 
+if (args is ["ratios"])
+{
+    TyingClass.Benchmarks.Ratios.Print(400);
+    return;
+}
+
 // In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(new InProcessEmitToolchain(TimeSpan.FromMinutes(10), logOutput: false)));
 BenchmarkSwitcher.FromAssembly(Assembly.GetExecutingAssembly()).Run(args, config);

@@ -24,7 +24,6 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
@@ -85,12 +84,6 @@ public sealed class AttemptStore
             return new EditOutcome<Attempt>(true, judged);
         });
     }
-
-    /// <summary>One person's first answers to exercises that the engine marks, in no order.</summary>
-    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
-        Attempts(db).FindFields("personId = @0 and number = 1 and awaitsReview = false", "{exerciseId, atTicks, passed, misread: feedback.misreadConcept}", personId)
-            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .ToImmutableArray());
 
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));

@@ -1,31 +1,27 @@
 namespace TyingClass.Web.Bench;
 
-/// <summary>What lies on an empty bench.</summary>
+/// <summary>What lies on an empty bench: a fly that rides as it is, and flips with eyes half the size.</summary>
 internal static class BenchStart
 {
     public const string Text = """
-        recipe: Copper Loach
+        recipe: Mill Loach
         intent: point up
         hook:
-          size: 6
-          shank: 4XL
-          eye: down 25°
+          size: 4
+          shank: 3XL
+          wire: 1XH
+          eye: down 30°
         parts:
           - part: dumbbell eyes
             material: brass
-            size: 4 mm
+            size: 3 mm
             at: 3 mm
             side: top
-          - part: wraps
-            material: lead-free wire
-            diameter: 0.6 mm
-            turns: 14
-            at: 8 mm
           - part: body
             material: fur dubbing
             diameter: 5 mm
             at: 8 mm
-            to: 23 mm
+            to: 22 mm
           - part: wing
             material: fur strip
             length: 40 mm

@@ -50,7 +50,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     {
         try
         {
-            int failed = work.Attempts().Count(a => a is { Passed: false, AwaitsReview: false });
+            int failed = work.Attempts().Count(a => a is { Counts: false, Waits: false });
             GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead });
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade), null)
@@ -65,21 +65,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     private ExerciseView Edit(Assignment work, AnswerPost post)
     {
-        (Typed typed, string? notice) = post switch
-        {
-            { Action: "as text" } => (Typed.AsText(post.Typed.Text), null),
-            { Action: "as form" } => AsForm(post.Typed.Text),
-            { Typed.Draft: { } draft } => (Typed.AsForm(PartList.Apply(draft, post)), null),
-            _ => (post.Typed, (string?)null),
-        };
+        (Typed typed, string? notice) = RecipeEdits.Apply(post);
         // An unfinished recipe is no error until it is submitted, except to someone who asks to see it drawn or turned into a form.
-        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? ProblemsOf(typed.Text) : [];
+        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? RecipeEdits.ProblemsOf(typed.Text) : [];
         return Again(work, typed, problems) with { Notice = notice };
     }
-
-    private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
-        ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
@@ -100,11 +90,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
             // Drawn as it sits in the vise, however often: how it swims is what an attempt tells (docs/decisions/0010).
             Picture = isRecipe && typed.Text.Length <= AnswerLimit.MostBytes ? pictures.Draw(typed.Text, Plates.Vise) : null,
-            Asked = isRecipe ? [] : Asked(work.Exercise, answered: attempts.Length > 0, inLesson),
+            Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
 
-    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered, bool inLesson)
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
     {
         string[] texts = [.. AskedRecipes.Of(exercise)];
         return [.. texts
@@ -113,10 +103,14 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
-        IHtmlContent? Picture(string text) => answered && (inLesson || texts.Length > 1) ? pictures.Draw(text)
+        IHtmlContent? Picture(string text) => told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
             : inLesson ? null
             : pictures.Draw(text, Plates.Vise);
     }
+
+    // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
+    private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
+        exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
@@ -125,7 +119,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
             { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
-            _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
     };
@@ -137,7 +131,4 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, NoAdvice);
         return RegradeNote.Of(attempt.EngineVersion, attempt.ExerciseVersion, attempt.Passed, attempt.GradedFigures, now, UnitsRead);
     }
-
-    private static ImmutableArray<AnswerProblem> ProblemsOf(string text) =>
-        [.. RecipeParser.Parse(text).Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))];
 }

@@ -10,12 +10,17 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
+using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
+using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Patterns;
 using TyingClass.Web.Pictures;
 using TyingClass.Web.Practice;
+using TyingClass.Web.Preferences;
 using TyingClass.Web.Progress;
+using TyingClass.Web.Reviews;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Hosting;
@@ -47,6 +52,7 @@ internal static class Services
         services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
         services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
         services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
@@ -56,6 +62,24 @@ internal static class Services
         services.AddScoped<CommentBoard>();
         services.AddScoped<PeopleDesk>();
         services.AddScoped<ClassSetup>();
+        AddPatterns(services);
+    }
+
+    private static void AddPatterns(IServiceCollection services)
+    {
+        services.AddScoped<ReaderUnits>();
+        services.AddSingleton<TimeText>();
+        services.AddScoped<FlySheets>();
+        services.AddScoped<RevisionPairs>();
+        services.AddScoped<PatternDesk>();
+        services.AddScoped<PatternSources>();
+        services.AddScoped<PatternPages>();
+        services.AddScoped<PatternCards>();
+        services.AddScoped<ReviewThreads>();
+        services.AddScoped<ReviewDesk>();
+        services.AddScoped<LogDesk>();
+        services.AddScoped<LogPages>();
+        services.AddHostedService<TrashKeeper>();
     }
 
     private static void AddPeople(IServiceCollection services, Places places)
@@ -83,6 +107,10 @@ internal static class Services
         services.AddRazorPages(options =>
         {
             EveningServices.Protect(options.Conventions);
+            options.Conventions.AuthorizeFolder("/Patterns", ClassPolicies.Student).AllowAnonymousToPage("/Patterns/New");
+            options.Conventions.AuthorizeFolder("/PatternBook", ClassPolicies.Student);
+            options.Conventions.AuthorizeFolder("/BenchLog", ClassPolicies.Student).AuthorizePage("/BenchLog/Class", ClassPolicies.Mentor);
+            options.Conventions.AuthorizeFolder("/Reviews", ClassPolicies.Mentor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());

@@ -30,7 +30,7 @@ public sealed record ConceptView(ImmutableArray<ConceptLine> Lines, ConceptLine?
 }
 
 /// <summary>How firmly somebody holds each concept of the course, from first answers to exercises and practice problems.</summary>
-public sealed class ConceptBoard(ICourseSource source, ClassStore store, Visitor visitor, TimeProvider time)
+public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassStore store, Visitor visitor, TimeProvider time)
 {
     public ConceptView Mine() => Of(visitor.Person?.Id);
 
@@ -39,7 +39,7 @@ public sealed class ConceptBoard(ICourseSource source, ClassStore store, Visitor
     {
         Course course = source.Current;
         Dictionary<string, List<ConceptAttempt>> evidence = personId is null ? [] : Evidence(course, personId);
-        HashSet<string> practiced = [.. PracticeSets.All(course).Select(s => s.Set.Concept)];
+        HashSet<string> practiced = [.. sets.All().Select(s => s.Set.Concept)];
         DateTimeOffset now = time.GetUtcNow();
         ImmutableArray<ConceptLine> lines =
         [
@@ -55,10 +55,10 @@ public sealed class ConceptBoard(ICourseSource source, ClassStore store, Visitor
     {
         Dictionary<string, List<ConceptAttempt>> all = [];
         Dictionary<string, Exercise> exercises = course.Exercises.ToDictionary(e => e.Id);
-        foreach (FirstAnswer first in store.Attempts.FirstAnswersOf(personId))
+        foreach (AttemptNote first in store.Attempts.NotesOf(personId).Where(n => n is { Number: 1, Waits: false }))
         {
             if (!exercises.TryGetValue(first.ExerciseId, out Exercise? exercise)) continue;
-            foreach (string concept in ConceptEvidence.Concepts(exercise, first.Passed, first.MisreadConcept)) Add(concept, first.At, first.Passed);
+            foreach (string concept in ConceptEvidence.Concepts(exercise, first.Counts, first.MisreadConcept)) Add(concept, first.At, first.Counts);
         }
 
         foreach (PracticeOutcome outcome in store.Practice.FirstOutcomesOf(personId)) Add(outcome.Concept, outcome.At, outcome.Passed);

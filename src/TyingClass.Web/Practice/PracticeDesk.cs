@@ -35,12 +35,12 @@ public sealed record PracticeView(ProblemKey Key, ExerciseView? Work, ConceptLin
 }
 
 /// <summary>Practice without end: problems of one concept by seed, steered toward four successes in five.</summary>
-public sealed class PracticeDesk(ICourseSource course, ClassStore store, Visitor visitor, AnswerDesk desk, PracticeDraws draws, ConceptBoard board)
+public sealed class PracticeDesk(PracticeSets all, ClassStore store, Visitor visitor, AnswerDesk desk, PracticeDraws draws, ConceptBoard board)
 {
     /// <summary>The person's next problem: the lowest seed above all answered before, at the level the answers so far call for. Null for a concept nobody practices.</summary>
     public ProblemKey? NextFor(string slug)
     {
-        if (PracticeSets.Of(course.Current, slug) is not [var first, ..]) return null;
+        if (all.Of(slug) is not [var first, ..]) return null;
         PracticeOutcome[] mine = Mine(first.Set.Concept);
         int seed = mine.Length == 0 ? 1 : mine.Max(o => o.Seed) % int.MaxValue + 1;
         return new ProblemKey(slug, seed, Level(mine));
@@ -61,7 +61,7 @@ public sealed class PracticeDesk(ICourseSource course, ClassStore store, Visitor
 
     private PracticeView? Lay(ProblemKey key, Func<Assignment, ExerciseView> show)
     {
-        ImmutableArray<(Lesson, PracticeSet Set)> sets = PracticeSets.Of(course.Current, key.Slug);
+        ImmutableArray<(Lesson, PracticeSet Set)> sets = all.Of(key.Slug);
         if (sets.IsEmpty) return null;
         ExerciseView? view = Find(key) is { } work ? show(work) : null;
         string concept = sets[0].Set.Concept;
@@ -85,7 +85,7 @@ public sealed class PracticeDesk(ICourseSource course, ClassStore store, Visitor
 
     private Assignment? Find(ProblemKey key)
     {
-        if (PracticeSets.Of(course.Current, key.Slug) is not { IsEmpty: false } sets) return null;
+        if (all.Of(key.Slug) is not { IsEmpty: false } sets) return null;
         (Lesson lesson, PracticeSet set) = PracticeSets.For(sets, key.Seed);
         if (draws.Draw(set, key.Seed, key.LevelHundredths) is not { } problem) return null;
         return new Assignment(lesson, problem, key.Address)

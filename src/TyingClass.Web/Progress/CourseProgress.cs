@@ -23,7 +23,12 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
 
 /// <param name="Next">The next thing to do; null when nothing is left.</param>
 /// <param name="Started">True once anything was answered.</param>
-public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started, ImmutableArray<AuthorError> Problems);
+public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started, ImmutableArray<AuthorError> Problems)
+{
+    /// <summary>True for the lesson to go on with and those begun and not done: only their exercises are laid out at once.</summary>
+    public bool IsOpen(LessonLine line) => line.Lesson == Next?.Lesson
+        || (line.Passed < line.Exercises.Length && line.Exercises.Any(e => e.Kind != StandingKind.Untried));
+}
 
 /// <summary>Where the visitor is in the course.</summary>
 public sealed class CourseProgress(ICourseSource source, ClassStore store, Visitor visitor, ClassCalendar calendar)

@@ -29,6 +29,18 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.True(result.Course.Exercises.Count() >= 5);
     }
 
+    // An id that was never written down could vanish unseen, and students' attempts with it.
+    [Fact]
+    public void Record_OurOwnLessons_HasNoIdLeftToWriteDown()
+    {
+        string[] kept = File.ReadAllLines(Path.Combine(Repo.Lessons, IdList.FileName));
+        using CourseFolder course = new(Repo.Lessons);
+
+        string[] missing = [.. course.Current.Exercises.Select(e => e.Id).Except(kept)];
+
+        Assert.True(missing.Length == 0, $"Run check-lessons --record: {string.Join(", ", missing)}");
+    }
+
     [Theory]
     [InlineData("parts[0].size: 4.4 mm", "The model answer fails: share of flies tied like it that ride as intended: at least 90 %: 0 %")]
     [InlineData("hook.eye: up", "The model answer is refused")]
