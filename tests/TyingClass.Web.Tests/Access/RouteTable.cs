@@ -16,14 +16,21 @@ internal enum May
 }
 
 /// <param name="Route">As the page declares it.</param>
-/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {first} stand for ids.</param>
+/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids.</param>
+/// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets "no such page".</param>
 /// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
-internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK)
+internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK, string? OpensFor = null)
 {
     public string Address => Sample ?? Route;
 
     public bool IsOpenTo(May role) => role >= May;
+
+    public string Expected(string name, May role, bool ofFirstClass)
+    {
+        if (!IsOpenTo(role)) return role == May.Everyone ? "leads to the door" : "refused";
+        return OpensFor is null ? (OfOneClass && !ofFirstClass ? "unknown" : "opens") : OpensFor.Split(' ').Contains(name) ? "opens" : "unknown";
+    }
 }
 
 /// <summary>Every address of the program and who may open it. A page without a row here fails <see cref="RouteTableTests"/>.</summary>
@@ -61,7 +68,25 @@ internal static class RouteTable
         new("/account", May.Student),
         new("/comments", May.Student),
 
+        new("/patterns", May.Student),
+        new("/patterns/new", May.Everyone),
+        new("/patterns/{id}", May.Student, "/patterns/{pattern}", OpensFor: "Wren"),
+        new("/patterns/{id}/card", May.Student, "/patterns/{pattern}/card", OpensFor: "Wren Otter Dipper"),
+        new("/patterns/{id}/compare", May.Student, "/patterns/{pattern}/compare?from=1&to=1", OpensFor: "Wren"),
+        new("/bench-log", May.Student),
+        new("/bench-log/new", May.Student),
+        new("/bench-log/{id}", May.Student, "/bench-log/{log}", OpensFor: "Wren Otter Dipper"),
+        new("/bench-log/{id}/correct", May.Student, "/bench-log/{log}/correct", OpensFor: "Wren"),
+        new("/bench-log/{id}/photo", May.Student, "/bench-log/{log}/photo", OpensFor: "Wren Otter Dipper"),
+
+        // Of one's class.
+        new("/pattern-book", May.Student),
+        new("/pattern-book/cards", May.Student),
+
         // Reading others' work.
+        new("/reviews", May.Mentor),
+        new("/reviews/{id}", May.Mentor, "/reviews/{review}", OpensFor: "Otter Dipper"),
+        new("/bench-log/class", May.Mentor),
         new("/class/waiting", May.Mentor),
         new("/class/students/{personId}", May.Mentor, "/class/students/{wren}", OfOneClass: true),
         new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{wren}/second-03", OfOneClass: true),
