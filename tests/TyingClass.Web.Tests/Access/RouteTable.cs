@@ -65,5 +65,18 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+        new("/class/dates", May.Instructor),
+        new("/class/evenings", May.Instructor),
+        new("/class/evenings/{number:int:range(1,60)}", May.Instructor, "/class/evenings/1"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Instructor, "/class/evenings/1/handout"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Instructor, "/class/evenings/1/wall/1"),
+        new("/class/tonight", May.Instructor),
+        new("/class/tonight/wall", May.Instructor),
+        new("/class/files", May.Instructor),
+        new("/class/files/slips", May.Instructor, Says: HttpStatusCode.Gone),
+        new("/class/backup", May.Instructor),
+
+        // Questions to the room: whoever has no class is told how to join one.
+        new("/tonight", May.Everyone),
     ];
 }
