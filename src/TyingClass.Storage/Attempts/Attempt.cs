@@ -85,6 +85,3 @@ public sealed record Attempt
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>
 public readonly record struct KeptFigure(string Name, double Value);
-
-/// <summary>What a first answer says of its concepts; later answers to the same question say little, since feedback has given it away.</summary>
-public readonly record struct FirstAnswer(string ExerciseId, DateTimeOffset At, bool Passed, string? MisreadConcept);

@@ -22,7 +22,7 @@ public sealed class PracticeStore
         ArgumentNullException.ThrowIfNull(problem);
         return database.Write(db =>
         {
-            int number = Answers(db).Count(BsonExpression.Create("slot = @0", AttemptDocument.Slot(personId, problem.Id))) + 1;
+            int number = CountIn(db, AttemptDocument.Slot(personId, problem.Id)) + 1;
             Attempt attempt = Attempt.Of(personId, problem.Id, number, time.GetUtcNow(), answerText, grade);
             InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
@@ -38,7 +38,23 @@ public sealed class PracticeStore
     public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => database.Read(db =>
         Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed, misread: feedback.misreadConcept}", personId)
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .OrderBy(o => o.At).ToImmutableArray());
+            .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
+
+    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+
+    /// <summary>Numbers go on after those already there; times stay.</summary>
+    internal static void Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    {
+        foreach (BsonDocument answer in Answers(db).FindAll("personId = @0", fromPersonId).OrderBy(d => d["number"].AsInt32))
+        {
+            string slot = AttemptDocument.Slot(toPersonId, answer["exerciseId"].AsString);
+            int number = CountIn(db, slot) + 1;
+            (answer["personId"], answer["slot"], answer["number"], answer["place"]) = (toPersonId, slot, number, $"{slot}/{number}");
+            Answers(db).Update(answer);
+        }
+    }
+
+    private static int CountIn(ILiteDatabase db, string slot) => Answers(db).Count(BsonExpression.Create("slot = @0", slot));
 
     internal static void Prepare(ILiteDatabase db)
     {
