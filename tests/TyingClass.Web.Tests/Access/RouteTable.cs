@@ -65,5 +65,22 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+
+        // Patterns, reviews, bench log. Whose they are is proved in PatternTests, ReviewTests and BenchLogTests; here, that the door is shut.
+        new("/patterns", May.Student),
+        new("/patterns/new", May.Everyone),
+        new("/patterns/{id}", May.Student, "/patterns/nobodys", Says: HttpStatusCode.NotFound),
+        new("/patterns/{id}/compare", May.Student, "/patterns/nobodys/compare?from=1&to=2", Says: HttpStatusCode.NotFound),
+        new("/patterns/{id}/card", May.Student, "/patterns/nobodys/card", Says: HttpStatusCode.NotFound),
+        new("/pattern-book", May.Student),
+        new("/pattern-book/cards", May.Student),
+        new("/bench-log", May.Student),
+        new("/bench-log/new", May.Student),
+        new("/bench-log/{id}", May.Student, "/bench-log/nobodys", Says: HttpStatusCode.NotFound),
+        new("/bench-log/{id}/correct", May.Student, "/bench-log/nobodys/correct", Says: HttpStatusCode.NotFound),
+        new("/bench-log/{id}/photo", May.Student, "/bench-log/nobodys/photo", Says: HttpStatusCode.NotFound),
+        new("/bench-log/class", May.Mentor),
+        new("/reviews", May.Mentor),
+        new("/reviews/{id}", May.Mentor, "/reviews/nobodys", Says: HttpStatusCode.NotFound),
     ];
 }
