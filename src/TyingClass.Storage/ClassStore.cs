@@ -20,6 +20,8 @@ namespace TyingClass.Storage;
 /// <summary>Everything kept about a class. One per process and folder; all members may be called from any thread.</summary>
 public sealed class ClassStore : IDisposable
 {
+    private const string InventedMark = "invented";
+
     private readonly Database database;
     private readonly DataFolder folder;
     private readonly TimeProvider time;
@@ -47,6 +49,7 @@ public sealed class ClassStore : IDisposable
         Exchange = new ClassExchange(database, time);
         Comments = new CommentStore(database, time);
         Trash = new Trash(database, time);
+        IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
     public AttemptStore Attempts { get; }
@@ -86,6 +89,19 @@ public sealed class ClassStore : IDisposable
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
     public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
 
+    /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
+    public bool IsInvented { get; private set; }
+
+    /// <summary>True before anyone has an account or has left work here.</summary>
+    public bool IsEmpty => People.All().IsEmpty;
+
+    /// <summary>For good: a class that was made up never turns into a real one.</summary>
+    public void MarkInvented()
+    {
+        database.Write(db => Marks(db).Upsert(new BsonDocument { ["_id"] = InventedMark }));
+        IsInvented = true;
+    }
+
     public void Dispose() => database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
@@ -107,4 +123,6 @@ public sealed class ClassStore : IDisposable
         CommentStore.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
+
+    private static ILiteCollection<BsonDocument> Marks(ILiteDatabase db) => db.GetCollection("marks");
 }

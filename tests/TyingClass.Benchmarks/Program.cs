@@ -3,7 +3,6 @@ using System.Reflection;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
-using TyingClass.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using TyingClass.Benchmarks;
 
@@ -18,6 +17,12 @@ if (args is ["class-seed", var filled, var students])
 if (args is ["bench", ..])
 {
     return await BenchLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200);
+}
+
+if (args is ["ratios"])
+{
+    Ratios.Print(400);
+    return 0;
 }
 
 // In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.

@@ -38,7 +38,7 @@ internal static partial class ProseWriter
     }
 
     // A line must not end between a figure and its unit, nor a row of a narrow table.
-    [GeneratedRegex(@"(?<=[0-9]) (?=(?:mm³|mm²|mm|cm|mg/mm|mg|kg|mN|g·mm|g|m/s|m|N·mm|J|°C|in|oz|%)(?![\w·/]))")]
+    [GeneratedRegex(@"(?<=[0-9]) (?=(?:[0-9]{3}|mm³|mm²|mm|cm³|cm|mg/mm|mg|kg/m³|kg|mN|g·mm|g|m/s|m|N·mm|J|°C|in|oz|%)(?![\w·/]))")]
     private static partial Regex FigureAndUnit();
 
     /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>

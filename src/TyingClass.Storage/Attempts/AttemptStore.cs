@@ -24,7 +24,6 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
@@ -86,17 +85,10 @@ public sealed class AttemptStore
         });
     }
 
-    /// <summary>One person's first answers to exercises, those left out that still wait for a person, in no order.</summary>
-    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
-        Attempts(db).FindFields("personId = @0 and number = 1", "{exerciseId, atTicks, passed, awaitsReview, judgments, misread: feedback.misreadConcept}", personId)
-            .Where(d => !d["awaitsReview"].AsBoolean || LastWord(d) is not null)
-            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), LastWord(d) ?? d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .ToImmutableArray());
-
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingMemory.Of(db, personId));
+    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingsOfIn(db, personId));
 
     /// <summary>Of these people, in no order.</summary>
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
@@ -122,8 +114,7 @@ public sealed class AttemptStore
     internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
         [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
 
-    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) =>
-        [.. StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding)];
+    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
 
     internal static void DeleteOf(ILiteDatabase db, string personId)
     {
@@ -154,8 +145,6 @@ public sealed class AttemptStore
         IEnumerable<Attempt> attempts = Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number);
         StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
     }
-
-    private static bool? LastWord(BsonDocument attempt) => attempt["judgments"] is BsonArray { Count: > 0 } said ? said[^1]["accepted"].AsBoolean : null;
 
     private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>
         StandingDocument.Standings(db).FindById(AttemptDocument.Slot(personId, exerciseId)) is { } found

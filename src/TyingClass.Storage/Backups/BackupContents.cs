@@ -6,10 +6,12 @@ namespace TyingClass.Storage.Backups;
 /// <param name="Format">1.</param>
 /// <param name="Documents">How many in each collection.</param>
 /// <param name="Sha256">Of the database inside, in hexadecimal.</param>
-public sealed record BackupContents(int Format, DateTimeOffset MadeAt, ImmutableSortedDictionary<string, int> Documents, string Sha256)
+/// <param name="Photos">By file name, the SHA-256 of each.</param>
+public sealed record BackupContents(
+    int Format, DateTimeOffset MadeAt, ImmutableSortedDictionary<string, int> Documents, string Sha256, ImmutableSortedDictionary<string, string> Photos)
 {
     /// <summary>"14 people, 231 attempts": what a person can check at a glance.</summary>
-    public string Said => $"{Of("people")} people, {Of("attempts")} attempts, {Documents.Values.Sum()} records in all";
+    public string Said => $"{Of("people")} people, {Of("attempts")} attempts, {Photos.Count} photos, {Documents.Values.Sum()} records in all";
 
     private int Of(string collection) => Documents.GetValueOrDefault(collection);
 }

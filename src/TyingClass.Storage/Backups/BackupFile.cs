@@ -14,6 +14,7 @@ namespace TyingClass.Storage.Backups;
 internal static class BackupFile
 {
     private const string DatabaseEntry = "class.db";
+    private const string PhotoEntries = "photos/";
     private const string ContentsEntry = "contents.json";
 
     public static BackupContents Write(Database database, DataFolder folder, string path, DateTimeOffset now)
@@ -23,9 +24,11 @@ internal static class BackupFile
         try
         {
             database.CopyTo(copy);
-            BackupContents contents = new(1, now, Count(copy), Hash(copy));
-            Pack(copy, contents, draft);
-            Unpack(draft, copy);
+            // After the database: a photo is put in place before an entry names it, so none that is named is missed.
+            string[] photos = [.. Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")];
+            BackupContents contents = new(1, now, Count(copy), Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
+            Pack(copy, photos, contents, draft);
+            Unpack(draft, copy, photosPath: null);
             File.Move(draft, target, overwrite: true);
             return contents;
         }
@@ -40,8 +43,9 @@ internal static class BackupFile
     }
 
     /// <summary>Writes the database out to <paramref name="databasePath"/>, opened and counted.</summary>
+    /// <param name="photosPath">A folder for the photos; null to look at them and write none.</param>
     /// <exception cref="BackupDamagedException">The file is no backup, or not whole.</exception>
-    public static BackupContents Unpack(string path, string databasePath)
+    public static BackupContents Unpack(string path, string databasePath, string? photosPath)
     {
         try
         {
@@ -54,6 +58,7 @@ internal static class BackupFile
                     contents = JsonSerializer.Deserialize<BackupContents>(text) ?? throw new BackupDamagedException("Its list of contents is empty.");
                 if (contents.Format != 1) throw new BackupDamagedException("It was made by a newer TyingClass than this one.");
                 database.ExtractToFile(databasePath, overwrite: true);
+                foreach ((string name, string hash) in contents.Photos) UnpackPhoto(zip, name, hash, photosPath);
             }
 
             if (Hash(databasePath) != contents.Sha256) throw new BackupDamagedException("It was damaged after it was made: the checksum does not agree.");
@@ -68,6 +73,16 @@ internal static class BackupFile
         }
     }
 
+    private static void UnpackPhoto(ZipArchive zip, string name, string hash, string? photosPath)
+    {
+        // The name comes out of a file: it must not lead anywhere else.
+        if (Path.GetFileName(name) != name || zip.GetEntry(PhotoEntries + name) is not { } entry) throw new BackupDamagedException($"The photo {name} of its list is missing.");
+        using MemoryStream bytes = new();
+        using (Stream photo = entry.Open()) photo.CopyTo(bytes);
+        if (Convert.ToHexStringLower(SHA256.HashData(bytes.ToArray())) != hash) throw new BackupDamagedException($"The photo {name} was damaged.");
+        if (photosPath is not null) File.WriteAllBytes(Path.Combine(photosPath, name), bytes.ToArray());
+    }
+
     // Every document is read, not only the index: a count alone would not notice a broken page.
     private static ImmutableSortedDictionary<string, int> Count(string databasePath)
     {
@@ -75,12 +90,13 @@ internal static class BackupFile
         return db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
     }
 
-    private static void Pack(string databasePath, BackupContents contents, string path)
+    private static void Pack(string databasePath, string[] photos, BackupContents contents, string path)
     {
         File.Delete(path);
         using FileStream file = new(path, PrivateNew());
         using ZipArchive zip = new(file, ZipArchiveMode.Create);
         zip.CreateEntryFromFile(databasePath, DatabaseEntry);
+        foreach (string photo in photos) zip.CreateEntryFromFile(photo, PhotoEntries + Path.GetFileName(photo), CompressionLevel.NoCompression);
         using Stream list = zip.CreateEntry(ContentsEntry).Open();
         JsonSerializer.Serialize(list, contents);
     }

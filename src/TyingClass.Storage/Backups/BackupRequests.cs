@@ -73,7 +73,7 @@ public static class BackupRequests
         string check = made + ".check";
         try
         {
-            BackupContents contents = BackupFile.Unpack(made, check);
+            BackupContents contents = BackupFile.Unpack(made, check, photosPath: null);
             File.Move(made, Path.GetFullPath(path), overwrite: true);
             return contents;
         }

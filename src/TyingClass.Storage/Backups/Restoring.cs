@@ -15,12 +15,14 @@ public static class Restoring
     {
         ArgumentNullException.ThrowIfNull(folder);
         using FolderLock held = FolderLock.Take(folder);
-        string draft = folder.DatabasePath + ".restoring";
+        string draft = folder.DatabasePath + ".restoring", photos = folder.PhotosPath + ".restoring";
         try
         {
-            BackupContents contents = BackupFile.Unpack(path, draft);
+            DataFolder.MakePrivate(photos);
+            BackupContents contents = BackupFile.Unpack(path, draft, photos);
             string? kept = SetAside(folder, now);
             File.Move(draft, folder.DatabasePath);
+            Directory.Move(photos, folder.PhotosPath);
             if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(folder.DatabasePath, UnixFileMode.UserRead | UnixFileMode.UserWrite);
             return new Restored(contents, kept);
         }
@@ -31,14 +33,17 @@ public static class Restoring
         finally
         {
             File.Delete(draft);
+            if (Directory.Exists(photos)) Directory.Delete(photos, recursive: true);
         }
     }
 
     // The log goes with its database under the name LiteDB will look for, so that the pair can be put back by renaming both.
     private static string? SetAside(DataFolder folder, DateTimeOffset now)
     {
-        if (!File.Exists(folder.DatabasePath)) return null;
         string stem = Path.Combine(folder.Path, $"before-restore-{now.UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}");
+        if (Directory.Exists(folder.PhotosPath) && Directory.EnumerateFileSystemEntries(folder.PhotosPath).Any()) Directory.Move(folder.PhotosPath, stem + "-photos");
+        else if (Directory.Exists(folder.PhotosPath)) Directory.Delete(folder.PhotosPath);
+        if (!File.Exists(folder.DatabasePath)) return null;
         // The log first: should the second move fail, the first is undone and the pair is whole again.
         bool hasLog = File.Exists(folder.LogPath);
         if (hasLog) File.Move(folder.LogPath, stem + "-log.db");

@@ -1,11 +1,15 @@
 using System.Collections.Immutable;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage.Exchange;
 
@@ -23,6 +27,7 @@ public sealed class ClassExchange
     {
         if (ClassRoomStore.FindIn(db, classId) is not { } room) return null;
         ImmutableArray<Person> people = AccountStore.OfClassIn(db, classId, removed: false);
+        ImmutableArray<Pattern> patterns = [.. people.SelectMany(p => PatternStore.OfIn(db, p.Id)).Where(p => p.TrashedAt is null)];
         return new ClassExport
         {
             Format = ClassExport.CurrentFormat,
@@ -32,6 +37,12 @@ public sealed class ClassExchange
             Attempts = [.. people.SelectMany(p => AttemptStore.AllOfIn(db, p.Id))],
             Standings = [.. people.SelectMany(p => AttemptStore.StandingsOfIn(db, p.Id)).OrderBy(s => s.PersonId, StringComparer.Ordinal).ThenBy(s => s.ExerciseId, StringComparer.Ordinal)],
             Comments = [.. people.SelectMany(p => CommentStore.ToIn(db, p.Id)).OrderBy(c => c.At)],
+            Practice = [.. people.SelectMany(p => PracticeStore.AllOfIn(db, p.Id))],
+            Patterns = patterns,
+            PatternRevisions = [.. patterns.SelectMany(p => PatternDocument.Revisions(db).FindAll("patternId = @0", p.Id).Select(PatternDocument.ToRevision).OrderBy(r => r.Number))],
+            Reviews = [.. patterns.SelectMany(p => ReviewDocument.Of(db, p.Id)).Where(r => r.ClassId == classId)],
+            ReviewComments = [.. patterns.SelectMany(p => ReviewDocument.Comments(db).FindAll("patternId = @0", p.Id).Select(ReviewDocument.ToComment).OrderBy(c => c.At))],
+            BenchLog = [.. people.SelectMany(p => LogDocument.Entries(db).FindAll("personId = @0", p.Id).Select(LogDocument.ToEntry)).Where(e => e.TrashedAt is null).Select(e => e with { PhotoId = null })],
             Dates = ClassDatesStore.OfIn(db, classId).Rows,
             Evenings = [.. EveningStore.OfClassIn(db, classId).Select(e => new ExportedEvening(e.Number, e.StartsLocal, e.Plan, e.Demonstrations, e.Students, e.Flies))],
             RoomQuestions = [.. RoomQuestionStore.OfClassIn(db, classId).Select(q => Of(q, RoomQuestionStore.AnswersIn(db, q.Id)))],

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage.Exchange;
 
@@ -26,6 +30,20 @@ public sealed record ClassExport
     public ImmutableArray<Standing> Standings { get; init; } = [];
 
     public ImmutableArray<Comment> Comments { get; init; } = [];
+
+    /// <summary>Answers to practice problems.</summary>
+    public ImmutableArray<PracticeAnswer> Practice { get; init; } = [];
+
+    public ImmutableArray<Pattern> Patterns { get; init; } = [];
+
+    public ImmutableArray<PatternRevision> PatternRevisions { get; init; } = [];
+
+    public ImmutableArray<Review> Reviews { get; init; } = [];
+
+    public ImmutableArray<ReviewComment> ReviewComments { get; init; } = [];
+
+    /// <summary>SI units; without its photos.</summary>
+    public ImmutableArray<LogEntry> BenchLog { get; init; } = [];
 
     public ImmutableArray<DateRow> Dates { get; init; } = [];
 

@@ -37,6 +37,17 @@ internal static class ImportCheck
         }
 
         foreach (string problem in export.Comments.Where(c => !people.Contains(c.PersonId)).Select(c => $"$.comments: a comment is to “{Clip(c.PersonId)}”, who is not among “people”.")) yield return problem;
+        HashSet<string> patterns = [.. export.Patterns.Select(p => p.Id)];
+        if (export.Practice.Any(p => !people.Contains(p.Attempt.PersonId) || p.Attempt.ExerciseId != p.Problem.Id)) yield return "$.practice: an answer is from nobody in “people”, or to another problem than the one beside it.";
+        if (export.Practice.GroupBy(p => (p.Attempt.PersonId, p.Problem.Id, p.Attempt.Number)).Any(g => g.Count() > 1)) yield return "$.practice: a person has two answers of one number at one problem.";
+        if (export.Patterns.Any(p => !IsId(p.Id) || !people.Contains(p.OwnerId))) yield return "$.patterns: a pattern belongs to nobody in “people”.";
+        if (patterns.Count < export.Patterns.Length) yield return "$.patterns: two patterns have one id.";
+        if (export.Patterns.Any(p => !export.PatternRevisions.Any(r => r.PatternId == p.Id && r.Number == p.Revision))) yield return "$.patternRevisions: the latest revision of a pattern is missing.";
+        if (export.PatternRevisions.Any(r => !patterns.Contains(r.PatternId)) || export.PatternRevisions.GroupBy(r => (r.PatternId, r.Number)).Any(g => g.Count() > 1)) yield return "$.patternRevisions: a revision belongs to no pattern of the file, or stands there twice.";
+        HashSet<string> reviews = [.. export.Reviews.Select(r => r.Id)];
+        if (export.Reviews.Any(r => !patterns.Contains(r.PatternId) || !people.Contains(r.OwnerId))) yield return "$.reviews: a review is of no pattern of the file, or of nobody in “people”.";
+        if (export.ReviewComments.Any(c => !patterns.Contains(c.PatternId) || !reviews.Contains(c.ReviewId))) yield return "$.reviewComments: a comment belongs to no pattern and review of the file.";
+        if (export.BenchLog.Any(e => !people.Contains(e.PersonId))) yield return "$.benchLog: an entry is by nobody in “people”.";
         foreach ((ExportedEvening evening, int i) in export.Evenings.Select((e, i) => (e, i)))
         {
             if (evening.Number is < 1 or > 60) yield return $"$.evenings[{i}].number: evenings count from 1 to 60.";

@@ -48,7 +48,7 @@ public sealed record DataFolder
     }
 
     // An existing folder keeps the mode its owner gave it; the keys and photos never do.
-    private static void MakePrivate(string path)
+    internal static void MakePrivate(string path)
     {
         if (OperatingSystem.IsWindows())
         {

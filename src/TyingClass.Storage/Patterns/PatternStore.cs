@@ -106,7 +106,7 @@ public sealed class PatternStore
         PatternDocument.Patterns(db).Delete(patternId);
     }
 
-    private static IEnumerable<Pattern> OfIn(ILiteDatabase db, string ownerId) =>
+    internal static IEnumerable<Pattern> OfIn(ILiteDatabase db, string ownerId) =>
         PatternDocument.Patterns(db).FindAll("ownerId = @0", ownerId).Select(PatternDocument.ToPattern)
             .OrderByDescending(p => p.ChangedAt).ThenBy(p => p.Id, StringComparer.Ordinal);
 

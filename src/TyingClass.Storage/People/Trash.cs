@@ -5,6 +5,7 @@ using TyingClass.Storage.Comments;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage.People;
 
@@ -20,6 +21,7 @@ public sealed class Trash
     private static readonly Action<ILiteDatabase, string>[] DeleteAllOf =
     [
         AttemptStore.DeleteOf,
+        PracticeStore.DeleteOf,
         CommentStore.DeleteOf,
         PatternStore.DeleteOf,
         BenchLogStore.DeleteOf,
@@ -38,6 +40,7 @@ public sealed class Trash
     {
         if (Find(db, guestId) is not { Role: Role.Guest } || Find(db, personId) is not { Role: Role.Student or Role.Mentor }) return null;
         int moved = AttemptStore.Move(db, guestId, personId);
+        PracticeStore.Move(db, guestId, personId);
         CommentStore.Move(db, guestId, personId);
         PersonStore.People(db).Delete(guestId);
         return moved;

@@ -4,13 +4,15 @@ using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Classes;
 
 /// <summary>A whole class's standing with everything, for its instructor.</summary>
-public sealed class ClassRegister(ICourseSource source, ClassStore store)
+public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassCalendar calendar)
 {
+    /// <summary>Late and overdue are marked against the dates of the class.</summary>
     public RegisterView Of(ClassRoom room, RegisterFilter filter)
     {
         ArgumentNullException.ThrowIfNull(room);
@@ -19,7 +21,10 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store)
         ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
         ILookup<string, Standing> standings = store.Attempts.StandingsOf(people.Select(p => p.Id)).ToLookup(s => s.PersonId);
         ImmutableArray<RegisterColumn> columns = [.. Columns(course).Where(c => filter.Fits(c.Lesson, c.Exercise))];
-        ImmutableArray<RegisterRow> rows = [.. people.Select(p => Row(p, columns, standings[p.Id]))];
+        ClassWindows dates = calendar.Of(room);
+        ImmutableArray<Window> windows = [.. columns.Select(c => dates.Of(c.Lesson, c.Exercise))];
+        DateTimeOffset now = calendar.Now;
+        ImmutableArray<RegisterRow> rows = [.. people.Select(p => Row(p, columns, windows, standings[p.Id], now))];
         if (filter.StuckOnly) (columns, rows) = OnlyStuck(columns, rows);
         return new RegisterView(room, filter, columns, [.. Sorted(rows, filter.Sort)], people.Length, Evenings(course), Concepts(course));
     }
@@ -56,16 +61,18 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store)
             .Select(s => new StuckLine(people[s.PersonId], exercises[s.ExerciseId], s))];
     }
 
-    private static RegisterRow Row(Person person, ImmutableArray<RegisterColumn> columns, IEnumerable<Standing> standings)
+    private static RegisterRow Row(Person person, ImmutableArray<RegisterColumn> columns, ImmutableArray<Window> windows, IEnumerable<Standing> standings, DateTimeOffset now)
     {
         Dictionary<string, Standing> byExercise = standings.ToDictionary(s => s.ExerciseId);
-        return new RegisterRow(person, [.. columns.Select(c => Cell(byExercise.GetValueOrDefault(c.Exercise.Id)))]);
+        return new RegisterRow(person, [.. columns.Select((c, i) => Cell(person, byExercise.GetValueOrDefault(c.Exercise.Id), windows[i], now))]);
     }
 
-    private static RegisterCell Cell(Standing? standing)
+    private static RegisterCell Cell(Person person, Standing? standing, Window window, DateTimeOffset now)
     {
         StandingKind kind = StandingKinds.Of(standing);
-        return new RegisterCell(kind, standing?.Attempts ?? 0, kind == StandingKind.Trying && standing!.Failed > 0);
+        // A mentor works exercises for pleasure: nothing of theirs is due.
+        Lateness lateness = person.Role == Role.Student ? ClassWindows.Of(standing, window, now) : Lateness.None;
+        return new RegisterCell(kind, standing?.Attempts ?? 0, kind == StandingKind.Trying && standing!.Failed > 0, lateness);
     }
 
     private static (ImmutableArray<RegisterColumn>, ImmutableArray<RegisterRow>) OnlyStuck(ImmutableArray<RegisterColumn> columns, ImmutableArray<RegisterRow> rows)

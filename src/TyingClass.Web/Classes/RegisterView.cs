@@ -3,12 +3,18 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Classes;
 
 /// <param name="IsStuck">Failed attempts and no success, and nothing waiting to be read.</param>
-public readonly record struct RegisterCell(StandingKind Kind, int Attempts, bool IsStuck);
+/// <param name="Lateness">Against the due dates of the class.</param>
+public readonly record struct RegisterCell(StandingKind Kind, int Attempts, bool IsStuck, Lateness Lateness = Lateness.None)
+{
+    /// <summary>Nothing for a grade in time; "late" or "overdue".</summary>
+    public string LateWord => LatenessWords.Of(Lateness);
+}
 
 /// <param name="Number">Within its lesson, from 1.</param>
 public sealed record RegisterColumn(Lesson Lesson, Exercise Exercise, int Number);

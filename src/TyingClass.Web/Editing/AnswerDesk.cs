@@ -90,11 +90,11 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
             // Drawn as it sits in the vise, however often: how it swims is what an attempt tells (docs/decisions/0010).
             Picture = isRecipe && typed.Text.Length <= AnswerLimit.MostBytes ? pictures.Draw(typed.Text, Plates.Vise) : null,
-            Asked = isRecipe ? [] : Asked(work.Exercise, answered: attempts.Length > 0, inLesson),
+            Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
 
-    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool answered, bool inLesson)
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
     {
         string[] texts = [.. AskedRecipes.Of(exercise)];
         return [.. texts
@@ -103,10 +103,14 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
-        IHtmlContent? Picture(string text) => answered && (inLesson || texts.Length > 1) ? pictures.Draw(text)
+        IHtmlContent? Picture(string text) => told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
             : inLesson ? null
             : pictures.Draw(text, Plates.Vise);
     }
+
+    // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
+    private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
+        exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
@@ -115,7 +119,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
             { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
-            _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
     };

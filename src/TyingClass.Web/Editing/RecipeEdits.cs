@@ -21,5 +21,7 @@ internal static class RecipeEdits
 
     private static (Typed, string?) AsForm(string text) => Typed.Split(text) is { } draft
         ? (new Typed(EditorMode.Form, text, draft), null)
-        : (Typed.AsText(text), "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
+        : (Typed.AsText(text), Typed.HasRemarks(text)
+            ? "A form has no room for remarks, the lines that begin with #. Your text stands below as you typed it: take them out to see it as a form."
+            : "This text cannot be shown as a form until its layout is mended. It stands below as you typed it.");
 }

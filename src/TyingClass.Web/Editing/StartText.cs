@@ -13,7 +13,7 @@ internal static class StartText
 
     public static Typed For(Exercise exercise) =>
         !IsRecipe(exercise) ? Typed.Plain("")
-        : exercise.RecipeText is { } given ? Typed.FormIfPossible(given)
+        : exercise.RecipeText is { } given ? Typed.Given(given) is { } draft ? Typed.AsForm(draft) : Typed.AsText(given)
         : Typed.AsForm(WithWhatIsFixed(exercise));
 
     public static bool IsRecipe(Exercise exercise) => exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose;

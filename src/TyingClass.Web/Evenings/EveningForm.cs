@@ -30,7 +30,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         EveningPlan plan = evening.Plan;
         return new EveningForm(
             ClassClock.Write(plan.StartsLocal),
-            plan.Version == 0 || (plan.Plan.Length == 0 && plan.Demonstrations.Length == 0) ? UsualPlan.ReplaceLineEndings("\n") : plan.Plan,
+            plan.Plan.Length == 0 ? UsualPlan.ReplaceLineEndings("\n") : plan.Plan,
             plan.Demonstrations,
             plan.Students?.ToString(CultureInfo.InvariantCulture) ?? "",
             [.. evening.Flies.Select((f, i) => new FlyLine(i, f.Name, Whole(f.Each), Whole(f.Shown)))],

@@ -55,10 +55,10 @@ public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassS
     {
         Dictionary<string, List<ConceptAttempt>> all = [];
         Dictionary<string, Exercise> exercises = course.Exercises.ToDictionary(e => e.Id);
-        foreach (FirstAnswer first in store.Attempts.FirstAnswersOf(personId))
+        foreach (AttemptNote first in store.Attempts.NotesOf(personId).Where(n => n is { Number: 1, Waits: false }))
         {
             if (!exercises.TryGetValue(first.ExerciseId, out Exercise? exercise)) continue;
-            foreach (string concept in ConceptEvidence.Concepts(exercise, first.Passed, first.MisreadConcept)) Add(concept, first.At, first.Passed);
+            foreach (string concept in ConceptEvidence.Concepts(exercise, first.Counts, first.MisreadConcept)) Add(concept, first.At, first.Counts);
         }
 
         foreach (PracticeOutcome outcome in store.Practice.FirstOutcomesOf(personId)) Add(outcome.Concept, outcome.At, outcome.Passed);

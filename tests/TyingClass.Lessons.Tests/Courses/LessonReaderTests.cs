@@ -18,6 +18,12 @@ public sealed class LessonReaderTests
         Assert.Equal("<p>Hello.</p>", ((ProseBlock)lesson.Blocks.Single()).Html);
     }
 
+    [Fact]
+    public void Read_FigureAndUnit_StayTogetherAndWordsDoNot() =>
+        Assert.Equal(
+            "<p>A bead of 4\u00A0mm has 17\u00A0800\u00A0kg/m³, in 3 minutes.</p>",
+            ((ProseBlock)Repo.Read("A bead of 4 mm has 17 800 kg/m³, in 3 minutes.").Lesson!.Blocks.Single()).Html);
+
     [Theory]
     [InlineData("keel.md")]
     [InlineData("1-keel.md")]

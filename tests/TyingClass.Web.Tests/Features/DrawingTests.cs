@@ -52,6 +52,15 @@ public sealed class DrawingTests : IDisposable
     public async Task AskedFlies_BeforeTheAnswer_AreDrawnInTheVise(string id) =>
         AssertTellsNothing((await ExercisePage.OpenAsync(room.NewBrowser(), id)).Sheet);
 
+    // The mass center is marked on a fly that swims: no ruler is needed to read a measurement off it.
+    [Fact]
+    public async Task Measure_Missed_StillTellsNothingUntilItIsRight()
+    {
+        ExercisePage missed = await (await ExercisePage.OpenAsync(room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
+
+        AssertTellsNothing(missed.Sheet);
+    }
+
     private static void AssertTellsNothing(Sheet sheet)
     {
         string[] pictures = [.. sheet.All("figure.plate").Select(p => p.TextContent)];

@@ -159,6 +159,7 @@ public sealed class PracticeTests : IDisposable
         ExercisePage wrong = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(browser, "keel-side"), right: false);
         Assert.Equal("keel side", (await browser.OpenAsync("/")).Text("#practice-next"));
 
+        room.Clock.Advance(TimeSpan.FromMinutes(1));
         await PracticePage.AnswerAsync(new ExercisePage(await PracticePage.NextAsync(wrong)), right: true);
         Sheet resting = await browser.OpenAsync("/");
         Assert.Equal("Nothing is due", resting.Text("#practice-next"));

@@ -69,6 +69,34 @@ public sealed class RepairTests : IDisposable
         Assert.Contains("was straight", form.Sheet.Text("#f-hook-eye-note"), StringComparison.Ordinal);
     }
 
+    // Author's recipes carry remarks and keys in any order; a beginner gets the form all the same, a student's own remarks are never dropped.
+    [Fact]
+    public async Task Repair_RecipeWithRemarksAndKeysOutOfOrder_OpensAsAFormWithTheRestLocked()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-06");
+
+        Assert.True(page.IsForm);
+        Assert.True(page.IsLocked("hook.eye"));
+        Assert.False(page.IsLocked("parts[0].side"));
+        Assert.DoesNotContain("An author's remark", page.Sheet.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Repair_TextWithRemarks_StaysTextWhenAskedForAForm()
+    {
+        ExercisePage text = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        string mine = "# my own thought\n" + text.RecipeText;
+
+        ExercisePage asked = await text.Write(mine).AsFormAsync();
+
+        Assert.True(asked.IsText);
+        Assert.Contains("remarks", asked.Notice, StringComparison.Ordinal);
+        Assert.Equal(mine, asked.RecipeText);
+        ExercisePage sent = await asked.SubmitAsync();
+        Assert.Equal("Attempt 1: not yet", Assert.Single(sent.Attempts));
+        Assert.Equal(mine, sent.RecipeText);
+    }
+
     [Fact]
     public async Task Repair_OldAttemptOpened_ShowsItsFeedbackAndItsFly()
     {
