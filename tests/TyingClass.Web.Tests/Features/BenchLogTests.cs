@@ -14,7 +14,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task Log_InAnyUnit_StandsBesideThePrediction()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Sheet entry = await LogAsync(await two.AsAsync("Wren"), ("mass", "8 gr"), ("hang", "40 deg"), ("sink-time", "2 s"), ("sink-depth", "1 ft"), ("water", "50 °F"), ("way", "point-up"));
         LogEntry kept = two.Room.Store.BenchLog.Of(two.Wren.Id).Single();
         // Exact by definition: 1 gr = 64.798 91 mg, 1 ft = 0.3048 m.
@@ -28,7 +28,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task Log_MistakesMade_AreToldByFieldAndNothingIsLost()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Sheet refused = await LogAsync(await two.AsAsync("Wren"), ("mass", "0.4"), ("sink-time", "2 s"), ("note", "keep me"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Status);
         Assert.Contains("has no unit", refused.Text("#mass-error"), StringComparison.Ordinal);
@@ -41,14 +41,14 @@ public sealed class BenchLogTests
     [Fact]
     public async Task Log_NothingSeen_AsksForOneThing()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Assert.Contains("at least one thing", (await LogAsync(await two.AsAsync("Wren"))).Text(".notice-bad"), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Correct_FromAnOutdatedWindow_IsToldAndLosesNothing()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         await LogAsync(wren, ("mass", "0.5 g"));
         string id = two.Room.Store.BenchLog.Of(two.Wren.Id).Single().Id;
@@ -65,7 +65,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task Entry_AndPhoto_AreSeenByTheTyerAndThoseWhoRunTheClassOnly()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         await SendPhotoAsync(wren, await LogAsync(wren, ("mass", "0.5 g")), Png);
         LogEntry entry = two.Room.Store.BenchLog.Of(two.Wren.Id).Single();
@@ -87,7 +87,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task Photo_NotAPhotoOrTooLarge_SaysSoAndKeepsTheEntry()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         Sheet entry = await LogAsync(wren, ("mass", "0.5 g"));
         Assert.Contains("JPEG, PNG or WebP", (await SendPhotoAsync(wren, entry, "<svg/>"u8.ToArray())).Text(), StringComparison.Ordinal);
@@ -98,7 +98,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task TakeOverHookMass_OfAPattern_MakesARevisionThatSaysSo()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         PatternPage pattern = await PatternPage.SaveNewAsync(wren);
         double computedG = 1e3 * MassKg(two, await LogAsync(wren, ("fly", $"pattern:{pattern.Id}:1"), ("mass", "0.5 g")));
@@ -116,7 +116,7 @@ public sealed class BenchLogTests
     [Fact]
     public async Task ClassPage_TwoFlies_CountsAgreementAndPlotsTheDrops()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         await LogAsync(wren, ("way", "point-up"), ("sink-time", "1 s"), ("sink-depth", "20 cm"));
         string computed = two.Room.Store.BenchLog.Of(two.Wren.Id).Single().Foreseen.Way;

@@ -13,7 +13,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Pattern_SavedTwice_CompareSaysWhatChangedAndWhatItDid()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         PatternPage first = await PatternPage.SaveNewAsync(wren);
         Assert.Equal("Slate Minnow", first.Sheet.Heading);
@@ -31,7 +31,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Save_FromAnOutdatedWindow_IsToldAndBothTextsAreShown()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         string id = (await PatternPage.SaveNewAsync(wren)).Id;
         PatternPage desk = await PatternPage.OpenAsync(wren, id), phone = await PatternPage.OpenAsync(wren, id);
@@ -52,7 +52,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Save_UnreadableRecipe_IsShownBackAndNotKept()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         string broken = PatternPage.Recipe.Replace("size: 3 mm", "size: 3", StringComparison.Ordinal);
         PatternPage refused = await PatternPage.SaveNewAsync(wren, broken);
@@ -65,7 +65,7 @@ public sealed class PatternTests
     [Fact]
     public async Task StaleToken_Saving_KeepsWhatWasTypedAndSavesNothing()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         string id = (await PatternPage.SaveNewAsync(wren)).Id;
         Sheet stale = await wren.PostAsync($"/patterns/{id}", [new("mode", "text"), new("text", Heavier), new("note", "n"), new("expected", "1"), new("do", "save")]);
@@ -83,7 +83,7 @@ public sealed class PatternTests
     [InlineData("Plover")]
     public async Task Pattern_NotShownToAnyone_IsUnknownToEveryoneElse(string name)
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         PatternPage mine = await PatternPage.SaveNewAsync(await two.AsAsync("Wren"));
         Browser other = await two.AsAsync(name);
         foreach (string page in new[] { "", "/compare?from=1&to=1", "/card", "/card?revision=1" })
@@ -104,7 +104,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Guest_BringsAFlyToNew_ItIsShownAndNotLost()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser nobody = await two.AsAsync("nobody");
         PatternPage page = await PatternPage.AsTextAsync(await nobody.OpenAsync("/patterns/new?recipe=" + Uri.EscapeDataString(PatternPage.Recipe)));
         Assert.Contains("Slate Minnow", page.Text, StringComparison.Ordinal);
@@ -116,7 +116,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Trash_ThenTakenBackOut_IsThereAgain()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         PatternPage mine = await PatternPage.SaveNewAsync(wren);
         Sheet list = await mine.Sheet.PressAsync("Into the trash");
@@ -128,7 +128,7 @@ public sealed class PatternTests
     [Fact]
     public async Task Card_HostileName_IsText()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         PatternPage mine = await PatternPage.SaveNewAsync(wren, PatternPage.Recipe.Replace("Slate Minnow", "\"<script>alert(1)</script>\"", StringComparison.Ordinal));
         Sheet card = await wren.OpenAsync($"/patterns/{mine.Id}/card");

@@ -14,7 +14,7 @@ public sealed class ReviewTests
     [Fact]
     public async Task Pattern_AskedReturnedRevisedSignedOff_JoinsTheBook()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren"), otter = await two.AsAsync("Otter");
         string id = (await AskAsync(wren, "Why does it lean?")).Id;
         two.Room.Clock.Advance(TimeSpan.FromDays(3));
@@ -61,7 +61,7 @@ public sealed class ReviewTests
     [InlineData("Plover", HttpStatusCode.NotFound)]
     public async Task Review_OfAnotherClassOrRole_IsClosed(string name, HttpStatusCode status)
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         await AskAsync(await two.AsAsync("Wren"), "");
         Review waiting = two.Room.Store.Reviews.Queue(two.First.Id).Single();
         Browser other = await two.AsAsync(name);
@@ -81,7 +81,7 @@ public sealed class ReviewTests
     [Fact]
     public async Task Decide_AfterAnotherMentorDid_IsToldAndKeepsTheWords()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         await AskAsync(await two.AsAsync("Wren"), "");
         Review waiting = two.Room.Store.Reviews.Queue(two.First.Id).Single();
         Sheet slow = await (await two.AsAsync("Otter")).OpenAsync($"/reviews/{waiting.Id}");
@@ -99,7 +99,7 @@ public sealed class ReviewTests
     [Fact]
     public async Task Decide_StudentMovedOnMeanwhile_DecidesNothing()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         string id = (await AskAsync(wren, "")).Id;
         Review waiting = two.Room.Store.Reviews.Queue(two.First.Id).Single();
@@ -116,7 +116,7 @@ public sealed class ReviewTests
     [Fact]
     public async Task Mentor_OwnPattern_CannotSignItOff()
     {
-        using TwoClasses two = await TwoClasses.OpenAsync();
+        using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser otter = await two.AsAsync("Otter");
         await AskAsync(otter, "");
         Review waiting = two.Room.Store.Reviews.Queue(two.First.Id).Single();
