@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using TyingClass.Browser.Tests.Pages;
 using Xunit;
@@ -79,8 +80,10 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         await Assertions.Expect(page.Locator(".bench-head.is-running")).ToHaveCountAsync(0);
         string speed = await page.Locator("[name='r:fishing.speed']").InputValueAsync();
         await Assertions.Expect(page.Locator("svg.fly-side title")).ToContainTextAsync(speed);
-        string pitch = await page.Locator(".bench-figures tr", new() { HasText = "Pitch" }).First.Locator("td").InnerTextAsync();
-        Assert.Equal(double.Parse(pitch.TrimEnd('°').Replace('−', '-'), CultureInfo.InvariantCulture), drawn + turned, 1.0);
+        string said = await page.Locator("svg.fly-side desc").TextContentAsync() ?? "";
+        Match nose = Regex.Match(said, @"nose (up|down) (\d+)°");
+        Assert.True(nose.Success, said);
+        Assert.Equal((nose.Groups[1].Value == "up" ? 1 : -1) * double.Parse(nose.Groups[2].Value, CultureInfo.InvariantCulture), drawn + turned, 1.0);
     }
 
     [Fact]
