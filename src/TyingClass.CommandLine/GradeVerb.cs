@@ -58,7 +58,8 @@ internal static class GradeVerb
         {
             foreach (AnswerProblem problem in grade.Problems)
             {
-                errors.WriteLine($"{file}:{problem.Line}:{problem.Column}: {problem.Text}");
+                // An answer of one line has no place of its own.
+                errors.WriteLine($"{file}:{Math.Max(1, problem.Line)}:{Math.Max(1, problem.Column)}: {problem.Text}");
             }
 
             return ExitCodes.InputError;

@@ -6,6 +6,9 @@ RootCommand root = new("What a weighted fly would do in the water, from its reci
     BalanceVerb.Command(),
     GradeVerb.Command(),
     CheckLessonsVerb.Command(),
+    BackupVerb.Command(),
+    RestoreVerb.Command(),
+    ExportVerb.Command(),
     ContactSheetVerb.Command(),
 };
 ParseResult parsed = root.Parse(args);

@@ -3,6 +3,18 @@ using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing;
 
+/// <summary>What a soak curve shows.</summary>
+public enum SoakFigure
+{
+    /// <summary>Of the intended way up.</summary>
+    KeelHeight,
+
+    SinkRate,
+
+    /// <summary>In air, with the water taken up: what has to be cast.</summary>
+    Mass,
+}
+
 /// <summary>The curves of a report as SVG. Each carries a title and a description that say in words what it shows.</summary>
 public static class Curves
 {
@@ -22,6 +34,10 @@ public static class Curves
     public static string DepthInPause(SolvedFly fly, DrawingOptions options) =>
         DepthPlot.Draw(fly.Recipe.Name, fly.Report, options);
 
+    /// <summary>Keel height, sink rate or mass against the time under water, at the recipe's own speed.</summary>
+    public static string AgainstSoak(SolvedFly fly, SoakFigure figure, DrawingOptions options) =>
+        SoakPlot.Draw(fly.Recipe.Name, fly.Report, figure, options);
+
     /// <summary>Lean of the sampled flies, in the state the options ask for.</summary>
     public static string LeanHistogram(SolvedFly fly, DrawingOptions options) =>
         LeanPlot.Draw(fly.Recipe.Name, fly.Report, options);
@@ -29,4 +45,8 @@ public static class Curves
     /// <summary>Each part's share of the keel moment as a signed bar, in the state the options ask for.</summary>
     public static string Ledger(SolvedFly fly, DrawingOptions options) =>
         LedgerPlot.Draw(fly.Recipe.Name, fly.Report, options);
+
+    /// <summary>Sink rates timed in a tub against those computed, one mark a fly.</summary>
+    public static string SinkTimedAgainstComputed(string title, IReadOnlyList<TimedSink> flies, DrawingOptions options) =>
+        AgreementPlot.Draw(title, flies, options);
 }

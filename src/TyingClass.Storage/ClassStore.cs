@@ -1,35 +1,55 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Dates;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
+using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Photos;
 using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage;
 
 /// <summary>Everything kept about a class. One per process and folder; all members may be called from any thread.</summary>
 public sealed class ClassStore : IDisposable
 {
+    private const string InventedMark = "invented";
+
     private readonly Database database;
     private readonly DataFolder folder;
+    private readonly TimeProvider time;
 
     /// <exception cref="StorageException">The folder is in use by another process, or the database cannot be opened.</exception>
     public ClassStore(DataFolder folder, TimeProvider time)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
-        this.folder = folder;
+        (this.folder, this.time) = (folder, time);
         database = new Database(folder, db => Prepare(db, time));
         Attempts = new AttemptStore(database, time);
         Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
+        Patterns = new PatternStore(database, time);
+        Reviews = new ReviewStore(database, time);
+        Photos = new PhotoStore(folder);
+        BenchLog = new BenchLogStore(database, time, Photos);
         Accounts = new AccountStore(database, time);
         Instructors = new InstructorStore(database, time);
         Classes = new ClassRoomStore(database, time);
+        Dates = new ClassDatesStore(database);
+        Evenings = new EveningStore(database);
+        RoomQuestions = new RoomQuestionStore(database, time);
+        Exchange = new ClassExchange(database, time);
         Comments = new CommentStore(database, time);
         Trash = new Trash(database, time);
+        IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
     public AttemptStore Attempts { get; }
@@ -38,21 +58,49 @@ public sealed class ClassStore : IDisposable
 
     public PersonStore People { get; }
 
+    public PatternStore Patterns { get; }
+
+    public ReviewStore Reviews { get; }
+
+    public PhotoStore Photos { get; }
+
+    public BenchLogStore BenchLog { get; }
+
     public AccountStore Accounts { get; }
 
     public InstructorStore Instructors { get; }
 
     public ClassRoomStore Classes { get; }
 
+    public ClassDatesStore Dates { get; }
+
+    public EveningStore Evenings { get; }
+
+    public RoomQuestionStore RoomQuestions { get; }
+
+    public ClassExchange Exchange { get; }
+
     public CommentStore Comments { get; }
 
     public Trash Trash { get; }
 
-    /// <summary>Writes a copy that has been opened and counted against the original.</summary>
-    /// <param name="path">A new file, or one to be replaced once the copy has proved good.</param>
-    /// <returns>Documents in each collection.</returns>
-    /// <exception cref="StorageException">The copy could not be made, or does not hold what the original does.</exception>
-    public IReadOnlyDictionary<string, int> Backup(string path) => Files.Backup.Write(database, folder, path);
+    /// <summary>Writes a backup that has been read back, opened and counted.</summary>
+    /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
+    /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
+    public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
+
+    /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
+    public bool IsInvented { get; private set; }
+
+    /// <summary>True before anyone has an account or has left work here.</summary>
+    public bool IsEmpty => People.All().IsEmpty;
+
+    /// <summary>For good: a class that was made up never turns into a real one.</summary>
+    public void MarkInvented()
+    {
+        database.Write(db => Marks(db).Upsert(new BsonDocument { ["_id"] = InventedMark }));
+        IsInvented = true;
+    }
 
     public void Dispose() => database.Dispose();
 
@@ -63,10 +111,18 @@ public sealed class ClassStore : IDisposable
         PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
         PersonStore.Prepare(db);
+        PatternDocument.Prepare(db);
+        ReviewDocument.Prepare(db);
+        LogDocument.Prepare(db);
         AccountStore.Prepare(db);
         ClassRoomStore.Prepare(db);
+        ClassDatesStore.Prepare(db);
+        EveningStore.Prepare(db);
+        RoomQuestionStore.Prepare(db);
         InstructorStore.Prepare(db, time);
         CommentStore.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
+
+    private static ILiteCollection<BsonDocument> Marks(ILiteDatabase db) => db.GetCollection("marks");
 }

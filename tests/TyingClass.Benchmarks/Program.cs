@@ -3,12 +3,26 @@ using System.Reflection;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
-using TyingClass.Benchmarks;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using TyingClass.Benchmarks;
+
+// Class pages under load, and a seeded folder to look at: no micro-benchmarks.
+if (args is ["class-load", var measured]) return await ClassLoad.MeasureAsync(measured);
+if (args is ["class-seed", var filled, var students])
+{
+    ClassLoad.Seed(filled, int.Parse(students, CultureInfo.InvariantCulture), attemptsEach: null);
+    return 0;
+}
 
 if (args is ["bench", ..])
 {
     return await BenchLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200);
+}
+
+if (args is ["ratios"])
+{
+    Ratios.Print(400);
+    return 0;
 }
 
 // In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.

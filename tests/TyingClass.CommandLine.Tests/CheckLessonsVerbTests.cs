@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Xunit;
 
 namespace TyingClass.CommandLine.Tests;
@@ -39,6 +40,37 @@ public sealed class CheckLessonsVerbTests : IDisposable
 
     [Fact]
     public void CheckLessons_NoFolder_ExitsTwo() => Assert.Equal(2, CommandRun.Of(_folder, "check-lessons", "nowhere").ExitCode);
+
+    [Fact]
+    public async Task CheckLessons_Watch_ChecksAgainWhenAFileIsSaved()
+    {
+        Write("01-a.md", Good + Exercise);
+        using Process process = CommandRun.Start(_folder, "check-lessons", "--watch");
+        try
+        {
+            await WaitForAsync(process, "all is well");
+            Write("01-a.md", Good + "[x](/lessons/nowhere)\n" + Exercise);
+            await WaitForAsync(process, "There is no lesson at /lessons/nowhere.");
+            Write("01-a.md", Good + Exercise);
+            await WaitForAsync(process, "all is well");
+        }
+        finally
+        {
+            process.Kill();
+        }
+    }
+
+    private static async Task WaitForAsync(Process process, string text)
+    {
+        using CancellationTokenSource patience = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);
+        patience.CancelAfter(TimeSpan.FromSeconds(60));
+        while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            if (line.Contains(text, StringComparison.Ordinal)) return;
+        }
+
+        Assert.Fail($"The program ended without saying “{text}”.");
+    }
 
     private void Write(string name, string text)
     {

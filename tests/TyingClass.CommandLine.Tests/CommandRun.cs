@@ -7,6 +7,15 @@ internal sealed record CommandRun(int ExitCode, string Output, string Errors)
 {
     public static CommandRun Of(DirectoryInfo folder, params string[] arguments)
     {
+        using Process process = Start(folder, arguments);
+        Task<string> errors = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return new CommandRun(process.ExitCode, output, errors.Result);
+    }
+
+    public static Process Start(DirectoryInfo folder, params string[] arguments)
+    {
         ProcessStartInfo start = new("dotnet")
         {
             RedirectStandardOutput = true,
@@ -19,10 +28,6 @@ internal sealed record CommandRun(int ExitCode, string Output, string Errors)
             start.ArgumentList.Add(argument);
         }
 
-        using Process process = Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");
-        Task<string> errors = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return new CommandRun(process.ExitCode, output, errors.Result);
+        return Process.Start(start) ?? throw new InvalidOperationException("dotnet did not start.");
     }
 }

@@ -13,6 +13,13 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("tying-class-web-");
 
+    // A hundred servers in one process would use up the system's file watchers.
+    static ClassRoom()
+    {
+        Environment.SetEnvironmentVariable("DOTNET_USE_POLLING_FILE_WATCHER", "1");
+        Environment.SetEnvironmentVariable("DOTNET_hostBuilder__reloadConfigOnChange", "false");
+    }
+
     public ClassRoom() => ClientOptions.AllowAutoRedirect = false;
 
     public FakeTimeProvider Clock { get; } = new(new DateTimeOffset(2026, 1, 14, 19, 30, 0, TimeSpan.Zero));
@@ -26,7 +33,15 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
     public async Task<Browser> NewInstructorAsync(string passphrase = "four quiet winter trout")
     {
         Browser browser = NewBrowser();
-        await (await Pages.SignInPage.OpenAsync(browser)).ClaimAsync(Store.Instructors.NewCode(), "Dipper", passphrase);
+        await (await Pages.SignInPage.OpenAsync(browser, withCode: true)).ClaimAsync(Store.Instructors.NewCode(), "Dipper", passphrase);
+        return browser;
+    }
+
+    /// <summary>A browser whose visitor has joined the first instructor's class.</summary>
+    public async Task<Browser> NewStudentAsync(string name, Browser? browser = null)
+    {
+        browser ??= NewBrowser();
+        await (await Pages.JoinPage.OpenAsync(browser)).JoinAsync(Store.Classes.All()[0].Code, name);
         return browser;
     }
 

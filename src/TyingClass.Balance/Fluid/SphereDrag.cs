@@ -18,7 +18,7 @@ public static class SphereDrag
         return reynolds switch
         {
             < 0.01 => 3.0 / 16 + 24 / reynolds,
-            <= 20 => 24 / reynolds * (1 + Math.Pow(10, -0.881 + w * (0.82 - 0.05 * w))),
+            <= 20 => 24 / reynolds * (1 + 0.1315 * Math.Pow(reynolds, 0.82 - 0.05 * w)),
             <= 260 => 24 / reynolds * (1 + Math.Pow(10, -0.7133 + 0.6305 * w)),
             <= 1500 => Math.Pow(10, 1.6435 + w * (-1.1242 + 0.1558 * w)),
             <= 1.2e4 => Math.Pow(10, -2.4571 + w * (2.5558 + w * (-0.9295 + 0.1049 * w))),

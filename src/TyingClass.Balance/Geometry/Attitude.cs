@@ -38,9 +38,11 @@ public readonly record struct Attitude(Vector3D Flow, Vector3D Up)
             return this;
         }
 
+        // Rodrigues's formula by minus the angle, one sine for both directions.
         Vector3D axis = turn / angle;
-        Vector3D flow = Flow.RotatedAbout(axis, -angle);
-        Vector3D up = Up.RotatedAbout(axis, -angle);
+        (double sin, double cos) = Math.SinCos(-angle);
+        Vector3D flow = cos * Flow + sin * Vector3D.Cross(axis, Flow) + (1 - cos) * Vector3D.Dot(axis, Flow) * axis;
+        Vector3D up = cos * Up + sin * Vector3D.Cross(axis, Up) + (1 - cos) * Vector3D.Dot(axis, Up) * axis;
         flow /= flow.Length;
         up -= Vector3D.Dot(up, flow) * flow;
         return new Attitude(flow, up / up.Length);

@@ -23,8 +23,9 @@ public readonly record struct Matrix3(Vector3D Column0, Vector3D Column1, Vector
         }
     }
 
-    /// <summary>The largest real part among the eigenvalues: a real root of the characteristic cubic by Newton's method from outside all roots, then the quadratic that is left.</summary>
-    public double LargestRealPart
+    /// <summary>How fast an implicit step must be clocked so that it leaves an unstable state as the motion does: over the eigenvalues λ of positive real part, the greatest 2|λ|²/Re λ, which is 2λ for a real one. 0 when all are stable.</summary>
+    /// <remarks>Implicit Euler at the rate 1/h multiplies a departure by 1/(1 - hλ): with any h over 2 Re λ/|λ|² it would shrink, and the steps would spiral in on what the motion spirals out of. A real root of the characteristic cubic is found by Newton's method from outside all roots, then the quadratic that is left.</remarks>
+    public double LeavingRate
     {
         get
         {
@@ -54,10 +55,10 @@ public readonly record struct Matrix3(Vector3D Column0, Vector3D Column1, Vector
                 }
             }
 
-            // λ² + p λ + q
-            double p = a + root, q = b + root * p, quarter = p * p / 4 - q;
-            double other = quarter > 0 ? -p / 2 + Math.Sqrt(quarter) : -p / 2;
-            return Math.Max(root, other);
+            // λ² + p λ + q, half its sum of roots and the square of half their difference.
+            double p = a + root, q = b + root * p, half = -p / 2, square = half * half - q;
+            double rest = square >= 0 ? 2 * (half + Math.Sqrt(square)) : half > 0 ? 2 * q / half : 0;
+            return Math.Max(Math.Max(2 * root, rest), 0);
         }
     }
 

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace TyingClass.Balance.Geometry;
 
 /// <summary>A vector in three dimensions, double precision. Units are those of the member that holds it.</summary>
@@ -12,20 +14,28 @@ public readonly record struct Vector3D(double X, double Y, double Z)
 
     public double Length => Math.Sqrt(LengthSquared);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator +(Vector3D a, Vector3D b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator -(Vector3D a, Vector3D b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator -(Vector3D a) => new(-a.X, -a.Y, -a.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator *(double s, Vector3D a) => new(s * a.X, s * a.Y, s * a.Z);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator *(Vector3D a, double s) => s * a;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator /(Vector3D a, double s) => new(a.X / s, a.Y / s, a.Z / s);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Dot(Vector3D a, Vector3D b) => a.X * b.X + a.Y * b.Y + a.Z * b.Z;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D Cross(Vector3D a, Vector3D b) =>
         new(a.Y * b.Z - a.Z * b.Y, a.Z * b.X - a.X * b.Z, a.X * b.Y - a.Y * b.X);
 

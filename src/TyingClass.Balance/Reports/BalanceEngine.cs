@@ -9,7 +9,7 @@ namespace TyingClass.Balance.Reports;
 public static class BalanceEngine
 {
     /// <summary>Changes whenever a figure could: an attempt keeps it beside its grade.</summary>
-    public const string Version = "1";
+    public const string Version = "2";
 
     /// <summary>The full report, fresh and soaked.</summary>
     public static BalanceReport Report(FlyBody body, FishingConditions conditions, ReportOptions? options = null)
@@ -38,6 +38,7 @@ public static class BalanceEngine
             States = [fresh, soakedState],
             Verdict = soakedState.Verdict,
             Findings = FindingRules.For(body, conditions, fresh, soakedState),
+            Soak = SoakCalculation.Curve(body, conditions, options),
         };
     }
 

@@ -45,6 +45,9 @@ public sealed record BalanceReport
 
     public required ImmutableArray<Finding> Findings { get; init; }
 
+    /// <summary>The fly at the recipe's own speed after each soak, shortest first.</summary>
+    public required ImmutableArray<SoakPoint> Soak { get; init; }
+
     public StateReport Fresh => States[0];
 
     public StateReport Soaked => States[1];
@@ -68,6 +71,18 @@ public enum WetState
     /// <summary>Soaked through.</summary>
     Soaked,
 }
+
+/// <summary>The fly after some time under water.</summary>
+/// <param name="SoakS">s.</param>
+/// <param name="MassG">In air, with the water it has taken up, g.</param>
+/// <param name="WetWeightG">M - ρV, g; negative while it floats.</param>
+/// <param name="KeelHeightMm">Of the intent; null where undefined.</param>
+/// <param name="PitchDeg">Towed, positive nose up.</param>
+/// <param name="LeanDeg">Towed, 0 as intended.</param>
+/// <param name="SinkRateMS">Positive down; null when it hangs still or finds no attitude to sink in.</param>
+/// <param name="Verdict">By the attitude it settles in; the thousand flies are not asked again at every soak.</param>
+public readonly record struct SoakPoint(
+    double SoakS, double MassG, double WetWeightG, double? KeelHeightMm, double PitchDeg, double LeanDeg, double? SinkRateMS, VerdictKind Verdict);
 
 /// <summary>One state of the dressing.</summary>
 public sealed record StateReport

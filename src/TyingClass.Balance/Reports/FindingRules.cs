@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Sinking;
 
 namespace TyingClass.Balance.Reports;
 
@@ -42,6 +44,7 @@ internal static class FindingRules
             findings.Add(new Finding("knot holds the nose up", $"Cinched, the leader holds the shank {VerdictText.Number(Math.Abs(tow.PitchDeg - loop), 0)}° {(tow.PitchDeg > loop ? "above" : "below")} where a loop knot would let it ride."));
         }
 
+        AddNoSink(findings, body, conditions, soaked);
         AddWeightAgainstBend(findings, body, soaked);
         AddRuleOfThumb(findings, body, soaked);
         VerdictKind[] bySpeed = [.. soaked.Tow.Select(t => t.Verdict).Where(v => v is not VerdictKind.Hangs).Distinct()];
@@ -71,6 +74,31 @@ internal static class FindingRules
         VerdictKind.Floats => "floats",
         _ => null,
     };
+
+    // Why there is no rate to give.
+    private static void AddNoSink(ImmutableArray<Finding>.Builder findings, FlyBody body, FishingConditions conditions, StateReport soaked)
+    {
+        if (soaked.Sink is not null)
+        {
+            return;
+        }
+
+        SinkingFly fly = new(body, conditions, double.PositiveInfinity);
+        bool rises = soaked.WetWeightG < 0;
+        string way = rises ? "rise" : "sink";
+        if (fly.Hovers)
+        {
+            findings.Add(new Finding("hovers", "On a slack line it hangs where it is: it weighs almost exactly as much as the water it pushes aside."));
+        }
+        else if (fly.TryFindSteady(Vector3D.UnitZ, out SteadySink steady) && steady.IsIndifferent)
+        {
+            findings.Add(new Finding("sinks any way up", $"On a slack line nothing turns it one way or the other, so it can {way} in any attitude, at {VerdictText.Number(Math.Abs(steady.RateMS), 2)} m/s."));
+        }
+        else
+        {
+            findings.Add(new Finding("tumbles", $"On a slack line it finds no attitude to {way} in: it keeps turning over. A fly whose weight sits to one end, or that is tied the same on both sides, falls straighter."));
+        }
+    }
 
     private static void AddWeightAgainstBend(ImmutableArray<Finding>.Builder findings, FlyBody body, StateReport soaked)
     {

@@ -18,6 +18,9 @@ public sealed record ReportOptions
     /// <summary>Seed of the tolerance sample: the same seed, the same flies.</summary>
     public int Seed { get; init; } = 20260101;
 
+    /// <summary>Seconds under water at which the soak curve is worked out, shortest first; none for no curve.</summary>
+    public ImmutableArray<double> SoakTimesS { get; init; } = [0, 5, 10, 20, 30, 45, 60, 90, 120, 180, 240, 300];
+
     /// <summary>Seconds of soaking of the fresh state.</summary>
     public double FreshSoakS { get; init; }
 }

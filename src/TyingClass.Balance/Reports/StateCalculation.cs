@@ -79,11 +79,7 @@ internal static class StateCalculation
     internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
         SinkingFly fly = new(body, conditions, soakS);
-        // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
-        Vector3D start = (towed.Rest.Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
-        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
-        if (!(fly.TryFindSteady(start, out SteadySink steady) && steady.IsStable)
-            && !(fly.TryFindSteady(-start, out steady) && steady.IsStable))
+        if (!TrySteady(fly, towed, out SteadySink steady))
         {
             return null;
         }
@@ -95,6 +91,17 @@ internal static class StateCalculation
             BalanceEngine.Degrees(steady.LeanRad(body.Intent)),
             depth[PausePoints / 2].DepthM,
             [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))]);
+    }
+
+    internal static double? SinkRateMS(FlyBody body, FishingConditions conditions, double soakS, Towed towed) =>
+        TrySteady(new SinkingFly(body, conditions, soakS), towed, out SteadySink steady) ? steady.RateMS : null;
+
+    private static bool TrySteady(SinkingFly fly, Towed towed, out SteadySink steady)
+    {
+        // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
+        Vector3D start = (towed.Rest.Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
+        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
+        return (fly.TryFindSteady(start, out steady) && steady.IsStable) || (fly.TryFindSteady(-start, out steady) && steady.IsStable);
     }
 
     internal static ToleranceReport Tolerance(

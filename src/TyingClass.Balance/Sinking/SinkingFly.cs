@@ -9,7 +9,8 @@ namespace TyingClass.Balance.Sinking;
 /// <summary>How a fly sinks on a slack line once it has settled.</summary>
 /// <param name="Up">Up in the hook frame.</param>
 /// <param name="FlowMS">Water past the fly, hook frame, m/s.</param>
-public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsStable)
+/// <param name="IsIndifferent">Nothing turns it either way, as nothing turns a ball: it sinks at this rate in any attitude.</param>
+public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsStable, bool IsIndifferent = false)
 {
     /// <summary>Vertical rate, m/s, positive down.</summary>
     public double RateMS => Vector3D.Dot(FlowMS, Up);
@@ -57,11 +58,14 @@ public sealed class SinkingFly
         _momentScale = Math.Max(Math.Abs(_wetWeightN) * body.ShankLengthM, Standard.GravityMS2 * _wetMoment.Length);
     }
 
-    /// <summary>The steady sink reached from an attitude. False when the fly is so near neutral that it hardly moves, or does not settle.</summary>
+    /// <summary>So near the weight of the water it pushes aside that it hardly moves: under a thousandth of its own weight is left.</summary>
+    public bool Hovers => Math.Abs(_wetWeightN) < 1e-3 * _massKg * Standard.GravityMS2;
+
+    /// <summary>The steady sink reached from an attitude. False when the fly hovers, or does not settle.</summary>
     public bool TryFindSteady(Vector3D up, out SteadySink steady)
     {
         steady = default;
-        if (Math.Abs(_wetWeightN) < 1e-3 * _massKg * Standard.GravityMS2)
+        if (Hovers)
         {
             return false;
         }
@@ -77,7 +81,7 @@ public sealed class SinkingFly
             bool stable = tilt.IsStable;
             if (tilt.MomentNM <= 1e-9 * _momentScale)
             {
-                steady = new SteadySink(up, flow, stable);
+                steady = new SteadySink(up, flow, stable, tilt.StiffnessNM <= 1e-9 * _momentScale || _momentScale == 0);
                 return true;
             }
 
@@ -165,6 +169,8 @@ public sealed class SinkingFly
     private readonly record struct Tilt(Vector3D A, Vector3D B, double AroundA, double AroundB, double AA, double AB, double BA, double BB)
     {
         public double MomentNM => Math.Sqrt(AroundA * AroundA + AroundB * AroundB);
+
+        public double StiffnessNM => Math.Abs(AA) + Math.Abs(AB) + Math.Abs(BA) + Math.Abs(BB);
 
         public bool IsStable => AA + BB < 0 && AA * BB - AB * BA > 0;
 

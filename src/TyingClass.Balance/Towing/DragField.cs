@@ -24,7 +24,7 @@ public readonly record struct Wrench(Vector3D ForceN, Vector3D MomentNM)
 /// </remarks>
 public sealed class DragField
 {
-    private readonly Term[] _cylinders;
+    private readonly CylinderBank _cylinders;
     private readonly Term[] _spheres;
     private double _streamer;
     private Vector3D _streamerMoment;
@@ -34,7 +34,8 @@ public sealed class DragField
     public DragField(IEnumerable<DragElement> elements, Water water, Vector3D originM)
     {
         ArgumentNullException.ThrowIfNull(elements);
-        List<Term> cylinders = [], spheres = [];
+        List<CylinderTerm> cylinders = [];
+        List<Term> spheres = [];
         double halfDensity = water.DensityKgM3 / 2, kinematic = water.ViscosityPaS / water.DensityKgM3;
         foreach (DragElement e in elements)
         {
@@ -49,17 +50,15 @@ public sealed class DragField
             {
                 case DragShape.Cylinder:
                     double reference = double.IsFinite(e.SlendernessRatio) ? e.SlendernessRatio * e.DiameterM : e.LengthM;
-                    cylinders.Add(new Term
-                    {
-                        Arm = arm,
-                        Axis = e.Axis,
-                        Normal = halfDensity * CylinderDrag.FiniteLengthShare(e.SlendernessRatio) * e.DiameterM * e.LengthM,
-                        ReynoldsPerSpeed = e.DiameterM / kinematic,
-                        Friction = reference > 0
+                    cylinders.Add(new CylinderTerm(
+                        arm,
+                        e.Axis,
+                        Normal: halfDensity * CylinderDrag.FiniteLengthShare(e.SlendernessRatio) * e.DiameterM * e.LengthM,
+                        ReynoldsPerSpeed: e.DiameterM / kinematic,
+                        Friction: reference > 0
                             ? halfDensity * SkinFriction.BlasiusConstant * Math.Sqrt(kinematic / reference) * Math.PI * e.DiameterM * e.LengthM
                             : 0,
-                        Blunt = halfDensity * CylinderDrag.BluntEnd * e.BluntShare * Math.PI / 4 * e.DiameterM * e.DiameterM,
-                    });
+                        Blunt: halfDensity * CylinderDrag.BluntEnd * e.BluntShare * Math.PI / 4 * e.DiameterM * e.DiameterM));
                     break;
                 case DragShape.Sphere:
                     spheres.Add(new Term
@@ -78,7 +77,7 @@ public sealed class DragField
             }
         }
 
-        _cylinders = [.. cylinders];
+        _cylinders = new CylinderBank(cylinders);
         _spheres = [.. spheres];
     }
 
@@ -86,27 +85,12 @@ public sealed class DragField
     /// <param name="flowMS">Velocity of the water past the fly, hook frame, m/s.</param>
     public Wrench At(Vector3D flowMS)
     {
+        Wrench all = _cylinders.At(flowMS);
         double speed = flowMS.Length;
         Vector3D streaming = speed * flowMS;
-        Vector3D force = _streamer * streaming;
-        Vector3D moment = Vector3D.Cross(_streamerMoment, streaming);
-
-        DragTable table = DragTable.Cylinder;
-        foreach (ref readonly Term t in _cylinders.AsSpan())
-        {
-            double along = Vector3D.Dot(flowMS, t.Axis);
-            double ax = flowMS.X - along * t.Axis.X, ay = flowMS.Y - along * t.Axis.Y, az = flowMS.Z - along * t.Axis.Z;
-            double across = Math.Sqrt(ax * ax + ay * ay + az * az);
-            double normal = across > 0 ? t.Normal * table.At(across * t.ReynoldsPerSpeed) * across : 0;
-            double speedAlong = Math.Abs(along);
-            double tangential = along * (t.Friction * Math.Sqrt(speedAlong) + t.Blunt * speedAlong);
-            Vector3D f = new(
-                normal * ax + tangential * t.Axis.X, normal * ay + tangential * t.Axis.Y, normal * az + tangential * t.Axis.Z);
-            force += f;
-            moment += Vector3D.Cross(t.Arm, f);
-        }
-
-        table = DragTable.Sphere;
+        Vector3D force = all.ForceN + _streamer * streaming;
+        Vector3D moment = all.MomentNM + Vector3D.Cross(_streamerMoment, streaming);
+        DragTable table = DragTable.Sphere;
         foreach (ref readonly Term t in _spheres.AsSpan())
         {
             double k = speed > 0 ? t.Normal * table.At(speed * t.ReynoldsPerSpeed) : 0;
@@ -118,15 +102,44 @@ public sealed class DragField
         return new Wrench(force, moment);
     }
 
+    /// <summary>Force and moment in a uniform flow, and their derivatives as the flow changes along two directions. Allocates nothing.</summary>
+    /// <param name="first">Any vectors, hook frame; the derivatives are per unit of them.</param>
+    public (Wrench Here, Wrench ByFirst, Wrench BySecond) Differentiate(Vector3D flowMS, Vector3D first, Vector3D second)
+    {
+        (Wrench here, Wrench one, Wrench two) = _cylinders.Differentiate(flowMS, first, second);
+        double speed = flowMS.Length;
+        Vector3D streaming = speed * flowMS, streaming1 = default, streaming2 = default;
+        double first1 = Vector3D.Dot(flowMS, first), second1 = Vector3D.Dot(flowMS, second);
+        if (speed > 0)
+        {
+            streaming1 = speed * first + first1 / speed * flowMS;
+            streaming2 = speed * second + second1 / speed * flowMS;
+        }
+
+        here += new Wrench(_streamer * streaming, Vector3D.Cross(_streamerMoment, streaming));
+        one += new Wrench(_streamer * streaming1, Vector3D.Cross(_streamerMoment, streaming1));
+        two += new Wrench(_streamer * streaming2, Vector3D.Cross(_streamerMoment, streaming2));
+        foreach (ref readonly Term t in _spheres.AsSpan())
+        {
+            (double coefficient, double growth) = DragTable.Sphere.One(speed * t.ReynoldsPerSpeed);
+            double k = t.Normal * coefficient, rise = speed > 0 ? t.Normal * growth / speed : 0;
+            here += Acting(t.Arm, k * streaming);
+            one += Acting(t.Arm, k * streaming1 + rise * first1 * flowMS);
+            two += Acting(t.Arm, k * streaming2 + rise * second1 * flowMS);
+        }
+
+        return (here, one, two);
+
+        static Wrench Acting(Vector3D arm, Vector3D force) => new(force, Vector3D.Cross(arm, force));
+    }
+
     /// <summary>Copies the terms of <paramref name="source"/> into this field from the given places on, each moved as one rigid piece: the tolerance sampler's way to shift a part without building anything.</summary>
     internal void CopyMoved(DragField source, ref Cursor at, double cosClock, double sinClock, Vector3D originM, Vector3D shiftM)
     {
-        for (int i = 0; i < source._cylinders.Length; i++, at.Cylinder++)
+        for (int i = 0; i < source._cylinders.Count; i++, at.Cylinder++)
         {
-            Term t = source._cylinders[i];
-            t.Arm = Move(t.Arm);
-            t.Axis = Spin(t.Axis);
-            _cylinders[at.Cylinder] = t;
+            CylinderTerm t = source._cylinders[i];
+            _cylinders[at.Cylinder] = t with { Arm = Move(t.Arm), Axis = Spin(t.Axis) };
         }
 
         for (int i = 0; i < source._spheres.Length; i++, at.Sphere++)
@@ -159,10 +172,7 @@ public sealed class DragField
     private struct Term
     {
         public Vector3D Arm;
-        public Vector3D Axis;
         public double Normal;
         public double ReynoldsPerSpeed;
-        public double Friction;
-        public double Blunt;
     }
 }

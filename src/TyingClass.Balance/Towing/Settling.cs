@@ -3,14 +3,16 @@ using TyingClass.Balance.Geometry;
 namespace TyingClass.Balance.Towing;
 
 /// <summary>Where a released fly comes to rest.</summary>
+/// <param name="Loads">Moment and drag at the attitude; their derivatives from within a thousandth of a radian of it.</param>
 public readonly record struct Rest(Attitude Attitude, Linearized Loads, bool IsStable);
 
 /// <summary>Follows the overdamped motion of a towed fly to rest and polishes the end with Newton's method.</summary>
-/// <remarks>Implicit Euler steps (I/h - J) δ = M of bounded length. Where J has an eigenvalue of positive real part, 1/h is twice that part, so that a step never runs back to the unstable attitude it left yet moves as fast as the attitude falls away; where all are stable h is infinite and the steps are Newton's, halved while they do not bring the moment down (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508). Roll is some hundred times less stiff than pitch and yaw: a fixed step would crawl.</remarks>
+/// <remarks>Implicit Euler steps (I/h - J) δ = M of bounded length. Where J has an eigenvalue λ of positive real part, 1/h is 2|λ|²/Re λ (twice a real one), so that a step never runs back to the unstable attitude it left yet moves about as fast as the attitude falls away; where all are stable h is infinite and the steps are Newton's, halved while they do not bring the moment down (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508). Roll is some hundred times less stiff than pitch and yaw: a fixed step would crawl.</remarks>
 public static class Settling
 {
     private const int MostSteps = 300;
     private const double LongestStepRad = 0.35;
+    private const double NearRad = 1e-3;
 
     /// <summary>The moment that counts as none: 10⁻¹⁰ of W' × shank length, or what rounding leaves of the drag's own moment.</summary>
     public static double ResidualNM(TowedFly fly, double dragN)
@@ -35,21 +37,58 @@ public static class Settling
                 return true;
             }
 
-            Vector3D turn = BoundedStep(loads, stable ? 0 : 2 * loads.Turning.LargestRealPart, size);
+            Vector3D turn = BoundedStep(loads, stable ? 0 : loads.Turning.LeavingRate, size);
+            if (stable && turn.Length <= NearRad)
+            {
+                if (TryFinish(fly, speedMS, ref attitude, loads, size, turn, out Wrench there))
+                {
+                    rest = new Rest(attitude, loads with { MomentNM = there.MomentNM, DragN = there.ForceN }, true);
+                    return true;
+                }
+
+                loads = fly.Linearize(attitude, speedMS);
+                size = loads.MomentNM.Length;
+                continue;
+            }
+
             Attitude next = attitude.Turned(turn);
-            Linearized there = fly.Linearize(next, speedMS);
-            for (int halving = 0; stable && halving < 5 && there.MomentNM.Length > size; halving++)
+            Linearized then = fly.Linearize(next, speedMS);
+            for (int halving = 0; stable && halving < 5 && then.MomentNM.Length > size; halving++)
             {
                 turn *= 0.5;
                 next = attitude.Turned(turn);
-                there = fly.Linearize(next, speedMS);
+                then = fly.Linearize(next, speedMS);
             }
 
-            (attitude, loads, size) = (next, there, there.MomentNM.Length);
+            (attitude, loads, size) = (next, then, then.MomentNM.Length);
         }
 
         rest = new Rest(attitude, loads, false);
         return false;
+    }
+
+    // The last steps, all within a thousandth of a radian of where the derivatives were taken, take them again: a moment alone costs less than half of new ones.
+    // False, at the attitude reached, when they no longer bring the moment down tenfold.
+    private static bool TryFinish(TowedFly fly, double speedMS, ref Attitude attitude, in Linearized loads, double size, Vector3D turn, out Wrench there)
+    {
+        for (double turned = turn.Length; ; turned += turn.Length)
+        {
+            Attitude next = attitude.Turned(turn);
+            there = fly.At(next, speedMS);
+            double now = there.MomentNM.Length;
+            attitude = next;
+            if (now <= ResidualNM(fly, there.ForceN.Length))
+            {
+                return true;
+            }
+
+            if (now > 0.1 * size || turned > NearRad || !loads.Turning.TrySolve(-there.MomentNM, out turn))
+            {
+                return false;
+            }
+
+            size = now;
+        }
     }
 
     // An overlong step is taken by a shorter time, not cut to length: where roll is nearly neutral (fast flow, a fly near neutral buoyancy) Newton's step is all roll, and cut short it would never bring the nose round.

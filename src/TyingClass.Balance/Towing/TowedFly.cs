@@ -10,7 +10,7 @@ namespace TyingClass.Balance.Towing;
 public readonly record struct Linearized(Vector3D MomentNM, Vector3D DragN, Matrix3 Turning);
 
 /// <summary>A fly held at its tow point in a uniform horizontal flow: the moment function of every tow calculation.</summary>
-/// <remarks>Turning the whole fly about the flow's direction changes neither the drag nor its moment as the hook sees them, so drag is a function of the flow's direction in the hook frame alone and its derivative needs two further evaluations, not three.</remarks>
+/// <remarks>Turning the whole fly about the flow's direction changes neither the drag nor its moment as the hook sees them, so drag is a function of the flow's direction in the hook frame alone and two derivatives of it are enough, not three.</remarks>
 public sealed class TowedFly
 {
     private const double DifferenceStep = 1e-6;
@@ -72,10 +72,8 @@ public sealed class TowedFly
     public Linearized Linearize(in Attitude attitude, double speedMS)
     {
         Vector3D flow = attitude.Flow, up = attitude.Up, across = attitude.Across;
-        Wrench here = Drag.At(speedMS * flow);
         // Two unit directions square to the flow: every small turn moves the flow within their plane.
-        Wrench byUp = (Drag.At(speedMS * (flow + DifferenceStep * up)) - here) / DifferenceStep;
-        Wrench byAcross = (Drag.At(speedMS * (flow + DifferenceStep * across)) - here) / DifferenceStep;
+        (Wrench here, Wrench byUp, Wrench byAcross) = Drag.Differentiate(speedMS * flow, speedMS * up, speedMS * across);
 
         Vector3D rest = RestMoment(up, here.ForceN);
         return new Linearized(

@@ -87,7 +87,11 @@ internal sealed class Anatomy
     /// <summary>Radius of all that surrounds the shank at a place.</summary>
     public double GirthMm(double x) => SeatMm(Limbs.Length, x);
 
-    private double OuterMm(Limb l) => l.Spec.Kind == PartKind.Wraps ? WireMm + 2 * l.SizeMm * WrapsArt.Layers(l) : l.SizeMm;
+    /// <summary>Diameter of what wraps are wound on: the shank, or earlier wraps.</summary>
+    public double CoreMm(Limb wraps) => Limbs.Take(wraps.Index).Where(l => l.Spec.Kind == PartKind.Wraps && l.FrontMm < wraps.RearMm - 1e-6 && l.RearMm > wraps.FrontMm + 1e-6)
+        .Select(OuterMm).Append(WireMm).Max();
+
+    private double OuterMm(Limb l) => l.Spec.Kind == PartKind.Wraps ? CoreMm(l) + 2 * l.SizeMm * WrapsArt.Layers(l) : l.SizeMm;
 
     private static bool IsSleeve(Limb l) => l.Spec.Kind is PartKind.Wraps or PartKind.Body or PartKind.Foam or PartKind.Resin && l.SideSign(Side.Around) == 0;
 }

@@ -24,7 +24,7 @@ internal static class WrapsArt
         for (int layer = 0; layer < layers; layer++)
         {
             int turns = Math.Min(perLayer, wraps.Turns - layer * perLayer);
-            double pitch = layers == 1 ? wraps.LengthMm / turns : gauge, radius = wraps.Fly.WireMm / 2 + (layer + 0.5) * gauge;
+            double pitch = layers == 1 ? wraps.LengthMm / turns : gauge, radius = wraps.Fly.CoreMm(wraps) / 2 + (layer + 0.5) * gauge;
             List<Point[]> near = [], far = [];
             for (int turn = 0; turn < turns; turn++)
             {
@@ -45,7 +45,7 @@ internal static class WrapsArt
             && l.SideSign(Side.Around) == 0 && Math.Min(l.RearMm, wraps.RearMm) - Math.Max(l.FrontMm, wraps.FrontMm) > 0.5 * wraps.LengthMm);
         if (cover is null)
             yield break;
-        double radius = wraps.Fly.WireMm / 2 + Layers(wraps) * wraps.SizeMm, depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;
+        double radius = wraps.Fly.CoreMm(wraps) / 2 + Layers(wraps) * wraps.SizeMm, depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;
         Lathe shape = new(wraps.View, wraps.Place(wraps.FrontMm, 0, 0), Vector3D.UnitX, (0, radius), (wraps.LengthMm, radius));
         yield return new Piece(depth, wraps.Name, shape.Outline, ink =>
         {

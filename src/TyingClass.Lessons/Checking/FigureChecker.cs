@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
@@ -7,7 +8,7 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Checking;
 
-/// <summary>Holds the figures a lesson states against the engine, to the last digit stated, and makes sure that the prose does state them.</summary>
+/// <summary>Holds what a lesson states against the engine, figures to the last digit stated, and makes sure that the prose does state them.</summary>
 internal static partial class FigureChecker
 {
     public static IEnumerable<AuthorError> Check(Lesson lesson)
@@ -21,10 +22,16 @@ internal static partial class FigureChecker
             _ => "",
         })));
         Dictionary<string, FlyFigures> flies = [];
-        foreach (StatedFigure figure in lesson.Figures)
+        foreach (Stated stated in lesson.Figures)
         {
-            if (!flies.TryGetValue(figure.RecipeText, out FlyFigures? fly)) flies[figure.RecipeText] = fly = new FlyFigures(AskedFlies.Given(figure.RecipeText));
-            if (Complaint(figure, fly, prose) is { } text) yield return new AuthorError(lesson.File, figure.Line, figure.Column, text);
+            if (!flies.TryGetValue(stated.RecipeText, out FlyFigures? fly)) flies[stated.RecipeText] = fly = new FlyFigures(AskedFlies.Given(stated.RecipeText));
+            string? complaint = stated switch
+            {
+                StatedFigure figure => Complaint(figure, fly, prose),
+                StatedFact fact => fact.Condition.Holds(new ConditionFacts(fly, null)) ? null : $"{fly.Recipe.Name}: the engine does not find that {fact.Words}.",
+                _ => null,
+            };
+            if (complaint is not null) yield return new AuthorError(lesson.File, stated.Line, stated.Column, complaint);
         }
     }
 

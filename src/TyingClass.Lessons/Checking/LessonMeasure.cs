@@ -7,7 +7,7 @@ namespace TyingClass.Lessons.Checking;
 /// <param name="Words">Of prose, its tables and headings included; exercises and captions are not.</param>
 /// <param name="Grade">Flesch–Kincaid, see <see cref="ReadingLevel"/>.</param>
 /// <param name="Remarks">Short, for a line of a table.</param>
-public sealed record LessonMeasure(string File, int Words, int Exercises, int Kinds, int PracticeSets, double Grade, ImmutableArray<string> Remarks)
+public sealed record LessonMeasure(string File, int Words, int Exercises, int Kinds, int PracticeSets, double Grade, double WordsPerSentence, ImmutableArray<string> Remarks)
 {
     public const int FewestWords = 900;
     public const int MostWords = 1800;
@@ -17,15 +17,15 @@ public sealed record LessonMeasure(string File, int Words, int Exercises, int Ki
     /// <summary>Above this a grown beginner has to read sentences twice.</summary>
     public const double HardestGrade = 9;
 
-    /// <summary>Below this the text reads like a telegram.</summary>
-    public const double EasiestGrade = 5;
+    /// <summary>With shorter sentences, in the mean, a text reads like a telegram. Estimate.</summary>
+    public const double ShortestSentences = 11;
 
     public static LessonMeasure Of(Lesson lesson)
     {
         ArgumentNullException.ThrowIfNull(lesson);
         int words = lesson.Blocks.OfType<ProseBlock>().Sum(p => ReadingTime.Count(p.Html)), exercises = lesson.Exercises.Count();
         int kinds = lesson.Exercises.Select(e => e.Kind).Distinct().Count();
-        double grade = ReadingLevel.Grade(lesson);
+        (double grade, double perSentence) = ReadingLevel.Of(lesson);
         (bool Is, string Remark)[] remarks =
         [
             (words < FewestWords, $"under {FewestWords} words"),
@@ -33,9 +33,9 @@ public sealed record LessonMeasure(string File, int Words, int Exercises, int Ki
             (exercises < FewestExercises, $"under {FewestExercises} exercises"),
             (kinds < FewestKinds, $"under {FewestKinds} kinds of exercise"),
             (grade > HardestGrade, "hard to read: split long sentences, use shorter words"),
-            (grade < EasiestGrade, "choppy: join short sentences"),
+            (perSentence < ShortestSentences, "choppy: join short sentences"),
         ];
         return new LessonMeasure(
-            lesson.File, words, exercises, kinds, lesson.Blocks.OfType<PracticeBlock>().Count(), grade, [.. remarks.Where(r => r.Is).Select(r => r.Remark)]);
+            lesson.File, words, exercises, kinds, lesson.Blocks.OfType<PracticeBlock>().Count(), grade, perSentence, [.. remarks.Where(r => r.Is).Select(r => r.Remark)]);
     }
 }

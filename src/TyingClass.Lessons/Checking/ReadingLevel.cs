@@ -18,23 +18,24 @@ public static partial class ReadingLevel
     private const string Passages = "p, li";
     private const string NotRunning = "table, pre, .footnotes, sup";
 
-    /// <summary>Grade of a lesson's prose; 0 when it has none.</summary>
-    public static double Grade(Lesson lesson)
+    /// <summary>Grade and length of sentences of a lesson's prose; zeros when it has none.</summary>
+    public static (double Grade, double WordsPerSentence) Of(Lesson lesson)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        return Grade(lesson.Blocks.OfType<ProseBlock>().SelectMany(p => PassagesOf(p.Html)));
+        return Of(lesson.Blocks.OfType<ProseBlock>().SelectMany(p => PassagesOf(p.Html)));
     }
 
     /// <param name="passages">Each begins and ends a sentence.</param>
-    public static double Grade(IEnumerable<string> passages)
+    public static (double Grade, double WordsPerSentence) Of(IEnumerable<string> passages)
     {
         ArgumentNullException.ThrowIfNull(passages);
         ImmutableArray<ImmutableArray<string>> sentences =
         [
             .. passages.SelectMany(p => SentenceEnd().Split(Measure().Replace(p, " "))).Select(s => Word().Matches(s).Select(m => m.Value).ToImmutableArray()).Where(w => w.Length > 0),
         ];
-        int words = sentences.Sum(s => s.Length);
-        return words == 0 ? 0 : 0.39 * words / sentences.Length + 11.8 * sentences.Sum(s => s.Sum(Syllables)) / words - 15.59;
+        if (sentences.IsEmpty) return (0, 0);
+        double words = sentences.Sum(s => s.Length), perSentence = words / sentences.Length;
+        return (0.39 * perSentence + 11.8 * sentences.Sum(s => s.Sum(Syllables)) / words - 15.59, perSentence);
     }
 
     /// <summary>Syllables of an English word, at least 1.</summary>
@@ -67,10 +68,10 @@ public static partial class ReadingLevel
     private static partial Regex Vowels();
 
     // Vowels that stand together and are spoken apart: ma-te-ri-al, ty-ing, flu-id, i-de-a, li-on; and a vowel nobody writes: pris-m.
-    [GeneratedRegex("(?<![tcs])i[ao](?!u)|[aeiouy](?=ing)|(?<!g)ui(?=d)|(?<=[aeiouy][a-z]*)ea$|(?<=cr)ea(?=t)|sm$|(?<![qg])ua(?!r)|iet|rio|[^aeiouy]le[ds]$")]
+    [GeneratedRegex("(?<![tcs])i[ao](?!u)|[aeiouy](?=ing)|(?<!g)ui(?=d)|(?<=[aeiouy][a-z]*)ea$|(?<=cr)ea(?=t)|sm$|(?<![qg])ua(?!r)|oya|oyi|iet|rio|[^aeiouy]le[ds]$")]
     private static partial Regex Parted();
 
     // The e of tube, tubes and tubed, but not of table, boxes or needed.
-    [GeneratedRegex("(?<=[aeiouy][a-z]*)(?<![aeiouy])(?<![^aeiouy]l)e$|(?<=[aeiouy][a-z]*)(?<![aeiouysxzcg]|[cs]h)es$|(?<=[aeiouy][a-z]*)(?<![aeiouytd])ed$|(?<=[aeiouy][^aeiouy]+)e(?=ly$|ful|less|ment)")]
+    [GeneratedRegex("(?<=[aeiouy][a-z]*)(?<![aeiouy])(?<![^aeiouy]l)e$|(?<=[aeiouy][a-z]*)(?<![aeiouysxzcg]|[cs]h)es$|(?<=[aeiouy][a-z]*)(?<![aeiouytd])(?<!dr)ed$|(?<=[aeiouy][^aeiouy]+)e(?=ly$|ful|less|ment)")]
     private static partial Regex Silent();
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 
 namespace TyingClass.Lessons.Courses;
@@ -68,8 +69,8 @@ public sealed record Lesson
     /// <summary>Words the lesson brings in, with what they mean.</summary>
     public ImmutableArray<GlossaryTerm> Glossary { get; init; } = [];
 
-    /// <summary>Figures the prose states, which check-lessons holds against the engine.</summary>
-    public ImmutableArray<StatedFigure> Figures { get; init; } = [];
+    /// <summary>What the prose states of flies, which check-lessons holds against the engine.</summary>
+    public ImmutableArray<Stated> Figures { get; init; } = [];
 
     /// <summary>Addresses the lesson points to, for finding dead ones.</summary>
     public ImmutableArray<LessonLink> Links { get; init; } = [];
@@ -86,8 +87,15 @@ public sealed record Lesson
 /// <param name="Line">Where the lesson's file defines it.</param>
 public sealed record GlossaryTerm(string Term, string Meaning, int Line, int Column);
 
+/// <summary>Something a lesson says of a fly.</summary>
+/// <param name="Line">Where its front matter lists it.</param>
+public abstract record Stated(string RecipeText, int Line, int Column);
+
 /// <param name="Said">As the prose has it: "5.9 mm".</param>
-public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column);
+public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column) : Stated(RecipeText, Line, Column);
+
+/// <summary>Something said in words: "pitch while sinking &lt; 0°" for "it dives".</summary>
+public sealed record StatedFact(string RecipeText, string Words, Condition Condition, int Line, int Column) : Stated(RecipeText, Line, Column);
 
 public sealed record LessonLink(string Address, bool IsImage, int Line, int Column);
 

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Yaml;
 
 namespace TyingClass.Lessons.Courses;
@@ -8,7 +6,7 @@ namespace TyingClass.Lessons.Courses;
 /// <summary>The keys between the two lines of hyphens at the top of a lesson.</summary>
 internal sealed record FrontMatter(
     string Title, string Summary, ImmutableArray<string> Concepts, int Minutes, int? Evening,
-    ImmutableArray<GlossaryTerm> Glossary, ImmutableArray<StatedFigure> Figures, int LineCount)
+    ImmutableArray<GlossaryTerm> Glossary, ImmutableArray<Stated> Figures, int LineCount)
 {
     public static FrontMatter? Read(string[] lines, Func<string, string?> readFile, AuthorErrors errors)
     {
@@ -30,7 +28,7 @@ internal sealed record FrontMatter(
         if (!fields.Has("minutes")) errors.Add(map, "“minutes” is missing: say how long the lesson takes, as in “minutes: 25”.");
         return new FrontMatter(
             title ?? "", summary ?? "", fields.TextItems("concepts"), fields.WholeNumber("minutes", 1, 240) ?? 1, fields.WholeNumber("evening", 1, 60),
-            Terms(fields), Stated(fields, readFile), end + 1);
+            Terms(fields), StatedReader.Read(fields, readFile), end + 1);
     }
 
     private static ImmutableArray<GlossaryTerm> Terms(FieldReader fields)
@@ -43,32 +41,5 @@ internal sealed record FrontMatter(
         }
 
         return terms.ToImmutable();
-    }
-
-    private static ImmutableArray<StatedFigure> Stated(FieldReader fields, Func<string, string?> readFile)
-    {
-        ImmutableArray<StatedFigure>.Builder all = ImmutableArray.CreateBuilder<StatedFigure>();
-        RecipeFinder recipes = new([], readFile, fields.Errors);
-        foreach (YamlNode item in fields.Items("figures"))
-        {
-            if (item is not YamlMap map || map.Find("file") is not YamlText path)
-            {
-                fields.Errors.Add(item, "Each item of “figures” names a recipe with “file:” and below it the quantities the prose states, as in “mass center, x: 5.9 mm”.");
-                continue;
-            }
-
-            if (recipes.FromFile(path) is not { } source || source.Parse(fields.Errors) is null) continue;
-            foreach (YamlEntry entry in map.Entries.Where(e => e.Key != "file"))
-            {
-                if (!QuantityQuery.TryParse(entry.Key, out QuantityQuery query, out string error))
-                    fields.Errors.Add(entry.Line, entry.Column, error);
-                else if (entry.Value is not YamlText { Value: var said } || !GoalReader.TryRead(query.Quantity, said.Trim(), out _, out error))
-                    fields.Errors.Add(entry.Value, error.Length > 0 ? error : "Write the figure as the prose states it, with its unit.");
-                else
-                    all.Add(new StatedFigure(source.Text, query.Name, said.Trim(), entry.Value.Line, entry.Value.Column));
-            }
-        }
-
-        return all.ToImmutable();
     }
 }

@@ -1,4 +1,6 @@
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -7,10 +9,11 @@ internal static class ExplainGrader
 {
     private const int MostCharacters = 10_000;
 
-    public static GradeResult Grade(Exercise exercise, string answerText)
+    public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("Write your explanation first: a few sentences in your own words.");
         if (answerText.Length > MostCharacters) return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
+        FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(AskedFlies.Given(text), null, options.Report) : null;
         return new GradeResult
         {
             AwaitsReview = true,
@@ -18,9 +21,13 @@ internal static class ExplainGrader
             ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
-                WhatItWouldDo = "Your explanation is with your mentor or instructor, who will mark it.",
+                WhatItWouldDo = fly is null
+                    ? "Nothing is computed here: your explanation is with your mentor or instructor, who will mark it."
+                    : $"By the engine: {Said.Verdict(fly.Report, options.Units)} Your explanation is with your mentor or instructor, who will mark it.",
                 Goals = [],
-                Why = "Meanwhile, compare yours with the model answer: what does it mention that yours does not, and the other way round?",
+                Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that yours does not, and the other way round?",
+                WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
+                Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };
     }

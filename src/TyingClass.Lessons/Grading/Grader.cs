@@ -39,7 +39,7 @@ public static class Grader
             ExerciseKind.Measure => MeasureGrader.Grade(exercise, answerText, failedAttempts, options),
             ExerciseKind.Repair or ExerciseKind.Compose => RecipeGrader.Grade(exercise, answerText, failedAttempts, options),
             ExerciseKind.Sort => SortGrader.Grade(exercise, answerText, failedAttempts, options),
-            ExerciseKind.Explain => ExplainGrader.Grade(exercise, answerText),
+            ExerciseKind.Explain => ExplainGrader.Grade(exercise, answerText, options),
             ExerciseKind.TubTest => TubTestGrader.Grade(exercise, answerText, options),
             _ => throw new ArgumentOutOfRangeException(nameof(exercise), exercise.Kind, "No such kind of exercise."),
         };

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
@@ -10,7 +9,7 @@ namespace TyingClass.Lessons.Grading;
 /// <summary>Tub test: what the tied fly really did, one "name: value" to a line. Kept beside the prediction; never wrong.</summary>
 internal static class TubTestGrader
 {
-    private static readonly ImmutableArray<string> Ways = ["point down", "point up", "on its side"];
+    private static readonly ImmutableArray<string> Ways = ["point down", "point up", WayWords.OnItsSide];
 
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
@@ -40,6 +39,7 @@ internal static class TubTestGrader
                 WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the model leaves out.",
+                WhereToLook = "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not with the engine are worth telling your mentor about.",
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };
@@ -58,21 +58,13 @@ internal static class TubTestGrader
         {
             string? way = Ways.FirstOrDefault(w => string.Equals(w, pair[1], StringComparison.OrdinalIgnoreCase));
             error = $"For which way up write {string.Join(", ", Ways)}.";
-            return way is null ? null : new Observation(name, null, null, Predicted(fly.Report), way);
+            return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
         }
 
         if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error)) return null;
         double? predicted = query.Of(fly);
         return new Observation(name, predicted, si, query.Say(predicted, units), query.Say(si, units));
     }
-
-    private static string Predicted(BalanceReport report) => report.Verdict.Kind switch
-    {
-        VerdictKind.RidesAsIntended => Said.Name(report.Intent),
-        VerdictKind.Flips => Said.Name(Said.Other(report.Intent)),
-        VerdictKind.Leans or VerdictKind.RidesOnItsSide => "on its side",
-        _ => "no clear way",
-    };
 
     private static string Compared(Observation seen, UnitSystem units)
     {

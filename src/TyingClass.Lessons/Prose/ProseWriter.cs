@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Renderers;
 using Markdig.Syntax;
@@ -8,7 +9,7 @@ using TyingClass.Lessons.Yaml;
 namespace TyingClass.Lessons.Prose;
 
 /// <summary>Markdown of an author into HTML that is safe to show.</summary>
-internal static class ProseWriter
+internal static partial class ProseWriter
 {
     /// <summary>A short piece, such as an exercise's prompt.</summary>
     /// <param name="firstLine">Line of the file on which it begins.</param>
@@ -27,7 +28,7 @@ internal static class ProseWriter
         pipeline.Setup(renderer);
         foreach (Block block in blocks) renderer.Render(block);
         // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
-        return SafeHtml.Clean(text.ToString()).Trim()
+        return FigureAndUnit().Replace(SafeHtml.Clean(text.ToString()).Trim(), "\u00A0")
             .Replace("<table>", "<div class=\"table-frame\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
             .Replace("</table>", "</table></div>", StringComparison.Ordinal)
             // The page's security policy knows no style attributes; Markdig aligns table cells by nothing else.
@@ -35,6 +36,10 @@ internal static class ProseWriter
             .Replace("style=\"text-align: center\"", "class=\"to-middle\"", StringComparison.Ordinal)
             .Replace("style=\"text-align: left\"", "class=\"to-left\"", StringComparison.Ordinal);
     }
+
+    // A line must not end between a figure and its unit, nor a row of a narrow table.
+    [GeneratedRegex(@"(?<=[0-9]) (?=(?:[0-9]{3}|mm³|mm²|mm|cm³|cm|mg/mm|mg|kg/m³|kg|mN|g·mm|g|m/s|m|N·mm|J|°C|in|oz|%)(?![\w·/]))")]
+    private static partial Regex FigureAndUnit();
 
     /// <summary>Reports bad addresses and images without text, and makes the addresses harmless.</summary>
     /// <param name="linesBefore">Lines of the file in front of the document.</param>

@@ -15,7 +15,7 @@ public static class FormulaLinks
         "knot holds the nose up" => "#cinched-knot",
         "two ways up" or "spins" => "#stable-attitudes",
         "planes down" or "planes up" or "speed decides" => "#moments-about-the-tow-point",
-        "does not sink" => "#sink",
+        "hovers" or "sinks any way up" or "tumbles" => "#sink",
         _ => "#findings",
     };
 }

@@ -9,7 +9,7 @@ internal static partial class FormulaText
     public static string Raise(string html) => Power().Replace(NumberPower().Replace(Index().Replace(html, "$1<sub>$2</sub>"), "<sup>$1</sup>"), "<sup>$1</sup>");
 
     // What follows must not close a tag: then we stand inside one.
-    [GeneratedRegex(@"(?<![\p{L}\p{N}_-])(\p{L})_(\p{L}{1,3}|\p{N})(?![\p{L}\p{N}_])(?![^<>]*>)")]
+    [GeneratedRegex(@"(?<![\p{L}\p{N}_-])(Re|\p{L})_(\p{L}{1,4}|\p{N})(?![\p{L}\p{N}_])(?![^<>]*>)")]
     private static partial Regex Index();
 
     [GeneratedRegex(@"\^(-?\p{N}+(?:\.\p{N}+)?)(?![^<>]*>)")]

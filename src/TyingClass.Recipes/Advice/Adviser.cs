@@ -19,7 +19,7 @@ public sealed record Proposal(Adjustable Change, int Steps, string Text, SolvedF
     public Recipe Recipe => Solved.Recipe;
 }
 
-/// <summary>How far keel height, pitch and sink rate move for one step of a change (central difference where both ways exist, else one-sided).</summary>
+/// <summary>How far keel height, pitch and sink rate move for one step of a change: a central difference, half of what lies between a step this way and a step back, where both exist; else the step alone. Null where a figure is undefined at either end.</summary>
 public sealed record Sensitivity(string Path, string Kind, string Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
 
 /// <summary>Looks for the smallest single change of each kind that makes a fly do what is asked.</summary>
@@ -71,16 +71,18 @@ public static class Adviser
     /// <summary>What one step of every change does.</summary>
     public static ImmutableArray<Sensitivity> Sensitivities(Recipe recipe, ReportOptions? options = null)
     {
-        options = (options ?? ReportOptions.Default) with { Flies = 1 };
+        options = (options ?? ReportOptions.Default) with { Flies = 1, SoakTimesS = [] };
         StateReport here = SolvedFly.Solve(recipe, options).Report.Soaked;
-        return [.. Adjustables.Of(recipe).Select(change =>
+        (Adjustable Change, StateReport There)[] steps = [.. Adjustables.Of(recipe).Select(change => (change, SolvedFly.Solve(change.At(1), options).Report.Soaked))];
+        return [.. steps.Select(step =>
         {
-            StateReport there = SolvedFly.Solve(change.At(1), options).Report.Soaked;
+            StateReport[] back = [.. steps.Where(s => s.Change.Path == step.Change.Path && s.Change.Kind != step.Change.Kind).Select(s => s.There)];
+            (StateReport from, double share) = back.Length == 1 ? (back[0], 0.5) : (here, 1);
             return new Sensitivity(
-                change.Path, change.Kind, change.Say(1),
-                Keel(there) - Keel(here),
-                there.AtFishingSpeed.PitchDeg - here.AtFishingSpeed.PitchDeg,
-                there.Sink?.RateMS - here.Sink?.RateMS);
+                step.Change.Path, step.Change.Kind, step.Change.Say(1),
+                share * (Keel(step.There) - Keel(from)),
+                share * (step.There.AtFishingSpeed.PitchDeg - from.AtFishingSpeed.PitchDeg),
+                share * (step.There.Sink?.RateMS - from.Sink?.RateMS));
         })];
 
         double? Keel(StateReport state) => state.AtFishingSpeed.KeelHeightMm.For(recipe.Intent);
@@ -89,7 +91,7 @@ public static class Adviser
     private static bool TryFindSmallest(
         Adjustable change, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options, out int steps)
     {
-        ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching) };
+        ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching), SoakTimesS = [] };
         int low = 0, high = 1;
         while (true)
         {

@@ -83,11 +83,11 @@ public static class FlyBuilder
             double? outerM = parts[i].Kind switch
             {
                 PartKind.Bead or PartKind.Cone => d.SizeM,
-                PartKind.Wraps => WrapLayer.OuterDiameterM(d, hook),
+                PartKind.Wraps => WrapLayer.OuterDiameterM(d, new Sheaths(all.ToImmutable()).CoreDiameterM(i, d.FrontM, d.RearM)),
                 PartKind.Body or PartKind.Foam or PartKind.Resin when parts[i].Side is null or Side.Around => d.SizeM,
                 _ => null,
             };
-            if (outerM is { } m) all.Add(new Sheath(i, d.FrontM, d.RearM, m, !PartExtents.TakesTheShankAlone(parts[i].Kind)));
+            if (outerM is { } m) all.Add(new Sheath(i, d.FrontM, d.RearM, m, !PartExtents.TakesTheShankAlone(parts[i].Kind), parts[i].Kind == PartKind.Wraps));
         }
 
         return all.ToImmutable();

@@ -36,9 +36,10 @@ internal sealed class PartDraft(string name)
     }
 
     /// <summary>Air and water that go with a mass of dry stuff. mm³ per mg is 10⁻³ m³ per kg.</summary>
-    public void AddSoaking(double dryKg, Material material, Vector3D positionM)
+    /// <param name="roomM3">Room between the fibers, which the caught air cannot outgrow. The air sealed in hairs is inside them.</param>
+    public void AddSoaking(double dryKg, Material material, Vector3D positionM, double roomM3 = double.PositiveInfinity)
     {
-        AddAir(1e-3 * material.CaughtAir.Value * dryKg, material.SoakTime.Value, positionM);
+        AddAir(Math.Min(1e-3 * material.CaughtAir.Value * dryKg, roomM3), material.SoakTime.Value, positionM);
         AddAir(1e-3 * material.SealedAir.Value * dryKg, double.PositiveInfinity, positionM);
         _heldWaterKg += material.HeldWater.Value * dryKg;
     }

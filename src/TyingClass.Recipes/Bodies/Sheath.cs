@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace TyingClass.Recipes.Bodies;
 
 /// <summary>A stretch of the fly of circular section about the shank: the bare shank itself (owner -1), or the part of that index.</summary>
-internal readonly record struct Sheath(int Owner, double FrontM, double RearM, double DiameterM, bool IsSeat);
+/// <param name="IsSeat">What is tied over it sits on it.</param>
+/// <param name="IsWound">Wraps, which wire wound over them lies upon.</param>
+internal readonly record struct Sheath(int Owner, double FrontM, double RearM, double DiameterM, bool IsSeat, bool IsWound = false);
 
 /// <summary>Which sheath the water meets where: at every place the widest, the later one of equals.</summary>
 internal sealed class Sheaths(ImmutableArray<Sheath> all)
@@ -37,6 +39,10 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
     /// <summary>Radius of what a part tied in over this stretch sits on: the widest thing tied before it. Beads and cones are no seat.</summary>
     public double SeatRadiusM(int owner, double frontM, double rearM) =>
         all.Where(s => s.IsSeat && s.Owner < owner && s.FrontM < rearM && s.RearM > frontM || s.Owner == -1).Max(s => s.DiameterM) / 2;
+
+    /// <summary>Diameter that wire is wound on over this stretch: the shank, or the wraps already there. Loose dressing gives way under the wire.</summary>
+    public double CoreDiameterM(int owner, double frontM, double rearM) =>
+        all.Where(s => s.IsWound && s.Owner < owner && s.FrontM < rearM - ShortestM && s.RearM > frontM + ShortestM || s.Owner == -1).Max(s => s.DiameterM);
 
     /// <summary>Volume inside this stretch already taken by what was tied before, m³.</summary>
     public double FilledVolumeM3(int owner, double frontM, double rearM)

@@ -62,10 +62,11 @@ internal static class WeightBuilder
         }
     }
 
-    /// <summary>Wire wound round the shank, in layers when its turns do not fit side by side in the stated run.</summary>
+    /// <summary>Wire wound round the shank, or over earlier wraps, in layers when its turns do not fit side by side in the stated run.</summary>
     public static void AddWraps(PartContext part, PartDraft draft)
     {
-        WrapLayer[] layers = [.. WrapLayer.Of(part.Dimensions, part.Hook)];
+        double coreM = part.Sheaths.CoreDiameterM(part.Index, part.Dimensions.FrontM, part.Dimensions.RearM);
+        WrapLayer[] layers = [.. WrapLayer.Of(part.Dimensions, coreM)];
         double wireM = part.Dimensions.SizeM, woundM = layers.Sum(layer => layer.WireLengthM);
         double massKg = part.MassKg(() => part.DensityKgM3 * Cylinders.SectionM2(wireM) * woundM, "from its wire, turns and density");
         foreach (WrapLayer layer in layers)
@@ -76,7 +77,7 @@ internal static class WeightBuilder
                 Helix.SpreadOf(layer.RadiusM, layer.RunM, wireM / 2));
         }
 
-        part.AddSheathDrag(draft, WrapLayer.OuterDiameterM(part.Dimensions, part.Hook));
+        part.AddSheathDrag(draft, WrapLayer.OuterDiameterM(part.Dimensions, coreM));
     }
 
     // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.

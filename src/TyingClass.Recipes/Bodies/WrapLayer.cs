@@ -13,18 +13,19 @@ internal readonly record struct WrapLayer(double RadiusM, int Turns, double Pitc
     public double RunM => Turns * PitchM;
 
     /// <summary>Full layers first, each a wire's thickness farther out (turns lying in the grooves of the layer below would sit a little lower); a single layer spreads its turns over the whole run.</summary>
-    public static IEnumerable<WrapLayer> Of(PartDimensions wraps, ResolvedHook hook)
+    /// <param name="coreM">Diameter of what the wire is wound on.</param>
+    public static IEnumerable<WrapLayer> Of(PartDimensions wraps, double coreM)
     {
         int count = Count(wraps), perLayer = TurnsPerLayer(wraps);
         for (int i = 0; i < count; i++)
         {
             int turns = Math.Min(perLayer, wraps.Turns - i * perLayer);
             double pitchM = count == 1 ? wraps.LengthM / turns : wraps.SizeM;
-            yield return new WrapLayer(hook.WireM / 2 + (i + 0.5) * wraps.SizeM, turns, pitchM);
+            yield return new WrapLayer(coreM / 2 + (i + 0.5) * wraps.SizeM, turns, pitchM);
         }
     }
 
-    public static double OuterDiameterM(PartDimensions wraps, ResolvedHook hook) => hook.WireM + 2 * wraps.SizeM * Count(wraps);
+    public static double OuterDiameterM(PartDimensions wraps, double coreM) => coreM + 2 * wraps.SizeM * Count(wraps);
 
     // The small allowance keeps a run typed as exactly n wires from losing a turn to rounding.
     private static int TurnsPerLayer(PartDimensions wraps) => Math.Max(1, (int)Math.Floor(wraps.LengthM / wraps.SizeM + 1e-6));

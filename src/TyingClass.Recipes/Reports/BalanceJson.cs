@@ -57,6 +57,7 @@ public static class BalanceJson
             Hang = new { r.Hang.ShankFromPlumbDeg },
             Casting = new { r.Casting.DryG, r.Casting.WetG, Lines = r.Casting.Lines.Select(l => new { l.LineNumber, l.Share }) },
             States = r.States.Select(State),
+            Soak = r.Soak.Select(p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = Words(p.Verdict) }),
             Verdict = Verdict(r.Verdict),
             Findings = r.Findings.Select(f => new { f.Code, f.Text }),
             Assumed = fly.Built.Assumed.Select(a => new { a.What, a.Value, a.Why }),

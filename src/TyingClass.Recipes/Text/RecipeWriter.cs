@@ -18,7 +18,8 @@ public static class RecipeWriter
         return draft;
     }
 
-    private static IEnumerable<KeyValuePair<string, string>> HookFields(HookSpec hook) => Given(
+    /// <summary>The hook's keys and values, in the order they are written.</summary>
+    internal static IEnumerable<KeyValuePair<string, string>> HookFields(HookSpec hook) => Given(
         ("size", hook.Size?.ToString()),
         ("shank", Length(hook.ShankM) ?? Steps(hook.ShankSteps, "XL", "XS")),
         ("wire", Length(hook.WireM) ?? Steps(hook.WireSteps, "XH", "XF")),

@@ -53,14 +53,19 @@ public sealed record Attempt
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
 
+    /// <summary>A graded answer under a new id.</summary>
+    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade) =>
+        Of(RandomId.New(), personId, exerciseId, number, at, answerText, grade);
+
+    /// <summary>A graded answer as it is to be kept.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
-    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
+    public static Attempt Of(string id, string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
         if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return new Attempt
         {
-            Id = RandomId.New(),
+            Id = id,
             PersonId = personId,
             ExerciseId = exerciseId,
             Number = number,
@@ -80,6 +85,3 @@ public sealed record Attempt
 
 /// <param name="Name">Ends in its unit: "keelHeightMm".</param>
 public readonly record struct KeptFigure(string Name, double Value);
-
-/// <summary>What a first answer says of its concepts; later answers to the same question say little, since feedback has given it away.</summary>
-public readonly record struct FirstAnswer(string ExerciseId, DateTimeOffset At, bool Passed, string? MisreadConcept);

@@ -8,6 +8,9 @@ internal static class AttemptDocument
 {
     public const string Collection = "attempts";
 
+    /// <summary>What <see cref="AttemptNote.From"/> reads: the rest of the document is skipped over.</summary>
+    public const string NoteFields = "{ _id, personId, exerciseId, number, atTicks, note }";
+
     /// <summary>One person's work on one exercise; neither id may hold the separator.</summary>
     public static string Slot(string personId, string exerciseId) => $"{personId}/{exerciseId}";
 
@@ -33,6 +36,7 @@ internal static class AttemptDocument
             ["accepted"] = j.Accepted,
             ["reason"] = j.Reason,
         }),
+        ["note"] = AttemptNote.Of(attempt).ToDocument(),
         ["feedback"] = FeedbackDocument.From(attempt.Feedback),
         ["figures"] = Documents.ToArray(attempt.Figures, f => new BsonDocument { ["name"] = f.Name, ["value"] = f.Value }),
         ["graded"] = Documents.ToArray(attempt.GradedFigures, g => new BsonDocument { ["quantity"] = g.Quantity, ["si"] = g.Si }),

@@ -24,14 +24,27 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
             Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
-            StandingDocument.Standings(db).Upsert(StandingDocument.From(before.After(attempt)));
+            StandingDocument.Keep(db, before.After(attempt));
             return attempt;
+        });
+    }
+
+    /// <summary>Takes in attempts that were kept elsewhere, as they are, all or none; the standings follow.</summary>
+    /// <param name="attempts">Numbered without gaps, after those that person and exercise already have.</param>
+    /// <exception cref="StorageException">Nothing was kept.</exception>
+    public void AddKept(IReadOnlyCollection<Attempt> attempts)
+    {
+        ArgumentNullException.ThrowIfNull(attempts);
+        database.Write(db =>
+        {
+            Attempts(db).Insert(attempts.Select(AttemptDocument.From));
+            foreach ((string personId, string exerciseId) in attempts.Select(a => (a.PersonId, a.ExerciseId)).Distinct()) Recount(db, personId, exerciseId);
+            return attempts.Count;
         });
     }
 
@@ -41,12 +54,13 @@ public sealed class AttemptStore
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
     /// <summary>All of one person, oldest first.</summary>
-    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db =>
-        Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db => AllOfIn(db, personId));
 
-    /// <summary>Everyone's at one exercise, oldest first.</summary>
-    public ImmutableArray<Attempt> At(string exerciseId) => database.Read(db =>
-        Attempts(db).FindAll("exerciseId = @0", exerciseId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+    /// <summary>Notes of all attempts of one person, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesOf(string personId) => database.Read(db => Notes(db, "personId = @0", personId));
+
+    /// <summary>Notes of everyone's attempts at one exercise, oldest first.</summary>
+    public ImmutableArray<AttemptNote> NotesAt(string exerciseId) => database.Read(db => Notes(db, "exerciseId = @0", exerciseId));
 
     public Attempt? Find(string attemptId) => database.Read(db =>
         Attempts(db).FindById(attemptId) is { } found ? AttemptDocument.ToAttempt(found) : null);
@@ -71,21 +85,14 @@ public sealed class AttemptStore
         });
     }
 
-    /// <summary>One person's first answers to exercises that the engine marks, in no order.</summary>
-    public ImmutableArray<FirstAnswer> FirstAnswersOf(string personId) => database.Read(db =>
-        Attempts(db).FindFields("personId = @0 and number = 1 and awaitsReview = false", "{exerciseId, atTicks, passed, misread: feedback.misreadConcept}", personId)
-            .Select(d => new FirstAnswer(d["exerciseId"].AsString, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .ToImmutableArray());
-
     /// <summary>Zero attempts when there are none.</summary>
     public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db =>
-        StandingDocument.Standings(db).FindAll("personId = @0", personId).Select(StandingDocument.ToStanding).ToImmutableArray());
+    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingsOfIn(db, personId));
 
     /// <summary>Of these people, in no order.</summary>
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
-        StandingDocument.Standings(db).FindAll("personId IN @0", new BsonArray(personIds.Select(id => new BsonValue(id)))).Select(StandingDocument.ToStanding).ToImmutableArray());
+        personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
     public ImmutableArray<Standing> AllStandings() => database.Read(db =>
@@ -96,21 +103,30 @@ public sealed class AttemptStore
         Attempts(db).EnsureIndex("slot", "$.slot");
         Attempts(db).EnsureIndex("exerciseId", "$.exerciseId");
         Attempts(db).EnsureIndex("personId", "$.personId");
+        // Attempts kept before there were notes: found by index, so that a start need not read them all.
+        Attempts(db).EnsureIndex("noted", "$.note.counts");
+        foreach (BsonDocument old in Attempts(db).FindAll("$.note.counts = null"))
+            Attempts(db).Update(AttemptDocument.From(AttemptDocument.ToAttempt(old)));
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }
 
+    internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
+        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
+
+    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
+
     internal static void DeleteOf(ILiteDatabase db, string personId)
     {
         Attempts(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
-        StandingDocument.Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+        StandingDocument.DeleteOf(db, personId);
     }
 
     /// <summary>Numbers go on after those already there; times stay.</summary>
     internal static int Move(ILiteDatabase db, string fromPersonId, string toPersonId)
     {
         List<Attempt> all = [.. Attempts(db).FindAll("personId = @0", fromPersonId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
-        StandingDocument.Standings(db).DeleteMany(BsonExpression.Create("personId = @0", fromPersonId));
+        StandingDocument.DeleteOf(db, fromPersonId);
         foreach (IGrouping<string, Attempt> slot in all.GroupBy(a => a.ExerciseId))
         {
             int next = StandingIn(db, toPersonId, slot.Key).Attempts;
@@ -121,10 +137,13 @@ public sealed class AttemptStore
         return all.Count;
     }
 
+    private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
+        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable().Select(AttemptNote.From).OrderBy(n => n.At)];
+
     private static void Recount(ILiteDatabase db, string personId, string exerciseId)
     {
         IEnumerable<Attempt> attempts = Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number);
-        StandingDocument.Standings(db).Upsert(StandingDocument.From(Standing.Of(personId, exerciseId, attempts)));
+        StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
     }
 
     private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>

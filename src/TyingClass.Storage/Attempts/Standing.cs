@@ -16,6 +16,9 @@ public sealed record Standing(string PersonId, string ExerciseId)
 
     public DateTimeOffset LastAt { get; init; }
 
+    /// <summary>When the first attempt came in that passed or was handed to a person to read: what a due date is held against. Null until then, and in records from before there were due dates.</summary>
+    public DateTimeOffset? HandedInAt { get; init; }
+
     /// <summary>What the whole of one person's attempts at one exercise comes to.</summary>
     /// <param name="attempts">Oldest first.</param>
     internal static Standing Of(string personId, string exerciseId, IEnumerable<Attempt> attempts) =>
@@ -28,5 +31,6 @@ public sealed record Standing(string PersonId, string ExerciseId)
         Passed = Passed || attempt.Counts,
         AwaitsReview = attempt.Waits && !Passed && !attempt.Counts,
         LastAt = attempt.At,
+        HandedInAt = HandedInAt ?? (attempt.Counts || attempt.AwaitsReview ? attempt.At : null),
     };
 }

@@ -9,7 +9,19 @@ internal static class StandingDocument
 
     public static void Prepare(ILiteDatabase db) => Standings(db).EnsureIndex("personId", "$.personId");
 
-    public static BsonDocument From(Standing standing) => new()
+    public static void Keep(ILiteDatabase db, Standing standing)
+    {
+        StandingMemory.Forget(db, standing.PersonId);
+        Standings(db).Upsert(From(standing));
+    }
+
+    public static void DeleteOf(ILiteDatabase db, string personId)
+    {
+        StandingMemory.Forget(db, personId);
+        Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    }
+
+    private static BsonDocument From(Standing standing) => new()
     {
         ["_id"] = AttemptDocument.Slot(standing.PersonId, standing.ExerciseId),
         ["personId"] = standing.PersonId,
@@ -19,6 +31,7 @@ internal static class StandingDocument
         ["passed"] = standing.Passed,
         ["awaitsReview"] = standing.AwaitsReview,
         ["lastTicks"] = Ticks.From(standing.LastAt),
+        ["handedInTicks"] = Ticks.FromOrNull(standing.HandedInAt),
     };
 
     public static Standing ToStanding(BsonDocument document) => new(document["personId"].AsString, document["exerciseId"].AsString)
@@ -28,5 +41,6 @@ internal static class StandingDocument
         Passed = document["passed"].AsBoolean,
         AwaitsReview = document["awaitsReview"].AsBoolean,
         LastAt = document["lastTicks"].ToTime(),
+        HandedInAt = document["handedInTicks"].ToTimeOrNull(),
     };
 }

@@ -11,5 +11,8 @@ public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> In
 {
     public const string DefaultName = "Tying class";
 
+    /// <summary>UTC where this machine does not know the zone.</summary>
+    public TimeZoneInfo Zone => TimeZoneInfo.TryFindSystemTimeZoneById(TimeZoneId, out TimeZoneInfo? zone) ? zone : TimeZoneInfo.Utc;
+
     public bool IsTaughtBy(string personId) => InstructorIds.Contains(personId);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LiteDB;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.People;
 
 namespace TyingClass.Storage.Classes;
 
@@ -48,6 +49,11 @@ public sealed class ClassRoomStore
         ClassRoom changed = room with { Name = CleanText.Line(name, MostNameLength) ?? room.Name, TimeZoneId = timeZoneId ?? room.TimeZoneId };
         return new EditOutcome<ClassRoom>(true, Keep(db, changed));
     });
+
+    /// <summary>Removes a class that nobody ever joined.</summary>
+    /// <returns>False when there is none such, or someone is in it, the trash included.</returns>
+    public bool RemoveIfEmpty(string classId) => database.Write(db =>
+        PersonStore.People(db).FindFirst("classId = @0", classId) is null && Rooms(db).Delete(classId));
 
     internal static void Prepare(ILiteDatabase db)
     {

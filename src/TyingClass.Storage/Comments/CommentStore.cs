@@ -26,8 +26,7 @@ public sealed class CommentStore
     }
 
     /// <summary>All to one person, the latest first.</summary>
-    public ImmutableArray<Comment> To(string personId) => database.Read(db =>
-        Comments(db).FindAll("personId = @0", personId).Select(ToComment).OrderByDescending(c => c.At).ToImmutableArray());
+    public ImmutableArray<Comment> To(string personId) => database.Read(db => ToIn(db, personId));
 
     /// <summary>Those not yet said to be read, the oldest first.</summary>
     public ImmutableArray<Comment> UnseenBy(string personId) => database.Read(db =>
@@ -50,6 +49,11 @@ public sealed class CommentStore
         Comments(db).EnsureIndex("personId", "$.personId");
         Comments(db).EnsureIndex("unseenBy", "$.unseenBy");
     }
+
+    internal static ImmutableArray<Comment> ToIn(ILiteDatabase db, string personId) =>
+        [.. Comments(db).FindAll("personId = @0", personId).Select(ToComment).OrderByDescending(c => c.At)];
+
+    internal static void InsertIn(ILiteDatabase db, Comment comment) => Comments(db).Insert(From(comment));
 
     internal static void DeleteOf(ILiteDatabase db, string personId) => Comments(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 

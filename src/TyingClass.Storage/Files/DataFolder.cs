@@ -17,8 +17,14 @@ public sealed record DataFolder
 
     public string LockPath => System.IO.Path.Combine(Path, "in-use.lock");
 
+    /// <summary>Notes by which the command line asks a running server for a backup, and the server's answers.</summary>
+    public string RequestsPath => System.IO.Path.Combine(Path, "requests");
+
     /// <summary>Keys that protect cookies and form tokens; readable by the owner only.</summary>
     public string KeysPath => System.IO.Path.Combine(Path, "keys");
+
+    /// <summary>Photos of tied flies; readable by the owner only.</summary>
+    public string PhotosPath => System.IO.Path.Combine(Path, "photos");
 
     /// <summary>Creates what is missing.</summary>
     /// <param name="path">Absolute, or relative to the current folder.</param>
@@ -31,6 +37,7 @@ public sealed record DataFolder
         {
             MakePrivate(folder.Path);
             MakePrivate(folder.KeysPath);
+            MakePrivate(folder.PhotosPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -40,8 +47,8 @@ public sealed record DataFolder
         return folder;
     }
 
-    // An existing folder keeps the mode its owner gave it; the keys never do.
-    private static void MakePrivate(string path)
+    // An existing folder keeps the mode its owner gave it; the keys and photos never do.
+    internal static void MakePrivate(string path)
     {
         if (OperatingSystem.IsWindows())
         {
@@ -50,6 +57,6 @@ public sealed record DataFolder
         }
 
         Directory.CreateDirectory(path, OwnerOnly);
-        if (System.IO.Path.GetFileName(path) == "keys") File.SetUnixFileMode(path, OwnerOnly);
+        if (System.IO.Path.GetFileName(path) is "keys" or "photos") File.SetUnixFileMode(path, OwnerOnly);
     }
 }

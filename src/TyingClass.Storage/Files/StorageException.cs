@@ -1,7 +1,7 @@
 namespace TyingClass.Storage.Files;
 
 /// <summary>The data could not be opened, read or written. The message is for the person who runs the server: it names the folder and what to do.</summary>
-public sealed class StorageException : Exception
+public class StorageException : Exception
 {
     public StorageException(string message)
         : base(message)
@@ -13,3 +13,6 @@ public sealed class StorageException : Exception
     {
     }
 }
+
+/// <summary>Someone else has the data folder open.</summary>
+public sealed class FolderInUseException(string message, Exception cause) : StorageException(message, cause);

@@ -45,6 +45,9 @@ public sealed class AccountStore
     public Person? FindByName(string name) => database.Read(db =>
         FindByNameIn(db, name) is { RemovedAt: null } found ? found : null);
 
+    /// <summary>By anyone on the server, those in the trash too.</summary>
+    public bool NameIsTaken(string name) => database.Read(db => !NameIsFree(db, name, exceptPersonId: null));
+
     /// <summary>Students and mentors of a class, by name; those in the trash left out.</summary>
     public ImmutableArray<Person> OfClass(string classId) => database.Read(db => OfClassIn(db, classId, removed: false));
 
@@ -113,7 +116,7 @@ public sealed class AccountStore
         return new JoinOutcome(person, JoinProblem.None);
     }
 
-    private static ImmutableArray<Person> OfClassIn(ILiteDatabase db, string classId, bool removed) =>
+    internal static ImmutableArray<Person> OfClassIn(ILiteDatabase db, string classId, bool removed) =>
         [.. PersonStore.People(db).FindAll("classId = @0", classId).Select(PersonDocument.ToPerson)
             .Where(p => p.RemovedAt is not null == removed).OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase)];
 }

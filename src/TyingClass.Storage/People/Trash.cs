@@ -1,7 +1,11 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage.People;
 
@@ -17,7 +21,11 @@ public sealed class Trash
     private static readonly Action<ILiteDatabase, string>[] DeleteAllOf =
     [
         AttemptStore.DeleteOf,
+        PracticeStore.DeleteOf,
         CommentStore.DeleteOf,
+        PatternStore.DeleteOf,
+        BenchLogStore.DeleteOf,
+        RoomQuestionStore.DeleteOf,
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>
@@ -32,6 +40,7 @@ public sealed class Trash
     {
         if (Find(db, guestId) is not { Role: Role.Guest } || Find(db, personId) is not { Role: Role.Student or Role.Mentor }) return null;
         int moved = AttemptStore.Move(db, guestId, personId);
+        PracticeStore.Move(db, guestId, personId);
         CommentStore.Move(db, guestId, personId);
         PersonStore.People(db).Delete(guestId);
         return moved;

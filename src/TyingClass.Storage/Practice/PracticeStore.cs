@@ -22,31 +22,39 @@ public sealed class PracticeStore
         ArgumentNullException.ThrowIfNull(problem);
         return database.Write(db =>
         {
-            int number = Answers(db).Count(BsonExpression.Create("slot = @0", AttemptDocument.Slot(personId, problem.Id))) + 1;
+            int number = CountIn(db, AttemptDocument.Slot(personId, problem.Id)) + 1;
             Attempt attempt = Attempt.Of(personId, problem.Id, number, time.GetUtcNow(), answerText, grade);
-            BsonDocument document = AttemptDocument.From(attempt);
-            document["concept"] = problem.Concept;
-            document["seed"] = problem.Seed;
-            document["level"] = problem.LevelHundredths;
-            document["recipe"] = problem.RecipeText;
-            Answers(db).Insert(document);
+            InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
         });
     }
 
     /// <summary>One person's answers to one problem, first to last.</summary>
     public ImmutableArray<PracticeAnswer> Of(string personId, string problemId) => database.Read(db =>
-        Answers(db).FindAll("slot = @0", AttemptDocument.Slot(personId, problemId))
-            .Select(d => new PracticeAnswer(
-                new PracticeProblem(problemId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString),
-                AttemptDocument.ToAttempt(d)))
+        Answers(db).FindAll("slot = @0", AttemptDocument.Slot(personId, problemId)).Select(ToAnswer)
             .OrderBy(a => a.Attempt.Number).ToImmutableArray());
 
     /// <summary>How one person's first answers came out, oldest first.</summary>
     public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => database.Read(db =>
         Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed, misread: feedback.misreadConcept}", personId)
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
-            .OrderBy(o => o.At).ToImmutableArray());
+            .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
+
+    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+
+    /// <summary>Numbers go on after those already there; times stay.</summary>
+    internal static void Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    {
+        foreach (BsonDocument answer in Answers(db).FindAll("personId = @0", fromPersonId).OrderBy(d => d["number"].AsInt32))
+        {
+            string slot = AttemptDocument.Slot(toPersonId, answer["exerciseId"].AsString);
+            int number = CountIn(db, slot) + 1;
+            (answer["personId"], answer["slot"], answer["number"], answer["place"]) = (toPersonId, slot, number, $"{slot}/{number}");
+            Answers(db).Update(answer);
+        }
+    }
+
+    private static int CountIn(ILiteDatabase db, string slot) => Answers(db).Count(BsonExpression.Create("slot = @0", slot));
 
     internal static void Prepare(ILiteDatabase db)
     {
@@ -54,6 +62,25 @@ public sealed class PracticeStore
         Answers(db).EnsureIndex("personId", "$.personId");
         // The database's own word that no two answers share a number.
         Answers(db).EnsureIndex("place", "$.place", unique: true);
+    }
+
+    internal static IEnumerable<PracticeAnswer> AllOfIn(ILiteDatabase db, string personId) =>
+        Answers(db).FindAll("personId = @0", personId).Select(ToAnswer).OrderBy(a => a.Attempt.At);
+
+    internal static void InsertIn(ILiteDatabase db, PracticeAnswer answer)
+    {
+        BsonDocument document = AttemptDocument.From(answer.Attempt);
+        document["concept"] = answer.Problem.Concept;
+        document["seed"] = answer.Problem.Seed;
+        document["level"] = answer.Problem.LevelHundredths;
+        document["recipe"] = answer.Problem.RecipeText;
+        Answers(db).Insert(document);
+    }
+
+    private static PracticeAnswer ToAnswer(BsonDocument d)
+    {
+        Attempt attempt = AttemptDocument.ToAttempt(d);
+        return new PracticeAnswer(new PracticeProblem(attempt.ExerciseId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString), attempt);
     }
 
     private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("practice");

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Storage;
+using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
@@ -39,7 +40,7 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     {
         if (viewer is null || viewer.RemovedAt is not null) return false;
         if (viewer.Id == ownerPersonId) return true;
-        if (viewer.Role is not (Role.Mentor or Role.Instructor) || store.People.Find(ownerPersonId) is not { } owner) return false;
+        if (viewer.Role is not (Role.Mentor or Role.Instructor) || store.People.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
         return owner.Role switch
         {
             Role.Guest => viewer.Role == Role.Instructor,
@@ -47,6 +48,15 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
             Role.Mentor => owner.ClassId is { } id && Teaches(viewer, id),
             _ => false,
         };
+    }
+
+    /// <summary>An instructor may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their own.</summary>
+    public bool MayJudge(Person? viewer, Attempt attempt)
+    {
+        ArgumentNullException.ThrowIfNull(attempt);
+        return viewer is not null && viewer.Id != attempt.PersonId
+            && (viewer.Role == Role.Instructor || (viewer.Role == Role.Mentor && attempt.AwaitsReview))
+            && MaySeeWorkOf(viewer, attempt.PersonId);
     }
 
     /// <summary>Mentor or instructor of that class.</summary>

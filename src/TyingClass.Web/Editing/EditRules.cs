@@ -13,7 +13,7 @@ internal abstract class EditRules
     public static EditRules Of(Exercise exercise, RecipeDraft draft)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        return exercise is { Kind: ExerciseKind.Repair, RecipeText: { } text } && Typed.Split(text) is { } given
+        return exercise is { Kind: ExerciseKind.Repair, RecipeText: { } text } && Typed.Given(text) is { } given
             ? new RepairRules(exercise, given)
             : new ComposeRules(exercise, draft);
     }

@@ -16,6 +16,9 @@ public sealed record ExerciseView
 
     public required Exercise Exercise { get; init; }
 
+    /// <summary>Where its form is sent, and where it can be found again.</summary>
+    public required string Address { get; init; }
+
     public required Typed Typed { get; init; }
 
     /// <summary>Why the answer could not be read.</summary>
@@ -27,7 +30,7 @@ public sealed record ExerciseView
     /// <summary>In form mode.</summary>
     public RecipeFormView? Form { get; init; }
 
-    /// <summary>Of the fly in the editor.</summary>
+    /// <summary>Of the fly in the editor, as it sits in the vise.</summary>
     public IHtmlContent? Picture { get; init; }
 
     /// <summary>The flies a question is about.</summary>
@@ -37,7 +40,7 @@ public sealed record ExerciseView
     public ImmutableArray<Attempt> Attempts { get; init; } = [];
 
     /// <summary>The one whose feedback is shown.</summary>
-    public Attempt? Shown { get; init; }
+    public AttemptView? Shown { get; init; }
 
     /// <summary>True when the form stands in its lesson.</summary>
     public bool InLesson { get; init; }
@@ -60,11 +63,14 @@ public sealed record ExerciseView
     /// <summary>One for each failed attempt.</summary>
     public IEnumerable<string> OpenHints => Exercise.Hints.Take(Failed);
 
+    /// <summary>What the adviser said last, once the author's hints are used up.</summary>
+    public string? Advice => Passed || Failed <= Exercise.Hints.Length ? null : Attempts.LastOrDefault(a => !a.Passed)?.Feedback?.WhereToLook;
+
     /// <summary>The model answer is the reward of an answer, never a way around one.</summary>
     public string? ModelAnswer => Attempts.Any(a => a.Passed || a.AwaitsReview) ? Exercise.ModelAnswer : null;
 }
 
-/// <param name="Picture">Null before there is an answer: it shows what the engine computed.</param>
+/// <param name="Picture">In the vise before there is an answer, as it swims afterward; null where there is no room for it.</param>
 public sealed record AskedFly(RecipeCard Card, IHtmlContent? Picture);
 
 /// <param name="Kept">The attempt, when the answer was graded and kept.</param>

@@ -6,15 +6,18 @@ namespace TyingClass.Web.Editing;
 /// <summary>What stands in the editor before anything is typed.</summary>
 internal static class StartText
 {
-    private static readonly RecipeDraft Blank = RecipeDraft.Empty.With("recipe", "My fly").With("intent", "point down").With("hook.size", "6");
+    private static readonly RecipeDraft Bare = RecipeDraft.Empty.With("recipe", "My fly").With("intent", "point down").With("hook.size", "6");
+
+    /// <summary>A bare hook.</summary>
+    public static Typed Blank => Typed.AsForm(Bare);
 
     public static Typed For(Exercise exercise) =>
         !IsRecipe(exercise) ? Typed.Plain("")
-        : exercise.RecipeText is { } given ? Typed.FormIfPossible(given)
+        : exercise.RecipeText is { } given ? Typed.Given(given) is { } draft ? Typed.AsForm(draft) : Typed.AsText(given)
         : Typed.AsForm(WithWhatIsFixed(exercise));
 
     public static bool IsRecipe(Exercise exercise) => exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose;
 
     private static RecipeDraft WithWhatIsFixed(Exercise exercise) =>
-        exercise.Fixed.Where(f => f.Words.Length == 1).Aggregate(Blank, (draft, rule) => draft.With(rule.Path, rule.Words[0]));
+        exercise.Fixed.Where(f => f.Words.Length == 1).Aggregate(Bare, (draft, rule) => draft.With(rule.Path, rule.Words[0]));
 }

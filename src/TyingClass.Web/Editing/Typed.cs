@@ -28,7 +28,24 @@ public sealed record Typed(EditorMode Mode, string Text, RecipeDraft? Draft)
     /// <summary>As a form where the text can be shown as one without losing anything, else as text.</summary>
     public static Typed FormIfPossible(string text) => Split(text) is { } draft ? new Typed(EditorMode.Form, text, draft) : AsText(text);
 
-    /// <summary>The text by field; null when its layout is broken or a field could not be shown, so that nothing is dropped on the way.</summary>
-    public static RecipeDraft? Split(string text) =>
-        RecipeDraft.Parse(text) is { Success: true, Value: { } draft } && RecipeDraft.FromFields(draft.Values).Equals(draft) ? draft : null;
+    /// <summary>
+    /// The text by field; null when its layout is broken, a field could not be shown or there are remarks, so that nothing is dropped on the
+    /// way. The order of keys carries no meaning and may change.
+    /// </summary>
+    public static RecipeDraft? Split(string text) => HasRemarks(text) ? null : Fields(text);
+
+    /// <summary>As <see cref="Split"/> for a recipe an author wrote, whose remarks are not the student's to keep.</summary>
+    public static RecipeDraft? Given(string text) => Fields(text);
+
+    public static bool HasRemarks(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Split('\n').Any(line => line.TrimStart().StartsWith('#'));
+    }
+
+    private static RecipeDraft? Fields(string text) =>
+        RecipeDraft.Parse(text) is { Success: true, Value: { } draft } && Same(RecipeDraft.FromFields(draft.Values), draft) ? draft : null;
+
+    private static bool Same(RecipeDraft a, RecipeDraft b) =>
+        a.Values.OrderBy(v => v.Key, StringComparer.Ordinal).SequenceEqual(b.Values.OrderBy(v => v.Key, StringComparer.Ordinal));
 }

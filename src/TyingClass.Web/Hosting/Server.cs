@@ -12,7 +12,8 @@ public static class Server
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
     public static WebApplication Build(string[] args)
     {
-        (bool newCode, string[] others) = TakeFlag(args, StartupNotice.NewCodeFlag);
+        (bool demo, string[] rest) = TakeFlag(args, DemoStart.Flag);
+        (bool newCode, string[] others) = TakeFlag(rest, StartupNotice.NewCodeFlag);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             Args = others,
@@ -32,7 +33,8 @@ public static class Server
 
         WebApplication app = builder.Build();
         // Opened now, so that a folder in use stops the start instead of the first visitor.
-        app.Services.GetRequiredService<ClassStore>();
+        ClassStore store = app.Services.GetRequiredService<ClassStore>();
+        if (demo) DemoStart.Fill(store, app.Services);
         Pipeline.Use(app);
         return app;
     }

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
@@ -9,11 +10,17 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
+using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
+using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Patterns;
 using TyingClass.Web.Pictures;
+using TyingClass.Web.Practice;
+using TyingClass.Web.Preferences;
 using TyingClass.Web.Progress;
+using TyingClass.Web.Reviews;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Hosting;
@@ -29,6 +36,7 @@ internal static class Services
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
+        EveningServices.Add(services);
     }
 
     private static void AddCourse(IServiceCollection services, Places places)
@@ -37,12 +45,41 @@ internal static class Services
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
         services.AddScoped<FlyPictures>();
+        services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddSingleton<BenchSolver>();
         services.AddScoped<BenchDesk>();
         services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
+        services.AddSingleton<PracticeDraws>();
+        services.AddScoped<PracticeSets>();
+        services.AddScoped<PracticeDesk>();
+        services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
+        services.AddScoped<ExerciseAcross>();
+        services.AddScoped<StudentDesk>();
+        services.AddScoped<AttemptDesk>();
+        services.AddScoped<CommentBoard>();
+        services.AddScoped<PeopleDesk>();
+        services.AddScoped<ClassSetup>();
+        AddPatterns(services);
+    }
+
+    private static void AddPatterns(IServiceCollection services)
+    {
+        services.AddScoped<ReaderUnits>();
+        services.AddSingleton<TimeText>();
+        services.AddScoped<FlySheets>();
+        services.AddScoped<RevisionPairs>();
+        services.AddScoped<PatternDesk>();
+        services.AddScoped<PatternSources>();
+        services.AddScoped<PatternPages>();
+        services.AddScoped<PatternCards>();
+        services.AddScoped<ReviewThreads>();
+        services.AddScoped<ReviewDesk>();
+        services.AddScoped<LogDesk>();
+        services.AddScoped<LogPages>();
+        services.AddHostedService<TrashKeeper>();
     }
 
     private static void AddPeople(IServiceCollection services, Places places)
@@ -69,11 +106,17 @@ internal static class Services
         services.AddRouting(options => options.LowercaseUrls = true);
         services.AddRazorPages(options =>
         {
-            options.Conventions.AuthorizeFolder("/Register", ClassPolicies.Instructor);
+            EveningServices.Protect(options.Conventions);
+            options.Conventions.AuthorizeFolder("/Patterns", ClassPolicies.Student).AllowAnonymousToPage("/Patterns/New");
+            options.Conventions.AuthorizeFolder("/PatternBook", ClassPolicies.Student);
+            options.Conventions.AuthorizeFolder("/BenchLog", ClassPolicies.Student).AuthorizePage("/BenchLog/Class", ClassPolicies.Mentor);
+            options.Conventions.AuthorizeFolder("/Reviews", ClassPolicies.Mentor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
         });
+        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
+        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }

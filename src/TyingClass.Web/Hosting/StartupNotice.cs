@@ -31,6 +31,7 @@ internal sealed class StartupNotice(IServer server, IHostApplicationLifetime lif
             Console.WriteLine("Type it at /sign-in to choose a passphrase. It works once; until then each start prints a new one.");
         }
 
+        if (store.IsInvented) DemoStart.Print();
         Console.WriteLine("Stop with Ctrl+C.");
     }
 }

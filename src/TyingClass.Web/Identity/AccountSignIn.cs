@@ -27,6 +27,8 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     /// <summary>Of a passphrase that opens a whole class.</summary>
     public const int FewestInstructorSigns = 12;
 
+    private static readonly TimeSpan SignedInFor = TimeSpan.FromDays(14);
+
     private const string StampClaim = "stamp";
 
     // Checked when nobody has the name, so that the answer takes as long.
@@ -88,10 +90,12 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
         options.Cookie.Name = "tying-sign-in";
         options.Cookie.HttpOnly = true;
         options.Cookie.SameSite = SameSiteMode.Lax;
+        // A phone at the vise is closed between evenings. An age, not a date: a club room's clocks need not agree.
+        options.Cookie.MaxAge = SignedInFor;
         options.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
         options.LoginPath = "/sign-in";
         options.ReturnUrlParameter = "next";
-        options.ExpireTimeSpan = TimeSpan.FromDays(14);
+        options.ExpireTimeSpan = SignedInFor;
         options.Events.OnValidatePrincipal = RefuseOldStampsAsync;
         // Someone signed in who may not see the page is told so; signing in again would not help.
         options.Events.OnRedirectToAccessDenied = context =>
@@ -108,8 +112,7 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
                 new Claim(ClaimTypes.Role, person.Role.ToString()),
                 new Claim(StampClaim, person.Stamp),
             ],
-            CookieAuthenticationDefaults.AuthenticationScheme)),
-        new AuthenticationProperties { IsPersistent = true });
+            CookieAuthenticationDefaults.AuthenticationScheme)));
 
     // A new passphrase, another role, or a person removed, ends every sign-in made before.
     private static async Task RefuseOldStampsAsync(CookieValidatePrincipalContext context)

@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Web.Preferences;
@@ -23,24 +22,31 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
     /// <param name="fresh">Fresh from the cast instead of soaked.</param>
-    public IHtmlContent? Draw(string recipeText, string view = "side", bool fresh = false)
+    public IHtmlContent? Draw(string recipeText, string view = "side", bool fresh = false) =>
+        Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solve(recipeText) is { } fly ? plate(fly, options) : null);
+
+    /// <summary>Two flies from the side to one scale, the first above the second; null when either cannot be drawn.</summary>
+    public IHtmlContent? Pair(string beforeText, string afterText) =>
+        Keep((beforeText, afterText), false, options => Solve(beforeText) is { } before && Solve(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+
+    private HtmlString? Keep((string, string) what, bool fresh, Func<DrawingOptions, string?> draw)
     {
         Look look = accessor.HttpContext is { } http ? Look.Of(http.Request) : default;
         // Ids inside a picture must be the page's only ones.
         DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = $"fly{++onThisPage}", State = fresh ? WetState.Fresh : WetState.Soaked };
-        string? svg = cache.GetOrCreate((recipeText, view, options), entry =>
+        string? svg = cache.GetOrCreate((what, options), entry =>
         {
             entry.Size = 1;
-            return Plates.Find(view) is { } plate && RecipeParser.Parse(recipeText) is { Success: true, Value: { } recipe } ? Render(recipe, plate, options) : null;
+            return draw(options);
         });
         return svg is null ? null : new HtmlString(svg);
     }
 
-    private static string? Render(Recipe recipe, Plate plate, DrawingOptions options)
+    private static SolvedFly? Solve(string recipeText)
     {
         try
         {
-            return plate(SolvedFly.Solve(recipe), options);
+            return RecipeParser.Parse(recipeText).Value is { } recipe ? SolvedFly.Solve(recipe) : null;
         }
         catch (ArgumentException)
         {

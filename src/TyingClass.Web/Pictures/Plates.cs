@@ -9,9 +9,12 @@ internal delegate string Plate(SolvedFly fly, DrawingOptions options);
 /// <summary>The views a lesson may ask for, by the words it asks with.</summary>
 internal static class Plates
 {
+    public const string Vise = "vise";
+
     private static readonly FrozenDictionary<string, Plate> ByName = new Dictionary<string, Plate>(StringComparer.OrdinalIgnoreCase)
     {
         ["side"] = FlyDrawing.Side,
+        [Vise] = FlyDrawing.Vise,
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
         ["pitch"] = Curves.PitchAgainstSpeed,

@@ -3,29 +3,41 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Progress;
 
-public sealed record ExerciseLine(Exercise Exercise, StandingKind Kind, int Attempts);
+public sealed record ExerciseLine(Exercise Exercise, StandingKind Kind, int Attempts, Lateness Lateness = Lateness.None);
 
 public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exercises)
 {
+    /// <summary>When it opens, for a student of a class that has not come so far; null when it is open.</summary>
+    public string? Opens { get; init; }
+
+    /// <summary>When it is due, for a student of a class with due dates.</summary>
+    public string? Due { get; init; }
+
     public int Passed => Exercises.Count(e => e.Kind == StandingKind.Passed);
 }
 
 /// <param name="Next">The next thing to do; null when nothing is left.</param>
 /// <param name="Started">True once anything was answered.</param>
-public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started, ImmutableArray<AuthorError> Problems);
+public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started, ImmutableArray<AuthorError> Problems)
+{
+    /// <summary>True for the lesson to go on with and those begun and not done: only their exercises are laid out at once.</summary>
+    public bool IsOpen(LessonLine line) => line.Lesson == Next?.Lesson
+        || (line.Passed < line.Exercises.Length && line.Exercises.Any(e => e.Kind != StandingKind.Untried));
+}
 
 /// <summary>Where the visitor is in the course.</summary>
-public sealed class CourseProgress(ICourseSource source, ClassStore store, Visitor visitor)
+public sealed class CourseProgress(ICourseSource source, ClassStore store, Visitor visitor, ClassCalendar calendar)
 {
     public CoursePlan Now()
     {
         Course course = source.Current;
         Dictionary<string, Standing> standings = Standings();
-        ImmutableArray<LessonLine> lessons = [.. course.Lessons.Select(l => new LessonLine(l, [.. l.Exercises.Select(e => Line(e, standings))]))];
+        ImmutableArray<LessonLine> lessons = [.. course.Lessons.Select(l => Line(l, standings))];
         return new CoursePlan(lessons, Next(lessons), standings.Count > 0, course.Problems);
     }
 
@@ -35,10 +47,20 @@ public sealed class CourseProgress(ICourseSource source, ClassStore store, Visit
 
     // The course's own order; what waits for a mark is out of the student's hands.
     private static (Lesson, ExerciseLine)? Next(ImmutableArray<LessonLine> lessons) =>
-        lessons.SelectMany(l => l.Exercises.Select(e => (l.Lesson, e)))
+        lessons.Where(l => l.Opens is null).SelectMany(l => l.Exercises.Select(e => (l.Lesson, e)))
             .Where(pair => pair.e.Kind is StandingKind.Trying or StandingKind.Untried)
             .Cast<(Lesson, ExerciseLine)?>().FirstOrDefault();
 
-    private static ExerciseLine Line(Exercise exercise, Dictionary<string, Standing> standings) =>
-        new(exercise, StandingKinds.Of(standings.GetValueOrDefault(exercise.Id)), standings.GetValueOrDefault(exercise.Id)?.Attempts ?? 0);
+    private LessonLine Line(Lesson lesson, Dictionary<string, Standing> standings)
+    {
+        ClassWindows? mine = calendar.Mine;
+        return new LessonLine(lesson, [.. lesson.Exercises.Select(e => Line(e, standings.GetValueOrDefault(e.Id), mine?.Of(lesson, e) ?? default))])
+        {
+            Opens = calendar.OpensLater(lesson) is { } opens ? calendar.Say(opens) : null,
+            Due = mine?.Of(lesson).DueAt is { } due ? calendar.Say(due) : null,
+        };
+    }
+
+    private ExerciseLine Line(Exercise exercise, Standing? standing, Window window) =>
+        new(exercise, StandingKinds.Of(standing), standing?.Attempts ?? 0, ClassWindows.Of(standing, window, calendar.Now));
 }

@@ -21,6 +21,12 @@ public static class StandingKinds
         return attempt.Counts ? StandingKind.Passed : attempt.Waits ? StandingKind.Waiting : StandingKind.Trying;
     }
 
+    public static StandingKind Of(AttemptNote note)
+    {
+        ArgumentNullException.ThrowIfNull(note);
+        return note.Counts ? StandingKind.Passed : note.Waits ? StandingKind.Waiting : StandingKind.Trying;
+    }
+
     public static string Word(StandingKind kind) => kind switch
     {
         StandingKind.Passed => "passed",

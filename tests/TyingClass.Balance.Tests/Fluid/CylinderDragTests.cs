@@ -8,9 +8,8 @@ namespace TyingClass.Balance.Tests.Fluid;
 
 public sealed class CylinderDragTests
 {
-    // Wieselsberger 1922, digitized to ±5 %; the fit is up to 13 % high below Re 10, on top of that (1.05 × 1.13).
+    // Wieselsberger 1922, digitized to ±5 %.
     [Theory]
-    [InlineData(3.18, 4.87, 0.187)]
     [InlineData(31.7, 1.73, 0.05)]
     [InlineData(196, 1.27, 0.05)]
     [InlineData(892, 0.964, 0.05)]
@@ -20,6 +19,25 @@ public sealed class CylinderDragTests
     [InlineData(6.55e4, 1.17, 0.05)]
     public void CrossFlow_AtReynolds_IsWieselsbergersMeasurement(double reynolds, double expected, double share) =>
         Assert.Equal(expected, CylinderDrag.CrossFlow(reynolds), share * expected);
+
+    // Wieselsberger's lowest point, 4.87 at Re 3.18 (digitized, ±5 %), is the one that the fit does not meet: the reference that gives both says of the fit
+    // "up to 13 % high below Re 10", to whole percents, and it is 13.5 % high. No pass by 5 % here, and none is claimed: docs/formulas.md#drag says what it costs.
+    [Fact]
+    public void CrossFlow_BelowReynolds10_IsHighByWhatTheFitIsKnownToBe() =>
+        Assert.InRange(CylinderDrag.CrossFlow(3.18) / 4.87, 1.05, 1.135);
+
+    // Two other published fits at the same place, both from memory: Sucker and Brauer 1975 (as in White, Viscous Fluid Flow) and Clift, Grace and Weber 1978 for cylinders.
+    // They lie 3 % under and 11 % over the same point, so the fits of the literature differ among themselves by as much.
+    [Fact]
+    public void CrossFlow_BelowReynolds10_LiesAboveOnePublishedFitAndByAnother()
+    {
+        const double re = 3.18;
+        double suckerBrauer = 1.18 + 6.8 / Math.Pow(re, 0.89) + 1.96 / Math.Sqrt(re) - 4e-4 * re / (1 + 3.64e-7 * re * re);
+        double cliftGraceWeber = 9.689 * Math.Pow(re, -0.78) * (1 + 0.147 * Math.Pow(re, 0.82));
+        Assert.Equal(4.87, suckerBrauer, 0.05 * 4.87);
+        Assert.Equal(cliftGraceWeber, CylinderDrag.CrossFlow(re), 0.02 * cliftGraceWeber);
+        Assert.InRange(CylinderDrag.CrossFlow(re) / suckerBrauer, 1.15, 1.2);
+    }
 
     // Computed from the fit `11 Re^-0.75 + 0.9(1-e^(-1000/Re)) + 1.2(1-e^(-(Re/4500)^0.7))`.
     [Theory]

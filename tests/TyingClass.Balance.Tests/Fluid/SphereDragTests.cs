@@ -6,18 +6,17 @@ namespace TyingClass.Balance.Tests.Fluid;
 public sealed class SphereDragTests
 {
     // Computed from Clift, Grace and Weber 1978, Haider and Levenspiel 1989, Brown and Lawler 2003; each printed to the digits shown.
-    // Clift, Grace and Weber state their piece up to Re 20 twice, with 10^-0.881 and with 0.1315: the two are 1.7 parts in 10⁴ apart, so at Re 10 the last digit is not to be had.
     [Theory]
-    [InlineData(0.1, 244.26, 249.80, 247.50, 6e-3, 6e-3)]
-    [InlineData(1, 27.156, 28.335, 27.600, 6e-4, 6e-4)]
-    [InlineData(10, 4.2584, 4.3185, 4.1275, 6e-5, 4e-4)]
-    [InlineData(100, 1.0870, 1.0947, 1.0731, 6e-5, 6e-5)]
-    [InlineData(1e3, 0.4711, 0.4535, 0.4634, 6e-5, 6e-5)]
-    [InlineData(1e4, 0.4052, 0.4204, 0.4106, 6e-5, 6e-5)]
-    [InlineData(1e5, 0.5018, 0.4715, 0.4661, 6e-5, 6e-5)]
-    public void SphereDrag_AtReynolds_IsThePublishedCorrelation(double reynolds, double clift, double haider, double brown, double tolerance, double cliftTolerance)
+    [InlineData(0.1, 244.26, 249.80, 247.50, 6e-3)]
+    [InlineData(1, 27.156, 28.335, 27.600, 6e-4)]
+    [InlineData(10, 4.2584, 4.3185, 4.1275, 6e-5)]
+    [InlineData(100, 1.0870, 1.0947, 1.0731, 6e-5)]
+    [InlineData(1e3, 0.4711, 0.4535, 0.4634, 6e-5)]
+    [InlineData(1e4, 0.4052, 0.4204, 0.4106, 6e-5)]
+    [InlineData(1e5, 0.5018, 0.4715, 0.4661, 6e-5)]
+    public void SphereDrag_AtReynolds_IsThePublishedCorrelation(double reynolds, double clift, double haider, double brown, double tolerance)
     {
-        Assert.Equal(clift, SphereDrag.CliftGraceWeber(reynolds), cliftTolerance);
+        Assert.Equal(clift, SphereDrag.CliftGraceWeber(reynolds), tolerance);
         Assert.Equal(haider, SphereDrag.HaiderLevenspiel(reynolds), tolerance);
         Assert.Equal(brown, SphereDrag.BrownLawler(reynolds), tolerance);
     }

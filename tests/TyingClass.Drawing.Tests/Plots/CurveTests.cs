@@ -49,6 +49,28 @@ public sealed class CurveTests
         }
     }
 
+    [Theory]
+    [InlineData(SoakFigure.KeelHeight)]
+    [InlineData(SoakFigure.SinkRate)]
+    [InlineData(SoakFigure.Mass)]
+    public void AgainstSoak_EachTime_IsPlottedAtItsFigure(SoakFigure figure)
+    {
+        Picture picture = new(Curves.AgainstSoak(fly, figure, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+        double?[] expected = [.. fly.Report.Soak.Select(p => figure switch { SoakFigure.KeelHeight => p.KeelHeightMm, SoakFigure.SinkRate => p.SinkRateMS, _ => p.MassG })];
+        Assert.All(expected, v => Assert.NotNull(v));
+        (double X, double Y)[] points = Points(picture, filled: true);
+        Assert.Equal(expected.Length, points.Length);
+        double size = expected.Max(v => Math.Abs(v!.Value));
+        for (int i = 0; i < points.Length; i++)
+        {
+            Assert.Equal(fly.Report.Soak[i].SoakS, x(points[i].X), 0.5);
+            Assert.Equal(expected[i]!.Value, y(points[i].Y), 0.01 * size);
+        }
+
+        Assert.Contains("fresh from the cast", picture.Description, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void PitchAgainstSpeed_FlippedFly_IsMarkedByShape()
     {

@@ -6,6 +6,7 @@ namespace TyingClass.Lessons.Tests.Checking;
 
 public sealed class CourseCheckerTests : IDisposable
 {
+    private const string NamedWrong = "wrong answers:\n  - answer:\n      parts[0].size: 4.4 mm\n    named: rides as intended";
     private const string Head = "---\ntitle: T\nsummary: S\nconcepts: [keel side]\nminutes: 4\n---\n\n";
     private readonly TemporaryFolder _folder = new();
 
@@ -28,22 +29,43 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.True(result.Course.Exercises.Count() >= 5);
     }
 
+    // An id that was never written down could vanish unseen, and students' attempts with it.
+    [Fact]
+    public void Record_OurOwnLessons_HasNoIdLeftToWriteDown()
+    {
+        string[] kept = File.ReadAllLines(Path.Combine(Repo.Lessons, IdList.FileName));
+        using CourseFolder course = new(Repo.Lessons);
+
+        string[] missing = [.. course.Current.Exercises.Select(e => e.Id).Except(kept)];
+
+        Assert.True(missing.Length == 0, $"Run check-lessons --record: {string.Join(", ", missing)}");
+    }
+
     [Theory]
     [InlineData("parts[0].size: 4.4 mm", "The model answer fails: share of flies tied like it that ride as intended: at least 90 %: 0 %")]
     [InlineData("hook.eye: up", "The model answer is refused")]
     public void Check_ModelAnswerThatDoesNotPass_IsAnError(string model, string text) =>
-        AssertFinds(Repair($"model answer:\n  {model}"), text);
+        AssertFinds(Repair($"model answer:\n  {model}\n{NamedWrong}"), text);
 
     [Theory]
     [InlineData("- answer:\n      parts[0].side: top", "passes.")]
     [InlineData("- answer:\n      parts[0].size: 4.4 mm\n    named: added mass", "fails, but not for “added mass”. What is named: rides as intended; flips")]
     [InlineData("- answer:\n      hook.eye: up\n    named: flips", "is refused, not marked wrong")]
     public void Check_WrongAnswerThatDoesNotFailAsSaid_IsAnError(string wrong, string text) =>
-        AssertFinds(Repair($"model answer:\n  parts[0].side: top\nwrong answers:\n  {wrong}"), text);
+        AssertFinds(Repair($"model answer:\n  parts[0].side: top\n{NamedWrong}\n  {wrong}"), text);
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("\nwrong answers:\n  - parts[0].size: 4.4 mm")]
+    [InlineData("\nwrong answers:\n  - answer:\n      hook.eye: up\n    named: refused")]
+    public void Check_RepairWithoutAWrongAnswerThatFailsAsNamed_IsAnError(string wrong) =>
+        AssertFinds(Repair("model answer:\n  parts[0].side: top" + wrong), "List at least one wrong answer that fails");
 
     [Fact]
     public void Check_NothingToRepair_IsAnError() =>
-        AssertFinds(Repair("model answer:\n  parts[0].side: top").Replace("rides as intended: at least 90 %", "mass: at most 5 g", StringComparison.Ordinal), "already meets every goal");
+        AssertFinds(
+            Repair("model answer:\n  parts[0].side: top\nwrong answers:\n  - answer:\n      parts[0].size: 6 mm\n    named: mass").Replace("rides as intended: at least 90 %", "mass: at most 0.8 g", StringComparison.Ordinal),
+            "already meets every goal");
 
     [Fact]
     public void Check_PredictionTooCloseToCall_IsAnError() =>
@@ -163,6 +185,42 @@ public sealed class CourseCheckerTests : IDisposable
 
         Assert.Contains("01-mass-center.md", Assert.Single(CourseChecker.Check(empty.Path).Errors).Text, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("holds: pitch while sinking < -45° and mass of bead > 0.1 g", null)]
+    [InlineData("holds: [mass < 1 g, pitch while sinking > 0°]", "Slate Minnow: the engine does not find that pitch while sinking > 0°.")]
+    [InlineData("with: {\"parts[0].size\": 3.2 mm}\n    holds: mass < 0.5 g", null)]
+    [InlineData("with: {\"parts[9].size\": 3.2 mm}\n    holds: mass < 0.5 g", "there is no parts[9].size")]
+    [InlineData("with: {\"parts[0].size\": wide}\n    holds: mass < 0.5 g", "The fly so changed cannot be read")]
+    [InlineData("holds: mss < 1 g", "mss")]
+    public void Check_FactSaidInWords_IsHeldAgainstEngine(string item, string? text)
+    {
+        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {item}\n", StringComparison.Ordinal) + "It dives.\n" + Words();
+        if (text is null)
+        {
+            _folder.Write("01-a.md", lesson);
+            Assert.Empty(CourseChecker.Check(_folder.Path).Errors);
+            return;
+        }
+
+        AssertFinds(lesson, text);
+    }
+
+    [Fact]
+    public void Check_WordDefinedTwice_IsAnErrorAtTheSecondPlace()
+    {
+        _folder.Write("01-a.md", Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A bead." + Words());
+        _folder.Write("02-b.md", Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  Beads: balls with holes\n", StringComparison.Ordinal) + "Some beads." + Words());
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors);
+
+        Assert.Equal(("02-b.md", 7, 3), (error.File, error.Line, error.Column));
+        Assert.Contains("is defined already in 01-a.md", error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_WordDefinedAndNotUsed_IsAnError() =>
+        AssertFinds(Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A plain fly." + Words(), "nowhere uses “bead”");
 
     private void AssertFinds(string lesson, string text)
     {

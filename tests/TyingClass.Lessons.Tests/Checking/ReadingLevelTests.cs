@@ -1,60 +1,47 @@
-using System.Text.RegularExpressions;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Courses;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Checking;
 
-/// <summary>Lessons are written for grade 8: the reading grade of Kincaid, Fishburne, Rogers and Chissom, Navy Research Branch Report 8-75 (1975), formula from memory.</summary>
-public sealed partial class ReadingLevelTests
+public sealed class ReadingLevelTests
 {
-    private const double HardestGrade = 8.9;
-
-    public static TheoryData<string> Slugs() => [.. CourseChecker.Check(Repo.Lessons).Course.Lessons.Select(l => l.Slug)];
-
+    // Counted by ear, a beat to a syllable.
     [Theory]
-    [MemberData(nameof(Slugs))]
-    public void Grade_OfEachLesson_IsEightOrLower(string slug)
+    [InlineData(1, "eye", "eyes", "shank", "weight", "tied", "used", "makes", "tube", "flies", "straight", "guide", "the", "thought", "sea")]
+    [InlineData(2, "center", "needed", "boxes", "table", "handled", "tying", "being", "fluid", "hundred", "lion", "silver", "minnow", "idle", "likely", "careful", "cement", "changes", "buoyant")]
+    [InlineData(3, "density", "gravity", "area", "idea", "actual", "however", "example", "gravitate")]
+    [InlineData(4, "material", "arithmetic")]
+    public void Syllables_OfCommonWords_AreAsSpoken(int expected, params string[] words)
     {
-        using CourseFolder course = new(Repo.Lessons);
-        Assert.True(course.Current.TryFindLesson(slug, out Lesson lesson));
-
-        double grade = Grade(string.Concat(lesson.Blocks.OfType<ProseBlock>().Select(p => ReadingTime.Text(Running(p.Html)) + "\n")));
-
-        Assert.True(grade <= HardestGrade, FormattableString.Invariant($"{slug} reads at grade {grade:F1}."));
+        foreach (string word in words)
+        {
+            Assert.Equal((word, expected), (word, ReadingLevel.Syllables(word)));
+        }
     }
 
-    // A text of known grade: one sentence of six one-syllable words is 0.39 × 6 + 11.8 − 15.59.
+    // 0.39 × words per sentence + 11.8 × syllables per word − 15.59, worked by hand.
+    [Theory]
+    [InlineData("The cat sat on the mat.", 6.0 / 1, 6.0 / 6)]
+    [InlineData("Weigh the material. Then multiply!", 5.0 / 2, 10.0 / 5)]
+    [InlineData("It weighs 0.55 g in air.", 4.0 / 1, 4.0 / 4)]
+    public void Of_ShortTexts_IsTheFormula(string text, double wordsPerSentence, double syllablesPerWord)
+    {
+        (double grade, double perSentence) = ReadingLevel.Of([text]);
+
+        Assert.Equal(wordsPerSentence, perSentence, 1e-9);
+        Assert.Equal(0.39 * wordsPerSentence + 11.8 * syllablesPerWord - 15.59, grade, 1e-9);
+    }
+
     [Fact]
-    public void Grade_SixShortWords_IsByHand() => Assert.Equal(0.39 * 6 + 11.8 - 15.59, Grade("The cat sat on the mat."), 1e-9);
+    public void Of_NoText_IsNothing() => Assert.Equal((0.0, 0.0), ReadingLevel.Of([]));
 
-    private static double Grade(string text)
+    [Fact]
+    public void Of_TablesHeadingsAndFootnotes_AreNotRead()
     {
-        string[] sentences = [.. SentenceEnd().Split(text).Where(s => Word().IsMatch(s))];
-        string[] words = [.. Word().Matches(text).Select(m => m.Value)];
-        return 0.39 * words.Length / sentences.Length + 11.8 * words.Sum(Syllables) / words.Length - 15.59;
+        Lesson plain = Repo.Read("The cat sat on the mat.").Lesson!;
+        Lesson dressed = Repo.Read("## An extraordinary explanation\n\nThe cat sat on the mat.[^n]\n\n| extraordinary |\n| --- |\n| explanation |\n\n[^n]: Extraordinary explanations.\n").Lesson!;
+
+        Assert.Equal(ReadingLevel.Of(plain), ReadingLevel.Of(dressed));
     }
-
-    // Groups of vowels, a silent e at the end not counted.
-    private static int Syllables(string word)
-    {
-        string plain = word.ToLowerInvariant();
-        int groups = Vowels().Count(plain);
-        return Math.Max(1, plain.Length > 2 && plain.EndsWith('e') && !plain.EndsWith("le", StringComparison.Ordinal) ? groups - 1 : groups);
-    }
-
-    // Running text only: tables and headings are no sentences.
-    private static string Running(string html) => Blocks().Replace(html, " ");
-
-    [GeneratedRegex(@"(?<=[.!?:])\s|\n\n")]
-    private static partial Regex SentenceEnd();
-
-    [GeneratedRegex(@"[A-Za-z][A-Za-z'’]*")]
-    private static partial Regex Word();
-
-    [GeneratedRegex("[aeiouy]+")]
-    private static partial Regex Vowels();
-
-    [GeneratedRegex("<(table|h2|h3|sup)[ >].*?</\\1>", RegexOptions.Singleline)]
-    private static partial Regex Blocks();
 }

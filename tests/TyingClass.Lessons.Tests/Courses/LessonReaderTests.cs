@@ -14,9 +14,15 @@ public sealed class LessonReaderTests
 
         Assert.Equal(("keel-height", 7, "T", "S", 5, 2), (lesson.Slug, lesson.Number, lesson.Title, lesson.Summary, lesson.Minutes, lesson.Evening));
         Assert.Equal(["a"], lesson.Concepts);
-        Assert.Equal(new GlossaryTerm("keel", "the low side"), lesson.Glossary.Single());
+        Assert.Equal(new GlossaryTerm("keel", "the low side", 8, 3), lesson.Glossary.Single());
         Assert.Equal("<p>Hello.</p>", ((ProseBlock)lesson.Blocks.Single()).Html);
     }
+
+    [Fact]
+    public void Read_FigureAndUnit_StayTogetherAndWordsDoNot() =>
+        Assert.Equal(
+            "<p>A bead of 4\u00A0mm has 17\u00A0800\u00A0kg/m³, in 3 minutes.</p>",
+            ((ProseBlock)Repo.Read("A bead of 4 mm has 17 800 kg/m³, in 3 minutes.").Lesson!.Blocks.Single()).Html);
 
     [Theory]
     [InlineData("keel.md")]

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
@@ -34,6 +36,47 @@ public sealed partial class CoursePlanTests
             .Select(e => e.Id)];
 
         Assert.Empty(missing);
+    }
+
+    // What an instructor shows must come out as the plan says, or the evening is lost.
+    [Theory]
+    [InlineData("slate-minnow", "", "pitch while sinking < -45°")]
+    [InlineData("slate-minnow-tail-heavy", "", "pitch while sinking > 45°")]
+    [InlineData("quay-bullhead", "", "flips > 50 %")]
+    [InlineData("quay-bullhead", "hook.eye: jig 60°", "rides as intended > 95 %")]
+    [InlineData("amber-stickleback", "", "keel height > 0.8 mm")]
+    [InlineData("rowan-smelt-8", "", "rides as intended > 95 %")]
+    [InlineData("rowan-smelt-4-0", "", "flips > 50 %")]
+    [InlineData("brass-gudgeon", "", "rides as intended < 10 %")]
+    [InlineData("barge-hand", "", "pitch while sinking < -45°")]
+    [InlineData("barge-hand", "parts[0].at: 12 mm", "pitch while sinking > 45°")]
+    [InlineData("weir-drifter", "", "lean when fresh < 30° and lean > 120°")]
+    [InlineData("weir-drifter", "parts[0].material: brass; parts[0].size: 4 mm", "lean when fresh < 30° and lean > 120°")]
+    [InlineData("tailrace-lamprey", "", "pitch while sinking < -45° and pitch > 20°")]
+    [InlineData("gravel-clerk-brass", "", "sink rate < 0.65 m/s")]
+    [InlineData("gravel-clerk-tungsten", "", "sink rate > 0.75 m/s")]
+    [InlineData("quay-sentry", "fishing.leader: 0.30 mm; fishing.knot: loop", "pitch while sinking < -45°")]
+    [InlineData("quay-sentry", "fishing.leader: 0.30 mm; fishing.knot: cinched", "pitch while sinking > 20°")]
+    [InlineData("tollgate-rudd", "", "lean < 30° and rides as intended < 80 %")]
+    [InlineData("breakwater-chub", "", "mass with held water > 2.5 g and sink rate < 0.5 m/s")]
+    [InlineData("breakwater-chub-lean", "", "mass with held water < 1.2 g and sink rate > 0.55 m/s")]
+    public void Demonstrations_OfThePlan_DoWhatItSays(string file, string changes, string fact)
+    {
+        RecipeDraft draft = RecipeDraft.Parse(Repo.Recipe($"recipes/{file}.fly.yaml")!).Value!;
+        foreach (string[] change in changes.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(c => c.Split(": ", 2))) draft = draft.With(change[0], change[1]);
+        Condition condition = ConditionParser.Parse(fact, new ConditionScope(true, false, null, false, [], [])).Condition!;
+
+        Assert.True(condition.Holds(new ConditionFacts(new FlyFigures(RecipeParser.Parse(draft.ToText()).Value!), null)), $"{file} {changes}: {fact}");
+    }
+
+    [Fact]
+    public void Lessons_Table_IsWhatTheyMeasure()
+    {
+        using CourseFolder course = new(Repo.Lessons);
+        string expected = string.Concat(course.Current.Lessons.Select(l => (Lesson: l, Measure: LessonMeasure.Of(l))).Select(m => FormattableString.Invariant(
+            $"| {m.Lesson.Number} | {m.Lesson.Title} | {m.Lesson.Minutes} | {m.Measure.Exercises} | {m.Measure.PracticeSets} | {m.Measure.Grade:F0} | {m.Measure.WordsPerSentence:F0} |\n")));
+
+        Assert.True(Text.Contains(expected, StringComparison.Ordinal), "The table of lessons in docs/course-plan.md should be:\n" + expected);
     }
 
     [Fact]

@@ -68,5 +68,18 @@ public sealed class AdviserTests
         Assert.True(heavier.SinkRateMS > 0);
     }
 
+    // Both ways of one change tell the same slope, and it is half of what lies between the two solved flies.
+    [Fact]
+    public void Sensitivities_ChangeWithAWayBack_AreCentralDifferences()
+    {
+        Recipe measured = Flipping with { Hook = Flipping.Hook with { GapeM = 7e-3 } };
+        ImmutableArray<Sensitivity> all = Adviser.Sensitivities(measured);
+        Sensitivity wider = all.Single(s => s.Kind == "wider gape"), narrower = all.Single(s => s.Kind == "narrower gape");
+
+        Assert.Equal(wider.PitchDeg, -narrower.PitchDeg, 1e-12);
+        double Pitch(double gapeM) => SolvedFly.Solve(measured with { Hook = measured.Hook with { GapeM = gapeM } }, Quick).Report.Soaked.AtFishingSpeed.PitchDeg;
+        Assert.Equal((Pitch(7.1e-3) - Pitch(6.9e-3)) / 2, wider.PitchDeg, 1e-6);
+    }
+
     private static bool Rides(SolvedFly fly) => fly.Report.Soaked.Verdict.Kind == VerdictKind.RidesAsIntended;
 }

@@ -59,6 +59,17 @@ public sealed class DressingTests
         Assert.Contains(wing.Cylinders(), e => Math.Abs(e.LengthM - 12 * Mm) < 1e-12);
     }
 
+    // Tube 4 mm across on a 1 mm shank, 10 mm long: π/4 (16 - 1) 10 = 117.810 mm³. 140 mg of keratin fill 106.870 of them (1310 kg/m³), so of the 168 mm³ of air
+    // that 1.2 mm³/mg would catch only 10.940 find room; the 7 mm³ sealed in the fibers stay theirs.
+    [Fact]
+    public void AddBody_MoreAirThanRoom_HoldsWhatTheFibersLeave()
+    {
+        BodyPart body = Part(new PartSpec(PartKind.Body) { Material = "fur dubbing", MassKg = 140e-6, DiameterM = 4 * Mm, AtM = 2 * Mm, ToM = 12 * Mm });
+
+        Assert.Equal(10.940 + 7, 1e9 * body.Air.Sum(e => e.VolumeM3(0)), 2e-3);
+        Assert.Equal(7, 1e9 * body.Air.Sum(e => e.VolumeM3(double.PositiveInfinity)), 1e-6);
+    }
+
     // Keratin 1310 with 1.0 mm³ of caught and 0.10 mm³ of sealed air to the mg (catalogue estimates): 200 mg hold 200 mm³ that soaks and 20 that never does.
     [Fact]
     public void AddWing_FurStrip_HoldsAirAndWater()

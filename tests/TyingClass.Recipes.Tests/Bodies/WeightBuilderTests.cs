@@ -1,5 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using Xunit;
 using static TyingClass.Recipes.Tests.Bodies.TestFly;
@@ -65,6 +66,22 @@ public sealed class WeightBuilderTests
         Assert.Equal(0.90241, wraps.MassG(), 2e-5);
         Assert.Equal(3.00467, wraps.MassCenterMm().X, 2e-5);
         Assert.Equal(5, Assert.Single(wraps.Drag).DiameterM / Mm, 1e-9);
+    }
+
+    // Shank 1 mm; 8 turns of 1 mm wire make it 3 mm across, so 8 turns of 0.5 mm over them run at radius 1.5 + 0.25 = 1.75: 8 √((2π 1.75)² + 0.25) = 88.0554 mm,
+    // times π/4 · 0.25 · 11.34 mg = 196.066 mg; on the bare shank it would be at 0.75 and weigh less than half. Outside 4 mm.
+    [Fact]
+    public void AddWraps_OverWraps_AreWoundOnThem()
+    {
+        PartSpec first = new(PartKind.Wraps) { Material = "lead", DiameterM = 1 * Mm, Turns = 8, AtM = 2 * Mm };
+        PartSpec second = new(PartKind.Wraps) { Material = "lead", DiameterM = 0.5 * Mm, Turns = 8, AtM = 3 * Mm };
+
+        BodyPart over = FlyBuilder.Build(Recipe(first, second)).Body.Parts[2];
+
+        Assert.Equal(0.196066, over.MassG(), 2e-6);
+        Assert.Equal(4, Assert.Single(over.Drag).DiameterM / Mm, 1e-9);
+        // Behind the first wraps the same wire lies on the shank.
+        Assert.Equal(2, Assert.Single(FlyBuilder.Build(Recipe(first, second with { AtM = 11 * Mm })).Body.Parts[2].Drag).DiameterM / Mm, 1e-9);
     }
 
     // Trade: lead eyes of 1/50, 1/36 and 1/24 oz measure about 5/32, 3/16 and 7/32 in (common practice, no source; a tenth allowed).

@@ -84,31 +84,4 @@ public sealed class ClassStoreTests
         string[] paths = [temp.Folder.Path, temp.Folder.KeysPath, temp.Folder.DatabasePath, temp.Folder.LogPath];
         foreach (string path in paths) Assert.Equal(UnixFileMode.None, File.GetUnixFileMode(path) & others);
     }
-
-    [Fact]
-    public void Backup_WhileOpen_HoldsTheSameDocuments()
-    {
-        using TempStore temp = new();
-        temp.Store.People.AddGuest("Wren");
-        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
-        string path = temp.PathBeside("backup.db");
-
-        var counted = temp.Store.Backup(path);
-
-        Assert.Equal((1, 1, 1), (counted["people"], counted["attempts"], counted["standings"]));
-        DataFolder restored = DataFolder.At(temp.PathBeside("restored"));
-        File.Copy(path, restored.DatabasePath);
-        using ClassStore reopened = new(restored, temp.Clock);
-        Assert.True(Assert.Single(reopened.Attempts.Of("p1", "keel-03")).Passed);
-        Assert.False(File.Exists(path + ".part"));
-    }
-
-    [Fact]
-    public void Backup_ToAFolderThatIsNotThere_ThrowsAndTheStoreGoesOn()
-    {
-        using TempStore temp = new();
-        Assert.Throws<StorageException>(() => temp.Store.Backup(temp.PathBeside("nowhere/backup.db")));
-        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
-        Assert.Single(temp.Store.Attempts.Of("p1", "keel-03"));
-    }
 }

@@ -48,15 +48,20 @@ public sealed class PracticeStoreTests
     }
 
     [Fact]
-    public void FirstAnswersOf_Attempts_LeavesOutLaterOnesAndThoseWaitingForAPerson()
+    public void MoveGuestInto_GuestWithPractice_AnswersGoOnAfterThoseOfTheAccount()
     {
         using TempStore temp = new();
-        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { MisreadConcept = "tow point" } });
-        temp.Store.Attempts.Add("p1", "keel-03", "b", Grades.Passed);
-        temp.Store.Attempts.Add("p1", "keel-04", "c", Grades.Waiting);
-        temp.Store.Attempts.Add("p2", "keel-05", "d", Grades.Passed);
+        string guest = temp.Store.People.AddGuest().Guest.Id;
+        string wren = temp.Store.Accounts.Join(temp.Store.Classes.Create("teacher").Code, "Wren", "hash").Person!.Id;
+        temp.Store.Practice.Add(wren, Seven, "mine", Grades.Failed);
+        temp.Store.Practice.Add(guest, Seven, "as a guest", Grades.Passed);
+        temp.Store.Practice.Add(guest, Problem(8), "as a guest", Grades.Passed);
 
-        Assert.Equal([new FirstAnswer("keel-03", temp.Clock.GetUtcNow(), false, "tow point")], temp.Store.Attempts.FirstAnswersOf("p1"));
+        Assert.NotNull(temp.Store.Trash.MoveGuestInto(guest, wren));
+
+        Assert.Equal([(1, "mine"), (2, "as a guest")], temp.Store.Practice.Of(wren, Seven.Id).Select(a => (a.Attempt.Number, a.Attempt.AnswerText)));
+        Assert.Equal([7, 8], temp.Store.Practice.FirstOutcomesOf(wren).Select(o => o.Seed));
+        Assert.Empty(temp.Store.Practice.FirstOutcomesOf(guest));
     }
 
     private static PracticeProblem Problem(int seed) => new($"practice-keel-height-{seed}-20", "keel height", seed, 20, "recipe: Reed Darter\n");

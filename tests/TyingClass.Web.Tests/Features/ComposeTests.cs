@@ -114,12 +114,19 @@ public sealed class ComposeTests : IDisposable
     [InlineData("&lt;b&gt; ' \" `")]
     public async Task Compose_HostileName_StaysText(string name)
     {
-        ExercisePage sent = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).Set("recipe", name).SubmitAsync();
+        Browser instructor = await room.NewInstructorAsync();
+        ExercisePage sent = await (await ExercisePage.OpenAsync(await room.NewStudentAsync(name), Id)).Set("recipe", name).SubmitAsync();
 
         Assert.Equal(name, sent.Field("recipe"));
         Assert.True(sent.Sheet.Has("figure.plate svg"));
         Assert.Empty(sent.Sheet.All("script, img, b, [onerror]"));
-        Assert.Empty((await (await room.NewInstructorAsync()).OpenAsync("/class")).All("script, img, b"));
+        string id = room.Store.Accounts.FindByName(name)!.Id;
+        foreach (string address in new[] { "/class", "/class/people", $"/class/students/{id}", $"/class/students/{id}/{Id}", $"/class/exercises/{Id}" })
+        {
+            Sheet sheet = await instructor.OpenAsync(address);
+            Assert.Contains(name, sheet.Document.Body!.TextContent, StringComparison.Ordinal);
+            Assert.Empty(sheet.All("script, img, main p b, [onerror]"));
+        }
     }
 
     [Fact]

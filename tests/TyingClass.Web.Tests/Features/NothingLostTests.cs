@@ -55,11 +55,44 @@ public sealed class NothingLostTests : IDisposable
         Assert.Empty(refused.Attempts);
     }
 
+    // A whole file pasted by mistake: over 2 MB, over the framework's own 4 MB for one field, and nearly all there is room for.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(6)]
+    [InlineData(15)]
+    public async Task PastedFile_Sent_IsRefusedInPlaceAndShownBackWhole(int megabytes)
+    {
+        Browser browser = room.NewBrowser();
+        ExercisePage page = await (await ExercisePage.OpenAsync(browser, "second-01")).AsTextAsync();
+        string big = "recipe: Pasted\n" + new string('x', megabytes << 20);
+
+        ExercisePage refused = await page.Write(big).SubmitAsync();
+
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.Sheet.Status);
+        Assert.Contains("64 KB", Assert.Single(refused.Problems), StringComparison.Ordinal);
+        Assert.Equal(big, refused.RecipeText);
+        Assert.Empty(refused.Attempts);
+        Assert.Empty(room.Store.People.All());
+    }
+
+    [Theory]
+    [InlineData("first-02")]
+    [InlineData("second-03")]
+    public async Task PastedFile_IntoAPlainAnswer_IsRefusedInPlaceAndShownBackWhole(string id)
+    {
+        string big = new('x', 3 << 20);
+
+        ExercisePage refused = await (await ExercisePage.OpenAsync(room.NewBrowser(), id)).Answer(big).SubmitAsync();
+
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.Sheet.Status);
+        Assert.Equal(big, refused.Fields()["answer"]);
+    }
+
     [Fact]
     public async Task HugePost_Sent_GetsAPageThatSaysHowToGoBack()
     {
         Browser browser = room.NewBrowser();
-        Sheet refused = await browser.PostAsync("/exercises/second-01", [KeyValuePair.Create("text", new string('x', 3 << 20))]);
+        Sheet refused = await browser.PostAsync("/exercises/second-01", [KeyValuePair.Create("text", new string('x', 17 << 20))]);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.Status);
         Assert.Contains("Back button", refused.Text(), StringComparison.Ordinal);
     }

@@ -13,7 +13,8 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_FliesThatFlipsThenMended_StudentIsToldWhyAndInstructorSeesBoth()
     {
-        Browser student = room.NewBrowser();
+        Browser instructor = await room.NewInstructorAsync();
+        Browser student = await room.NewStudentAsync("Wren");
 
         ExercisePage failed = await Answers.FailRepairAsync(student);
         Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], failed.FindingHeads);
@@ -25,10 +26,9 @@ public sealed class RepairTests : IDisposable
         ExercisePage mended = await failed.Set("parts[0].side", "top").SubmitAsync();
         Assert.Equal(["Attempt 2: passed", "Attempt 1: not yet"], mended.Attempts);
 
-        Browser instructor = await room.NewInstructorAsync();
         RegisterPage register = await RegisterPage.OpenAsync(instructor);
         string name = Assert.Single(register.People);
-        Assert.Equal("passed 2", register.Cell(name, "The darter that rolled over"));
+        Assert.Equal("2 passed", register.Cell(name, "The darter that rolled over"));
         Sheet cell = await register.OpenCellAsync(name, "The darter that rolled over");
         Assert.Equal(2, cell.All("article.outcome").Count());
         Assert.Contains("side: top", cell.Text("#attempt-2 pre"), StringComparison.Ordinal);
@@ -67,6 +67,34 @@ public sealed class RepairTests : IDisposable
         Assert.Equal("up", form.Field("hook.eye"));
         Assert.False(form.IsLocked("hook.eye"));
         Assert.Contains("was straight", form.Sheet.Text("#f-hook-eye-note"), StringComparison.Ordinal);
+    }
+
+    // Author's recipes carry remarks and keys in any order; a beginner gets the form all the same, a student's own remarks are never dropped.
+    [Fact]
+    public async Task Repair_RecipeWithRemarksAndKeysOutOfOrder_OpensAsAFormWithTheRestLocked()
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-06");
+
+        Assert.True(page.IsForm);
+        Assert.True(page.IsLocked("hook.eye"));
+        Assert.False(page.IsLocked("parts[0].side"));
+        Assert.DoesNotContain("An author's remark", page.Sheet.Text(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Repair_TextWithRemarks_StaysTextWhenAskedForAForm()
+    {
+        ExercisePage text = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        string mine = "# my own thought\n" + text.RecipeText;
+
+        ExercisePage asked = await text.Write(mine).AsFormAsync();
+
+        Assert.True(asked.IsText);
+        Assert.Contains("remarks", asked.Notice, StringComparison.Ordinal);
+        Assert.Equal(mine, asked.RecipeText);
+        ExercisePage sent = await asked.SubmitAsync();
+        Assert.Equal("Attempt 1: not yet", Assert.Single(sent.Attempts));
+        Assert.Equal(mine, sent.RecipeText);
     }
 
     [Fact]

@@ -4,11 +4,13 @@ namespace TyingClass.Web.Tests.Pages;
 
 internal sealed record RegisterPage(Sheet Sheet)
 {
-    public IReadOnlyList<string> People => [.. Sheet.All(".register tbody th").Select(t => t.FirstChild!.TextContent.Trim())];
+    public IReadOnlyList<string> People => [.. Sheet.All(".register tbody th a").Select(t => t.TextContent.Trim())];
 
-    public static async Task<RegisterPage> OpenAsync(Browser browser) => new(await browser.OpenAsync("/class"));
+    public IReadOnlyList<string> Exercises => [.. Sheet.All(".register thead tr:nth-child(2) th a span").Select(t => Sheet.Plain(t.TextContent))];
 
-    /// <summary>"passed 2" of one student and exercise.</summary>
+    public static async Task<RegisterPage> OpenAsync(Browser browser, string query = "") => new(await browser.OpenAsync("/class" + query));
+
+    /// <summary>"2 passed" of one student and exercise.</summary>
     public string Cell(string person, string exercise) => Sheet.Plain(CellOf(person, exercise).TextContent);
 
     public async Task<Sheet> OpenCellAsync(string person, string exercise) =>
@@ -16,8 +18,7 @@ internal sealed record RegisterPage(Sheet Sheet)
 
     private IElement CellOf(string person, string exercise)
     {
-        string[] exercises = [.. Sheet.All(".register thead tr:nth-child(2) th").Select(t => Sheet.Plain(t.TextContent))];
         IElement row = Sheet.All(".register tbody tr").First(r => r.QuerySelector("th")!.TextContent.Contains(person, StringComparison.Ordinal));
-        return row.QuerySelectorAll("td")[Array.IndexOf(exercises, exercise)];
+        return row.QuerySelectorAll("td")[Exercises.ToList().IndexOf(exercise)];
     }
 }

@@ -9,17 +9,17 @@ internal sealed record SignInPage(Sheet Sheet)
     public string Errors => Sheet.Has("[role=alert]") ? Sheet.Text("[role=alert]") : "";
 
     public static async Task<SignInPage> OpenAsync(Browser browser, bool withCode = false) =>
-        new(await browser.OpenAsync(withCode ? "/sign-in?code=new" : "/sign-in"));
+        new(await browser.OpenAsync(withCode ? "/sign-in?code=new" : "/sign-in?door=open"));
 
     public async Task<SignInPage> ClaimAsync(string code, string name, string passphrase)
     {
         Fill("#code", code);
-        Fill("#name", name);
-        return await EnterAsync(passphrase);
+        return await EnterAsync(passphrase, name);
     }
 
-    public async Task<SignInPage> EnterAsync(string passphrase)
+    public async Task<SignInPage> EnterAsync(string passphrase, string name = "Dipper")
     {
+        Fill("#name", name);
         Fill("#passphrase", passphrase);
         return new SignInPage(await Sheet.Browser.SendAsync(Sheet, Sheet.Form("main form"), Sheet.Find("main form button")));
     }

@@ -1,11 +1,12 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Exercises;
 
-public sealed class ExerciseModel(ExerciseDesk desk) : PageModel, IKeepsTyped
+public sealed class ExerciseModel(ExerciseDesk desk, ClassCalendar calendar) : PageModel, IKeepsTyped
 {
     /// <summary>Null for an exercise nobody knows.</summary>
     public ExerciseView? View { get; private set; }
@@ -14,6 +15,12 @@ public sealed class ExerciseModel(ExerciseDesk desk) : PageModel, IKeepsTyped
 
     /// <summary>What was posted to an exercise nobody knows.</summary>
     public Typed? Typed { get; private set; }
+
+    /// <summary>True before it opens for the student's class.</summary>
+    public bool IsClosed => View is { } view && calendar.OpensLater(view.Lesson, view.Exercise) is not null;
+
+    /// <summary>What the student's class dates say of it; null when they say nothing.</summary>
+    public DateNote? Dates => View is { } view ? calendar.NoteOn(view.Lesson, view.Exercise, view.Attempts) : null;
 
     public IActionResult OnGet(string id, int? attempt) => Show(id, desk.Open(id, attempt));
 
@@ -32,7 +39,7 @@ public sealed class ExerciseModel(ExerciseDesk desk) : PageModel, IKeepsTyped
     {
         string id = (string)RouteData.Values["id"]!;
         Typed = AnswerPost.Read(Request.Form).Typed;
-        return Show(id, desk.ShowAgain(id, Typed, ExerciseDesk.StaleForm));
+        return Show(id, desk.ShowAgain(id, Typed, AnswerDesk.StaleForm));
     }
 
     private PageResult Show(string id, ExerciseView? view)

@@ -1,14 +1,17 @@
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Practice;
 using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Pages.Home;
 
-public sealed class IndexModel(CourseProgress progress, Visitor visitor) : PageModel
+public sealed class IndexModel(CourseProgress progress, ConceptBoard board, Visitor visitor) : PageModel
 {
     public CoursePlan Plan { get; private set; } = null!;
 
+    public ConceptView Concepts { get; private set; } = null!;
+
     public bool ShowAuthorErrors => visitor.IsInstructor && !Plan.Problems.IsEmpty;
 
-    public void OnGet() => Plan = progress.Now();
+    public void OnGet() => (Plan, Concepts) = (progress.Now(), board.Mine());
 }

@@ -2,17 +2,21 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Editing;
 
 namespace TyingClass.Web.Pages.Lessons;
 
-public sealed class LessonModel(ICourseSource course, ExerciseDesk desk) : PageModel
+public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCalendar calendar) : PageModel
 {
     public Lesson Lesson { get; private set; } = null!;
 
     public Lesson? Before { get; private set; }
 
     public Lesson? After { get; private set; }
+
+    /// <summary>When it opens, for a student of a class that has not come so far.</summary>
+    public string? Opens => calendar.OpensLater(Lesson) is { } at ? calendar.Say(at) : null;
 
     public IActionResult OnGet(string slug)
     {
@@ -25,5 +29,5 @@ public sealed class LessonModel(ICourseSource course, ExerciseDesk desk) : PageM
         return Page();
     }
 
-    public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id) is { } view ? view with { InLesson = true } : null;
+    public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id, inLesson: true);
 }

@@ -1,0 +1,31 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Revisions;
+
+/// <summary>What the engine says a tub would show of a fly, SI.</summary>
+/// <param name="Way">"point down", "point up", "on its side" or "no clear way".</param>
+/// <param name="SinkRateMS">Null when it never settles to a rate.</param>
+/// <param name="Said">The verdict as a sentence.</param>
+public sealed record FlyForecast(double HangAngleRad, string Way, double MassKg, double? SinkRateMS, string Said)
+{
+    /// <param name="state">How the fly is when it is towed and dropped.</param>
+    /// <param name="waterC">Of the tub, 0 to 40 °C; null for the recipe's own.</param>
+    /// <exception cref="ArgumentException">No fly can be built of this recipe.</exception>
+    public static FlyForecast Of(Recipe recipe, WetState state, double? waterC, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        Recipe inTub = waterC is { } c ? recipe with { Fishing = recipe.Fishing with { TemperatureC = c } } : recipe;
+        BalanceReport report = SolvedFly.Solve(inTub).Report;
+        StateReport seen = state == WetState.Fresh ? report.Fresh : report.Soaked;
+        return new FlyForecast(
+            report.Hang.ShankFromPlumbDeg * Math.PI / 180,
+            WayWords.Of(report.Intent, seen.Verdict.Kind),
+            1e-3 * report.MassG,
+            seen.Sink?.RateMS,
+            state == WetState.Soaked ? Grading.Said.Verdict(report, units) : seen.Verdict.Text);
+    }
+}

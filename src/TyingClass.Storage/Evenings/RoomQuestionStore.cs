@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Exchange;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Evenings;
+
+/// <summary>Questions put to the room, at most one open in a class at a time, and who answered what.</summary>
+public sealed class RoomQuestionStore
+{
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal RoomQuestionStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <summary>Puts a question; the one before it is closed.</summary>
+    /// <param name="question">Its id and times are given here.</param>
+    public RoomQuestion Put(RoomQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        return database.Write(db =>
+        {
+            DateTimeOffset now = time.GetUtcNow();
+            foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q.ClosedAt is null)) Keep(db, before with { ClosedAt = now });
+            RoomQuestion put = question with { Id = RandomId.New(), OpenedAt = now, Answer = null, ClosedAt = null };
+            Keep(db, put);
+            return put;
+        });
+    }
+
+    /// <summary>The one the room has before it; null when there is none.</summary>
+    public RoomQuestion? Current(string classId) => database.Read(db => OfClassIn(db, classId).LastOrDefault(q => q.ClosedAt is null));
+
+    /// <summary>Oldest first.</summary>
+    public ImmutableArray<RoomQuestion> OfClass(string classId) => database.Read(db => OfClassIn(db, classId));
+
+    public RoomQuestion? Find(string questionId) => database.Read(db => FindIn(db, questionId));
+
+    /// <summary>Takes one answer a person; a later one replaces it until the question is revealed.</summary>
+    /// <returns>False when the question takes no answers any more, or has no such choice.</returns>
+    public bool Answer(string questionId, string personId, int choice) => database.Write(db =>
+    {
+        if (FindIn(db, questionId) is not { TakesAnswers: true } question || choice < 0 || choice >= question.Choices.Length) return false;
+        KeepAnswer(db, questionId, personId, choice, time.GetUtcNow());
+        return true;
+    });
+
+    /// <returns>Null when this person has not answered.</returns>
+    public int? AnswerOf(string questionId, string personId) => database.Read(db =>
+        Answers(db).FindById($"{questionId}/{personId}") is { } found ? found["choice"].AsInt32 : (int?)null);
+
+    public RoomTally Tally(string questionId) => database.Read(db =>
+    {
+        if (FindIn(db, questionId) is not { } question) return new RoomTally([]);
+        int[] counts = new int[question.Choices.Length];
+        foreach (BsonDocument answer in Answers(db).FindAll("questionId = @0", questionId)) counts[answer["choice"].AsInt32]++;
+        return new RoomTally([.. counts]);
+    });
+
+    /// <summary>Ends the answering and keeps what the engine says; a second time changes nothing.</summary>
+    public RoomQuestion? Reveal(string questionId, RoomAnswer answer) => Change(questionId, q => q.Answer is null ? q with { Answer = answer } : q);
+
+    public RoomQuestion? Close(string questionId) => Change(questionId, q => q.ClosedAt is null ? q with { ClosedAt = time.GetUtcNow() } : q);
+
+    internal static void Prepare(ILiteDatabase db)
+    {
+        Questions(db).EnsureIndex("classId", "$.classId");
+        Answers(db).EnsureIndex("questionId", "$.questionId");
+        Answers(db).EnsureIndex("personId", "$.personId");
+    }
+
+    internal static void KeepAnswer(ILiteDatabase db, string questionId, string personId, int choice, DateTimeOffset at) => Answers(db).Upsert(new BsonDocument
+    {
+        ["_id"] = $"{questionId}/{personId}",
+        ["questionId"] = questionId,
+        ["personId"] = personId,
+        ["choice"] = choice,
+        ["atTicks"] = Ticks.From(at),
+    });
+
+    internal static ImmutableArray<ExportedAnswer> AnswersIn(ILiteDatabase db, string questionId) =>
+        [.. Answers(db).FindAll("questionId = @0", questionId).Select(a => new ExportedAnswer(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime()))];
+
+    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+
+    private RoomQuestion? Change(string questionId, Func<RoomQuestion, RoomQuestion> change) => database.Write(db =>
+    {
+        if (FindIn(db, questionId) is not { } question) return null;
+        RoomQuestion changed = change(question);
+        Keep(db, changed);
+        return changed;
+    });
+
+    private static RoomQuestion? FindIn(ILiteDatabase db, string questionId) => Questions(db).FindById(questionId) is { } found ? ToQuestion(found) : null;
+
+    internal static ImmutableArray<RoomQuestion> OfClassIn(ILiteDatabase db, string classId) =>
+        [.. Questions(db).FindAll("classId = @0", classId).Select(ToQuestion).OrderBy(q => q.OpenedAt)];
+
+    internal static void Keep(ILiteDatabase db, RoomQuestion q) => Questions(db).Upsert(new BsonDocument
+    {
+        ["_id"] = q.Id,
+        ["classId"] = q.ClassId,
+        ["title"] = q.Title,
+        ["choices"] = Documents.ToArray(q.Choices, c => new BsonValue(c)),
+        ["openedTicks"] = Ticks.From(q.OpenedAt),
+        ["exerciseId"] = q.ExerciseId,
+        ["recipe"] = q.RecipeText,
+        ["ask"] = q.Ask,
+        ["closedTicks"] = Ticks.FromOrNull(q.ClosedAt),
+        ["answer"] = q.Answer is { } a
+            ? new BsonDocument { ["choice"] = a.Choice, ["whatItWouldDo"] = a.WhatItWouldDo, ["why"] = a.Why, ["revealedTicks"] = Ticks.From(a.RevealedAt) }
+            : BsonValue.Null,
+    });
+
+    private static RoomQuestion ToQuestion(BsonDocument document) => new(
+        document["_id"].AsString,
+        document["classId"].AsString,
+        document["title"].AsString,
+        document["choices"].ToList(c => c.AsString),
+        document["openedTicks"].ToTime())
+    {
+        ExerciseId = document["exerciseId"].TextOrNull(),
+        RecipeText = document["recipe"].TextOrNull(),
+        Ask = document["ask"].TextOrNull(),
+        ClosedAt = document["closedTicks"].ToTimeOrNull(),
+        Answer = document["answer"] is { IsNull: false } a
+            ? new RoomAnswer(a["choice"].AsString, a["whatItWouldDo"].AsString, a["why"].AsString, a["revealedTicks"].ToTime())
+            : null,
+    };
+
+    private static ILiteCollection<BsonDocument> Questions(ILiteDatabase db) => db.GetCollection("room_questions");
+
+    private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("room_answers");
+}

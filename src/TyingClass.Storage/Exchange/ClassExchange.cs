@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
+using TyingClass.Storage.Dates;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
+using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
+
+namespace TyingClass.Storage.Exchange;
+
+/// <summary>Classes out of and into this server.</summary>
+public sealed class ClassExchange
+{
+    private readonly Database database;
+    private readonly TimeProvider time;
+
+    internal ClassExchange(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+
+    /// <summary>All of one class as it stands at one moment: nobody writes in between.</summary>
+    /// <returns>Null when there is no such class.</returns>
+    public ClassExport? Export(string classId) => database.Read(db =>
+    {
+        if (ClassRoomStore.FindIn(db, classId) is not { } room) return null;
+        ImmutableArray<Person> people = AccountStore.OfClassIn(db, classId, removed: false);
+        ImmutableArray<Pattern> patterns = [.. people.SelectMany(p => PatternStore.OfIn(db, p.Id)).Where(p => p.TrashedAt is null)];
+        return new ClassExport
+        {
+            Format = ClassExport.CurrentFormat,
+            ExportedAt = time.GetUtcNow(),
+            Class = new ExportedClass(room.Id, room.Name, room.TimeZoneId, room.CreatedAt),
+            People = [.. people.Select(p => new ExportedPerson(p.Id, p.Role, p.Label, p.CreatedAt, p.LastSeenAt))],
+            Attempts = [.. people.SelectMany(p => AttemptStore.AllOfIn(db, p.Id))],
+            Standings = [.. people.SelectMany(p => AttemptStore.StandingsOfIn(db, p.Id)).OrderBy(s => s.PersonId, StringComparer.Ordinal).ThenBy(s => s.ExerciseId, StringComparer.Ordinal)],
+            Comments = [.. people.SelectMany(p => CommentStore.ToIn(db, p.Id)).OrderBy(c => c.At)],
+            Practice = [.. people.SelectMany(p => PracticeStore.AllOfIn(db, p.Id))],
+            Patterns = patterns,
+            PatternRevisions = [.. patterns.SelectMany(p => PatternDocument.Revisions(db).FindAll("patternId = @0", p.Id).Select(PatternDocument.ToRevision).OrderBy(r => r.Number))],
+            Reviews = [.. patterns.SelectMany(p => ReviewDocument.Of(db, p.Id)).Where(r => r.ClassId == classId)],
+            ReviewComments = [.. patterns.SelectMany(p => ReviewDocument.Comments(db).FindAll("patternId = @0", p.Id).Select(ReviewDocument.ToComment).OrderBy(c => c.At))],
+            BenchLog = [.. people.SelectMany(p => LogDocument.Entries(db).FindAll("personId = @0", p.Id).Select(LogDocument.ToEntry)).Where(e => e.TrashedAt is null).Select(e => e with { PhotoId = null })],
+            Dates = ClassDatesStore.OfIn(db, classId).Rows,
+            Evenings = [.. EveningStore.OfClassIn(db, classId).Select(e => new ExportedEvening(e.Number, e.StartsLocal, e.Plan, e.Demonstrations, e.Students, e.Flies))],
+            RoomQuestions = [.. RoomQuestionStore.OfClassIn(db, classId).Select(q => Of(q, RoomQuestionStore.AnswersIn(db, q.Id)))],
+        };
+    });
+
+    /// <summary>Makes a new class of an export, taught by <paramref name="instructorId"/>. Ids and names that are taken here are renewed.</summary>
+    /// <param name="passphrases">As many as there are people: each gets one, to be handed over and changed at the first visit.</param>
+    /// <returns>The class, or everything that is wrong with the export; then nothing was written.</returns>
+    /// <exception cref="StorageException">Nothing was written.</exception>
+    public ImportOutcome Import(ClassExport export, string instructorId, IReadOnlyList<HandedOut> passphrases)
+    {
+        ArgumentNullException.ThrowIfNull(export);
+        ArgumentNullException.ThrowIfNull(passphrases);
+        ImmutableArray<string> problems = ImportCheck.Problems(export);
+        if (!problems.IsEmpty) return new ImportOutcome(null, [], problems);
+        if (passphrases.Count < export.People.Length) throw new ArgumentException("Each person needs a passphrase.", nameof(passphrases));
+        return database.Write(db => new ClassImporter(db, time, export).Run(instructorId, passphrases));
+    }
+
+    private static ExportedQuestion Of(RoomQuestion q, ImmutableArray<ExportedAnswer> answers) =>
+        new(q.Id, q.Title, q.Choices, q.OpenedAt, q.ExerciseId, q.RecipeText, q.Ask, q.Answer, q.ClosedAt, answers);
+}
+
+/// <param name="Passphrase">Told to one person, kept nowhere.</param>
+/// <param name="Hash">As the framework's hasher wrote it.</param>
+public sealed record HandedOut(string Passphrase, string Hash);
+
+/// <param name="Room">Null when something is wrong with the export.</param>
+/// <param name="People">With the passphrase of each.</param>
+public sealed record ImportOutcome(ClassRoom? Room, ImmutableArray<(Person Person, string Passphrase)> People, ImmutableArray<string> Problems);

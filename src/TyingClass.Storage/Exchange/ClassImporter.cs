@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
+using TyingClass.Storage.Dates;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
+using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
+using TyingClass.Storage.Reviews;
+
+namespace TyingClass.Storage.Exchange;
+
+/// <summary>Writes a checked export, all within one transaction.</summary>
+internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassExport export)
+{
+    // What an id is called here: itself where it was free. By collection: an id that stands for two things in a file must not lead from one to the other.
+    private readonly Dictionary<(string Collection, string Id), string> ids = [];
+
+    public ImportOutcome Run(string instructorId, IReadOnlyList<HandedOut> passphrases)
+    {
+        ClassRoom room = ClassRoomStore.CreateIn(db, time, instructorId, export.Class.Name, Zone(export.Class.TimeZone));
+        ImmutableArray<(Person, string)> people = [.. export.People.Select((p, i) => (AddPerson(p, room.Id, passphrases[i].Hash), passphrases[i].Passphrase))];
+        AddAttempts();
+        foreach (Comment comment in export.Comments) CommentStore.InsertIn(db, comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
+        AddPatterns(room.Id);
+        foreach (LogEntry entry in export.BenchLog)
+            LogDocument.Entries(db).Insert(LogDocument.From(entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, PhotoId = null, TrashedAt = null }));
+        foreach (PracticeAnswer answer in export.Practice)
+            PracticeStore.InsertIn(db, answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
+        if (!export.Dates.IsEmpty) ClassDatesStore.Keep(db, new ClassDates(room.Id, export.Dates, 1));
+        foreach (ExportedEvening evening in export.Evenings) EveningStore.Keep(db, Of(evening, room.Id));
+        foreach (ExportedQuestion question in export.RoomQuestions) AddQuestion(question, room.Id);
+        return new ImportOutcome(room, people, []);
+    }
+
+    private Person AddPerson(ExportedPerson exported, string classId, string hash)
+    {
+        Person person = new(Renewed(PersonDocument.Collection, exported.Id), exported.Role, FreeName(PersonStore.CleanName(exported.Name)!), hash, RandomId.New(), exported.JoinedAt, exported.LastSeenAt)
+        {
+            ClassId = classId,
+            MustChoosePassphrase = true,
+        };
+        PersonStore.People(db).Insert(PersonDocument.From(person, secretHash: null));
+        return person;
+    }
+
+    private void AddAttempts()
+    {
+        foreach (Attempt attempt in export.Attempts)
+        {
+            db.GetCollection(AttemptDocument.Collection).Insert(AttemptDocument.From(attempt with
+            {
+                Id = Renewed(AttemptDocument.Collection, attempt.Id),
+                PersonId = Here(attempt.PersonId),
+                Judgments = [.. attempt.Judgments.Select(j => j with { ByPersonId = Known(j.ByPersonId) })],
+            }));
+        }
+
+        foreach (IGrouping<(string PersonId, string ExerciseId), Attempt> slot in export.Attempts.GroupBy(a => (a.PersonId, a.ExerciseId)))
+            StandingDocument.Keep(db, Standing.Of(Here(slot.Key.PersonId), slot.Key.ExerciseId, slot.OrderBy(a => a.Number)));
+    }
+
+    private void AddPatterns(string classId)
+    {
+        foreach (Pattern p in export.Patterns)
+            PatternDocument.Keep(db, p with { Id = Renewed("patterns", p.Id), OwnerId = Here(p.OwnerId), BookClassId = p.BookClassId is null ? null : classId, TrashedAt = null });
+        foreach (PatternRevision r in export.PatternRevisions) PatternDocument.Revisions(db).Insert(PatternDocument.From(r with { PatternId = ids[("patterns", r.PatternId)] }));
+        foreach (Review r in export.Reviews)
+            ReviewDocument.Keep(db, r with { Id = Renewed("reviews", r.Id), PatternId = ids[("patterns", r.PatternId)], OwnerId = Here(r.OwnerId), ClassId = classId, DecidedById = r.DecidedById is { } by ? Known(by) : null });
+        foreach (ReviewComment c in export.ReviewComments)
+            ReviewDocument.Comments(db).Insert(ReviewDocument.From(c with { Id = Renewed("review_comments", c.Id), PatternId = ids[("patterns", c.PatternId)], ReviewId = ids[("reviews", c.ReviewId)], ById = Known(c.ById) }));
+    }
+
+    private void AddQuestion(ExportedQuestion q, string classId)
+    {
+        RoomQuestion question = new(Renewed("room_questions", q.Id), classId, q.Title, q.Choices, q.OpenedAt)
+        {
+            ExerciseId = q.ExerciseId,
+            RecipeText = q.RecipeText,
+            Ask = q.Ask,
+            Answer = q.Answer,
+            // What was open on the other server is not open in this room.
+            ClosedAt = q.ClosedAt ?? export.ExportedAt,
+        };
+        RoomQuestionStore.Keep(db, question);
+        foreach (ExportedAnswer answer in q.Answers) RoomQuestionStore.KeepAnswer(db, question.Id, Here(answer.PersonId), answer.Choice, answer.At);
+    }
+
+    private static EveningPlan Of(ExportedEvening e, string classId) => new(classId, e.Number)
+    {
+        StartsLocal = e.StartsLocal,
+        Plan = e.Plan,
+        Demonstrations = e.Demonstrations,
+        Students = e.Students,
+        Flies = e.Flies,
+        Version = 1,
+    };
+
+    private string Renewed(string collection, string id)
+    {
+        string here = db.GetCollection(collection).FindById(id) is null ? id : RandomId.New();
+        ids[(collection, id)] = here;
+        return here;
+    }
+
+    private string Here(string personId) => ids[(PersonDocument.Collection, personId)];
+
+    // Whoever judged or commented may be an instructor of the other server: the name stays, the id then points to nobody.
+    private string Known(string personId) => ids.GetValueOrDefault((PersonDocument.Collection, personId), personId);
+
+    private string FreeName(string name)
+    {
+        string free = name;
+        for (int i = 2; !AccountStore.NameIsFree(db, free, exceptPersonId: null); i++)
+        {
+            string number = FormattableString.Invariant($" {i}");
+            free = name[..Math.Min(name.Length, PersonStore.MostNameLength - number.Length)] + number;
+        }
+
+        return free;
+    }
+
+    private static string? Zone(string id) => TimeZoneInfo.TryFindSystemTimeZoneById(id, out _) ? id : null;
+}

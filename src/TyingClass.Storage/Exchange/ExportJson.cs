@@ -1,0 +1,59 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using System.Text.Json.Serialization;
+
+namespace TyingClass.Storage.Exchange;
+
+/// <summary>The file of a class export. The schema is derived from the very types that are written and read, so the two cannot differ.</summary>
+public static class ExportJson
+{
+    public const string SchemaId = "class-export.schema.json";
+
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        // Computed properties are for the program; the file holds what was kept.
+        IgnoreReadOnlyProperties = true,
+        RespectNullableAnnotations = true,
+        RespectRequiredConstructorParameters = true,
+        NumberHandling = JsonNumberHandling.Strict,
+        MaxDepth = 16,
+        Converters = { new JsonStringEnumConverter() },
+    };
+
+    public static Task WriteAsync(Stream stream, ClassExport export, CancellationToken cancel = default) =>
+        JsonSerializer.SerializeAsync(stream, export, Options, cancel);
+
+    /// <returns>The class, or what is wrong and where: "$.attempts[3].number: …".</returns>
+    public static async Task<(ClassExport? Export, string? Problem)> ReadAsync(Stream stream, CancellationToken cancel = default)
+    {
+        try
+        {
+            ClassExport? export = await JsonSerializer.DeserializeAsync<ClassExport>(stream, Options, cancel).ConfigureAwait(false);
+            return export is null ? (null, "The file holds nothing but null.") : (export, null);
+        }
+        catch (JsonException e)
+        {
+            string where = e.LineNumber is { } line ? FormattableString.Invariant($"Line {line + 1}") : "The file";
+            return (null, $"{where}{(e.Path is { Length: > 1 } path ? $", at {path}" : "")}: this is not a class export that can be read. {e.Message}");
+        }
+    }
+
+    /// <summary>JSON Schema, draft 2020-12.</summary>
+    public static string Schema()
+    {
+        JsonNode types = Options.GetJsonSchemaAsNode(typeof(ClassExport), new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true });
+        JsonObject schema = new()
+        {
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["$id"] = SchemaId,
+            ["title"] = "A class of TyingClass",
+        };
+        foreach ((string key, JsonNode? value) in types.AsObject()) schema[key] = value?.DeepClone();
+        return schema.ToJsonString(Options) + "\n";
+    }
+}

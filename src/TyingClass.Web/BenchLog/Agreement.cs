@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Storage.BenchLog;
+
+namespace TyingClass.Web.BenchLog;
+
+/// <summary>One thing seen beside what was computed.</summary>
+/// <param name="Apart">How far the two are apart, in words.</param>
+/// <param name="Agrees">Only for what can be said yes or no of: which way up.</param>
+public sealed record AgreementRow(string What, string Computed, string Seen, string Apart, bool? Agrees = null);
+
+/// <summary>Seen beside computed. The tub has the last word: nothing here calls an observation wrong.</summary>
+public static class Agreement
+{
+    public static ImmutableArray<AgreementRow> Of(LogEntry entry, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        (Seen seen, Foreseen foreseen) = (entry.Seen, entry.Foreseen);
+        ImmutableArray<AgreementRow>.Builder rows = ImmutableArray.CreateBuilder<AgreementRow>();
+        if (seen.Way is { } way)
+        {
+            bool agrees = WayAgrees(entry) == true;
+            rows.Add(new AgreementRow($"Which way up, {State(seen)}", foreseen.Way, LogReader.Words(way), agrees ? "as computed" : "not as computed", agrees));
+        }
+
+        if (seen.HangAngleRad is { } hang)
+            rows.Add(Row("Hang angle, shank from plumb", foreseen.HangAngleRad, hang, Dimension.Angle, units));
+        if (seen.MassKg is { } mass)
+            rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Dimension.Mass, units));
+        if (seen.SinkRateMS is { } rate)
+        {
+            string what = $"Sink rate over {Units.Format(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
+            rows.Add(foreseen.SinkRateMS is { } computed
+                ? Row(what, computed, rate, Dimension.Speed, units) with { Apart = Ratio(computed, rate) }
+                : new AgreementRow(what, "settles to no rate", Units.Format(rate, Dimension.Speed, units), "nothing to compare with"));
+        }
+
+        return rows.ToImmutable();
+    }
+
+    /// <returns>Null when nobody looked which way up.</returns>
+    public static bool? WayAgrees(LogEntry entry) => entry?.Seen.Way switch
+    {
+        null => null,
+        SeenWay.PointDown => entry.Foreseen.Way == "point down",
+        SeenWay.PointUp => entry.Foreseen.Way == "point up",
+        SeenWay.OnItsSide => entry.Foreseen.Way == Lessons.Grading.WayWords.OnItsSide,
+        _ => entry.Foreseen.Way == Lessons.Grading.WayWords.NoClearWay,
+    };
+
+    public static string Ratio(double computed, double seen) => computed <= 0
+        ? "computed to rise"
+        : FormattableString.Invariant($"{seen / computed:0.00} times the computed");
+
+    private static string State(Seen seen) => seen.State == WetState.Fresh ? "fresh" : "soaked";
+
+    private static AgreementRow Row(string what, double computed, double seen, Dimension dimension, UnitSystem units)
+    {
+        double more = seen - computed;
+        return new AgreementRow(
+            what, Units.Format(computed, dimension, units), Units.Format(seen, dimension, units),
+            $"{Units.Format(Math.Abs(more), dimension, units)} {(more >= 0 ? "more" : "less")}");
+    }
+}

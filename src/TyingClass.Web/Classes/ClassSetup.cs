@@ -1,0 +1,46 @@
+using TyingClass.Storage;
+using TyingClass.Storage.Classes;
+using TyingClass.Web.Identity;
+
+namespace TyingClass.Web.Classes;
+
+/// <summary>What an instructor does with a class itself; everything is about the one that is open.</summary>
+public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, ClassAccess access, Visitor visitor)
+{
+    /// <returns>Null when it was kept; else what to tell whoever typed it.</returns>
+    public string? Rename(string? name, string? zone, int expectedVersion)
+    {
+        if (access.Current is not { } room) return "There is no class to name yet. Make one below.";
+        if (string.IsNullOrWhiteSpace(name)) return "A class needs a name.";
+        if (zone is not null && !TimeZoneInfo.TryFindSystemTimeZoneById(zone, out _)) return $"This server knows no time zone “{zone}”. Choose one from the list.";
+        return store.Classes.Rename(room.Id, name, expectedVersion, zone) switch
+        {
+            { Saved: false, Current: var now } => $"The class was changed while you were writing: it is called “{now.Name}” now, in {now.TimeZoneId}. Yours was not kept, but it stands in the form: send it again if you still mean it.",
+            _ => null,
+        };
+    }
+
+    public void RenewCode()
+    {
+        if (access.Current is { } room) store.Classes.RenewCode(room.Id);
+    }
+
+    public string Invite() => store.Instructors.Invite();
+
+    public void Create(string? name) => Remember(store.Classes.Create(visitor.Person!.Id, name));
+
+    /// <summary>Does nothing with a class that is someone else's.</summary>
+    public void Open(string classId)
+    {
+        if (access.Teaches(visitor.Person, classId) && store.Classes.Find(classId) is { } room) Remember(room);
+    }
+
+    private void Remember(ClassRoom room) => accessor.HttpContext!.Response.Cookies.Append(ClassAccess.Cookie, room.Id, new CookieOptions
+    {
+        HttpOnly = true,
+        IsEssential = true,
+        SameSite = SameSiteMode.Lax,
+        Secure = accessor.HttpContext.Request.IsHttps,
+        MaxAge = TimeSpan.FromDays(400),
+    });
+}

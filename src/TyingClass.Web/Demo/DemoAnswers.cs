@@ -1,0 +1,67 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Web.Demo;
+
+/// <summary>What students might send in: the author's model answer, and what the author expects to go wrong.</summary>
+internal sealed class DemoAnswers(Exercise exercise)
+{
+    // The key is computed: asked for once an exercise, however many students answer it.
+    private static readonly ConcurrentDictionary<Exercise, string?> Keys = new(ReferenceEqualityComparer.Instance);
+
+    private static readonly ImmutableArray<string> Explanations =
+    [
+        "I think the weight is too far from the line. When it pulls, the heavy part wants to be below, so it turns until it is.",
+        "Because the bead goes around the shank it pushes evenly, so it does not know which way up to be. Something has to be on one side.",
+        "The balance point has to be under the line of pull. Here it is not, so it rolls over.",
+        "More lead makes it go down and that is all I can say about it.",
+    ];
+
+    public string? Right(Random chance) => exercise.Kind switch
+    {
+        ExerciseKind.Explain => Explanations[chance.Next(Explanations.Length)],
+        ExerciseKind.TubTest => Observed(chance),
+        ExerciseKind.Predict => Key,
+        _ => exercise.ModelAnswer,
+    };
+
+    public string? Wrong(Random chance)
+    {
+        string[] wrong = [.. exercise.WrongAnswers.Select(w => w.Answer), .. Others()];
+        return wrong.Length == 0 ? null : wrong[chance.Next(wrong.Length)];
+    }
+
+    private string? Key => Keys.GetOrAdd(exercise, e => Prediction.Answer(e)?.Choice);
+
+    // Beyond what the author listed: the other choices, the fly handed in as it was given.
+    private IEnumerable<string> Others() => exercise.Kind switch
+    {
+        ExerciseKind.Predict => exercise.Choices.Where(c => c != Key),
+        ExerciseKind.Repair when exercise.RecipeText is { } given => [given],
+        _ => [],
+    };
+
+    /// <summary>The prediction, off by what hands and rulers are off by.</summary>
+    private string? Observed(Random chance)
+    {
+        List<string> lines = [];
+        FlyFigures? fly = exercise.RecipeText is { } text && RecipeParser.Parse(text).Value is { } recipe ? new FlyFigures(recipe) : null;
+        foreach (string name in exercise.Record)
+        {
+            if (QuantityQuery.TryParse(name, out QuantityQuery query, out _))
+            {
+                if (fly is not null && query.Of(fly) is { } predicted) lines.Add($"{name}: {query.Say(predicted * (0.88 + 0.24 * chance.NextDouble()), UnitSystem.Metric)}");
+            }
+            else
+            {
+                lines.Add($"{name}: {(chance.NextDouble() < 0.5 ? "point down" : "point up")}");
+            }
+        }
+
+        return lines.Count == 0 ? null : string.Join('\n', lines);
+    }
+}

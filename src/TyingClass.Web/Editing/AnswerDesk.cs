@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Text;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Files;
+using TyingClass.Web.Pictures;
+using TyingClass.Web.Preferences;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>Takes answers in and lays assignments out.</summary>
+public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor accessor)
+{
+    public const string StaleForm =
+        "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing was sent in. What you typed stands below; submit it again.";
+
+    private static readonly GradeOptions NoAdvice = new() { Adviser = (_, _, _) => [] };
+
+    /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
+    public ExerciseView Open(Assignment work, int? attemptNumber = null, bool inLesson = false)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ImmutableArray<Attempt> attempts = work.Attempts();
+        Attempt? shown = attemptNumber is { } number ? attempts.FirstOrDefault(a => a.Number == number) : attempts.LastOrDefault();
+        Typed typed = shown is null ? StartText.For(work.Exercise)
+            : StartText.IsRecipe(work.Exercise) ? Typed.FormIfPossible(shown.AnswerText)
+            : Typed.Plain(shown.AnswerText);
+        return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
+    }
+
+    /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form.</summary>
+    public DeskResult Take(Assignment work, AnswerPost post)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(post);
+        if (AnswerLimit.Check(post.Typed.Text) is { } tooLong)
+            return new DeskResult(null, Again(work, post.Typed) with { Problems = [tooLong] }, StatusCodes.Status413PayloadTooLarge);
+        return post.IsSubmit ? Submit(work, post.Typed) : new DeskResult(null, Edit(work, post));
+    }
+
+    /// <summary>The form with what was typed, nothing done.</summary>
+    public ExerciseView ShowAgain(Assignment work, Typed typed, string notice) => Again(work, typed) with { Notice = notice };
+
+    private UnitSystem UnitsRead =>
+        accessor.HttpContext is { } http ? Look.Of(http.Request).Units : UnitSystem.Metric;
+
+    private DeskResult Submit(Assignment work, Typed typed)
+    {
+        try
+        {
+            int failed = work.Attempts().Count(a => a is { Counts: false, Waits: false });
+            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead });
+            return grade.IsAttempt
+                ? new DeskResult(work.Keep(typed.Text, grade), null)
+                : new DeskResult(null, Again(work, typed, grade.Problems), StatusCodes.Status422UnprocessableEntity);
+        }
+        catch (StorageException)
+        {
+            ExerciseView view = Again(work, typed, attempts: []) with { Notice = "Your answer could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then submit it again." };
+            return new DeskResult(null, view, StatusCodes.Status503ServiceUnavailable);
+        }
+    }
+
+    private ExerciseView Edit(Assignment work, AnswerPost post)
+    {
+        (Typed typed, string? notice) = RecipeEdits.Apply(post);
+        // An unfinished recipe is no error until it is submitted, except to someone who asks to see it drawn or turned into a form.
+        ImmutableArray<AnswerProblem> problems = post.Action == "draw" || notice is not null ? RecipeEdits.ProblemsOf(typed.Text) : [];
+        return Again(work, typed, problems) with { Notice = notice };
+    }
+
+    private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
+        Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
+
+    private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default, bool inLesson = false)
+    {
+        ImmutableArray<AnswerProblem> found = problems.IsDefault ? [] : problems;
+        bool isRecipe = StartText.IsRecipe(work.Exercise);
+        return new ExerciseView
+        {
+            Lesson = work.Lesson,
+            Exercise = work.Exercise,
+            Address = work.Address,
+            Typed = typed,
+            Problems = found,
+            Attempts = attempts,
+            InLesson = inLesson,
+            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
+            // Drawn as it sits in the vise, however often: how it swims is what an attempt tells (docs/decisions/0010).
+            Picture = isRecipe && typed.Text.Length <= AnswerLimit.MostBytes ? pictures.Draw(typed.Text, Plates.Vise) : null,
+            Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
+        };
+    }
+
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
+    {
+        string[] texts = [.. AskedRecipes.Of(exercise)];
+        return [.. texts
+            .Select(text => (Card: RecipeCard.Of(text), Text: text))
+            .Where(fly => fly.Card is not null)
+            .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
+
+        // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
+        IHtmlContent? Picture(string text) => told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
+            : inLesson ? null
+            : pictures.Draw(text, Plates.Vise);
+    }
+
+    // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
+    private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
+        exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
+
+    private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
+    {
+        Picture = inLesson ? null : exercise switch
+        {
+            { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
+            { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
+            { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
+            _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+        },
+        Regraded = Regraded(exercise, attempt),
+    };
+
+    private string? Regraded(Exercise exercise, Attempt attempt)
+    {
+        if (attempt.EngineVersion == Balance.Reports.BalanceEngine.Version && attempt.ExerciseVersion == exercise.Version) return null;
+        if (exercise.Kind == ExerciseKind.Explain) return null;
+        GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, NoAdvice);
+        return RegradeNote.Of(attempt.EngineVersion, attempt.ExerciseVersion, attempt.Passed, attempt.GradedFigures, now, UnitsRead);
+    }
+}

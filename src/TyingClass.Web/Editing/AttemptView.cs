@@ -1,0 +1,14 @@
+using Microsoft.AspNetCore.Html;
+using TyingClass.Storage.Attempts;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>One attempt with its feedback, as a page shows it.</summary>
+public sealed record AttemptView(Attempt Attempt)
+{
+    /// <summary>The fly that was sent in as it swims; in a repair, below the fly that was given.</summary>
+    public IHtmlContent? Picture { get; init; }
+
+    /// <summary>What differs when the same answer is graded by the engine of today; the old grade stands.</summary>
+    public string? Regraded { get; init; }
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Supplies;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Evenings;
+using TyingClass.Web.Calendar;
+
+namespace TyingClass.Web.Evenings;
+
+/// <summary>A fly of the evening.</summary>
+/// <param name="Each">How many every student ties.</param>
+/// <param name="Shown">How many the instructor ties to show.</param>
+/// <param name="Tested">True when a tub test of the evening asks for it.</param>
+public sealed record EveningFly(Recipe Recipe, string RecipeText, int Each, int Shown, bool Tested)
+{
+    public string Name => Recipe.Name;
+}
+
+/// <summary>One evening as the instructor prepares and runs it.</summary>
+/// <param name="Lessons">Those that name this evening.</param>
+/// <param name="Flies">Tested ones first, then those the lessons only show.</param>
+/// <param name="Students">How many the materials are for.</param>
+public sealed record EveningView(
+    ClassRoom Room, EveningPlan Plan, ImmutableArray<Lesson> Lessons, ImmutableArray<EveningFly> Flies, int Students, ClassWindows Windows)
+{
+    public int Number => Plan.Number;
+
+    /// <summary>What students read at home beforehand.</summary>
+    public int Minutes => Lessons.Sum(l => l.Minutes);
+
+    public IEnumerable<EveningFly> Tied => Flies.Where(f => f.Each > 0);
+
+    public IEnumerable<EveningFly> Shown => Flies.Where(f => f.Shown > 0);
+
+    public IEnumerable<Exercise> Predictions => Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind == ExerciseKind.Predict);
+
+    public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
+
+    /// <summary>For everyone who ties and whoever shows, added up, nothing for waste.</summary>
+    public ImmutableArray<Supply> Supplies => SupplyList.For(Flies.Select(f => (f.Recipe, f.Each * Students + f.Shown)));
+}
+
+/// <param name="Lessons">As links and headings need them.</param>
+public sealed record EveningLine(int Number, EveningPlan Plan, ImmutableArray<Lesson> Lessons)
+{
+    public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Text;
+using TyingClass.Storage;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Editing;
+using TyingClass.Web.Identity;
+
+namespace TyingClass.Web.Evenings;
+
+/// <summary>Puts questions to the room of the visitor's class, takes answers and reveals what the engine says.</summary>
+public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess access, Visitor visitor, TimeProvider time)
+{
+    public ClassRoom? Room => access.Current;
+
+    /// <summary>The question before the room now; null when there is none, or no class.</summary>
+    public RoomView? Now() => Room is { } room && store.RoomQuestions.Current(room.Id) is { } question ? View(room, question) : null;
+
+    /// <summary>Closed ones, the latest first.</summary>
+    public IEnumerable<RoomView> Before() =>
+        Room is { } room ? store.RoomQuestions.OfClass(room.Id).Where(q => q.ClosedAt is not null).Reverse().Select(q => View(room, q)) : [];
+
+    /// <summary>Predict exercises by lesson, to choose from.</summary>
+    public IEnumerable<(Lesson Lesson, ImmutableArray<Exercise> Questions)> Choices() => course.Current.Lessons
+        .Select(l => (l, l.Exercises.Where(e => e.Kind == ExerciseKind.Predict).ToImmutableArray()))
+        .Where(l => !l.Item2.IsEmpty);
+
+    /// <returns>What is wrong; null when the question is put.</returns>
+    public string? PutExercise(string exerciseId)
+    {
+        if (Room is not { } room) return "You have no class yet.";
+        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || exercise.Kind != ExerciseKind.Predict) return "Choose a question from the list.";
+        store.RoomQuestions.Put(Blank(room, exercise) with { ExerciseId = exercise.Id });
+        return null;
+    }
+
+    /// <param name="ask">One of <see cref="Prediction.Asks"/>.</param>
+    /// <returns>Everything that is wrong; empty when the question is put.</returns>
+    public ImmutableArray<string> PutRecipe(string recipeText, string ask)
+    {
+        if (Room is not { } room) return ["You have no class yet."];
+        if (!Prediction.Asks.Contains(ask)) return ["Choose what to ask."];
+        ParseResult<Recipes.Model.Recipe> parsed = RecipeParser.Parse(recipeText);
+        if (parsed.Value is not { } recipe) return [.. parsed.Errors.Select(e => $"Line {e.Line}: {e.Text}")];
+        Exercise question = Prediction.About(recipe, ask);
+        store.RoomQuestions.Put(Blank(room, question) with { RecipeText = recipeText, Ask = ask });
+        return [];
+    }
+
+    /// <returns>False when it was too late, or is no question of this person's class.</returns>
+    public bool Answer(string questionId, int choice) =>
+        visitor.Person is { } person && IsOurs(questionId) && store.RoomQuestions.Answer(questionId, person.Id, choice);
+
+    /// <returns>What is wrong; null when it is revealed.</returns>
+    public string? Reveal(string questionId)
+    {
+        if (!IsOurs(questionId) || store.RoomQuestions.Find(questionId) is not { } question) return "That question is gone.";
+        if (ExerciseOf(question) is not { } exercise) return "The exercise has left the course since it was asked: there is nothing to compute. Close it and ask another.";
+        if (Prediction.Answer(exercise) is not { } answer) return "The engine gives no single answer for this fly. Close it and ask another.";
+        store.RoomQuestions.Reveal(questionId, new RoomAnswer(answer.Choice, answer.Feedback.WhatItWouldDo, answer.Feedback.Why, time.GetUtcNow()));
+        return null;
+    }
+
+    public void Close(string questionId)
+    {
+        if (IsOurs(questionId)) store.RoomQuestions.Close(questionId);
+    }
+
+    private static RoomQuestion Blank(ClassRoom room, Exercise exercise) => new("", room.Id, exercise.Title, exercise.Choices, default);
+
+    private bool IsOurs(string questionId) => Room is { } room && store.RoomQuestions.Find(questionId)?.ClassId == room.Id;
+
+    private RoomView View(ClassRoom room, RoomQuestion question)
+    {
+        Exercise? exercise = ExerciseOf(question);
+        return new RoomView(
+            question,
+            exercise?.PromptHtml ?? "",
+            exercise is null ? [] : [.. AskedRecipes.Of(exercise)],
+            store.RoomQuestions.Tally(question.Id),
+            visitor.Person is { } person ? store.RoomQuestions.AnswerOf(question.Id, person.Id) : null,
+            store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student));
+    }
+
+    private Exercise? ExerciseOf(RoomQuestion question)
+    {
+        if (question is { RecipeText: { } text, Ask: { } ask }) return RecipeParser.Parse(text).Value is { } recipe ? Prediction.About(recipe, ask) : null;
+        return question.ExerciseId is { } id && course.Current.TryFindExercise(id, out _, out Exercise exercise) ? exercise : null;
+    }
+}

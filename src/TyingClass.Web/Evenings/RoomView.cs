@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using TyingClass.Storage.Evenings;
+using TyingClass.Web.Editing;
+
+namespace TyingClass.Web.Evenings;
+
+/// <param name="Share">Of all answers, 0 to 100; 0 when there is none.</param>
+/// <param name="Right">True for the engine's answer, once revealed.</param>
+public sealed record TallyLine(string Choice, int Count, int Share, bool Right, bool Mine);
+
+/// <summary>A question to the room as it stands now.</summary>
+/// <param name="PromptHtml">Sanitized; empty for a question about a recipe.</param>
+/// <param name="Mine">The choice of whoever looks; null when they have not answered.</param>
+/// <param name="Members">Students of the class.</param>
+public sealed record RoomView(RoomQuestion Question, string PromptHtml, ImmutableArray<string> Recipes, RoomTally Tally, int? Mine, int Members)
+{
+    public IEnumerable<RecipeCard> Cards => Recipes.Select(RecipeCard.Of).OfType<RecipeCard>();
+
+    public IEnumerable<TallyLine> Lines => Question.Choices.Select((choice, i) => new TallyLine(
+        choice, Tally.Counts[i], Tally.Total == 0 ? 0 : (int)Math.Round(100.0 * Tally.Counts[i] / Tally.Total), choice == Question.Answer?.Choice, i == Mine));
+
+    /// <summary>Changes when the page around the tally would be another one.</summary>
+    public string State => $"{Question.Id}{(Question.Answer is null ? "" : "/revealed")}";
+
+    /// <summary>What the room said, in a sentence.</summary>
+    public string RoomSaid
+    {
+        get
+        {
+            if (Tally.Total == 0) return "Nobody has answered.";
+            int most = Tally.Counts.Max();
+            string[] tops = [.. Lines.Where(l => l.Count == most).Select(l => $"“{l.Choice}”")];
+            return tops.Length == 1
+                ? $"Most of the room said {tops[0]}: {most} of {Tally.Total}."
+                : $"The room is split between {string.Join(" and ", tops)}: {most} each of {Tally.Total}.";
+        }
+    }
+}

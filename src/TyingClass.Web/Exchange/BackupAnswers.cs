@@ -1,0 +1,32 @@
+using TyingClass.Storage;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.Files;
+using TyingClass.Web.Hosting;
+
+namespace TyingClass.Web.Exchange;
+
+/// <summary>Answers the command line, which may not open the database while this server has it.</summary>
+internal sealed partial class BackupAnswers(ClassStore store, Places places, TimeProvider time, ILogger<BackupAnswers> log) : BackgroundService
+{
+    // Longer than any command line waits, so that a note being answered is never swept away.
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
+
+    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        using PeriodicTimer timer = new(BackupRequests.LookEvery, time);
+        while (await timer.WaitForNextTickAsync(stoppingToken))
+        {
+            try
+            {
+                BackupRequests.Answer(places.Data, store.Backup, time.GetUtcNow(), Patience);
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException or StorageException)
+            {
+                Failed(e);
+            }
+        }
+    }
+
+    [LoggerMessage(LogLevel.Warning, "A backup asked for from the command line could not be made.")]
+    private partial void Failed(Exception why);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using CsvHelper;
+
+namespace TyingClass.Web.Exchange;
+
+/// <param name="Line">Of the file, from 1.</param>
+public sealed record CsvRow(long Line, ImmutableArray<string> Fields)
+{
+    /// <summary>Empty where the row is too short.</summary>
+    public string this[int index] => index < Fields.Length ? Fields[index] : "";
+}
+
+/// <summary>Tables for spreadsheets: UTF-8 with a byte order mark, after RFC 4180, and nothing in them that a spreadsheet would run.</summary>
+public static class CsvText
+{
+    // What makes a spreadsheet take a text for a formula, and the quote itself, so that reading can tell a guard from a name that begins with one.
+    private const string Dangerous = "=@+-\t\r'";
+
+    private const char Guard = '\'';
+
+    private static readonly CsvWriterOptions Writing = new()
+    {
+        Injection = CsvInjection.Escape,
+        InjectionCharacters = Dangerous,
+        InjectionEscape = Guard,
+        WriteByteOrderMark = true,
+    };
+
+    private static readonly CsvReaderOptions Reading = new()
+    {
+        HasHeader = false,
+        TrackLineNumbers = true,
+        SkipEmptyLines = true,
+        TrimWhitespace = true,
+        MaxRecordSize = 1 << 20,
+    };
+
+    public static byte[] Write(IEnumerable<IEnumerable<string>> rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        using MemoryStream bytes = new();
+        using (CsvWriter writer = CsvWriter.Create(bytes, Writing, leaveOpen: true))
+        {
+            foreach (IEnumerable<string> row in rows) writer.WriteRecord([.. row]);
+        }
+
+        return bytes.ToArray();
+    }
+
+    /// <summary>Separator found out by the library; guards put in by <see cref="Write"/> are taken out again.</summary>
+    /// <returns>The rows, or what is wrong with the file.</returns>
+    public static (ImmutableArray<CsvRow> Rows, string? Problem) Read(byte[] bytes)
+    {
+        ArgumentNullException.ThrowIfNull(bytes);
+        try
+        {
+            ImmutableArray<CsvRow>.Builder rows = ImmutableArray.CreateBuilder<CsvRow>();
+            using CsvReader reader = CsvReader.Create(bytes, Reading);
+            while (reader.Read())
+                rows.Add(new CsvRow(reader.LineNumber, [.. Enumerable.Range(0, reader.FieldCount).Select(i => Unguarded(reader.GetString(i)))]));
+            return (rows.ToImmutable(), null);
+        }
+        catch (CsvFormatException e)
+        {
+            return ([], $"This is not a table that can be read: {e.Message} Save it from the spreadsheet as CSV, UTF-8.");
+        }
+    }
+
+    private static string Unguarded(string field) => field is [Guard, var next, ..] && Dangerous.Contains(next) ? field[1..] : field;
+}

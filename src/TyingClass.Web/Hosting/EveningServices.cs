@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Mvc.ApplicationModels;
+using TyingClass.Web.Calendar;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Evenings;
+using TyingClass.Web.Exchange;
+
+namespace TyingClass.Web.Hosting;
+
+/// <summary>Dates, evenings, questions to the room, and what leaves or enters the server as a file.</summary>
+internal static class EveningServices
+{
+    public static void Add(IServiceCollection services)
+    {
+        services.AddScoped<ClassCalendar>();
+        services.AddScoped<EveningBook>();
+        services.AddScoped<RoomDesk>();
+        services.AddScoped<RegisterCsv>();
+        services.AddScoped<FilesDesk>();
+        services.AddSingleton<HandedSlips>();
+        services.AddHostedService<BackupAnswers>();
+    }
+
+    public static void Protect(PageConventionCollection pages)
+    {
+        pages.AuthorizeFolder("/Dates", ClassPolicies.Instructor);
+        pages.AuthorizeFolder("/Evenings", ClassPolicies.Instructor);
+        pages.AuthorizeFolder("/Files", ClassPolicies.Instructor);
+    }
+}

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage;
+using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.People;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.BenchLog;
+
+public sealed class IndexModel(ClassStore store, Visitor visitor) : PageModel, IKeepsTyped
+{
+    public ImmutableArray<LogEntry> Entries { get; private set; } = [];
+
+    public ImmutableArray<LogEntry> Trash { get; private set; } = [];
+
+    public LogEntry? Trashed { get; private set; }
+
+    public bool Stale { get; private set; }
+
+    public bool RunsAClass => visitor.Person?.Role is Role.Mentor or Role.Instructor;
+
+    public void OnGet(string? trashed)
+    {
+        Entries = store.BenchLog.Of(visitor.Person!.Id);
+        Trash = store.BenchLog.TrashOf(visitor.Person.Id);
+        Trashed = Trash.FirstOrDefault(e => e.Id == trashed);
+    }
+
+    public IActionResult OnPostRestore(string id) => store.BenchLog.Restore(id, visitor.Person!.Id) ? LocalRedirect($"/bench-log/{id}") : NotFound();
+
+    public IActionResult ShowAgain()
+    {
+        OnGet(null);
+        Stale = true;
+        return Page();
+    }
+}

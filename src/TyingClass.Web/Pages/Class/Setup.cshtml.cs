@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage.Classes;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.Class;
+
+[Authorize(ClassPolicies.Instructor)]
+public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor visitor) : PageModel, IKeepsTyped
+{
+    [BindProperty(Name = "name")]
+    public string? Name { get; set; }
+
+    [BindProperty(Name = "zone")]
+    public string? Zone { get; set; }
+
+    [BindProperty(Name = "version")]
+    public int Version { get; set; }
+
+    [BindProperty(Name = "new-name")]
+    public string? NewName { get; set; }
+
+    public ClassRoom? Room => access.Current;
+
+    public ImmutableArray<ClassRoom> Mine => access.ClassesOf(visitor.Person);
+
+    public static IEnumerable<string> Zones { get; } = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC").Distinct().Order(StringComparer.Ordinal)];
+
+    /// <summary>A one-time code for another instructor: shown this once.</summary>
+    [TempData]
+    public string? Invitation { get; set; }
+
+    [TempData]
+    public string? Done { get; set; }
+
+    public void OnGet() => (Name, Zone, Version) = (Room?.Name, Room?.TimeZoneId, Room?.Version ?? 0);
+
+    public IActionResult OnPost([FromForm(Name = "do")] string? what, string? id)
+    {
+        switch (what)
+        {
+            case "rename":
+                if (setup.Rename(Name, Zone, Version) is { } trouble) return Refuse(trouble);
+                Done = "Kept.";
+                break;
+            case "code":
+                setup.RenewCode();
+                Done = "The class has a new code. The old one lets nobody in any more; whoever joined stays.";
+                break;
+            case "invite":
+                Invitation = setup.Invite();
+                break;
+            case "create":
+                setup.Create(NewName);
+                Done = "Made, and open now.";
+                break;
+            case "open" when id is not null:
+                setup.Open(id);
+                break;
+        }
+
+        return LocalRedirect("/class/setup");
+    }
+
+    public IActionResult ShowAgain() => Refuse("The form had gone stale and nothing was changed. What you typed stands below; send it again.");
+
+    private PageResult Refuse(string text)
+    {
+        ModelState.AddModelError("name", text);
+        Version = Room?.Version ?? 0;
+        ModelState.Remove("version");
+        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Page();
+    }
+}

@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using System.Text;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage.Exchange;
+using TyingClass.Web.Exchange;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.Files;
+
+[RequestFormLimits(MultipartBodyLengthLimit = FilesDesk.MostBytes)]
+public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
+{
+    /// <summary>A list pasted instead of a file; kept on the page when something is wrong with it.</summary>
+    [BindProperty(Name = "names")]
+    public string? Names { get; set; }
+
+    [BindProperty(Name = "file")]
+    public IFormFile? Upload { get; set; }
+
+    public FilesDesk Desk => desk;
+
+    public ImmutableArray<string> Problems { get; private set; } = [];
+
+    public void OnGet()
+    {
+    }
+
+    public async Task<IActionResult> OnPostRosterAsync()
+    {
+        byte[] csv = Upload is { Length: > 0 } file ? await BytesAsync(file) : Encoding.UTF8.GetBytes(Names ?? "");
+        FilesOutcome outcome = desk.AddRoster(csv);
+        // What stood in the file is put where it can be mended.
+        if (outcome.Ticket is null && Upload is not null && csv.Length < 1 << 16) Names = Encoding.UTF8.GetString(csv).TrimStart('\uFEFF');
+        return After(outcome);
+    }
+
+    public async Task<IActionResult> OnPostImportAsync()
+    {
+        if (Upload is not { Length: > 0 } file) return After(new FilesOutcome(null, ["Choose the file of a class first: it ends in .json."]));
+        await using Stream json = file.OpenReadStream();
+        return After(await desk.ImportAsync(json, HttpContext.RequestAborted));
+    }
+
+    public IActionResult OnGetRegister() => desk.RegisterFile() is { } file ? File(file.Bytes, "text/csv; charset=utf-8", file.Name) : NotFound();
+
+    public async Task<IActionResult> OnGetClassAsync()
+    {
+        if (desk.ClassFile() is not { } file) return NotFound();
+        Response.ContentType = "application/json";
+        Response.Headers.ContentDisposition = $"attachment; filename=\"{file.Name}\"";
+        await ExportJson.WriteAsync(Response.Body, file.Export, HttpContext.RequestAborted);
+        return new EmptyResult();
+    }
+
+    public IActionResult OnPostBackup()
+    {
+        if (!desk.MayBackUp) return Forbid();
+        (string name, FileStream file, _) = desk.Backup();
+        return File(file, "application/zip", name);
+    }
+
+    public IActionResult ShowAgain() => After(new FilesOutcome(null, ["The form had gone stale and nothing was done. Choose the file and send it once more."]));
+
+    private IActionResult After(FilesOutcome outcome)
+    {
+        if (outcome.Ticket is { } ticket) return RedirectToPage("/Files/Slips", new { ticket });
+        Problems = outcome.Problems;
+        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Page();
+    }
+
+    private static async Task<byte[]> BytesAsync(IFormFile file)
+    {
+        using MemoryStream bytes = new();
+        await file.CopyToAsync(bytes);
+        return bytes.ToArray();
+    }
+}

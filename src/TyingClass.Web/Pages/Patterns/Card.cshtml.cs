@@ -1,0 +1,17 @@
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Web.Patterns;
+
+namespace TyingClass.Web.Pages.Patterns;
+
+public sealed class CardModel(PatternCards book) : PageModel
+{
+    public CardView Card { get; private set; } = null!;
+
+    public IActionResult OnGet(string id, int? revision)
+    {
+        if (book.Find(id, revision) is not { } card) return NotFound();
+        Card = card;
+        return Page();
+    }
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
+using Microsoft.Extensions.Caching.Memory;
+using TyingClass.Lessons.Revisions;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Storage.Attempts;
+using TyingClass.Web.Editing;
+using TyingClass.Web.Pictures;
+using TyingClass.Web.Preferences;
+
+namespace TyingClass.Web.Patterns;
+
+/// <summary>A recipe with all the engine says of it, for reading and for print.</summary>
+/// <param name="Picture">From the side; null where it cannot be drawn.</param>
+/// <param name="Diagnosis">Null where no fly can be built of the recipe.</param>
+public sealed record FlySheet(string RecipeText, RecipeCard Card, IHtmlContent? Picture, Diagnosis? Diagnosis, ImmutableArray<KeptFigure> Figures);
+
+/// <summary>Lays recipes out. A recipe that was solved once is kept for a while: revisions never change.</summary>
+public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, IMemoryCache cache)
+{
+    private static readonly RecipeCard Unreadable = new("A fly", "", "", [], "");
+
+    public FlySheet Of(string recipeText)
+    {
+        SolvedFly? fly = Solve(recipeText);
+        return new FlySheet(
+            recipeText,
+            RecipeCard.Of(recipeText) ?? Unreadable,
+            pictures.Draw(recipeText),
+            fly is null ? null : Diagnosis.Of(fly, units.Now),
+            fly is null ? [] : Storage.Attempts.Figures.Of(fly.Report));
+    }
+
+    /// <returns>Null when no fly can be built of it.</returns>
+    public SolvedFly? Solve(string recipeText) => cache.GetOrCreate(("solved", recipeText), entry =>
+    {
+        entry.Size = 1;
+        return RecipeParser.Parse(recipeText) is { Success: true, Value: { } recipe } ? TrySolve(recipe) : null;
+    });
+
+    private static SolvedFly? TrySolve(Recipe recipe)
+    {
+        try
+        {
+            return SolvedFly.Solve(recipe);
+        }
+        catch (ArgumentException)
+        {
+            // Parsed, but no fly can be built of it.
+            return null;
+        }
+    }
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using TyingClass.Storage;
+using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Reviews;
+
+namespace TyingClass.Web.Reviews;
+
+/// <param name="By">The writer's name.</param>
+/// <param name="On">What it is about, as a heading: "the cone", "only while dry"; null for the whole fly.</param>
+public sealed record CommentView(ReviewComment Comment, string By, string? On);
+
+/// <summary>One round with all that was said in it.</summary>
+/// <param name="DecidedBy">Null while it waits.</param>
+public sealed record RoundView(Review Review, string? DecidedBy, ImmutableArray<CommentView> Comments);
+
+/// <summary>What was said about a pattern, round by round, for its owner and its mentors alike.</summary>
+public sealed class ReviewThreads(ClassStore store)
+{
+    /// <summary>The latest round first; rounds withdrawn before a word was said are left out.</summary>
+    public ImmutableArray<RoundView> Of(string patternId)
+    {
+        ILookup<string, ReviewComment> comments = store.Reviews.CommentsOn(patternId).ToLookup(c => c.ReviewId);
+        return [.. store.Reviews.Of(patternId).Reverse()
+            .Where(r => r.State != ReviewState.Withdrawn || comments.Contains(r.Id))
+            .Select(r => new RoundView(r, r.DecidedById is { } id ? NameOf(id) : null, [.. comments[r.Id].Select(View)]))];
+    }
+
+    public string NameOf(string personId) => store.People.Find(personId)?.Label ?? "someone who has left";
+
+    public static string StateWord(PatternState state) => state switch
+    {
+        PatternState.Waiting => "waits for a mentor",
+        PatternState.Returned => "came back with advice",
+        PatternState.SignedOff => "signed off",
+        _ => "not shown to anyone",
+    };
+
+    public static string StateWord(ReviewState state) => state switch
+    {
+        ReviewState.Waiting => "waiting",
+        ReviewState.Returned => "returned",
+        ReviewState.SignedOff => "signed off",
+        _ => "taken back",
+    };
+
+    private CommentView View(ReviewComment comment) => new(comment, NameOf(comment.ById), comment.Subject switch
+    {
+        CommentSubject.Part => comment.About is "fishing" ? "how it is fished" : $"the {comment.About}",
+        CommentSubject.Finding => $"the finding “{comment.About}”",
+        _ => null,
+    });
+}

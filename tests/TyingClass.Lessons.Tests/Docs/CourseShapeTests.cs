@@ -1,0 +1,79 @@
+using TyingClass.Balance.Bodies;
+using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Docs;
+
+/// <summary>What the sixteen lessons promise: every part of a lesson is there, every kind of exercise and every part of a fly is used.</summary>
+public sealed class CourseShapeTests
+{
+    private static readonly Course Course = Load();
+
+    public static TheoryData<string> Slugs() => [.. Course.Lessons.Select(l => l.Slug)];
+
+    [Fact]
+    public void Course_Lessons_AreSixteenWithAtLeastNinetyExercises()
+    {
+        Assert.Equal(Enumerable.Range(0, 16), Course.Lessons.Select(l => l.Number));
+        Assert.True(Course.Exercises.Count() >= 90);
+    }
+
+    [Fact]
+    public void Course_EveryKindOfExercise_IsUsed() => Assert.Equal(Enum.GetValues<ExerciseKind>(), Course.Exercises.Select(e => e.Kind).Distinct().Order());
+
+    [Theory]
+    [MemberData(nameof(Slugs))]
+    public void Lesson_SizeExercisesAndReadingLevel_AreWithinTheBands(string slug) => Assert.Empty(LessonMeasure.Of(Lesson(slug)).Remarks);
+
+    [Theory]
+    [MemberData(nameof(Slugs))]
+    public void Lesson_EveryPartOfALesson_IsThere(string slug)
+    {
+        Lesson lesson = Lesson(slug);
+        string prose = string.Concat(lesson.Blocks.OfType<ProseBlock>().Select(p => p.Html));
+
+        Assert.IsType<ProseBlock>(lesson.Blocks[0]);
+        Assert.NotEmpty(lesson.Blocks.OfType<FlyBlock>());
+        Assert.NotEmpty(lesson.Blocks.OfType<PracticeBlock>());
+        Assert.Contains("worked example", prose, StringComparison.OrdinalIgnoreCase);
+        Assert.Matches("<h2[^>]*>[^<]*(bench|tub|glass|thread|examination)", prose);
+        Assert.Contains(">To sum up</h2>", prose, StringComparison.Ordinal);
+        Assert.Contains(">What the model leaves out</h2>", prose, StringComparison.Ordinal);
+        Assert.NotEmpty(lesson.Glossary);
+        Assert.Matches("(?i)glasses|barb|resin|safety", prose);
+    }
+
+    // Recognizing comes before designing.
+    [Theory]
+    [MemberData(nameof(Slugs))]
+    public void Lesson_FirstExercise_AsksToRecognizeAndComposingComesLater(string slug)
+    {
+        ExerciseKind[] kinds = [.. Lesson(slug).Exercises.Select(e => e.Kind)];
+
+        if (slug != "field-clinic") Assert.Contains(kinds[0], new[] { ExerciseKind.Predict, ExerciseKind.Measure, ExerciseKind.Sort });
+        int compose = Array.IndexOf(kinds, ExerciseKind.Compose);
+        if (compose >= 0) Assert.True(compose >= kinds.Length / 2, $"{slug} composes as exercise {compose + 1} of {kinds.Length}.");
+    }
+
+    [Fact]
+    public void Recipes_Patterns_AreManyAndUseEveryPart()
+    {
+        Recipe[] recipes = [.. Directory.EnumerateFiles(Path.Combine(Repo.Lessons, "recipes"), "*.fly.yaml").Select(f => RecipeParser.Parse(File.ReadAllText(f)).Value!)];
+
+        Assert.True(recipes.Select(r => r.Name).Distinct().Count() >= 30);
+        Assert.Equal(Enum.GetValues<PartKind>(), recipes.SelectMany(r => r.Parts.Select(p => p.Kind)).Distinct().Order());
+        Assert.Equal(Enum.GetValues<Intent>(), recipes.Select(r => r.Intent).Distinct().Order());
+    }
+
+    private static Lesson Lesson(string slug) => Course.Lessons.Single(l => l.Slug == slug);
+
+    private static Course Load()
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        return folder.Current;
+    }
+}

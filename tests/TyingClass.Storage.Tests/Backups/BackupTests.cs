@@ -1,0 +1,202 @@
+using System.IO.Compression;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.Files;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.Backups;
+
+public sealed class BackupTests : IDisposable
+{
+    private readonly TempStore temp = new();
+
+    [Fact]
+    public void Backup_Restored_HoldsTheSameDocuments()
+    {
+        temp.Store.People.AddGuest("Wren");
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
+        string path = temp.PathBeside("backup.zip");
+
+        BackupContents contents = temp.Store.Backup(path);
+
+        Assert.Equal((1, 1, 1), (contents.Documents["people"], contents.Documents["attempts"], contents.Documents["standings"]));
+        Assert.Equal([path], Directory.GetFiles(temp.PathBeside(""), "backup.zip*"));
+        DataFolder other = DataFolder.At(temp.PathBeside("restored"));
+        Restored restored = Restoring.Restore(other, path, temp.Clock.GetUtcNow());
+        Assert.Null(restored.KeptAs);
+        Assert.Equal(contents.Documents, restored.Contents.Documents);
+        using ClassStore reopened = new(other, temp.Clock);
+        Assert.True(Assert.Single(reopened.Attempts.Of("p1", "keel-03")).Passed);
+    }
+
+    [Fact]
+    public async Task Backup_WhileOthersWrite_IsWholeAndLosesNothingOfTheirs()
+    {
+        using CancellationTokenSource enough = new();
+        Task<int> writer = Task.Run(
+            () =>
+            {
+                int written = 0;
+                for (; !enough.IsCancellationRequested; written++) temp.Store.Attempts.Add($"p{written % 7}", "keel-03", $"answer {written}", Grades.Failed);
+                return written;
+            },
+            TestContext.Current.CancellationToken);
+        List<(string Path, BackupContents Contents)> made = [];
+        for (int i = 0; i < 5; i++)
+        {
+            string path = temp.PathBeside($"backup-{i}.zip");
+            made.Add((path, temp.Store.Backup(path)));
+        }
+
+        await enough.CancelAsync();
+        int all = await writer;
+
+        Assert.Equal(all, Enumerable.Range(0, 7).Sum(p => temp.Store.Attempts.Of($"p{p}", "keel-03").Length));
+        foreach ((string path, BackupContents contents) in made)
+        {
+            DataFolder other = DataFolder.At(path + ".folder");
+            Restoring.Restore(other, path, temp.Clock.GetUtcNow());
+            using ClassStore reopened = new(other, temp.Clock);
+            // A standing is written together with its attempt: a copy made in between would tell.
+            Assert.Equal(contents.Documents.GetValueOrDefault("attempts"), reopened.Attempts.AllStandings().Sum(s => s.Attempts));
+        }
+    }
+
+    [Fact]
+    public void Backup_ToAFolderThatIsNotThere_ThrowsAndTheStoreGoesOn()
+    {
+        Assert.Throws<StorageException>(() => temp.Store.Backup(temp.PathBeside("nowhere/backup.zip")));
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
+        Assert.Single(temp.Store.Attempts.Of("p1", "keel-03"));
+    }
+
+    [Fact]
+    public void Restore_OverOtherData_KeepsThemBesideWithTheirLog()
+    {
+        temp.Store.Attempts.Add("p1", "keel-03", "old", Grades.Passed);
+        string path = temp.PathBeside("backup.zip");
+        temp.Store.Backup(path);
+        temp.Store.Attempts.Add("p1", "keel-03", "newer than the backup", Grades.Passed);
+        temp.Store.Dispose();
+
+        Restored restored = Restoring.Restore(temp.Folder, path, temp.Clock.GetUtcNow());
+
+        temp.Reopen();
+        Assert.Equal("old", Assert.Single(temp.Store.Attempts.Of("p1", "keel-03")).AnswerText);
+        DataFolder before = DataFolder.At(temp.PathBeside("before"));
+        File.Copy(restored.KeptAs!, before.DatabasePath);
+        string log = restored.KeptAs![..^".db".Length] + "-log.db";
+        if (File.Exists(log)) File.Copy(log, before.LogPath);
+        using ClassStore kept = new(before, temp.Clock);
+        Assert.Equal(["old", "newer than the backup"], kept.Attempts.Of("p1", "keel-03").Select(a => a.AnswerText));
+    }
+
+    [Theory]
+    [InlineData("cut short")]
+    [InlineData("one byte changed")]
+    [InlineData("no zip at all")]
+    [InlineData("another zip")]
+    [InlineData("list altered")]
+    public void Restore_DamagedFile_IsRefusedAndChangesNothing(string damage)
+    {
+        temp.Store.Attempts.Add("p1", "keel-03", "still here", Grades.Passed);
+        string path = temp.PathBeside("backup.zip");
+        temp.Store.Backup(path);
+        Damage(path, damage);
+        temp.Store.Dispose();
+
+        Assert.Throws<BackupDamagedException>(() => Restoring.Restore(temp.Folder, path, temp.Clock.GetUtcNow()));
+
+        temp.Reopen();
+        Assert.Equal("still here", Assert.Single(temp.Store.Attempts.Of("p1", "keel-03")).AnswerText);
+        Assert.Empty(Directory.GetFiles(temp.Folder.Path, "*restor*"));
+    }
+
+    [Fact]
+    public void Restore_FolderInUse_IsRefused()
+    {
+        string path = temp.PathBeside("backup.zip");
+        temp.Store.Backup(path);
+        StorageException refused = Assert.Throws<StorageException>(() => Restoring.Restore(temp.Folder, path, temp.Clock.GetUtcNow()));
+        Assert.Contains("Stop", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Ask_ServerAnswers_PutsTheBackupWhereItWasWanted()
+    {
+        temp.Store.People.AddGuest("Wren");
+        using CancellationTokenSource enough = new();
+        Task server = Task.Run(
+            () =>
+            {
+                while (!enough.IsCancellationRequested)
+                {
+                    BackupRequests.Answer(temp.Folder, temp.Store.Backup, DateTimeOffset.UtcNow, TimeSpan.FromMinutes(5));
+                    Thread.Sleep(20);
+                }
+            },
+            TestContext.Current.CancellationToken);
+        string path = temp.PathBeside("asked.zip");
+
+        BackupContents contents = await Task.Run(() => BackupRequests.Ask(temp.Folder, path, TimeProvider.System, TimeSpan.FromSeconds(30)), TestContext.Current.CancellationToken);
+
+        await enough.CancelAsync();
+        await server;
+        Assert.Equal(1, contents.Documents["people"]);
+        Assert.True(File.Exists(path));
+        Assert.Empty(Directory.GetFiles(temp.Folder.RequestsPath));
+    }
+
+    [Fact]
+    public void Ask_NobodyAnswers_SaysSoAndTakesTheNoteBack()
+    {
+        StorageException refused = Assert.Throws<StorageException>(() => BackupRequests.Ask(temp.Folder, temp.PathBeside("asked.zip"), TimeProvider.System, TimeSpan.FromMilliseconds(300)));
+        Assert.Contains(temp.Folder.Path, refused.Message, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(temp.Folder.RequestsPath));
+    }
+
+    [Fact]
+    public void Answer_NoteGivenUpLongAgo_IsSweptAwayUnanswered()
+    {
+        string note = Path.Combine(Directory.CreateDirectory(temp.Folder.RequestsPath).FullName, "old.asked");
+        File.WriteAllText(note, "");
+        int made = 0;
+        BackupRequests.Answer(temp.Folder, p => { made++; return temp.Store.Backup(p); }, DateTimeOffset.UtcNow + TimeSpan.FromHours(1), TimeSpan.FromMinutes(5));
+        Assert.Equal(0, made);
+        Assert.Empty(Directory.GetFiles(temp.Folder.RequestsPath));
+    }
+
+    public void Dispose() => temp.Dispose();
+
+    private static void Damage(string path, string damage)
+    {
+        byte[] bytes = File.ReadAllBytes(path);
+        switch (damage)
+        {
+            case "cut short":
+                File.WriteAllBytes(path, bytes[..(bytes.Length / 2)]);
+                break;
+            case "one byte changed":
+                bytes[bytes.Length / 3] ^= 0x10;
+                File.WriteAllBytes(path, bytes);
+                break;
+            case "no zip at all":
+                File.WriteAllText(path, "a shopping list");
+                break;
+            case "another zip":
+                File.Delete(path);
+                using (ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Create)) zip.CreateEntry("holiday.jpg");
+                break;
+            default:
+                using (ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Update))
+                {
+                    string text;
+                    using (StreamReader reader = new(zip.GetEntry("contents.json")!.Open())) text = reader.ReadToEnd();
+                    zip.GetEntry("contents.json")!.Delete();
+                    using StreamWriter writer = new(zip.CreateEntry("contents.json").Open());
+                    writer.Write(text.Replace("\"attempts\":1", "\"attempts\":2", StringComparison.Ordinal));
+                }
+
+                break;
+        }
+    }
+}

@@ -1,0 +1,114 @@
+using System.Net;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Access;
+
+public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixture<RouteTableTests.Server>
+{
+    private static readonly (string Name, May Role)[] FirstClass = [("nobody", May.Everyone), ("Heron", May.Student), ("Otter", May.Mentor), ("Dipper", May.Instructor)];
+    private static readonly (string Name, May Role)[] SecondClass = [("Teal", May.Student), ("Sedge", May.Mentor), ("Plover", May.Instructor)];
+
+    [Fact]
+    public void EveryEndpoint_OfTheProgram_HasARow()
+    {
+        string[] routes = [.. server.Two.Room.Services.GetServices<EndpointDataSource>().SelectMany(s => s.Endpoints).OfType<RouteEndpoint>()
+            .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Distinct().Order(StringComparer.Ordinal)];
+        string[] rows = [.. RouteTable.Rows.Select(r => r.Route)];
+        Assert.True(routes.Length > 20, "The program's endpoints could not be read.");
+        Assert.True(!routes.Except(rows).Any(), $"No row for {string.Join(", ", routes.Except(rows))}. Say in tests/TyingClass.Web.Tests/Access/RouteTable.cs who may open it.");
+        Assert.True(!rows.Except(routes).Any(), $"No such address any more: {string.Join(", ", rows.Except(routes))}. Take its row out of tests/TyingClass.Web.Tests/Access/RouteTable.cs.");
+    }
+
+    [Fact]
+    public async Task EveryRow_OpenedByEachRole_OpensOrNotAsTheTableSays()
+    {
+        List<string> wrong = [];
+        foreach (RouteRow row in RouteTable.Rows)
+        {
+            foreach ((string name, May role) in FirstClass)
+            {
+                string got = await server.OpenAsync(name, row);
+                string expected = row.IsOpenTo(role) ? "opens" : role == May.Everyone ? "leads to the door" : "refused";
+                if (got != expected) wrong.Add($"{row.Address} as {name}: {got}, not {expected}");
+            }
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public async Task EveryRowAboutOneClass_OpenedFromAnother_IsRefusedOrUnknown()
+    {
+        List<string> wrong = [];
+        foreach (RouteRow row in RouteTable.Rows.Where(r => r.OfOneClass))
+        {
+            foreach ((string name, May role) in SecondClass)
+            {
+                string got = await server.OpenAsync(name, row);
+                string expected = row.IsOpenTo(role) ? "unknown" : "refused";
+                if (got != expected) wrong.Add($"{row.Address} as {name}: {got}, not {expected}");
+            }
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public async Task EveryRow_PostedToByThoseWhoMayNot_ChangesNothing()
+    {
+        List<string> wrong = [];
+        foreach (RouteRow row in RouteTable.Rows.Where(r => r.May > May.Everyone))
+        {
+            foreach ((string name, _) in FirstClass.Where(p => !row.IsOpenTo(p.Role)))
+            {
+                string got = await server.PostAsync(name, row);
+                if (got is not ("leads to the door" or "refused")) wrong.Add($"posting to {row.Address} as {name}: {got}");
+            }
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    public sealed class Server : IAsyncLifetime
+    {
+        public TwoClasses Two { get; private set; } = null!;
+
+        public async ValueTask InitializeAsync() => Two = await TwoClasses.OpenAsync();
+
+        public ValueTask DisposeAsync()
+        {
+            Two.Dispose();
+            return ValueTask.CompletedTask;
+        }
+
+        internal async Task<string> OpenAsync(string name, RouteRow row)
+        {
+            using HttpResponseMessage response = await (await Two.AsAsync(name)).Client.GetAsync(AddressOf(row), TestContext.Current.CancellationToken);
+            return response.StatusCode == row.Says ? "opens" : Words(response);
+        }
+
+        internal async Task<string> PostAsync(string name, RouteRow row)
+        {
+            using FormUrlEncodedContent nothing = new([]);
+            using HttpResponseMessage response = await (await Two.AsAsync(name)).Client.PostAsync(AddressOf(row), nothing, TestContext.Current.CancellationToken);
+            return Words(response);
+        }
+
+        private static string Words(HttpResponseMessage response) => response.StatusCode switch
+        {
+            HttpStatusCode.OK => "opens",
+            HttpStatusCode.Redirect when response.Headers.Location!.ToString().Contains("/sign-in?next=", StringComparison.Ordinal) => "leads to the door",
+            // A page that only leads on is open.
+            HttpStatusCode.Redirect => "opens",
+            HttpStatusCode.Forbidden => "refused",
+            HttpStatusCode.NotFound => "unknown",
+            _ => response.StatusCode.ToString(),
+        };
+
+        private Uri AddressOf(RouteRow row) => new(
+            row.Address.Replace("{wren}", Two.Wren.Id, StringComparison.Ordinal).Replace("{first}", Two.First.Id, StringComparison.Ordinal),
+            UriKind.Relative);
+    }
+}

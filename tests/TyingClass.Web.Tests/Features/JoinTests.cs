@@ -1,0 +1,122 @@
+using System.Net;
+using AngleSharp.Html.Dom;
+using TyingClass.Storage.People;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class JoinTests : IDisposable
+{
+    private readonly ClassRoom room = new();
+
+    [Fact]
+    public async Task Join_AfterWorkingAsAGuest_TheWorkComesAlong()
+    {
+        await room.NewInstructorAsync();
+        Browser browser = room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+        JoinPage page = await JoinPage.OpenAsync(browser);
+        Assert.Contains("1 attempt sent in from this browser", page.Sheet.Text("main"), StringComparison.Ordinal);
+
+        JoinPage joined = await page.JoinAsync(room.Store.Classes.All()[0].Code.ToUpperInvariant().Replace('-', ' '), "Wren");
+
+        Assert.Equal("Wren", joined.Sheet.Heading);
+        Assert.Single((await ExercisePage.OpenAsync(browser, "first-01")).Attempts);
+        Assert.Equal(Role.Student, room.Store.Accounts.FindByName("Wren")!.Role);
+        Assert.Empty(room.Store.People.Guests());
+    }
+
+    [Fact]
+    public async Task Join_WrongCodeTakenNameShortPassphrase_SaysWhichAndKeepsTheRest()
+    {
+        await room.NewInstructorAsync();
+        await room.NewStudentAsync("Wren");
+        string code = room.Store.Classes.All()[0].Code;
+        JoinPage page = await JoinPage.OpenAsync(room.NewBrowser());
+
+        JoinPage wrong = await page.JoinAsync("acorn acorn", "Heron");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
+        Assert.Contains("No class has that code", wrong.Errors, StringComparison.Ordinal);
+        Assert.Equal(("acorn acorn", "Heron", ""), (wrong.Value("#code"), wrong.Value("#name"), wrong.Value("#passphrase")));
+
+        JoinPage taken = await wrong.JoinAsync(code, "wren");
+        Assert.Contains("already has that name", taken.Errors, StringComparison.Ordinal);
+        Assert.Equal(code, taken.Value("#code"));
+
+        Assert.Contains("8 characters", (await taken.JoinAsync(code, "Heron", "short")).Errors, StringComparison.Ordinal);
+        Assert.Single(room.Store.Accounts.OfClass(room.Store.Classes.All()[0].Id));
+    }
+
+    [Fact]
+    public async Task SignIn_NameInAnyCase_OpensTheAccountAndOldSignInsEndOnDemand()
+    {
+        await room.NewInstructorAsync();
+        Browser first = await room.NewStudentAsync("Wren");
+        Browser second = room.NewBrowser();
+        SignInPage signedIn = await (await SignInPage.OpenAsync(second)).EnterAsync(TwoClasses.Passphrase, "WREN");
+        Assert.Equal("/", signedIn.Sheet.Address);
+
+        await PressAsync(second, "leave");
+
+        Assert.StartsWith("/sign-in", (await first.OpenAsync("/account")).Address, StringComparison.Ordinal);
+        Assert.StartsWith("/sign-in", (await second.OpenAsync("/account")).Address, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Account_PassphraseChanged_OtherBrowsersAreSignedOutThisOneIsNot()
+    {
+        await room.NewInstructorAsync();
+        Browser here = await room.NewStudentAsync("Wren");
+        Browser there = room.NewBrowser();
+        await (await SignInPage.OpenAsync(there)).EnterAsync(TwoClasses.Passphrase, "Wren");
+
+        Sheet account = await here.OpenAsync("/account");
+        ((IHtmlInputElement)account.Find("#current")).Value = "not it at all";
+        ((IHtmlInputElement)account.Find("#chosen")).Value = "another long one";
+        Sheet wrong = await PressAsync(account, "passphrase");
+        Assert.Contains("not the passphrase you have now", wrong.Text("[role=alert]"), StringComparison.Ordinal);
+        ((IHtmlInputElement)wrong.Find("#current")).Value = TwoClasses.Passphrase;
+        ((IHtmlInputElement)wrong.Find("#chosen")).Value = "another long one";
+        await PressAsync(wrong, "passphrase");
+
+        Assert.Equal("/account", (await here.OpenAsync("/account")).Address);
+        Assert.StartsWith("/sign-in", (await there.OpenAsync("/account")).Address, StringComparison.Ordinal);
+        Assert.NotEmpty((await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(TwoClasses.Passphrase, "Wren")).Errors);
+    }
+
+    [Fact]
+    public async Task SignIn_ManyTriesAtOneName_IsSlowedDownForThatNameOnly()
+    {
+        await room.NewInstructorAsync();
+        await room.NewStudentAsync("Wren");
+        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        for (int i = 0; i < Security.AccountLimit.Tries; i++) door = await door.EnterAsync("guess", "wren");
+        Assert.Contains("Too many tries with this name", (await door.EnterAsync(TwoClasses.Passphrase, "Wren")).Errors, StringComparison.Ordinal);
+        Assert.Equal("/class", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(TwoClasses.Passphrase)).Sheet.Address);
+    }
+
+    [Fact]
+    public async Task Account_GuestWorkInThisBrowser_IsBroughtInOnDemand()
+    {
+        await room.NewInstructorAsync();
+        await Answers.PassFirstAsync(await room.NewStudentAsync("Wren"));
+        Browser other = room.NewBrowser();
+        await Answers.PassFirstAsync(other);
+        await (await SignInPage.OpenAsync(other)).EnterAsync(TwoClasses.Passphrase, "Wren");
+
+        await PressAsync(other, "bring");
+
+        Assert.Equal(["Attempt 2: passed", "Attempt 1: passed"], (await ExercisePage.OpenAsync(other, "first-01")).Attempts);
+    }
+
+    public void Dispose() => room.Dispose();
+
+    private static async Task<Sheet> PressAsync(Browser browser, string what) => await PressAsync(await browser.OpenAsync("/account"), what);
+
+    private static Task<Sheet> PressAsync(Sheet account, string what)
+    {
+        var button = account.Find($"button[value='{what}']");
+        return account.Browser.SendAsync(account, (IHtmlFormElement)button.Closest("form")!, button);
+    }
+}

@@ -1,0 +1,71 @@
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.DependencyInjection;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.People;
+using TyingClass.Web.Tests.Pages;
+
+namespace TyingClass.Web.Tests;
+
+/// <summary>
+/// One server with two classes. In the first: the instructor Dipper, the mentor Otter, the students Wren and Heron; Wren has failed first-03
+/// and sent in second-03, which waits. In the second: the instructor Plover, the mentor Sedge, the student Teal.
+/// </summary>
+public sealed class TwoClasses : IDisposable
+{
+    public const string Passphrase = "four quiet winter trout";
+
+    private readonly Dictionary<string, Browser> browsers = [];
+
+    private TwoClasses()
+    {
+    }
+
+    public ClassRoom Room { get; } = new();
+
+    public Storage.Classes.ClassRoom First { get; private set; } = null!;
+
+    public Storage.Classes.ClassRoom Second { get; private set; } = null!;
+
+    public Person Wren => Person("Wren");
+
+    public Person Heron => Person("Heron");
+
+    public Person Otter => Person("Otter");
+
+    public static async Task<TwoClasses> OpenAsync()
+    {
+        TwoClasses two = new();
+        string hash = two.Room.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, Passphrase);
+        two.First = two.Class("Dipper", hash, two.Room.Store.Instructors.NewCode(), "Otter", "Wren", "Heron");
+        two.Second = two.Class("Plover", hash, two.Room.Store.Instructors.Invite(), "Sedge", "Teal");
+        Browser wren = await two.AsAsync("Wren");
+        await Answers.FailRepairAsync(wren);
+        await (await ExercisePage.OpenAsync(wren, "second-03")).Answer("Because the eyes hang low.").SubmitAsync();
+        return two;
+    }
+
+    public Person Person(string name) => Room.Store.Accounts.FindByName(name)!;
+
+    /// <summary>A browser signed in under that name, the same for each call; "nobody" for one that is not.</summary>
+    public async Task<Browser> AsAsync(string name)
+    {
+        if (browsers.TryGetValue(name, out Browser? known)) return known;
+        Browser browser = Room.NewBrowser();
+        if (name != "nobody") await (await SignInPage.OpenAsync(browser)).EnterAsync(Passphrase, name);
+        return browsers[name] = browser;
+    }
+
+    public Attempt AttemptOf(Person person, string exerciseId) => Room.Store.Attempts.Of(person.Id, exerciseId)[^1];
+
+    public void Dispose() => Room.Dispose();
+
+    private Storage.Classes.ClassRoom Class(string instructor, string hash, string code, string mentor, params string[] students)
+    {
+        Person teacher = Room.Store.Instructors.Claim(code, instructor, hash, $"Class of {instructor}")!;
+        Storage.Classes.ClassRoom room = Room.Store.Classes.OfInstructor(teacher.Id)[0];
+        Room.Store.Accounts.Add(room.Id, Role.Mentor, mentor, hash);
+        foreach (string student in students) Room.Store.Accounts.Add(room.Id, Role.Student, student, hash);
+        Room.Clock.Advance(TimeSpan.FromSeconds(1));
+        return room;
+    }
+}
