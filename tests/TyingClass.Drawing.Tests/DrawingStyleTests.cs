@@ -34,6 +34,7 @@ public sealed partial class DrawingStyleTests
             string[] all =
             [
                 FlyDrawing.Side(fly, DrawingOptions.Default), FlyDrawing.Front(fly, DrawingOptions.Default), FlyDrawing.Hang(fly, DrawingOptions.Default),
+                FlyDrawing.Tip(fly, [40, 0], DrawingOptions.Default), FlyDrawing.Run(fly, DrawingOptions.Default),
                 FlyDrawing.BeforeAfter(fly, fly, DrawingOptions.Default), Curves.PitchAgainstSpeed(fly, DrawingOptions.Default), Curves.KeelHeightAgainstSpeed(fly, DrawingOptions.Default),
                 Curves.Righting(fly, DrawingOptions.Default), Curves.DepthInPause(fly, DrawingOptions.Default), Curves.LeanHistogram(fly, DrawingOptions.Default), Curves.Ledger(fly, DrawingOptions.Default),
             ];

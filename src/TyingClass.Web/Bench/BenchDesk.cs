@@ -67,7 +67,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
             SoakS = soakS,
             TipDeg = tip,
             Address = $"{Http.Request.Scheme}://{Http.Request.Host}{new BenchAddress(Packed.Pack(text), null, null, soakS, null, null)}",
-            SaveAt = solved.Fly is not null && visitor.PersonIfReadable is not null ? PatternsPage : null,
+            SaveAt = solved.Fly is not null && visitor.PersonIfReadable is { Role: not Storage.People.Role.Guest } ? PatternsPage : null,
         };
     }
 

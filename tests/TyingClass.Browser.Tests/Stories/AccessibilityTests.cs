@@ -11,13 +11,16 @@ namespace TyingClass.Browser.Tests.Stories;
 [Collection(BrowserCollection.Name)]
 public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 {
+    // A recipe with a bad figure, so that the marks of an error are looked at too.
+    private static readonly string BrokenBench = $"/bench?r={TyingClass.Web.Bench.Packed.Pack("recipe: Mill Loach\nintent: point up\nhook:\n  size: 4\n  gape: wide\n")}";
+
     [Theory]
     [InlineData(1280, ColorScheme.Light)]
     [InlineData(1280, ColorScheme.Dark)]
     [InlineData(390, ColorScheme.Light)]
     [InlineData(390, ColorScheme.Dark)]
-    public Task LessonAndExercise_ByAxe_HaveNothingToMend(int width, ColorScheme scheme) =>
-        AssertNothingToMend(width, scheme, [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind == ExerciseKind.Repair).Id}"]);
+    public Task LessonExerciseAndBench_ByAxe_HaveNothingToMend(int width, ColorScheme scheme) =>
+        AssertNothingToMend(width, scheme, [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind == ExerciseKind.Repair).Id}", "/bench", "/bench?advise=yes", BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector"]);
 
     [Fact]
     public Task EveryOtherPage_ByAxeOnAPhoneInTheDark_HasNothingToMend() => AssertNothingToMend(390, ColorScheme.Dark, Addresses());
@@ -78,7 +81,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/sign-in", "/join",
+        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench",
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }

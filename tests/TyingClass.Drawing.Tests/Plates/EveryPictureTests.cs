@@ -17,6 +17,8 @@ public sealed partial class EveryPictureTests
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
         ["vise"] = FlyDrawing.Vise,
+        ["tip"] = (f, o) => FlyDrawing.Tip(f, [], o),
+        ["run"] = FlyDrawing.Run,
         ["pair"] = (f, o) => FlyDrawing.BeforeAfter(f, Samples.Named("Reed Darter"), o),
         ["pitch"] = Curves.PitchAgainstSpeed,
         ["keel"] = Curves.KeelHeightAgainstSpeed,

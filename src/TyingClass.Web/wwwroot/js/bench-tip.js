@@ -32,9 +32,9 @@
       const i = Math.min(Math.max(heels.findIndex(h => h >= heel), 1), heels.length - 1);
       return (moments[i - 1] + (heel - heels[i - 1]) / (heels[i] - heels[i - 1]) * (moments[i] - moments[i - 1])) / most;
     };
-    let heel = Number(p.range.value), rate = 0, before = 0, began = 0;
+    let heel = Number(p.range.value), rate = 0, before = 0, began = 0, moved = 0;
     const step = now => {
-      if (!began) began = before = now;
+      if (!began) began = before = moved = now;
       const dt = Math.min((now - before) / 1000, 0.04);
       before = now;
       // Beyond upright and upside down the curve is its own mirror image.
@@ -43,7 +43,9 @@
       heel += rate * dt;
       turn(p, heel);
       p.said.textContent = `${Math.round(Math.abs(folded))}°`;
-      if (now - began < 9000 && (now - began < 400 || Math.abs(rate) > 0.6)) frame = requestAnimationFrame(step);
+      // It stands still only at the turn of a swing, too, but not for long.
+      if (Math.abs(rate) > 1.5) moved = now;
+      if (now - began < 12000 && now - moved < 400) frame = requestAnimationFrame(step);
       else p.said.textContent = folded < 30 ? "came back" : folded > 150 ? "turned over" : `rests ${Math.round(folded)}° over`;
     };
     frame = requestAnimationFrame(step);

@@ -7,7 +7,7 @@
   const trouble = page.querySelector("[data-trouble]");
   const say = page.querySelector("[data-say]");
   const typingPause = 220, slidingPause = 25, quiet = 700, restPause = 350;
-  let request = null, timer = 0, restTimer = 0, sayTimer = 0, touched = new Set(), gesture = "";
+  let request = null, timer = 0, restTimer = 0, sayTimer = 0, touched = new Set(), gesture = "", presses = Promise.resolve();
 
   const twin = e => e.dataset.path ? [...form.querySelectorAll(`[data-path="${CSS.escape(e.dataset.path)}"]`)].find(o => o !== e) : null;
 
@@ -20,12 +20,13 @@
     gesture = field.dataset.path || field.name;
     const sliding = field.type === "range";
     if (sliding && request) return; // Another goes out as soon as this one is back.
+    if (request && request.isPress) return;
     if (!sliding && request) request.abort();
     clearTimeout(timer);
     timer = setTimeout(() => send(""), sliding ? slidingPause : typingPause);
   });
   form.addEventListener("change", event => {
-    if (event.target.tagName === "SELECT" && event.target.name !== "add-kind") { clearTimeout(timer); send(""); }
+    if (event.target.tagName === "SELECT" && event.target.name !== "add-kind" && !(request && request.isPress)) { clearTimeout(timer); send(""); }
   });
   // A gesture ends where the hand lets go: the next one is a step of its own for undo.
   form.addEventListener("focusout", () => { gesture = ""; });
@@ -33,12 +34,11 @@
   document.addEventListener("submit", event => {
     if (event.target !== form || event.defaultPrevented) return;
     event.preventDefault();
-    if (request) request.abort();
-    clearTimeout(timer);
     const button = event.submitter;
     const target = button && button.getAttribute("formaction") ? button.getAttribute("formaction").split("#")[1] : "";
     gesture = "";
-    send(button ? button.value : "", button, target);
+    // One press after another: none may cut off the one before.
+    presses = presses.then(() => { if (request) request.abort(); return send(button ? button.value : "draw", button, target); });
   });
 
   async function send(action, button, target) {
@@ -53,6 +53,7 @@
     const sent = touched;
     touched = new Set();
     const mine = request = new AbortController();
+    mine.isPress = Boolean(button);
     try {
       const answer = await fetch("/bench", { method: "POST", body: data, signal: mine.signal, headers: { "X-Requested-With": "bench" } });
       if (answer.status === 400) { form.submit(); return; }
