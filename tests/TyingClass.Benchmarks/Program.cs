@@ -21,8 +21,8 @@ if (args is ["bench", ..])
 
 if (args is ["ratios"])
 {
-    TyingClass.Benchmarks.Ratios.Print(400);
-    return;
+    Ratios.Print(400);
+    return 0;
 }
 
 // In process: the project's shared build settings (central versions, warnings as errors) do not fit the project BenchmarkDotNet would generate.

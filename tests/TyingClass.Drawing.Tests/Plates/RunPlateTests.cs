@@ -1,7 +1,6 @@
 using System.Xml.Linq;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
-using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
