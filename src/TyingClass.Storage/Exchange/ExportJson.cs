@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 
 namespace TyingClass.Storage.Exchange;
 
@@ -13,6 +14,8 @@ public static class ExportJson
 
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
     {
+        // Named, since the schema may be asked for before anything was written.
+        TypeInfoResolver = new DefaultJsonTypeInfoResolver(),
         WriteIndented = true,
         NewLine = "\n",
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,

@@ -14,7 +14,7 @@ public sealed class SupplyListTests
         // 1/8 in is 3.175 mm, sold as 3.2 mm (common practice, no source).
         ImmutableArray<Supply> all = SupplyList.For([(Bead("1/8 in"), 1), (Bead("3.2 mm"), 1)]);
 
-        Assert.Equal(["bead, brass, 3.2 mm", "hook, size 8, wire standard, eye straight"], all.Select(s => s.Item.Replace("bend round, ", "", StringComparison.Ordinal)));
+        Assert.Equal(["bead, brass, 3.2 mm", "hook, size 8, eye straight"], all.Select(s => s.Item));
         Assert.Equal(2, all[0].Pieces);
     }
 
@@ -38,7 +38,7 @@ public sealed class SupplyListTests
     [Fact]
     public void For_SameMaterialInTwoPlaces_AddsItsMass()
     {
-        Recipe recipe = Parse("  - part: tail\n    material: marabou\n    length: 30 mm\n    mass: 0.05 g\n    at: 20 mm\n  - part: wing\n    material: marabou\n    length: 40 mm\n    mass: 0.08 g\n    at: 4 mm\n    side: under\n");
+        Recipe recipe = Parse("  - part: tail\n    material: marabou\n    length: 30 mm\n    mass: 0.05 g\n    at: 10 mm\n  - part: wing\n    material: marabou\n    length: 40 mm\n    mass: 0.08 g\n    at: 4 mm\n    side: under\n");
 
         Supply marabou = SupplyList.For([(recipe, 2)]).Single(s => s.Item == "marabou");
 
