@@ -1,6 +1,7 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using Xunit;
 
@@ -47,7 +48,8 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/sign-in",
+        "/", "/safety", "/model", "/preferences", "/sign-in", "/practice",
+        .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind).Select(g => $"/practice/{g.First().Practice.Slug}"),
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }
