@@ -88,11 +88,15 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             Attempts = attempts,
             InLesson = inLesson,
             Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
-            // Drawn as it sits in the vise, however often: how it swims is what an attempt tells (docs/decisions/0010).
-            Picture = isRecipe && typed.Text.Length <= AnswerLimit.MostBytes ? pictures.Draw(typed.Text, Plates.Vise) : null,
+            Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
+
+    // However often it is drawn: how it swims is what an attempt tells (docs/decisions/0010).
+    private IHtmlContent? InTheVise(string text) => text.Length <= AnswerLimit.MostBytes ? pictures.Draw(text, Plates.Vise) : null;
+
+    private static bool IsBareHook(Exercise exercise, ImmutableArray<Attempt> attempts) => exercise.RecipeText is null && attempts.IsEmpty;
 
     private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
     {

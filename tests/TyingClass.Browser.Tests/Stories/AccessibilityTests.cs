@@ -1,6 +1,7 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
+using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.People;
@@ -81,7 +82,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench",
+        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench", "/practice",
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }

@@ -110,8 +110,5 @@ internal static class RouteTable
         // Slips are shown once, after an import.
         new("/class/files/slips", May.Instructor, Says: HttpStatusCode.Gone),
         new("/class/backup", May.Instructor),
-
-        // Questions to the room: whoever has no class is told how to join one.
-        new("/tonight", May.Everyone),
     ];
 }
