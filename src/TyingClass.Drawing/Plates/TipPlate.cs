@@ -44,8 +44,8 @@ internal sealed class TipPlate : Plate
     public override string Title => $"{fly.Recipe.Name}: tipped about the line of pull, {Wording.State(state)}";
 
     public override string Description => heels.Count == 0
-        ? $"Seen along the line of pull. {Range}."
-        : $"Seen along the line of pull. {Range}. Tipped by {Wording.Angle(heels[0])} and let go it goes through {string.Join(", ", heels.Select(Wording.Angle))}: {Outcome}.";
+        ? $"Seen along the line of pull at {Wording.Speed(tow.SpeedMS, Options.Units)}. {Range}."
+        : $"Seen along the line of pull at {Wording.Speed(tow.SpeedMS, Options.Units)}. {Range}. Tipped by {Wording.Angle(heels[0])} and let go it goes through {string.Join(", ", heels.Select(Wording.Angle))}: {Outcome}.";
 
     private string Range => state.Roll.RangeDeg > 0 ? $"It comes back from up to {Wording.Angle(state.Roll.RangeDeg)}" : "It never comes back to the way it was meant to ride";
 

@@ -41,7 +41,7 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         await Assertions.Expect(page.Locator("#compare .differs").First).ToBeVisibleAsync();
 
         // The address follows, and holds the fly.
-        await page.WaitForFunctionAsync("location.search.includes('r=') && document.getElementById('address').value === location.href");
+        await Assertions.Expect(page).ToHaveURLAsync(await page.Locator("#address").InputValueAsync());
         string text = await bench.TextAsync();
         await page.ReloadAsync();
         Assert.Equal(text, await bench.TextAsync());
