@@ -83,6 +83,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
     private IEnumerable<string> Addresses() =>
     [
         "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench", "/practice",
+        .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind).Select(g => $"/practice/{g.First().Practice.Slug}"),
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }
