@@ -18,7 +18,7 @@ internal static class FolderBackup
             using ClassStore store = new(folder, TimeProvider.System);
             return store.Backup(path);
         }
-        catch (FolderInUseException)
+        catch (StorageException e) when (e.FolderInUse)
         {
             return BackupRequests.Ask(folder, path, TimeProvider.System, Patience);
         }

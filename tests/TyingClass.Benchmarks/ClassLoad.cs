@@ -53,6 +53,7 @@ internal static class ClassLoad
             Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises");
             foreach (string address in new[] { "/class", "/class?evening=2", "/class?stuck=true", "/class/stuck", "/class/waiting", $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
                 await TimeAsync(client, address);
+            await app.StopAsync();
         }
 
         return 0;

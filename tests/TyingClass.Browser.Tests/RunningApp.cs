@@ -21,8 +21,10 @@ public sealed class RunningApp : IAsyncLifetime
 
     private WebApplication App => _app ?? throw new InvalidOperationException("The application is not running yet.");
 
+    public ClassStore Store => App.Services.GetRequiredService<ClassStore>();
+
     /// <summary>A code as the console prints it.</summary>
-    public string NewInstructorCode() => App.Services.GetRequiredService<ClassStore>().Instructors.NewCode();
+    public string NewInstructorCode() => Store.Instructors.NewCode();
 
     public async ValueTask InitializeAsync()
     {

@@ -1,14 +1,15 @@
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.People;
 using TyingClass.Web.Tests.Pages;
 
 namespace TyingClass.Web.Tests;
 
 /// <summary>
-/// One server with two classes. In the first: the instructor Dipper, the mentor Otter, the students Wren and Heron; Wren has failed first-03
-/// and sent in second-03, which waits. In the second: the instructor Plover, the mentor Sedge, the student Teal.
+/// One server with two classes. In the first: the instructor Dipper, the mentor Otter, the students Wren and Heron; Wren has failed first-03,
+/// sent in second-03, which waits, asked for a review of a pattern, and written a tub test with a photo in the bench log. In the second: the instructor Plover, the mentor Sedge, the student Teal.
 /// </summary>
 public sealed class TwoClasses : IDisposable
 {
@@ -26,6 +27,12 @@ public sealed class TwoClasses : IDisposable
 
     public Storage.Classes.ClassRoom Second { get; private set; } = null!;
 
+    public string PatternId { get; private set; } = "";
+
+    public string ReviewId { get; private set; } = "";
+
+    public string LogEntryId { get; private set; } = "";
+
     public Person Wren => Person("Wren");
 
     public Person Heron => Person("Heron");
@@ -41,6 +48,7 @@ public sealed class TwoClasses : IDisposable
         Browser wren = await two.AsAsync("Wren");
         await Answers.FailRepairAsync(wren);
         await (await ExercisePage.OpenAsync(wren, "second-03")).Answer("Because the eyes hang low.").SubmitAsync();
+        two.AddWrensOwn();
         return two;
     }
 
@@ -58,6 +66,16 @@ public sealed class TwoClasses : IDisposable
     public Attempt AttemptOf(Person person, string exerciseId) => Room.Store.Attempts.Of(person.Id, exerciseId)[^1];
 
     public void Dispose() => Room.Dispose();
+
+    private void AddWrensOwn()
+    {
+        string recipe = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", "slate-minnow.fly.yaml"));
+        PatternId = Room.Store.Patterns.Create(Wren.Id, "Slate Minnow", recipe).Id;
+        ReviewId = Room.Store.Reviews.Ask(PatternId, Wren.Id, First.Id, "Too heavy?")!.Id;
+        LogEntryId = Room.Store.BenchLog.Add(
+            Wren.Id, First.Id, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0), new Seen { MassKg = 0.0012 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "engine"), "heavier than said").Id;
+        Room.Store.BenchLog.SetPhoto(LogEntryId, Wren.Id, [0xFF, 0xD8, 0xFF, 0xD9]);
+    }
 
     private Storage.Classes.ClassRoom Class(string instructor, string hash, string code, string mentor, params string[] students)
     {

@@ -89,8 +89,8 @@ public sealed record StateReport
 {
     public required WetState State { get; init; }
 
-    /// <summary>Seconds under water: 0 fresh from the cast, positive infinity soaked through.</summary>
-    public required double SoakS { get; init; }
+    /// <summary>Seconds under water: 0 fresh from the cast, null soaked through.</summary>
+    public required double? SoakS { get; init; }
 
     /// <summary>M - ρV, g.</summary>
     public required double WetWeightG { get; init; }

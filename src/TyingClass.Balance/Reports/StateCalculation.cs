@@ -35,7 +35,7 @@ internal static class StateCalculation
         return new StateReport
         {
             State = state,
-            SoakS = soakS,
+            SoakS = double.IsFinite(soakS) ? soakS : null,
             WetWeightG = 1e3 * fly.WetMassKg,
             DisplacedMm3 = 1e9 * moments.VolumeM3,
             CenterOfBuoyancyMm = 1e3 * moments.CenterOfBuoyancyM,

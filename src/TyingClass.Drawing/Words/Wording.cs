@@ -31,16 +31,16 @@ internal static class Wording
     public static string State(StateReport state) => state.SoakS switch
     {
         0 => "fresh from the cast",
-        double.PositiveInfinity => "soaked",
-        _ => $"after {Number(state.SoakS, 0)} s in the water",
+        null => "soaked",
+        { } soakS => $"after {Number(soakS, 0)} s in the water",
     };
 
     /// <summary>For a legend, where there is room for a word or two.</summary>
     public static string StateInBrief(StateReport state) => state.SoakS switch
     {
         0 => "fresh",
-        double.PositiveInfinity => "soaked",
-        _ => $"after {Number(state.SoakS, 0)} s",
+        null => "soaked",
+        { } soakS => $"after {Number(soakS, 0)} s",
     };
 
     /// <summary>At the head of a sentence.</summary>

@@ -41,11 +41,11 @@ internal static class Said
         };
     }
 
-    private static string Wet(double soakS) => soakS switch
+    private static string Wet(double? soakS) => soakS switch
     {
         0 => "Fresh from the cast",
-        double.PositiveInfinity => "Soaked",
-        _ => $"{Math.Round(soakS)} s in the water",
+        null => "Soaked",
+        { } s => $"{Math.Round(s)} s in the water",
     };
 
     public static string Nose(double pitchDeg) => Math.Abs(pitchDeg) <= WhereTheNosePoints.LevelDeg

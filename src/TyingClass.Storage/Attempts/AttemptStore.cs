@@ -105,8 +105,8 @@ public sealed class AttemptStore
         Attempts(db).EnsureIndex("personId", "$.personId");
         // Attempts kept before there were notes: found by index, so that a start need not read them all.
         Attempts(db).EnsureIndex("noted", "$.note.counts");
-        foreach (BsonDocument old in Attempts(db).FindAll("$.note.counts = null"))
-            Attempts(db).Update(AttemptDocument.From(AttemptDocument.ToAttempt(old)));
+        while (Attempts(db).Find(BsonExpression.Create("$.note.counts = null"), limit: 500).ToList() is { Count: > 0 } some)
+            Attempts(db).Update(some.Select(old => AttemptDocument.From(AttemptDocument.ToAttempt(old))));
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }

@@ -1,7 +1,7 @@
 namespace TyingClass.Storage.Files;
 
 /// <summary>The data could not be opened, read or written. The message is for the person who runs the server: it names the folder and what to do.</summary>
-public class StorageException : Exception
+public sealed class StorageException : Exception
 {
     public StorageException(string message)
         : base(message)
@@ -12,7 +12,7 @@ public class StorageException : Exception
         : base(message, cause)
     {
     }
-}
 
-/// <summary>Someone else has the data folder open.</summary>
-public sealed class FolderInUseException(string message, Exception cause) : StorageException(message, cause);
+    /// <summary>True when another process, or another store in this one, has the folder open.</summary>
+    public bool FolderInUse { get; init; }
+}

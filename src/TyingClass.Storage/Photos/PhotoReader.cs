@@ -57,9 +57,9 @@ public static class PhotoReader
 
     private static SKBitmap? Decode(SKCodec codec)
     {
-        float share = Math.Min(1f, (float)MostSidePx / Math.Max(codec.Info.Width, codec.Info.Height));
-        // A JPEG can be read at a fraction of its size; the rest is scaled below.
-        SKSizeI near = codec.GetScaledDimensions(share);
+        // A JPEG can be read at some eighths of its size: the smallest that is still large enough. The rest is scaled below.
+        int wanted = Math.Min(MostSidePx, Math.Max(codec.Info.Width, codec.Info.Height));
+        SKSizeI near = Enumerable.Range(1, 8).Select(n => codec.GetScaledDimensions(n / 8f)).First(size => Math.Max(size.Width, size.Height) >= wanted);
         using SKBitmap raw = new(new SKImageInfo(near.Width, near.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
         if (codec.GetPixels(raw.Info, raw.GetPixels()) != SKCodecResult.Success) return null;
         float scale = Math.Min(1f, (float)MostSidePx / Math.Max(raw.Width, raw.Height));

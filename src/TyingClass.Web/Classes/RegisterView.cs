@@ -37,5 +37,10 @@ public sealed record RegisterView(
     /// <summary>Too many columns for words in the cells: the marks stand alone, the words are for those who cannot see them.</summary>
     public bool IsDense => Columns.Length > 12;
 
+    /// <summary>Few enough columns for the exercises' names to stand upright over them.</summary>
+    public bool IsTitled => IsDense && Columns.Length <= 26;
+
+    public string Style => IsTitled ? "dense titled" : IsDense ? "dense" : "roomy";
+
     public int PassedIn(int column) => Rows.Count(r => r.Cells[column].Kind == StandingKind.Passed);
 }

@@ -10,12 +10,22 @@ using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Classes;
 
-public sealed record TimeLineEntry(AttemptNote Attempt, string Title, StandingKind Kind);
+/// <summary>One exercise on one day.</summary>
+/// <param name="Attempt">The last of that day.</param>
+public sealed record TimeLineEntry(AttemptNote Attempt, string Title, StandingKind Kind, int Attempts);
 
 /// <param name="Days">Of the time line, the latest first; the entries of a day in their order.</param>
 public sealed record StudentView(
     Person Person, ImmutableArray<ConceptStanding> Concepts, ImmutableArray<StuckLine> Stuck, ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days,
-    ImmutableArray<Comment> Comments, int Passed, int Exercises);
+    ImmutableArray<Comment> Comments, int Passed, int Exercises)
+{
+    private const int DaysShown = 10;
+
+    public IEnumerable<IGrouping<DateOnly, TimeLineEntry>> Recent => Days.Take(DaysShown);
+
+    /// <summary>Folded away at first.</summary>
+    public ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Older => [.. Days.Skip(DaysShown)];
+}
 
 /// <summary>One student, for whoever helps them.</summary>
 public sealed class StudentDesk(ICourseSource source, ClassStore store, ClassAccess access, Visitor visitor)
@@ -52,7 +62,8 @@ public sealed class StudentDesk(ICourseSource source, ClassStore store, ClassAcc
 
     private static ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts, TimeZoneInfo zone) =>
         [.. attempts
-            .Select(a => new TimeLineEntry(a, columns.GetValueOrDefault(a.ExerciseId)?.Exercise.Title ?? a.ExerciseId, StandingKinds.Of(a)))
+            .GroupBy(a => (a.ExerciseId, Day: DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(a.At, zone).DateTime)))
+            .Select(g => new TimeLineEntry(g.Last(), columns.GetValueOrDefault(g.Key.ExerciseId)?.Exercise.Title ?? g.Key.ExerciseId, StandingKinds.Of(g.Last()), g.Count()))
             .GroupBy(e => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(e.Attempt.At, zone).DateTime))
             .OrderByDescending(g => g.Key)];
 }

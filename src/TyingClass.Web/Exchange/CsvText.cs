@@ -13,8 +13,8 @@ public sealed record CsvRow(long Line, ImmutableArray<string> Fields)
 /// <summary>Tables for spreadsheets: UTF-8 with a byte order mark, after RFC 4180, and nothing in them that a spreadsheet would run.</summary>
 public static class CsvText
 {
-    // What makes a spreadsheet take a text for a formula, and the quote itself, so that reading can tell a guard from a name that begins with one.
-    private const string Dangerous = "=@+-\t\r'";
+    // What makes a spreadsheet take a text for a formula.
+    private const string Dangerous = "=@+-\t\r";
 
     private const char Guard = '\'';
 
@@ -41,7 +41,7 @@ public static class CsvText
         using MemoryStream bytes = new();
         using (CsvWriter writer = CsvWriter.Create(bytes, Writing, leaveOpen: true))
         {
-            foreach (IEnumerable<string> row in rows) writer.WriteRecord([.. row]);
+            foreach (IEnumerable<string> row in rows) writer.WriteRecord([.. row.Select(Doubled)]);
         }
 
         return bytes.ToArray();
@@ -66,5 +66,10 @@ public static class CsvText
         }
     }
 
-    private static string Unguarded(string field) => field is [Guard, var next, ..] && Dangerous.Contains(next) ? field[1..] : field;
+    // A text that looks guarded already gets one more, so that reading takes off no more than writing put on.
+    private static string Doubled(string field) => LooksGuarded(field) ? Guard + field : field;
+
+    private static string Unguarded(string field) => LooksGuarded(field) ? field[1..] : field;
+
+    private static bool LooksGuarded(string field) => field is [Guard, var next, ..] && (next == Guard || Dangerous.Contains(next));
 }

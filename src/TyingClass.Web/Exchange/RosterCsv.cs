@@ -40,7 +40,7 @@ public static class RosterCsv
     {
         if (rows.IsEmpty) return (0, -1, false);
         int name = Find(rows[0], "name");
-        return name >= 0 ? (name, Find(rows[0], "role"), true) : (0, rows[0].Fields.Length > 1 ? 1 : -1, false);
+        return name >= 0 ? (name, Find(rows[0], "role"), true) : (0, rows.Any(r => r.Fields.Length > 1) ? 1 : -1, false);
     }
 
     private static int Find(CsvRow row, string head)

@@ -95,7 +95,7 @@ public sealed class PatternDesk(ClassStore store, Visitor visitor, FlyPictures p
 
     private PatternEditor Lay(PatternEditor editor) => editor with
     {
-        Form = editor.Typed.Draft is { } draft ? new RecipeFormBuilder(draft, editor.Problems, new FreeRules()).Build() : null,
+        Form = editor.Typed.Draft is { } draft ? new RecipeFormBuilder(draft, editor.Problems, new Bench.FreeRules()).Build() : null,
         Picture = pictures.Draw(editor.Typed.Text),
     };
 }

@@ -2,6 +2,8 @@ using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Storage.People;
 using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
@@ -23,6 +25,33 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
     [Fact]
     public Task EveryOtherPage_ByAxeOnAPhoneInTheDark_HasNothingToMend() => AssertNothingToMend(390, ColorScheme.Dark, Addresses());
 
+    [Theory]
+    [InlineData(1280, ColorScheme.Light)]
+    [InlineData(390, ColorScheme.Dark)]
+    public async Task ClassPages_ByAxe_HaveNothingToMend(int width, ColorScheme scheme)
+    {
+        IPage page = await browser.NewVisitorAsync(app.Address, width, scheme);
+        await page.GotoAsync("/sign-in?code=new");
+        await page.GetByLabel("One-time code").FillAsync(app.NewInstructorCode());
+        await page.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
+        await page.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open the register" }).ClickAsync();
+        Person student = app.Store.Accounts.Add(app.Store.Classes.All()[0].Id, Role.Student, $"Teal {width}", "none").Person!;
+        Exercise repair = app.Course.Exercises.First(e => e.Kind == ExerciseKind.Repair);
+        app.Store.Attempts.Add(student.Id, repair.Id, repair.RecipeText!, Grader.Grade(repair, repair.RecipeText!, failedAttempts: 0));
+        string[] addresses =
+        [
+            "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}", $"/class/people/{student.Id}/remove",
+            "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
+        ];
+        await AssertNothingToMend(page, addresses);
+        foreach (string address in addresses)
+        {
+            await page.GotoAsync(address);
+            Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, address);
+        }
+    }
+
     [Fact]
     public async Task Pages_OnAPhone_DoNotScrollSideways()
     {
@@ -34,9 +63,11 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         }
     }
 
-    private async Task AssertNothingToMend(int width, ColorScheme scheme, IEnumerable<string> addresses)
+    private async Task AssertNothingToMend(int width, ColorScheme scheme, IEnumerable<string> addresses) =>
+        await AssertNothingToMend(await browser.NewVisitorAsync(app.Address, width, scheme), addresses);
+
+    private static async Task AssertNothingToMend(IPage page, IEnumerable<string> addresses)
     {
-        IPage page = await browser.NewVisitorAsync(app.Address, width, scheme);
         List<string> found = [];
         foreach (string address in addresses)
         {
@@ -50,7 +81,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/sign-in", "/bench",
+        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench",
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }

@@ -36,16 +36,36 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         feedback = await exercise.FeedbackTextAsync();
         Assert.DoesNotContain("not met", feedback, StringComparison.Ordinal);
 
-        // The instructor comes in with the code the console printed, and opens her cell.
+        // The instructor comes in with the code the console printed and reads out the class code.
         IPage instructor = await browser.NewVisitorAsync(app.Address);
-        await instructor.GotoAsync("/sign-in");
+        await instructor.GotoAsync("/sign-in?code=new");
         await instructor.GetByLabel("One-time code").FillAsync(app.NewInstructorCode());
         await instructor.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
         await instructor.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
         await instructor.GetByRole(AriaRole.Button, new() { Name = "Open the register" }).ClickAsync();
-        await instructor.GetByRole(AriaRole.Link, new() { NameRegex = new(System.Text.RegularExpressions.Regex.Escape(repair.Title) + ": .*2 ") }).First.ClickAsync();
+        string code = await instructor.Locator(".spoken").InnerTextAsync();
+
+        // She joins; what she did before comes along.
+        await student.GotoAsync("/join");
+        await student.GetByLabel("Class code").FillAsync(code.Replace('-', ' '));
+        await student.GetByLabel("A name the class will know you by").FillAsync("Wren");
+        await student.GetByLabel("A passphrase").FillAsync("thimble and sunset");
+        await student.GetByRole(AriaRole.Button, new() { Name = "Join" }).ClickAsync();
+        await student.GetByRole(AriaRole.Heading, new() { Name = "Wren" }).WaitForAsync();
+
+        // The instructor opens her cell and writes to her.
+        await instructor.ReloadAsync();
+        await instructor.Locator($".register tbody a[href$='/{repair.Id}']").ClickAsync();
         Assert.Equal(2, await instructor.Locator("article.outcome").CountAsync());
         Assert.Contains("flip", await instructor.Locator("#attempt-1").InnerTextAsync(), StringComparison.Ordinal);
+        await instructor.GetByLabel("About this exercise").FillAsync("Now try it with the wing left off.");
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Send" }).ClickAsync();
+
+        // She finds it at home, and puts it away once read.
+        await student.GotoAsync("/");
+        Assert.Contains("Now try it with the wing left off.", await student.Locator(".comment").InnerTextAsync(), StringComparison.Ordinal);
+        await student.GetByRole(AriaRole.Button, new() { Name = "I have read it" }).ClickAsync();
+        Assert.Equal(0, await student.Locator(".comment").CountAsync());
     }
 
     [Fact]

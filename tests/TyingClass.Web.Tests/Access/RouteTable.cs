@@ -16,13 +16,21 @@ internal enum May
 }
 
 /// <param name="Route">As the page declares it.</param>
-/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {first} stand for ids.</param>
+/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids.</param>
+/// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets "no such page".</param>
+/// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
-internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK)
+internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK, string? OpensFor = null)
 {
     public string Address => Sample ?? Route;
 
     public bool IsOpenTo(May role) => role >= May;
+
+    public string Expected(string name, May role, bool ofFirstClass)
+    {
+        if (!IsOpenTo(role)) return role == May.Everyone ? "leads to the door" : "refused";
+        return OpensFor is null ? (OfOneClass && !ofFirstClass ? "unknown" : "opens") : OpensFor.Split(' ').Contains(name) ? "opens" : "unknown";
+    }
 }
 
 /// <summary>Every address of the program and who may open it. A page without a row here fails <see cref="RouteTableTests"/>.</summary>
@@ -36,6 +44,14 @@ internal static class RouteTable
         new("/lessons/{slug}", May.Everyone, "/lessons/first-evening"),
         new("/exercises/{id}", May.Everyone, "/exercises/first-03"),
         new("/glossary", May.Everyone),
+        new("/lessons/{slug}/projector", May.Everyone, "/lessons/first-evening/projector"),
+        new("/practice", May.Everyone),
+        new("/practice/{concept}", May.Everyone, "/practice/keel-side"),
+        new("/bench", May.Everyone),
+        new("/bench/index", May.Everyone),
+        // Nothing to print without a recipe.
+        new("/bench/card", May.Everyone, Says: HttpStatusCode.NotFound),
+        new("/tonight", May.Everyone),
         new("/handouts/bench-test", May.Everyone),
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
@@ -52,7 +68,25 @@ internal static class RouteTable
         new("/account", May.Student),
         new("/comments", May.Student),
 
+        new("/patterns", May.Student),
+        new("/patterns/new", May.Everyone),
+        new("/patterns/{id}", May.Student, "/patterns/{pattern}", OpensFor: "Wren"),
+        new("/patterns/{id}/card", May.Student, "/patterns/{pattern}/card", OpensFor: "Wren Otter Dipper"),
+        new("/patterns/{id}/compare", May.Student, "/patterns/{pattern}/compare?from=1&to=1", OpensFor: "Wren"),
+        new("/bench-log", May.Student),
+        new("/bench-log/new", May.Student),
+        new("/bench-log/{id}", May.Student, "/bench-log/{log}", OpensFor: "Wren Otter Dipper"),
+        new("/bench-log/{id}/correct", May.Student, "/bench-log/{log}/correct", OpensFor: "Wren"),
+        new("/bench-log/{id}/photo", May.Student, "/bench-log/{log}/photo", OpensFor: "Wren Otter Dipper"),
+
+        // Of one's class.
+        new("/pattern-book", May.Student),
+        new("/pattern-book/cards", May.Student),
+
         // Reading others' work.
+        new("/reviews", May.Mentor),
+        new("/reviews/{id}", May.Mentor, "/reviews/{review}", OpensFor: "Otter Dipper"),
+        new("/bench-log/class", May.Mentor),
         new("/class/waiting", May.Mentor),
         new("/class/students/{personId}", May.Mentor, "/class/students/{wren}", OfOneClass: true),
         new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{wren}/second-03", OfOneClass: true),
@@ -65,5 +99,19 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+        new("/class/dates", May.Instructor),
+        new("/class/evenings", May.Instructor),
+        new("/class/evenings/{number:int:range(1,60)}", May.Instructor, "/class/evenings/1"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Instructor, "/class/evenings/1/handout"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Instructor, "/class/evenings/1/wall/1"),
+        new("/class/tonight", May.Instructor),
+        new("/class/tonight/wall", May.Instructor),
+        new("/class/files", May.Instructor),
+        // Slips are shown once, after an import.
+        new("/class/files/slips", May.Instructor, Says: HttpStatusCode.Gone),
+        new("/class/backup", May.Instructor),
+
+        // Questions to the room: whoever has no class is told how to join one.
+        new("/tonight", May.Everyone),
     ];
 }

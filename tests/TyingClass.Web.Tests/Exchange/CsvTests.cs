@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Text;
+using CsCheck;
+using TyingClass.Storage.People;
+using TyingClass.Web.Exchange;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Exchange;
+
+public sealed class CsvTests
+{
+    [Theory]
+    [InlineData("=HYPERLINK(\"http://evil.example\")")]
+    [InlineData("+1+2")]
+    [InlineData("-2+3")]
+    [InlineData("@SUM(A1)")]
+    [InlineData("\t=1")]
+    [InlineData("'=1")]
+    public void Write_NameThatIsAFormula_CannotRunAndReadsBack(string name)
+    {
+        byte[] file = CsvText.Write([[name, "student"]]);
+
+        string first = Encoding.UTF8.GetString(file).TrimStart('\uFEFF').TrimStart('"');
+        Assert.StartsWith("'", first, StringComparison.Ordinal);
+        Assert.Equal(name.Trim('\t'), CsvText.Read(file).Rows[0][0].Trim('\t'));
+    }
+
+    [Fact]
+    public void Write_Anything_BeginsWithTheMarkSpreadsheetsKnowUtf8By() =>
+        Assert.Equal(Encoding.UTF8.GetPreamble(), CsvText.Write([["Wren", "Ærøskøbing"]])[..3]);
+
+    [Fact]
+    public void WriteThenRead_AnyText_IsTheSame()
+    {
+        Gen<string> sign = Gen.OneOf(new[] { "a", "é", "🐟", "\"", ",", ";", "'", "=", "+", "-", "@", " ", "0" }.Select(Gen.Const).ToArray<IGen<string>>());
+        Gen<string> field = sign.Array[0, 12].Select(string.Concat).Where(f => f == f.Trim());
+        field.Array[3].Array[1, 6].Where(rows => rows.All(r => r.Any(f => f.Length > 0))).Sample(rows =>
+        {
+            (ImmutableArray<CsvRow> read, string? problem) = CsvText.Read(CsvText.Write(rows.Select(r => (IEnumerable<string>)r).Prepend(["a", "b", "c"])));
+            return problem is null && read.Skip(1).Select(r => string.Join('\0', r.Fields)).SequenceEqual(rows.Select(r => string.Join('\0', r)));
+        });
+    }
+
+    [Theory]
+    [InlineData("name,role\nWren,student\nOtter,mentor\n")]
+    [InlineData("\uFEFFName;Role\r\nWren;\r\nOtter;Mentor\r\n")]
+    [InlineData("role\tname\nstudent\tWren\nmentor\tOtter\n")]
+    [InlineData("Wren\n\nOtter, mentor\n")]
+    public void Roster_HoweverASpreadsheetSavesIt_IsRead(string text)
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(text));
+        Assert.Empty(roster.Problems);
+        Assert.Equal([("Wren", Role.Student), ("Otter", Role.Mentor)], roster.Lines.Select(l => (l.Name, l.Role)));
+    }
+
+    [Fact]
+    public void Roster_SeveralMistakes_NamesTheLineOfEach()
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes($"name,role\nWren,captain\n,student\nTeal,\nteal,\n{new string('x', 61)},\n"));
+        Assert.Equal(["Line 2", "Line 3", "Line 5", "Line 6"], roster.Problems.Select(p => p.Split(':')[0]));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("name,role\n")]
+    public void Roster_WithoutAName_SaysWhatToWrite(string text) =>
+        Assert.Contains("one name a line", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes(text)).Problems), StringComparison.OrdinalIgnoreCase);
+}

@@ -1,0 +1,100 @@
+using System.Net;
+using AngleSharp.Html.Dom;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class DatesTests : IDisposable
+{
+    private const string Form = "form.dates";
+    private const string Opens = "opens:lesson:second-evening";
+    private const string Due = "due:lesson:first-evening";
+
+    private readonly ClassRoom room = new();
+
+    [Fact]
+    public async Task Release_InTheFuture_IsSaidToStudentsOfThatClassOnly()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Browser student = await room.NewStudentAsync("Wren");
+        await Save(instructor, (Opens, "2026-01-20T19:00"));
+
+        Assert.Contains("Opens on Tue, Jan 20, 2026, 19:00", (await student.OpenAsync("/")).Text(), StringComparison.Ordinal);
+        Assert.Contains("opens for your class on Tue, Jan 20", (await student.OpenAsync("/lessons/second-evening")).Text(), StringComparison.Ordinal);
+        Assert.False((await student.OpenAsync("/exercises/second-03")).Has("form.answer"));
+        Assert.DoesNotContain("Opens on", (await instructor.OpenAsync("/")).Text(), StringComparison.Ordinal);
+        Assert.DoesNotContain("Opens on", (await room.NewBrowser().OpenAsync("/")).Text(), StringComparison.Ordinal);
+        Assert.True((await room.NewBrowser().OpenAsync("/exercises/second-03")).Has("form.answer"));
+
+        room.Clock.Advance(TimeSpan.FromDays(6));
+        Assert.True((await student.OpenAsync("/exercises/second-03")).Has("form.answer"));
+    }
+
+    [Fact]
+    public async Task Due_Passed_MarksLateAndTakesTheAnswer()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Browser student = await room.NewStudentAsync("Wren");
+        await Save(instructor, (Due, "2026-01-15T19:00"));
+        Assert.Contains("Due on Thu, Jan 15", (await student.OpenAsync("/exercises/first-01")).Text(), StringComparison.Ordinal);
+
+        room.Clock.Advance(TimeSpan.FromDays(2));
+        Assert.True((await instructor.OpenAsync("/class")).Has(".register b.overdue"));
+        ExercisePage answered = await Answers.PassFirstAsync(student);
+
+        Assert.Single(answered.Attempts);
+        Assert.Contains("yours came late, and counts", answered.Sheet.Text(), StringComparison.Ordinal);
+        Assert.True((await instructor.OpenAsync("/class")).Has(".register .p b.late"));
+    }
+
+    [Fact]
+    public async Task Save_SomeoneElseSavedMeanwhile_IsToldAndLosesNothing()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Sheet open = await instructor.OpenAsync("/class/dates");
+        await Save(instructor, (Due, "2026-01-21T19:00"));
+
+        Sheet told = await open.FillAndSendAsync(Form, ".send button", (Due, "2026-01-22T19:00"));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
+        Assert.Contains("Someone else changed the dates", told.Text("[role=alert]"), StringComparison.Ordinal);
+        Assert.Contains("Wed, Jan 21, 2026, 19:00", told.Text(Form), StringComparison.Ordinal);
+        Assert.Equal("2026-01-22T19:00", ((IHtmlInputElement)told.Find($"[name='{Due}']")).Value);
+        Sheet kept = await told.FillAndSendAsync(Form, ".send button");
+        Assert.Contains("saved", kept.Text("[role=status]"), StringComparison.Ordinal);
+        Assert.Equal(new DateTime(2026, 1, 22, 19, 0, 0), Assert.Single(room.Store.Dates.Of(Class.Id).Rows).DueLocal);
+    }
+
+    [Fact]
+    public async Task Save_NoDate_SaysWhichFieldAndKeepsIt()
+    {
+        Sheet told = await Save(await room.NewInstructorAsync(), (Due, "next Tuesday"), (Opens, "2026-01-20T19:00"));
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
+        Assert.Contains("“next Tuesday” is not a date", told.Text("[role=alert]"), StringComparison.Ordinal);
+        Assert.Equal("next Tuesday", ((IHtmlInputElement)told.Find($"[name='{Due}']")).Value);
+        Assert.Empty(room.Store.Dates.Of(Class.Id).Rows);
+    }
+
+    [Fact]
+    public async Task Fill_FromTheEvenings_SavesNothingUntilSaved()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Sheet evenings = await instructor.OpenAsync("/class/evenings");
+        await evenings.FillAndSendAsync("main form", "button", ("first", "2026-02-04T19:00"), ("every", "14"));
+
+        Sheet filled = await (await instructor.OpenAsync("/class/dates")).FillAndSendAsync(Form, ".fill button", ("days", "3"));
+
+        Assert.Equal("2026-02-01T19:00", ((IHtmlInputElement)filled.Find("[name='opens:lesson:first-evening']")).Value);
+        Assert.Equal("2026-02-11T19:00", ((IHtmlInputElement)filled.Find($"[name='{Due}']")).Value);
+        Assert.Empty(room.Store.Dates.Of(Class.Id).Rows);
+    }
+
+    public void Dispose() => room.Dispose();
+
+    private Storage.Classes.ClassRoom Class => room.Store.Classes.All()[0];
+
+    private static async Task<Sheet> Save(Browser instructor, params (string, string)[] fields) =>
+        await (await instructor.OpenAsync("/class/dates")).FillAndSendAsync(Form, ".send button", fields);
+}
