@@ -112,7 +112,7 @@ public sealed class AttemptStore
     }
 
     internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
-        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)];
+        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ThenBy(a => a.ExerciseId, StringComparer.Ordinal).ThenBy(a => a.Number)];
 
     internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
 
