@@ -21,7 +21,8 @@ internal sealed class FolderLock : IDisposable
         catch (IOException e)
         {
             throw new StorageException(
-                $"The data folder {folder.Path} is in use by another TyingClass. Stop that one first, or give this one a folder of its own with --data DIR.", e) { FolderInUse = true };
+                $"The data folder {folder.Path} is in use by another TyingClass. Stop that one first, or give this one a folder of its own with --data DIR.", e)
+            { FolderInUse = true };
         }
     }
 

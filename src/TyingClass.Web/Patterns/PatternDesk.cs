@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
-using TyingClass.Recipes.Text;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;

@@ -28,7 +28,8 @@ public sealed class NoSinkTests
     {
         BalanceReport report = Report(new BodyPart("hook")
         {
-            Masses = [new(998.2041e-6 * 1.0001, new Vector3D(5e-3, 0, 0))], Solids = [new(1e-6, new Vector3D(5e-3, 0, 0))],
+            Masses = [new(998.2041e-6 * 1.0001, new Vector3D(5e-3, 0, 0))],
+            Solids = [new(1e-6, new Vector3D(5e-3, 0, 0))],
             Drag = [DragElement.Cylinder(new Vector3D(5e-3, 0, 0), Vector3D.UnitX, 0.02, 1e-3)],
         });
 
@@ -41,7 +42,8 @@ public sealed class NoSinkTests
     {
         BalanceReport report = Report(new BodyPart("hook")
         {
-            Masses = [new(3e-4, new Vector3D(2e-3, 0, -1e-3))], Solids = [new(4e-8, new Vector3D(2e-3, 0, -1e-3))],
+            Masses = [new(3e-4, new Vector3D(2e-3, 0, -1e-3))],
+            Solids = [new(4e-8, new Vector3D(2e-3, 0, -1e-3))],
             Drag = [DragElement.Cylinder(new Vector3D(1e-2, 0, 0), Vector3D.UnitX, 0.02, 1e-3)],
         });
 
