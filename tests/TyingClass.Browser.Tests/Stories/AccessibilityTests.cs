@@ -21,13 +21,12 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
     [InlineData(390, ColorScheme.Light)]
     [InlineData(390, ColorScheme.Dark)]
     public Task LessonExerciseAndBench_ByAxe_HaveNothingToMend(int width, ColorScheme scheme) =>
-        AssertNothingToMend(width, scheme, [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind == ExerciseKind.Repair).Id}", "/bench", "/bench?advise=yes", BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector"]);
+        AssertNothingToMend(width, scheme, [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind == ExerciseKind.Repair).Id}", "/bench"]);
 
     [Fact]
     public Task EveryOtherPage_ByAxeOnAPhoneInTheDark_HasNothingToMend() => AssertNothingToMend(390, ColorScheme.Dark, Addresses());
 
     [Theory]
-    [InlineData(1280, ColorScheme.Light)]
     [InlineData(390, ColorScheme.Dark)]
     public async Task ClassPages_ByAxe_HaveNothingToMend(int width, ColorScheme scheme)
     {
@@ -45,12 +44,13 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
             "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}", $"/class/people/{student.Id}/remove",
             "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
         ];
-        await AssertNothingToMend(page, addresses);
         foreach (string address in addresses)
         {
             await page.GotoAsync(address);
             Assert.True(await page.EvaluateAsync<int>("document.documentElement.scrollWidth") <= width, address);
         }
+
+        await AssertNothingToMend(page, addresses);
     }
 
     [Fact]
@@ -77,12 +77,14 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
             found.AddRange(result.Violations.Select(v => $"{address}: {v.Id} at {v.Nodes.FirstOrDefault()?.Html}"));
         }
 
+        // An open page goes on drawing: with a dozen of them the later tests crawl.
+        await page.Context.CloseAsync();
         Assert.Empty(found);
     }
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/bench", "/practice",
+        "/", "/safety", "/model", "/preferences", "/sign-in", "/join", "/practice", "/bench?advise=yes", BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector",
         .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind).Select(g => $"/practice/{g.First().Practice.Slug}"),
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
