@@ -20,7 +20,7 @@ internal static class LedgerPlot
             $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}; positive brings the fly back. "
             + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm * per)}; ")) + $"in all {Signed(total)} {unit}.";
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
-        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 40)
+        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12)
         {
             Area = new Box(LabelWidth, Top, 308, rows),
         };
