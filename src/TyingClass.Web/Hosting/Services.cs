@@ -61,6 +61,7 @@ internal static class Services
         services.AddScoped<AttemptDesk>();
         services.AddScoped<CommentBoard>();
         services.AddScoped<PeopleDesk>();
+        services.AddScoped<GuestDesk>();
         services.AddScoped<ClassSetup>();
         AddPatterns(services);
     }
