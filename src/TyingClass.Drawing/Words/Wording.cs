@@ -7,8 +7,9 @@ namespace TyingClass.Drawing.Words;
 /// <summary>Figures as words, in the units the reader prefers. A minus sign is a real one, so that it is read aloud as such.</summary>
 internal static class Wording
 {
+    /// <summary>Under a tenth of a millimeter one more place, lest a fly on the edge read as one that is exactly at zero.</summary>
     public static string Length(double mm, UnitSystem units) =>
-        units == UnitSystem.Metric ? Number(mm, 1) + " mm" : Number(mm / 25.4, 3) + " in";
+        units == UnitSystem.Metric ? Number(mm, Math.Abs(mm) < 0.095 ? 2 : 1) + " mm" : Number(mm / 25.4, 3) + " in";
 
     public static string Mass(double g, UnitSystem units) =>
         units == UnitSystem.Metric ? Number(g, 2) + " g" : Number(g / 0.06479891, 1) + " gr";

@@ -31,6 +31,36 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
+    public async Task Part_WithAFaultInIt_StandsOpenWhileTheRestStaysFolded()
+    {
+        BenchPage bench = await OpenAsync();
+        Assert.Empty(bench.Sheet.All(".fold[open]"));
+        Assert.Contains("brass, size of one eye 3 mm", bench.Sheet.Text("#part-1 .fold > summary"), StringComparison.Ordinal);
+        bench = await bench.Fill("parts[0].size", "huge").PressAsync("draw");
+        Assert.Equal("part-1", Assert.Single(bench.Sheet.All(".fold[open]")).ParentElement!.Id);
+        Assert.True(bench.Sheet.Has(".fold[open] [name='r:parts[0].size'][aria-invalid=true]"));
+        Assert.Contains("One thing to mend first", bench.Sheet.Text(".bench-bar"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Part_JustTiedIn_StandsOpen()
+    {
+        BenchPage bench = await (await OpenAsync()).PressAsync("add");
+        Assert.Equal("part-4", Assert.Single(bench.Sheet.All(".fold[open]")).ParentElement!.Id);
+    }
+
+    [Fact]
+    public async Task Finding_OnTheBench_LinksToWhereItIsWorkedOut()
+    {
+        BenchPage bench = await OpenAsync();
+        string[] links = [.. bench.Sheet.All("a.worked-out").Select(a => a.GetAttribute("href")!)];
+        Assert.Equal("/model#verdicts", links[0]);
+        Assert.Equal(1 + bench.Sheet.All("section:has(#findings-title) li").Count(), links.Length);
+        Sheet model = await bench.Sheet.Browser.OpenAsync("/model");
+        Assert.All(links, link => Assert.True(model.Has(link["/model".Length..]), link));
+    }
+
+    [Fact]
     public async Task Slider_Untouched_LeavesAFigureBetweenItsStepsAlone()
     {
         BenchPage bench = await (await OpenAsync()).Fill("parts[0].size", "5/64 in").PressAsync("draw");
