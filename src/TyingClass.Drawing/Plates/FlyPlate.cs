@@ -28,7 +28,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     // Letters of room for words above and below a frame that must not depend on where they fall.
     private const double FixedGutter = 4.5;
 
-    protected virtual double MarkRadiusMm => 0.46 * LetterMm;
+    protected virtual double MarkRadiusMm => MarkShare * LetterMm;
 
     /// <summary>Words beside the flow arrow; null where no water flows.</summary>
     protected virtual string? FlowWords => null;
@@ -36,7 +36,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     protected abstract string CaptionWords { get; }
 
     /// <summary>The content with a letter or so on each side, and never much narrower than tall.</summary>
-    public double NaturalWidthMm => Math.Max(Math.Max(Content.Width / (1 - LetterShare * 5.2), 1.05 * Content.Height), 12);
+    public double NaturalWidthMm => Math.Max(Math.Max(Content.Width / (1 - LetterShare * 4.6), 1.05 * Content.Height), 12);
 
     public override void DrawInside(SvgCanvas canvas)
     {

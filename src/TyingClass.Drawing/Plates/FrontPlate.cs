@@ -44,7 +44,7 @@ internal sealed class FrontPlate : FlyPlate
     protected override string CaptionWords => $"from ahead, {Wording.State(State)}, {Wording.Speed(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
 
     // Along the shank all of them lie close together: small ones can be told apart.
-    protected override double MarkRadiusMm => 0.34 * LetterMm;
+    protected override double MarkRadiusMm => 0.28 * LetterMm;
 
     private double ReachMm => 1.12 * new[] { Scene.Frame.Width, Scene.Frame.Height, 6 }.Max() / 2 + 2;
 

@@ -9,8 +9,11 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>A finished picture: a window on the page in mm, what it says in words, and how it is drawn.</summary>
 internal abstract class Plate
 {
-    /// <summary>Letters against the width of the plate: just under 12 px on a phone 390 px wide.</summary>
-    public const double LetterShare = 0.033;
+    /// <summary>Letters against the width of the plate: 11 px where a phone 390 px wide leaves 280 px for it.</summary>
+    public const double LetterShare = 0.04;
+
+    /// <summary>A mark's radius in letters.</summary>
+    public const double MarkShare = 0.38;
 
     protected Plate(DrawingOptions options) => Options = options.Checked();
 

@@ -56,7 +56,7 @@ internal sealed class RunPlate : Plate
             canvas.Open("g", ("class", "fly-pose"), ("data-speed-ms", SvgCanvas.Exact(tow.SpeedMS)), ("data-pitch-deg", SvgCanvas.Exact(tow.PitchDeg)), ("data-lean-deg", SvgCanvas.Exact(tow.LeanDeg)));
             scene.Draw(ink);
             foreach (Mark mark in marks)
-                mark.Draw(ink, 0.46 * LetterMm);
+                mark.Draw(ink, MarkShare * LetterMm);
             canvas.Close();
         }
 

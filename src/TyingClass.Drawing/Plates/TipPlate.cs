@@ -62,10 +62,10 @@ internal sealed class TipPlate : Plate
         ink.Line(new PathText().Move(new Point(0, 0)).Line(new Point(0, -dialMm)), 1.1);
         scene.Draw(ink);
         if (state.BalancePointMm is { } balance)
-            new Mark("balance point", MarkSet.BalancePoint, view.At(balance)).Draw(ink, 0.46 * LetterMm);
+            new Mark("balance point", MarkSet.BalancePoint, view.At(balance)).Draw(ink, MarkShare * LetterMm);
         canvas.Close();
         canvas.Close();
-        new Mark("tow point", MarkSet.TowPoint, new Point(0, 0)).Draw(ink, 0.46 * LetterMm);
+        new Mark("tow point", MarkSet.TowPoint, new Point(0, 0)).Draw(ink, MarkShare * LetterMm);
         DrawSteps(canvas);
         canvas.Close();
     }

@@ -20,7 +20,7 @@ internal static class AgreementPlot
         string description =
             $"{Count(flies.Count, "drop")} timed. {Count(above, "fly", "flies")} sank faster than computed, {below} slower. "
             + string.Concat(flies.Take(40).Select(f => $"{f.Name}: computed {Wording.Speed(f.PredictedMS, options.Units)}, seen {Wording.Speed(f.SeenMS, options.Units)}. "));
-        using Plot plot = new(options, "agreement", title, description.TrimEnd(), 330) { Area = new Box(46, 60, 388, 286) };
+        using Plot plot = new(options, "agreement", title, description.TrimEnd(), 330) { Area = new Box(46, 60, 308, 286) };
         plot.X = Scale.Round(0, most, 5, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(0, most, 5, plot.Area.Bottom, plot.Area.Top);
         plot.Axes($"sink rate computed, {unit}", $"sink rate timed, {unit}", floor: 0);

@@ -17,7 +17,6 @@ internal static class DepthPlot
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(depths.Min(), depths.Max(), 5, plot.Area.Top, plot.Area.Bottom);
         plot.Axes("time on a slack line, s", metric ? "depth below the start, m" : "depth below the start, ft", floor: 0);
-        double legend = plot.Area.Left + 150;
         foreach (StateReport state in Sunk(report))
         {
             bool soaked = state.State == WetState.Soaked;
@@ -25,10 +24,7 @@ internal static class DepthPlot
             plot.Curve(line, soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
             if (longest >= 5)
                 plot.Marker(plot.At(5, state.Sink!.DepthAfter5sM * per), MarkerKind.Round, soaked, Wording.Number(state.Sink!.DepthAfter5sM, 4));
-            double left = soaked ? legend : legend + 100;
-            plot.Line(new Point(left, 26), new Point(left + 30, 26), "fly-line", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
-            plot.Marker(new Point(left + 15, 26), MarkerKind.Round, soaked);
-            plot.Text(Wording.StateInBrief(state), new Point(left + 35, 30), "start");
+            SpeedSeries.Legend(plot, soaked ? 0 : SpeedSeries.SecondKey, Wording.StateInBrief(state), soaked);
         }
 
         if (!Sunk(report).Any())

@@ -16,7 +16,7 @@ internal static class LeanPlot
         string description =
             $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {Wording.State(state)}: {Wording.Percent(t.AsIntended)} ride within 30° of {Wording.Way(report.Intent)} "
             + $"(95 % interval {interval}), {Wording.Percent(t.Leaning)} lean further, {Wording.Percent(t.Flipped)} flip.";
-        using Plot plot = new(options, "lean", $"{name}: lean of {t.Flies} flies", description, 290) { Area = new Box(46, 60, 388, 246) };
+        using Plot plot = new(options, "lean", $"{name}: lean of {t.Flies} flies", description, 260) { Area = new Box(46, 60, 308, 216) };
         plot.X = Scale.Exact(0, 180, 30, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(0, Math.Max(1, t.LeanHistogram.DefaultIfEmpty(0).Max()), 5, plot.Area.Bottom, plot.Area.Top);
         string leaning = plot.Hatching("leaning", 5), flipped = plot.Hatching("flipped", 5, crossed: true);
@@ -36,17 +36,17 @@ internal static class LeanPlot
             plot.Bar(new Box(a.X + 0.6, a.Y, b.X - 0.6, b.Y), css, fill, $"{t.LeanHistogram[bin]} flies from {Wording.Number(from, 0)}° to {Wording.Number(from + BinDeg, 0)}°");
         }
 
-        Key(plot, 46, $"as intended {Wording.Percent(t.AsIntended)}", "currentColor", "fly-as-intended");
-        Key(plot, 200, $"leaning {Wording.Percent(t.Leaning)}", leaning, "fly-leaning");
-        Key(plot, 306, $"flipped {Wording.Percent(t.Flipped)}", flipped, "fly-flipped");
-        plot.Text($"95 % interval {interval}", new Point(46, 48), "start", italic: true);
+        Key(plot, new Point(46, 30), $"as intended {Wording.Percent(t.AsIntended)}", "currentColor", "fly-as-intended");
+        Key(plot, new Point(182, 30), $"leaning {Wording.Percent(t.Leaning)}", leaning, "fly-leaning");
+        Key(plot, new Point(46, 48), $"flipped {Wording.Percent(t.Flipped)}", flipped, "fly-flipped");
+        plot.Text($"95 % interval {interval}", new Point(plot.Area.Right, 13), "end", italic: true);
         return plot.Finish();
     }
 
-    private static void Key(Plot plot, double left, string words, string fill, string css)
+    private static void Key(Plot plot, Point at, string words, string fill, string css)
     {
-        plot.Bar(new Box(left, 21, left + 12, 31), "fly-bar " + css, fill, words);
-        plot.Text(words, new Point(left + 17, 30), "start");
+        plot.Bar(new Box(at.X, at.Y - 9, at.X + 12, at.Y + 1), "fly-bar " + css, fill, words);
+        plot.Text(words, at + new Point(17, 0), "start");
     }
 
     private static string Grade(TyingAccuracy accuracy) => accuracy switch

@@ -7,7 +7,7 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>A bar a part, right for what brings the fly back and left for what turns it over, and the sum under a rule.</summary>
 internal static class LedgerPlot
 {
-    private const double Row = 24, Top = 44, LabelWidth = 112, MostLetters = 17;
+    private const double Row = 24, Top = 44, LabelWidth = 110, MostLetters = 17, FigureWidth = 46;
 
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
@@ -20,14 +20,16 @@ internal static class LedgerPlot
             $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}; positive brings the fly back. "
             + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm * per)}; ")) + $"in all {Signed(total)} {unit}.";
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
-        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 40)
+        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12)
         {
-            Area = new Box(LabelWidth, Top, 388, rows),
+            Area = new Box(LabelWidth, Top, 308, rows),
         };
         double[] all = [.. state.Ledger.Select(e => e.KeelMomentGmm * per), total, 0];
         // Room beyond the longest bar on each side for its figure, and some for a figure at zero.
         double span = Math.Max(all.Max() - all.Min(), 1e-6);
-        double low = all.Min() < 0 ? all.Min() - 0.22 * span : 0, high = all.Max() > 0 ? all.Max() + 0.22 * span : 0.22 * span;
+        int sides = all.Min() < 0 ? 2 : 1;
+        double figure = span * FigureWidth / (plot.Area.Width - sides * FigureWidth);
+        double low = all.Min() < 0 ? all.Min() - figure : 0, high = all.Max() + figure;
         plot.X = Scale.Exact(low, high, high - low, plot.Area.Left, plot.Area.Right);
         string hatch = plot.Hatching("against", 4);
         double zero = plot.X.At(0);

@@ -8,7 +8,7 @@ internal static class PitchPlot
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
         UnitSystem units = options.Units;
-        using Plot plot = new(options, "pitch", $"{name}: pitch against speed", Describe(report, units));
+        using Plot plot = new(options, "pitch", $"{name}: pitch against speed", Describe(report, units)) { Area = SpeedSeries.AreaByLean(report) };
         double[] all = [.. report.States.SelectMany(s => s.Tow).Select(t => t.PitchDeg), 0];
         plot.X = SpeedSeries.Axis(report, units, plot.Area);
         plot.Y = Scale.Round(all.Min(), all.Max(), 5, plot.Area.Bottom, plot.Area.Top);

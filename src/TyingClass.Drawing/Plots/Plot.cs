@@ -4,16 +4,16 @@ using TyingClass.Drawing.Words;
 
 namespace TyingClass.Drawing.Plots;
 
-/// <summary>The paper a curve is drawn on: 400 units wide, so that 12-unit letters stay near 12 px on a phone. Series differ by dash and marker, areas by hatching, never by color alone.</summary>
+/// <summary>The paper a curve is drawn on: 320 units wide, so that letters are 11 px where a phone 390 px wide leaves 280 px for it. Series differ by dash and marker, areas by hatching, never by color alone.</summary>
 internal sealed class Plot : IDisposable
 {
-    public const double Width = 400;
+    public const double Width = 320;
     public const double Letter = 12.8;
 
     private readonly SvgCanvas canvas = new();
     private readonly string prefix;
 
-    public Plot(DrawingOptions options, string kind, string title, string description, double height = 270)
+    public Plot(DrawingOptions options, string kind, string title, string description, double height = 240)
     {
         prefix = options.Checked().IdPrefix;
         Height = height;
@@ -29,11 +29,11 @@ internal sealed class Plot : IDisposable
 
     public double Height { get; }
 
-    public Box Area { get; init; } = new(46, 40, 388, 226);
+    public Box Area { get; init; } = new(46, 40, 308, 196);
 
-    public Scale X { get; set; } = Scale.Exact(0, 1, 1, 46, 388);
+    public Scale X { get; set; } = Scale.Exact(0, 1, 1, 46, 308);
 
-    public Scale Y { get; set; } = Scale.Exact(0, 1, 1, 226, 40);
+    public Scale Y { get; set; } = Scale.Exact(0, 1, 1, 196, 40);
 
     public Point At(double x, double y) => new(X.At(x), Y.At(y));
 

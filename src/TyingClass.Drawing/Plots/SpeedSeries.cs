@@ -7,6 +7,9 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>Two lines against speed: soaked solid with filled markers, fresh dashed with open ones.</summary>
 internal static class SpeedSeries
 {
+    /// <summary>Where the second entry of a legend begins, from the left of the area.</summary>
+    public const double SecondKey = 96;
+
     /// <summary>Speed as plotted, in the reader's unit.</summary>
     public static double Shown(double speedMS, UnitSystem units) => units == UnitSystem.Metric ? speedMS : speedMS / 0.3048;
 
@@ -24,6 +27,9 @@ internal static class SpeedSeries
         <= 120 => MarkerKind.Diamond,
         _ => MarkerKind.Cross,
     };
+
+    /// <summary>The area of a plot that marks how the fly rides: lower where the legend takes a second row.</summary>
+    public static Box AreaByLean(BalanceReport report) => Strays(report) ? new Box(46, 60, 308, 196) : new Box(46, 40, 308, 196);
 
     /// <param name="value">What is plotted; null leaves a gap.</param>
     /// <param name="byLean">Marks how the fly rides, and breaks the line where that changes.</param>
@@ -64,17 +70,18 @@ internal static class SpeedSeries
         bool room = x < plot.Area.Right - 46;
         plot.Text("fished", new Point(room ? x + 4 : x - 4, plot.Area.Bottom - 5), room ? "start" : "end", italic: true);
         Legend(plot, 0, "soaked", soaked: true);
-        Legend(plot, 88, Wording.StateInBrief(report.Fresh), soaked: false);
-        bool odd = byLean && report.States.SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
-        if (!odd)
+        Legend(plot, SecondKey, Wording.StateInBrief(report.Fresh), soaked: false);
+        if (!byLean || !Strays(report))
             return;
-        plot.Marker(new Point(plot.Area.Left + 176, 26), MarkerKind.Diamond, filled: true);
-        plot.Text("leaning", new Point(plot.Area.Left + 185, 30), "start");
-        plot.Marker(new Point(plot.Area.Left + 248, 26), MarkerKind.Cross, filled: true);
-        plot.Text("flipped", new Point(plot.Area.Left + 257, 30), "start");
+        plot.Marker(new Point(plot.Area.Left + 15, 44), MarkerKind.Diamond, filled: true);
+        plot.Text("leaning", new Point(plot.Area.Left + 35, 48), "start");
+        plot.Marker(new Point(plot.Area.Left + SecondKey + 15, 44), MarkerKind.Cross, filled: true);
+        plot.Text("flipped", new Point(plot.Area.Left + SecondKey + 35, 48), "start");
     }
 
-    private static void Legend(Plot plot, double offset, string words, bool soaked)
+    private static bool Strays(BalanceReport report) => report.States.SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
+
+    public static void Legend(Plot plot, double offset, string words, bool soaked)
     {
         double left = plot.Area.Left + offset;
         plot.Line(new Point(left, 26), new Point(left + 30, 26), soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
@@ -107,7 +108,8 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
-        IHtmlContent? Picture(string text) => told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
+        IHtmlContent? Picture(string text) => told && inLesson && AskedRecipes.Change(exercise) is { } change ? pictures.Pair(change.Before, change.After)
+            : told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
             : inLesson ? null
             : pictures.Draw(text, Plates.Vise);
     }
@@ -122,10 +124,12 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         {
             { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
-            { Question: ChangeIn change, RecipeText: { } before } => pictures.Pair(before, change.ChangedRecipeText),
+            _ when AskedRecipes.Change(exercise) is { } change => pictures.Pair(change.Before, change.After),
             _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
+        // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
+        WorkedOutAt = StartText.IsRecipe(exercise) ? FormulaLinks.MomentLedger : null,
     };
 
     private string? Regraded(Exercise exercise, Attempt attempt)

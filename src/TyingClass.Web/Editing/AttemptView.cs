@@ -9,6 +9,9 @@ public sealed record AttemptView(Attempt Attempt)
     /// <summary>The fly that was sent in as it swims; in a repair, below the fly that was given.</summary>
     public IHtmlContent? Picture { get; init; }
 
+    /// <summary>Where the reasons given are derived; null where no one place does.</summary>
+    public string? WorkedOutAt { get; init; }
+
     /// <summary>What differs when the same answer is graded by the engine of today; the old grade stands.</summary>
     public string? Regraded { get; init; }
 }

@@ -46,11 +46,6 @@ public sealed record FieldView(string Path, string Label)
 public sealed record PartView(int Index, string Kind, FieldView KindField, ImmutableArray<FieldView> Fields, ImmutableArray<string> Errors)
 {
     public string Title => string.IsNullOrWhiteSpace(Kind) ? "part of no kind" : Kind;
-
-    /// <summary>Kind first; a kind that cannot be changed stands in the title already.</summary>
-    public IEnumerable<FieldView> Usual => [.. KindField.Locked ? [] : (FieldView[])[KindField], .. Fields.Where(f => !f.Rare)];
-
-    public bool RareOpen => Fields.Any(f => f.Rare && (f.Value.Length > 0 || !f.Errors.IsEmpty));
 }
 
 /// <summary>A recipe as a form.</summary>

@@ -84,7 +84,10 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
             exercise is null ? [] : [.. AskedRecipes.Of(exercise)],
             store.RoomQuestions.Tally(question.Id),
             visitor.Person is { } person ? store.RoomQuestions.AnswerOf(question.Id, person.Id) : null,
-            store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student));
+            store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student))
+        {
+            Change = exercise is null ? null : AskedRecipes.Change(exercise),
+        };
     }
 
     private Exercise? ExerciseOf(RoomQuestion question)

@@ -2,10 +2,12 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Lessons.Revisions;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
+using TyingClass.Web.Bench;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Pictures;
 using TyingClass.Web.Preferences;
@@ -32,6 +34,17 @@ public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, IMemoryCa
             fly is null ? null : Diagnosis.Of(fly, units.Now),
             fly is null ? [] : Storage.Attempts.Figures.Of(fly.Report));
     }
+
+    /// <summary>A card of a fly nobody has kept.</summary>
+    /// <returns>Null when the layout of the text is broken.</returns>
+    public PrintCard? Print(string recipeText) => RecipeCard.Of(recipeText) is { } parts ? Print(parts, "", recipeText) : null;
+
+    public PrintCard Print(CardView card) => Print(
+        card.Sheet.Card, $"By {card.Owner}, revision {card.Revision}{(card.SignedOffBy is { } by ? $", signed off by {by}" : "")}.", card.Sheet.RecipeText);
+
+    private PrintCard Print(RecipeCard parts, string byline, string recipeText) => Solve(recipeText) is { } fly
+        ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo, BenchFigures.Of(fly.Report, fly.Report.Soaked, units.Now), Cautions.For(fly.Recipe))
+        : new PrintCard(parts, byline, null, "", [], []);
 
     /// <returns>Null when no fly can be built of it.</returns>
     public SolvedFly? Solve(string recipeText) => cache.GetOrCreate(("solved", recipeText), entry =>

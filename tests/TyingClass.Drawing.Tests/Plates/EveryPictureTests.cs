@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using System.Xml.Linq;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
@@ -76,6 +77,17 @@ public sealed partial class EveryPictureTests
         Assert.Empty(picture.All("script"));
         Assert.Empty(picture.All("b"));
         Assert.Contains("</title></svg><script>alert(1)</script>\" onload='x' & <b>]]>\uFFFD\uFFFD", picture.Title, StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(AllKinds))]
+    public void Draw_Squeezed280PxWide_LettersAreElevenPixels(string kind)
+    {
+        // 280 px is what a phone 390 px wide leaves in a task within a lesson. The style sheet may shrink letters only in wider frames.
+        Picture picture = new(Kinds[kind](Samples.Named("Copper Loach"), DrawingOptions.Default));
+        double pxPerUnit = 280 / picture.ViewBox.Width;
+        double[] letters = [.. picture.Root.DescendantsAndSelf().Attributes("font-size").Select(a => Picture.Number(a.Value) * pxPerUnit)];
+        Assert.NotEmpty(letters);
+        Assert.All(letters, px => Assert.InRange(px, 11, 13));
     }
 
     [Theory, MemberData(nameof(AllKinds))]

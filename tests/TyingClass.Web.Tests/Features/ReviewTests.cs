@@ -44,7 +44,7 @@ public sealed class ReviewTests
         Assert.Contains("By Wren; signed off by Otter", book.Text(".fly-shelf"), StringComparison.Ordinal);
         Sheet card = await heron.OpenAsync(book.Find(".fly-shelf a").GetAttribute("href")!);
         Assert.Contains("size 4 mm", card.Text(".card"), StringComparison.Ordinal);
-        Assert.Single((await heron.OpenAsync("/pattern-book/cards")).All(".fly-card"));
+        Assert.Single((await heron.OpenAsync("/pattern-book/cards")).All(".print-card"));
         Assert.Equal(HttpStatusCode.NotFound, (await heron.OpenAsync($"/patterns/{id}/card?revision=1")).Status);
         foreach (string stranger in new[] { "Teal", "Sedge", "Plover" })
         {

@@ -2,11 +2,11 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Web.Bench;
 using TyingClass.Web.Editing;
-using TyingClass.Web.Preferences;
+using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Pages.Bench;
 
-public sealed class CardModel(BenchSolver solver) : PageModel
+public sealed class CardModel(FlySheets sheets) : PageModel
 {
     public PrintCard Card { get; private set; } = null!;
 
@@ -15,7 +15,7 @@ public sealed class CardModel(BenchSolver solver) : PageModel
 
     public IActionResult OnGet(string? r)
     {
-        if (!Packed.TryUnpack(r, AnswerLimit.MostBytes, out string? text) || PrintCard.Of(text, solver, Look.Of(Request).Units) is not { } card) return NotFound();
+        if (!Packed.TryUnpack(r, AnswerLimit.MostBytes, out string? text) || sheets.Print(text) is not { } card) return NotFound();
         (Card, Back) = (card, $"/bench?r={r}");
         return Page();
     }

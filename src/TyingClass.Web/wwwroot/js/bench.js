@@ -102,10 +102,13 @@
       if (field !== document.activeElement && !touched.has(field.name) && field.value !== from.value) field.value = from.value;
       remarks(field, from);
     });
-    region.querySelectorAll("label, h3, legend").forEach((words, i) => {
-      const other = next.querySelectorAll("label, h3, legend")[i];
+    const said = "label, h3, legend, .fold > summary", others = next.querySelectorAll(said);
+    region.querySelectorAll(said).forEach((words, i) => {
+      const other = others[i];
       if (other && words.textContent !== other.textContent) words.innerHTML = other.innerHTML;
     });
+    // What must be mended does not stay folded away.
+    region.querySelectorAll("details").forEach((d, i) => { if (next.querySelectorAll("details")[i]?.open) d.open = true; });
     return true;
   }
 
@@ -121,7 +124,7 @@
     const typed = [...touched].map(name => [name, region.querySelector(`[name="${CSS.escape(name)}"]`)?.value]);
     region.replaceChildren(...next.childNodes);
     const details = [...region.querySelectorAll("details")];
-    if (details.length === open.length) details.forEach((d, i) => { d.open = open[i]; });
+    if (details.length === open.length) details.forEach((d, i) => { d.open = open[i] || d.open; });
     for (const [name, value] of typed) {
       const field = region.querySelector(`[name="${CSS.escape(name)}"]`);
       if (field && value !== undefined) field.value = value;
@@ -132,7 +135,7 @@
     if (target) {
       const place = document.getElementById(target);
       const same = button && place && place.querySelector(`button[value^="${button.value.split(":")[0]}:"]:not(:disabled)`);
-      (same || (place && place.querySelector("select, input, button")))?.focus();
+      (same || (place && place.querySelector("details:not([open]) > summary, select, input, button:not(:disabled)")))?.focus();
       return;
     }
     if (held && !held.isConnected) {

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>Fields that belong together, with the line they make when folded away.</summary>
+/// <param name="Of">What they are of, for those who cannot see what stands above: "hook".</param>
+/// <param name="Folds">False where they always stand open.</param>
+public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool Folds)
+{
+    /// <summary>A kind that cannot be changed stands in the part's title already.</summary>
+    public IEnumerable<FieldView> Usual => Fields.Where(f => !f.Rare && !(f.Locked && IsKind(f)));
+
+    public IEnumerable<FieldView> Rare => Fields.Where(f => f.Rare);
+
+    public bool HasRare => Rare.Any();
+
+    public bool RareOpen => Rare.Any(f => f.Value.Length > 0 || !f.Errors.IsEmpty);
+
+    /// <summary>Nothing to mend is ever folded away, nor what has still to be filled in.</summary>
+    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || !Filled.Any();
+
+    /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
+    public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said)) : "nothing filled in yet";
+
+    private IEnumerable<FieldView> Filled => Fields.Where(f => f.Value.Length > 0 && !IsKind(f));
+
+    private static bool IsKind(FieldView field) => field.Path.EndsWith("].part", StringComparison.Ordinal);
+
+    private static string Said(FieldView field) => field.Path.EndsWith(".material", StringComparison.Ordinal) ? field.Value
+        : $"{char.ToLowerInvariant(field.Label[0])}{field.Label[1..]} {field.Value}";
+}
