@@ -81,6 +81,7 @@ internal static class Services
         services.AddScoped<LogDesk>();
         services.AddScoped<LogPages>();
         services.AddHostedService<TrashKeeper>();
+        services.AddHostedService<WarmUp>();
     }
 
     private static void AddPeople(IServiceCollection services, Places places)
