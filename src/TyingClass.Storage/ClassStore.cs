@@ -48,6 +48,7 @@ public sealed class ClassStore : IDisposable
         RoomQuestions = new RoomQuestionStore(database, time);
         Exchange = new ClassExchange(database, time);
         Comments = new CommentStore(database, time);
+        GuestMoves = new GuestMoves(database, time);
         Trash = new Trash(database, time);
         IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
@@ -81,6 +82,8 @@ public sealed class ClassStore : IDisposable
     public ClassExchange Exchange { get; }
 
     public CommentStore Comments { get; }
+
+    public GuestMoves GuestMoves { get; }
 
     public Trash Trash { get; }
 
@@ -121,6 +124,7 @@ public sealed class ClassStore : IDisposable
         RoomQuestionStore.Prepare(db);
         InstructorStore.Prepare(db, time);
         CommentStore.Prepare(db);
+        GuestMoves.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
 

@@ -1,9 +1,11 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
+using TyingClass.Storage.People;
 using TyingClass.Web.Hosting;
 using Xunit;
 
@@ -23,13 +25,17 @@ public sealed class RunningApp : IAsyncLifetime
 
     public ClassStore Store => App.Services.GetRequiredService<ClassStore>();
 
-    /// <summary>A code as the console prints it.</summary>
-    public string NewInstructorCode() => Store.Instructors.NewCode();
+    /// <summary>Lets in a further instructor with a class of their own: stories share the server, in any order, and none may meet another's students.</summary>
+    public string NewInstructorCode() => Store.Instructors.Invite();
+
+    public string Hash(string passphrase) => App.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, passphrase);
 
     public async ValueTask InitializeAsync()
     {
         _app = Server.Build(["--data", _data.FullName, "--urls", "http://127.0.0.1:0"]);
         await _app.StartAsync();
+        // The code from the console makes the first instructor and afterward only gives that one a new passphrase.
+        Assert.NotNull(Store.Instructors.Claim(Store.Instructors.NewCode(), "First instructor", "none"));
         Address = _app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
     }
 

@@ -7,6 +7,9 @@ public sealed record ReportOptions
 {
     public static ReportOptions Default { get; } = new();
 
+    /// <summary>How a fly lies at its own speed and nothing more: no curves, and no sample of flies that a verdict could be told from.</summary>
+    public static ReportOptions AttitudeOnly { get; } = new() { SpeedsMS = [], Flies = 1, SoakTimesS = [] };
+
     /// <summary>The range a fisher uses, m/s, slowest first.</summary>
     public ImmutableArray<double> SpeedsMS { get; init; } = [0.1, 0.2, 0.3, 0.4, 0.6, 0.8, 1.1, 1.5];
 

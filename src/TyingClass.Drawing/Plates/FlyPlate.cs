@@ -87,7 +87,13 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
 
     private bool HasStrip => (Shows(MarkSet.Flow) && FlowWords is not null) || Shows(MarkSet.ScaleBar);
 
-    private double FootHeight(double letter) => (HasStrip ? 1.9 : 0.2) * letter + (Options.Caption ? 2.9 * letter : 0);
+    // In letters: a plate is as many letters wide whatever its size.
+    private const double CaptionRoom = 1 / LetterShare - 2;
+
+    // Frames of one movement keep one height, whichever words each of them needs.
+    private int CaptionLines => Options.FrameAllSpeeds ? 2 : Wrapped(CaptionWords, CaptionRoom).Count;
+
+    private double FootHeight(double letter) => (HasStrip ? 1.9 : 0.2) * letter + (Options.Caption ? (1.6 + 1.3 * CaptionLines) * letter : 0);
 
     private void DrawFoot(SvgCanvas canvas)
     {
@@ -98,8 +104,9 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
             Strip.DrawScaleBar(canvas, Window.Right - letter, y, Window.Width, letter, PenMm, Options.Units);
         if (!Options.Caption)
             return;
-        double room = Window.Width / letter - 2, x = Window.Center.X;
-        Say(canvas, Fitted(fly.Recipe.Name, room), new Point(x, Window.Bottom - 2.1 * letter), "middle", "name", "fly-label fly-name");
-        Say(canvas, Fitted(CaptionWords, room), new Point(x, Window.Bottom - 0.8 * letter), "middle", "caption", "fly-label fly-caption");
+        double x = Window.Center.X, line = Window.Bottom - (0.8 + 1.3 * CaptionLines) * letter;
+        Say(canvas, Fitted(fly.Recipe.Name, CaptionRoom), new Point(x, line), "middle", "name", "fly-label fly-name");
+        foreach (string words in Wrapped(CaptionWords, CaptionRoom))
+            Say(canvas, words, new Point(x, line += 1.3 * letter), "middle", "caption", "fly-label fly-caption");
     }
 }

@@ -98,6 +98,26 @@ internal abstract class Plate
         canvas.Words("text", words, [.. attributes]);
     }
 
+    /// <summary>In as few lines as hold it, broken after commas.</summary>
+    protected static IReadOnlyList<string> Wrapped(string text, double widthEm)
+    {
+        List<string> lines = [""];
+        foreach (string phrase in text.Split(", "))
+        {
+            string longer = lines[^1].Length == 0 ? phrase : $"{lines[^1]}, {phrase}";
+            if (lines[^1].Length == 0 || TextSize.WidthEm(longer) <= widthEm)
+            {
+                lines[^1] = longer;
+                continue;
+            }
+
+            lines[^1] += ",";
+            lines.Add(phrase);
+        }
+
+        return [.. lines.Select(l => Fitted(l, widthEm))];
+    }
+
     protected static string Fitted(string text, double widthEm)
     {
         if (TextSize.WidthEm(text) <= widthEm)

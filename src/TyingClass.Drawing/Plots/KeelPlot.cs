@@ -18,8 +18,11 @@ internal static class KeelPlot
         plot.Y = Scale.Round(Math.Min(all.Min(), -0.2 * span), Math.Max(all.Max(), 0.2 * span), 5, plot.Area.Bottom, plot.Area.Top);
         plot.Axes(SpeedSeries.AxisWords(units), units == UnitSystem.Metric ? $"keel height {Wording.Way(report.Intent)}, mm" : $"keel height {Wording.Way(report.Intent)}, in", floor: 0);
         double zero = plot.Y.At(0);
-        plot.Text("returns when tipped", new Point(plot.Area.Right - 2, zero - 5), "end", italic: true);
-        plot.Text("turns over", new Point(plot.Area.Right - 2, zero + 14), "end", italic: true);
+        List<Point[]> curves = [.. report.States.Select(state => state.Tow.Where(t => Value(t) is not null)
+            .Select(t => plot.At(SpeedSeries.Shown(t.SpeedMS, units), Value(t)!.Value)).ToArray())];
+        plot.TextWhereFree("returns when tipped", curves, Places(zero - 5, plot.Area.Top + 12, plot.Area));
+        if (zero + 14 < plot.Area.Bottom)
+            plot.TextWhereFree("turns over", curves, Places(zero + 14, plot.Area.Bottom - 5, plot.Area));
         SpeedSeries.Furnish(plot, report, units, byLean: false);
         foreach (StateReport state in report.States)
             SpeedSeries.Draw(plot, state, units, Value, byLean: false);
@@ -27,6 +30,12 @@ internal static class KeelPlot
             plot.Text("hangs at every speed: no keel height", plot.Area.Center, "middle", italic: true);
         return plot.Finish();
     }
+
+    // Beside the axis first, then at the far edge of the same half.
+    private static IEnumerable<(Point At, string Anchor)> Places(double near, double far, Box area) =>
+        from y in new[] { near, (near + far) / 2, far }
+        from side in new[] { (area.Right - 2, "end"), ((area.Left + area.Right) / 2, "middle"), (area.Left + 4, "start") }
+        select (new Point(side.Item1, y), side.Item2);
 
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
     {

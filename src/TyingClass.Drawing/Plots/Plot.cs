@@ -120,6 +120,23 @@ internal sealed class Plot : IDisposable
             ("font-style", italic ? "italic" : "normal"), ("font-size", SvgCanvas.N(size)), ("fill", "currentColor"), ("stroke", "none"));
     }
 
+    /// <summary>Italic words at the first of the places where no curve runs through them; at the first of all when none is free.</summary>
+    public void TextWhereFree(string words, IReadOnlyCollection<Point[]> curves, IEnumerable<(Point At, string Anchor)> places)
+    {
+        (Point At, string Anchor)[] all = [.. places];
+        (Point At, string Anchor)[] free = [.. all.Where(p => !curves.Any(c => Runs(c, BoxOf(words, p.At, p.Anchor))))];
+        (Point at, string anchor) = free is [var first, ..] ? first : all[0];
+        Text(words, at, anchor, italic: true);
+
+        static Box BoxOf(string words, Point at, string anchor)
+        {
+            double width = TextSize.WidthEm(words) * Letter, left = at.X - anchor switch { "end" => width, "middle" => width / 2, _ => 0 };
+            return new Box(left, at.Y - Letter, left + width, at.Y + 0.3 * Letter).Grown(2);
+        }
+
+        static bool Runs(Point[] curve, Box box) => curve.Zip(curve.Skip(1)).Any(s => box.Meets(s.First, s.Second)) || curve.Any(p => box.Grown(4).Holds(p));
+    }
+
     /// <summary>Slanted pen strokes for an area; wider spacing reads lighter in print. Gives the fill to use.</summary>
     public string Hatching(string name, double spacing, bool crossed = false)
     {

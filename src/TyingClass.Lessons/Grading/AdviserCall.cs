@@ -16,20 +16,46 @@ public static class LastHint
 {
     /// <summary>Changes that make <paramref name="from"/> pass the exercise, least added mass first.</summary>
     public static ImmutableArray<Proposal> Proposals(Exercise exercise, Recipe from, AdviserCall? adviser = null) =>
-        [.. Search(exercise, from, adviser).OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+        Smallest(Search(exercise, from, adviser));
 
     /// <summary>Whether any single change makes <paramref name="from"/> pass.</summary>
     internal static bool Exists(Exercise exercise, Recipe from) => Search(exercise, from, null).Any();
 
-    private static IEnumerable<Proposal> Search(Exercise exercise, Recipe from, AdviserCall? adviser)
+    /// <summary>Where no single change does it all: the smallest one that meets one goal more and gives none away.</summary>
+    /// <returns>The change, and the goals it leaves unmet; null when there is none.</returns>
+    internal static (Proposal Step, ImmutableArray<Goal> Left)? FirstStep(Exercise exercise, Recipe from, AdviserCall? adviser = null)
     {
         ArgumentNullException.ThrowIfNull(exercise);
-        Recipe? given = exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
-        FlyFigures? start = given is null ? null : new FlyFigures(given);
+        FlyFigures here = new(from, Start(exercise));
+        Goal[] met = [.. exercise.Goals.Where(g => GoalCheck.IsMet(g, here))];
+        foreach (Goal missed in exercise.Goals.Except(met))
+        {
+            Goal[] wanted = [.. met, missed];
+            if (Smallest(Search(exercise, wanted, from, adviser)) is not [var step, ..]) continue;
+            FlyFigures there = new(step.Recipe, Start(exercise));
+            return (step, [.. exercise.Goals.Where(g => !GoalCheck.IsMet(g, there))]);
+        }
+
+        return null;
+    }
+
+    private static IEnumerable<Proposal> Search(Exercise exercise, Recipe from, AdviserCall? adviser) => Search(exercise, exercise.Goals, from, adviser);
+
+    private static ImmutableArray<Proposal> Smallest(IEnumerable<Proposal> found) => [.. found.OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+
+    private static Recipe? Given(Exercise exercise) => exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
+
+    private static FlyFigures? Start(Exercise exercise) => Given(exercise) is { } given ? new FlyFigures(given) : null;
+
+    private static IEnumerable<Proposal> Search(Exercise exercise, IReadOnlyCollection<Goal> goals, Recipe from, AdviserCall? adviser)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        Recipe? given = Given(exercise);
+        FlyFigures? start = Start(exercise);
         adviser ??= (recipe, reached, allowed) => Adviser.Search(recipe, reached, allowed);
         return adviser(from, Reached, (change, steps) => Allowed(change.At(steps)));
 
-        bool Reached(Recipe recipe, ReportOptions options) => GoalCheck.AllMet(exercise, new FlyFigures(recipe, start, options));
+        bool Reached(Recipe recipe, ReportOptions options) => GoalCheck.AllMet(goals, new FlyFigures(recipe, start, options));
 
         // What is proposed must also be a recipe that the student can type.
         bool Allowed(Recipe recipe) => RecipeGrader.Violations(exercise, given, recipe).IsEmpty && RecipeParser.Parse(RecipeWriter.Write(recipe)).Success;
@@ -39,7 +65,11 @@ public static class LastHint
     {
         if (Proposals(exercise, answer, adviser) is [var best, ..]) return $"The smallest change that does it: {best.Text}.{Cost(best)}";
         if (given is not null && Proposals(exercise, given, adviser) is [var other, ..]) return $"Go back to the fly given, and from there: {other.Text}.{Cost(other)}";
+        if (FirstStep(exercise, answer, adviser) is { } first)
+            return $"No single change reaches every goal from here. A first step: {first.Step.Text}.{Cost(first.Step)} {Left(first.Left)}";
         return "No single change reaches every goal from here. Take the goal you miss by most, change one thing that bears on it, and try again.";
+
+        string Left(ImmutableArray<Goal> goals) => goals.IsEmpty ? "" : $"That leaves {string.Join("; ", goals.Select(g => Said.Goal(g, GoalCheck.Query(g), units)))}.";
 
         string Cost(Proposal p) => Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass." : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Format(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
     }

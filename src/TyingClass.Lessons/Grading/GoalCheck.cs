@@ -10,8 +10,10 @@ namespace TyingClass.Lessons.Grading;
 internal static class GoalCheck
 {
     /// <summary>Looks at what is quickly worked out first: a search asks this of hundreds of flies.</summary>
-    public static bool AllMet(Exercise exercise, FlyFigures fly) =>
-        exercise.Goals.Select(goal => (Goal: goal, Query: Query(goal))).OrderBy(g => Work(g.Query.Quantity)).All(g => IsMet(g.Goal, g.Query.Of(fly)));
+    public static bool AllMet(Exercise exercise, FlyFigures fly) => AllMet(exercise.Goals, fly);
+
+    public static bool AllMet(IEnumerable<Goal> goals, FlyFigures fly) =>
+        goals.Select(goal => (Goal: goal, Query: Query(goal))).OrderBy(g => Work(g.Query.Quantity)).All(g => IsMet(g.Goal, g.Query.Of(fly)));
 
     public static ImmutableArray<GoalResult> Results(Exercise exercise, FlyFigures fly, VerdictKind verdict, UnitSystem units) =>
     [
@@ -25,6 +27,8 @@ internal static class GoalCheck
 
     public static ImmutableArray<GradedFigure> Figures(Exercise exercise, FlyFigures fly) =>
         [.. exercise.Goals.Select(goal => new GradedFigure(goal.Quantity, Query(goal).Of(fly)))];
+
+    public static bool IsMet(Goal goal, FlyFigures fly) => IsMet(goal, Query(goal).Of(fly));
 
     public static QuantityQuery Query(Goal goal) =>
         QuantityQuery.TryParse(goal.Quantity, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);

@@ -123,7 +123,7 @@ public sealed class AttemptStore
     }
 
     /// <summary>Numbers go on after those already there; times stay.</summary>
-    internal static int Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    internal static ImmutableArray<MovedWork> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
     {
         List<Attempt> all = [.. Attempts(db).FindAll("personId = @0", fromPersonId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
         StandingDocument.DeleteOf(db, fromPersonId);
@@ -134,7 +134,35 @@ public sealed class AttemptStore
             Recount(db, toPersonId, slot.Key);
         }
 
-        return all.Count;
+        return [.. all.Select(a => new MovedWork(a.Id, a.Number))];
+    }
+
+    /// <summary>Takes out again what <see cref="Move"/> moved, under its old numbers; what stays closes up.</summary>
+    internal static void MoveBack(ILiteDatabase db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
+    {
+        HashSet<string> exercises = [];
+        foreach (MovedWork work in moved)
+        {
+            if (Attempts(db).FindById(work.Id) is not { } document || AttemptDocument.ToAttempt(document) is not { } attempt || attempt.PersonId != fromPersonId) continue;
+            Attempts(db).Update(AttemptDocument.From(attempt with { PersonId = toPersonId, Number = work.Number }));
+            exercises.Add(attempt.ExerciseId);
+        }
+
+        foreach (string exerciseId in exercises)
+        {
+            CloseUp(db, fromPersonId, exerciseId);
+            Recount(db, fromPersonId, exerciseId);
+            Recount(db, toPersonId, exerciseId);
+        }
+    }
+
+    private static void CloseUp(ILiteDatabase db, string personId, string exerciseId)
+    {
+        int number = 0;
+        foreach (Attempt attempt in Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number))
+        {
+            if (attempt.Number != ++number) Attempts(db).Update(AttemptDocument.From(attempt with { Number = number }));
+        }
     }
 
     private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
@@ -142,8 +170,9 @@ public sealed class AttemptStore
 
     private static void Recount(ILiteDatabase db, string personId, string exerciseId)
     {
-        IEnumerable<Attempt> attempts = Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number);
-        StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
+        List<Attempt> attempts = [.. Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+        if (attempts.Count == 0) StandingDocument.Delete(db, personId, exerciseId);
+        else StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
     }
 
     private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>

@@ -21,6 +21,12 @@ internal static class StandingDocument
         Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
     }
 
+    public static void Delete(ILiteDatabase db, string personId, string exerciseId)
+    {
+        StandingMemory.Forget(db, personId);
+        Standings(db).Delete(AttemptDocument.Slot(personId, exerciseId));
+    }
+
     private static BsonDocument From(Standing standing) => new()
     {
         ["_id"] = AttemptDocument.Slot(standing.PersonId, standing.ExerciseId),

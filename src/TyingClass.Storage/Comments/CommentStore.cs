@@ -57,10 +57,20 @@ public sealed class CommentStore
 
     internal static void DeleteOf(ILiteDatabase db, string personId) => Comments(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 
-    internal static void Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    /// <returns>The ids of what was moved.</returns>
+    internal static ImmutableArray<string> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
     {
-        foreach (BsonDocument document in Comments(db).FindAll("personId = @0", fromPersonId))
-            Comments(db).Update(From(ToComment(document) with { PersonId = toPersonId }));
+        ImmutableArray<string> ids = [.. Comments(db).FindAll("personId = @0", fromPersonId).Select(d => d["_id"].AsString)];
+        Readdress(db, toPersonId, ids);
+        return ids;
+    }
+
+    internal static void Readdress(ILiteDatabase db, string toPersonId, IEnumerable<string> commentIds)
+    {
+        foreach (string id in commentIds)
+        {
+            if (Find(db, id) is { } comment) Comments(db).Update(From(comment with { PersonId = toPersonId }));
+        }
     }
 
     private static Comment? Find(ILiteDatabase db, string commentId) => Comments(db).FindById(commentId) is { } found ? ToComment(found) : null;

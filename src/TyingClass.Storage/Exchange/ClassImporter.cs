@@ -28,7 +28,7 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
         foreach (Comment comment in export.Comments) CommentStore.InsertIn(db, comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
         AddPatterns(room.Id);
         foreach (LogEntry entry in export.BenchLog)
-            LogDocument.Entries(db).Insert(LogDocument.From(entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, PhotoId = null, TrashedAt = null }));
+            LogDocument.Entries(db).Insert(LogDocument.From(entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, Fly = Here(entry.Fly), PhotoId = null, TrashedAt = null }));
         foreach (PracticeAnswer answer in export.Practice)
             PracticeStore.InsertIn(db, answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
         if (!export.Dates.IsEmpty) ClassDatesStore.Keep(db, new ClassDates(room.Id, export.Dates, 1));
@@ -106,6 +106,8 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
         ids[(collection, id)] = here;
         return here;
     }
+
+    private TiedFly Here(TiedFly fly) => fly is { Source: FlySource.Pattern, SourceId: { } id } ? fly with { SourceId = ids.GetValueOrDefault(("patterns", id)) } : fly;
 
     private string Here(string personId) => ids[(PersonDocument.Collection, personId)];
 

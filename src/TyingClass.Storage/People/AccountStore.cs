@@ -111,7 +111,7 @@ public sealed class AccountStore
         DateTimeOffset now = time.GetUtcNow();
         Person? guest = guestId is not null && PersonStore.People(db).FindById(guestId) is { } found ? PersonDocument.ToPerson(found) : null;
         if (guest is not { Role: Role.Guest }) guest = new Person(RandomId.New(), role, null, null, "", now, now);
-        Person person = guest with { Role = role, Name = name, PassphraseHash = hash, Stamp = RandomId.New(), LastSeenAt = now, ClassId = classId };
+        Person person = guest with { Role = role, Name = name, PassphraseHash = hash, Stamp = RandomId.New(), LastSeenAt = now, ClassId = classId, GuestMark = null };
         PersonStore.People(db).Upsert(PersonDocument.From(person, secretHash: null));
         return new JoinOutcome(person, JoinProblem.None);
     }

@@ -19,6 +19,9 @@ public sealed record Person(string Id, Role Role, string? Name, string? Passphra
     /// <summary>The one class a student or mentor belongs to; null for guests and instructors.</summary>
     public string? ClassId { get; init; }
 
+    /// <summary>Four plain words by which a guest's work can be found and moved into an account; null for everyone else.</summary>
+    public string? GuestMark { get; init; }
+
     /// <summary>In the trash since then; gone for good after <see cref="PersonStore.DaysInTrash"/> days.</summary>
     public DateTimeOffset? RemovedAt { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LiteDB;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.People;
@@ -21,6 +22,8 @@ internal static class PersonDocument
         ["lastSeenTicks"] = Ticks.From(person.LastSeenAt),
         ["classId"] = person.ClassId,
         ["nameKey"] = person.Role == Role.Guest ? null : NameKey(person.Name ?? ""),
+        ["guestMark"] = person.GuestMark,
+        ["guestMarkKey"] = person.GuestMark is { } mark ? GuestMark.Key(mark) : null,
         ["removedTicks"] = person.RemovedAt is { } removed ? Ticks.From(removed) : BsonValue.Null,
         ["mustChoose"] = person.MustChoosePassphrase,
     };
@@ -35,6 +38,7 @@ internal static class PersonDocument
         document["lastSeenTicks"].ToTime())
     {
         ClassId = document["classId"].TextOrNull(),
+        GuestMark = document["guestMark"].TextOrNull(),
         RemovedAt = document["removedTicks"].IsNull ? null : document["removedTicks"].ToTime(),
         MustChoosePassphrase = document["mustChoose"].IsBoolean && document["mustChoose"].AsBoolean,
     };

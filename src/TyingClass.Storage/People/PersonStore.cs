@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.People;
@@ -22,7 +23,7 @@ public sealed class PersonStore
     {
         DateTimeOffset now = time.GetUtcNow();
         string secret = RandomId.NewSecret();
-        Person guest = new(RandomId.New(), Role.Guest, CleanName(name), null, RandomId.New(), now, now);
+        Person guest = new(RandomId.New(), Role.Guest, CleanName(name), null, RandomId.New(), now, now) { GuestMark = NewMark(db) };
         People(db).Insert(PersonDocument.From(guest, RandomId.Hash(secret)));
         return (guest, secret);
     });
@@ -30,8 +31,11 @@ public sealed class PersonStore
     public Person? FindGuest(string secret) => database.Read(db =>
         People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found && PersonDocument.ToPerson(found) is { RemovedAt: null } guest ? guest : null);
 
-    public Person? Find(string personId) => database.Read(db =>
-        People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null);
+    /// <param name="mark">However it is spaced, hyphened or cased.</param>
+    /// <returns>Null when no guest has it.</returns>
+    public Person? FindGuestByMark(string mark) => database.Read(db => WithMark(db, mark) is { RemovedAt: null } guest ? guest : null);
+
+    public Person? Find(string personId) => database.Read(db => FindIn(db, personId));
 
     /// <summary>Browsers with no account, the last seen first.</summary>
     public ImmutableArray<Person> Guests() => database.Read(db =>
@@ -55,9 +59,35 @@ public sealed class PersonStore
         People(db).EnsureIndex("role", "$.role");
         People(db).EnsureIndex("secretHash", "$.secretHash");
         People(db).EnsureIndex("removedTicks", "$.removedTicks");
+        People(db).EnsureIndex("guestMarkKey", "$.guestMarkKey");
+        // Guests from before there were marks.
+        foreach (BsonDocument old in People(db).FindAll("role = @0", nameof(Role.Guest)).Where(d => d["guestMark"].IsNull))
+            People(db).Update(PersonDocument.From(PersonDocument.ToPerson(old) with { GuestMark = NewMark(db) }, old["secretHash"].TextOrNull()));
     }
 
     internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);
+
+    internal static Person? FindIn(ILiteDatabase db, string personId) => People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null;
+
+    /// <summary>Puts a guest's record back as it was; only a mark given to another guest meanwhile is drawn anew.</summary>
+    internal static void RestoreGuest(ILiteDatabase db, BsonDocument record)
+    {
+        Person guest = PersonDocument.ToPerson(record);
+        if (guest.GuestMark is null || WithMark(db, guest.GuestMark) is not null) guest = guest with { GuestMark = NewMark(db) };
+        People(db).Insert(PersonDocument.From(guest, record["secretHash"].TextOrNull()));
+    }
+
+    private static Person? WithMark(ILiteDatabase db, string mark) =>
+        GuestMark.Key(mark) is { Length: > 0 } key && People(db).FindFirst("guestMarkKey = @0", key) is { } found ? PersonDocument.ToPerson(found) : null;
+
+    private static string NewMark(ILiteDatabase db)
+    {
+        while (true)
+        {
+            string mark = GuestMark.New();
+            if (WithMark(db, mark) is null) return mark;
+        }
+    }
 
     internal static string? CleanName(string? name) => CleanText.Line(name, MostNameLength);
 }

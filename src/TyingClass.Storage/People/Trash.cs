@@ -26,6 +26,7 @@ public sealed class Trash
         PatternStore.DeleteOf,
         BenchLogStore.DeleteOf,
         RoomQuestionStore.DeleteOf,
+        GuestMoves.DeleteOf,
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>
@@ -34,19 +35,13 @@ public sealed class Trash
 
     public Person? Restore(string personId) => database.Write(db => AccountStore.Change(db, personId, p => p with { RemovedAt = null }));
 
-    /// <summary>Gives a guest's work to an account, after the attempts already there, and removes the guest's record.</summary>
-    /// <returns>How many attempts moved; null when one of the two is not what it should be.</returns>
-    public int? MoveGuestInto(string guestId, string personId) => database.Write<int?>(db =>
+    /// <summary>Deletes for good whoever has been in the trash for more than <see cref="PersonStore.DaysInTrash"/> days.</summary>
+    public void Empty() => database.Write(db =>
     {
-        if (Find(db, guestId) is not { Role: Role.Guest } || Find(db, personId) is not { Role: Role.Student or Role.Mentor }) return null;
-        int moved = AttemptStore.Move(db, guestId, personId);
-        PracticeStore.Move(db, guestId, personId);
-        CommentStore.Move(db, guestId, personId);
-        PersonStore.People(db).Delete(guestId);
-        return moved;
+        Empty(db, time.GetUtcNow());
+        return true;
     });
 
-    /// <summary>Deletes for good whoever has been in the trash for more than <see cref="PersonStore.DaysInTrash"/> days.</summary>
     internal static void Empty(ILiteDatabase db, DateTimeOffset now)
     {
         long before = (now - TimeSpan.FromDays(PersonStore.DaysInTrash)).UtcTicks;
@@ -56,8 +51,7 @@ public sealed class Trash
             foreach (Action<ILiteDatabase, string> deleteOf in DeleteAllOf) deleteOf(db, id);
             PersonStore.People(db).Delete(id);
         }
-    }
 
-    private static Person? Find(ILiteDatabase db, string personId) =>
-        PersonStore.People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null;
+        GuestMoves.Empty(db, now);
+    }
 }

@@ -3,6 +3,7 @@ using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.People;
 
 namespace TyingClass.Storage.Practice;
 
@@ -43,15 +44,40 @@ public sealed class PracticeStore
     internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 
     /// <summary>Numbers go on after those already there; times stay.</summary>
-    internal static void Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    internal static ImmutableArray<MovedWork> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
     {
-        foreach (BsonDocument answer in Answers(db).FindAll("personId = @0", fromPersonId).OrderBy(d => d["number"].AsInt32))
+        List<BsonDocument> all = [.. Answers(db).FindAll("personId = @0", fromPersonId).OrderBy(d => d["number"].AsInt32)];
+        ImmutableArray<MovedWork> moved = [.. all.Select(d => new MovedWork(d["_id"].AsString, d["number"].AsInt32))];
+        foreach (BsonDocument answer in all) Put(db, answer, toPersonId, CountIn(db, AttemptDocument.Slot(toPersonId, answer["exerciseId"].AsString)) + 1);
+        return moved;
+    }
+
+    /// <summary>Takes out again what <see cref="Move"/> moved, under its old numbers; what stays closes up.</summary>
+    internal static void MoveBack(ILiteDatabase db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
+    {
+        HashSet<string> slots = [];
+        foreach (MovedWork work in moved)
         {
-            string slot = AttemptDocument.Slot(toPersonId, answer["exerciseId"].AsString);
-            int number = CountIn(db, slot) + 1;
-            (answer["personId"], answer["slot"], answer["number"], answer["place"]) = (toPersonId, slot, number, $"{slot}/{number}");
-            Answers(db).Update(answer);
+            if (Answers(db).FindById(work.Id) is not { } answer || answer["personId"].AsString != fromPersonId) continue;
+            slots.Add(answer["slot"].AsString);
+            Put(db, answer, toPersonId, work.Number);
         }
+
+        foreach (string slot in slots)
+        {
+            int number = 0;
+            foreach (BsonDocument stays in Answers(db).FindAll("slot = @0", slot).OrderBy(d => d["number"].AsInt32)) Put(db, stays, fromPersonId, ++number);
+        }
+    }
+
+    /// <summary>How many answers one person has given.</summary>
+    public int CountOf(string personId) => database.Read(db => Answers(db).Count(BsonExpression.Create("personId = @0", personId)));
+
+    private static void Put(ILiteDatabase db, BsonDocument answer, string personId, int number)
+    {
+        string slot = AttemptDocument.Slot(personId, answer["exerciseId"].AsString);
+        (answer["personId"], answer["slot"], answer["number"], answer["place"]) = (personId, slot, number, $"{slot}/{number}");
+        Answers(db).Update(answer);
     }
 
     private static int CountIn(ILiteDatabase db, string slot) => Answers(db).Count(BsonExpression.Create("slot = @0", slot));

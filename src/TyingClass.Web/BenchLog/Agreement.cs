@@ -27,7 +27,7 @@ public static class Agreement
         if (seen.HangAngleRad is { } hang)
             rows.Add(Row("Hang angle, shank from plumb", foreseen.HangAngleRad, hang, Dimension.Angle, units));
         if (seen.MassKg is { } mass)
-            rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Dimension.Mass, units));
+            rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Dimension.Mass, units) with { Apart = Percent(foreseen.MassKg, mass) });
         if (seen.SinkRateMS is { } rate)
         {
             string what = $"Sink rate over {Units.Format(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
@@ -53,6 +53,9 @@ public static class Agreement
         ? "computed to rise"
         : FormattableString.Invariant($"{seen / computed:0.00} times the computed");
 
+    private static string Percent(double computed, double seen) =>
+        FormattableString.Invariant($"{Math.Abs(100 * (seen / computed - 1)):0.0} % {(seen >= computed ? "more" : "less")}");
+
     private static string State(Seen seen) => seen.State == WetState.Fresh ? "fresh" : "soaked";
 
     private static AgreementRow Row(string what, double computed, double seen, Dimension dimension, UnitSystem units)
@@ -60,6 +63,6 @@ public static class Agreement
         double more = seen - computed;
         return new AgreementRow(
             what, Units.Format(computed, dimension, units), Units.Format(seen, dimension, units),
-            $"{Units.Format(Math.Abs(more), dimension, units)} {(more >= 0 ? "more" : "less")}");
+            $"{Units.Format(Math.Abs(more), dimension, units, 2)} {(more >= 0 ? "more" : "less")}");
     }
 }

@@ -33,8 +33,8 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     }
 
     /// <summary>
-    /// Everyone their own; mentor and instructor that of the students of their class; an instructor also that of mentors there, and of
-    /// guests, who belong to no class until their work is moved into one.
+    /// Everyone their own; mentor and instructor that of the students of their class; an instructor also that of mentors there. Guests
+    /// belong to no class: only where there is no other class does its instructor see their work.
     /// </summary>
     public bool MaySeeWorkOf(Person? viewer, string ownerPersonId)
     {
@@ -43,12 +43,16 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
         if (viewer.Role is not (Role.Mentor or Role.Instructor) || store.People.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
         return owner.Role switch
         {
-            Role.Guest => viewer.Role == Role.Instructor,
+            Role.Guest => SeesGuests(viewer),
             Role.Student => owner.ClassId is { } id && MentorsOrTeaches(viewer, id),
             Role.Mentor => owner.ClassId is { } id && Teaches(viewer, id),
             _ => false,
         };
     }
+
+    /// <summary>With several classes nobody does: a guest's work is found by the guest's mark alone.</summary>
+    public bool SeesGuests(Person? viewer) =>
+        viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.All() is [{ } only] && only.IsTaughtBy(viewer.Id);
 
     /// <summary>An instructor may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their own.</summary>
     public bool MayJudge(Person? viewer, Attempt attempt)

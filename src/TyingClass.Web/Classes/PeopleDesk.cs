@@ -8,9 +8,11 @@ using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Classes;
 
+/// <param name="Person">A browser without an account.</param>
 public sealed record GuestLine(Person Person, int Attempts, DateTimeOffset LastAt);
 
-public sealed record PeopleView(ClassRoom Room, ImmutableArray<Person> People, ImmutableArray<GuestLine> Guests, ImmutableArray<Person> Removed);
+/// <param name="Guests">Null where there are several classes, and nobody sees them.</param>
+public sealed record PeopleView(ClassRoom Room, ImmutableArray<Person> People, ImmutableArray<GuestLine>? Guests, ImmutableArray<Person> Removed);
 
 /// <summary>What an instructor does with the people of the class that is open. Anyone of another class is as good as unknown.</summary>
 public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account)
@@ -20,7 +22,7 @@ public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor vis
     private static readonly JsonSerializerOptions Json = new(JsonSerializerDefaults.Web) { WriteIndented = true };
 
     public PeopleView? Open() => access.Current is { } room
-        ? new PeopleView(room, store.Accounts.OfClass(room.Id), Guests(), store.Accounts.RemovedOf(room.Id))
+        ? new PeopleView(room, store.Accounts.OfClass(room.Id), access.SeesGuests(visitor.Person) ? Guests() : null, store.Accounts.RemovedOf(room.Id))
         : null;
 
     /// <returns>Null for anyone who is no student or mentor of a class the visitor teaches.</returns>
@@ -28,8 +30,8 @@ public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor vis
     public Person? Find(string personId, bool removed = false) =>
         store.People.Find(personId) is { ClassId: { } classId } person && (removed || person.RemovedAt is null) && access.Teaches(visitor.Person, classId) ? person : null;
 
-    /// <summary>Browsers without an account that sent something in; they belong to no class.</summary>
-    public ImmutableArray<GuestLine> Guests() => [.. store.People.Guests()
+    /// <summary>Browsers without an account that sent something in; none where this visitor may not see them.</summary>
+    public ImmutableArray<GuestLine> Guests() => !access.SeesGuests(visitor.Person) ? [] : [.. store.People.Guests()
         .Where(g => g.RemovedAt is null)
         .Select(g => (Guest: g, Standings: store.Attempts.StandingsOf(g.Id)))
         .Where(g => g.Standings.Length > 0)
@@ -46,7 +48,16 @@ public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor vis
         return store.Accounts.SetPassphrase(personId, account.Hash(made), mustChoose: true) is null ? null : made;
     }
 
-    public int? MoveGuest(string guestId, string personId) => Find(personId) is null ? null : store.Trash.MoveGuestInto(guestId, personId);
+    /// <summary>One from the list, for whoever may see it.</summary>
+    public GuestMove? MoveGuest(string guestId, string personId) =>
+        access.SeesGuests(visitor.Person) && Find(personId) is not null ? store.GuestMoves.MoveInto(guestId, personId) : null;
+
+    /// <returns>False for work that was not moved to someone of the visitor's, or too long ago.</returns>
+    public bool UndoMove(string moveId, string personId) =>
+        Find(personId) is not null && store.GuestMoves.Find(moveId)?.ToPersonId == personId && store.GuestMoves.Undo(moveId);
+
+    /// <summary>What was moved into this account and can go back.</summary>
+    public ImmutableArray<GuestMove> MovedInto(string personId) => Find(personId) is null ? [] : store.GuestMoves.Into(personId);
 
     public bool Remove(string personId) => Find(personId) is not null && store.Trash.Remove(personId) is not null;
 

@@ -13,7 +13,9 @@ using TyingClass.Storage.People;
 namespace TyingClass.Web.Demo;
 
 /// <summary>What was made.</summary>
-public sealed record DemoCounts(int Students, int Attempts, int Comments, int Waiting, TimeSpan Took);
+/// <param name="Waiting">Attempts.</param>
+/// <param name="Drops">Entries of the bench log.</param>
+public sealed record DemoCounts(int Students, int Attempts, int Comments, int Waiting, int Patterns, int Drops, TimeSpan Took);
 
 /// <summary>An invented class six weeks into its winter, so that a newcomer sees a living register. Everything in it is graded by the real grader.</summary>
 public static class DemoClass
@@ -39,7 +41,7 @@ public static class DemoClass
         store.Classes.RemoveIfEmpty(empty);
         foreach ((Person person, HandedOut passphrase) in outcome.People.Select((p, i) => (p.Person, passphrases[i]))) store.Accounts.SetPassphrase(person.Id, passphrase.Hash, mustChoose: false);
         return new DemoCounts(
-            export.People.Count(p => p.Role == Role.Student), export.Attempts.Length, export.Comments.Length, export.Attempts.Count(a => a.Waits), time.GetElapsedTime(began));
+            export.People.Count(p => p.Role == Role.Student), export.Attempts.Length, export.Comments.Length, export.Attempts.Count(a => a.Waits), export.Patterns.Length, export.BenchLog.Length, time.GetElapsedTime(began));
     }
 
     private static ClassExport Invent(Course course, DateTimeOffset now)
@@ -52,6 +54,9 @@ public static class DemoClass
         Dictionary<int, DateTimeOffset> held = starts.Take(WeeksHeld).ToDictionary(e => e.Key, e => new DateTimeOffset(e.Value, TimeSpan.Zero));
         PlannedAttempt[] plan = [.. DemoAttempts.Plan(course, held, students, now).OrderBy(p => p.At)];
         ImmutableArray<Attempt> attempts = [.. DemoAttempts.Grade(plan).Select(a => DemoJudgments.Read(a, now))];
+        Dictionary<string, string> ids = students.ToDictionary(s => s.Student.Name, s => s.Id);
+        ids[DemoPeople.Mentor] = DemoJudgments.MentorId;
+        ClassExport bench = DemoBench.Invent(ids, now);
         return new ClassExport
         {
             Format = ClassExport.CurrentFormat,
@@ -64,6 +69,11 @@ public static class DemoClass
             ],
             Attempts = attempts,
             Comments = DemoJudgments.Comments(course, attempts, now),
+            Patterns = bench.Patterns,
+            PatternRevisions = bench.PatternRevisions,
+            Reviews = bench.Reviews,
+            ReviewComments = bench.ReviewComments,
+            BenchLog = bench.BenchLog,
             Dates = [.. course.Lessons.Where(l => l.Evening is { } e && starts.ContainsKey(e)).Select(l => new DateRow(DateTargets.Lesson(l.Slug), starts[l.Evening!.Value].AddDays(-7), starts[l.Evening!.Value].AddDays(7)))],
             Evenings = [.. starts.Select(e => new ExportedEvening(e.Key, e.Value, "", "", null, []))],
             RoomQuestions = [.. Asked(course, students, starts, now)],

@@ -18,7 +18,7 @@ internal static class DemoStart
         if (!store.IsEmpty) throw new StorageException($"--demo fills an empty data folder only, and {services.GetRequiredService<Places>().Data.Path} holds a class already. Give another one with --data DIR.");
         Console.WriteLine("Making up a class and grading six weeks of its answers; this takes a moment.");
         DemoCounts made = DemoClass.FillIfEmpty(store, services.GetRequiredService<ICourseSource>().Current, services.GetRequiredService<TimeProvider>())!;
-        Console.WriteLine(FormattableString.Invariant($"{made.Students} students and a mentor, {made.Attempts} attempts, {made.Waiting} waiting to be read, {made.Comments} comments; took {made.Took.TotalSeconds:0.0} s."));
+        Console.WriteLine(FormattableString.Invariant($"{made.Students} students and a mentor, {made.Attempts} attempts, {made.Waiting} waiting to be read, {made.Comments} comments, {made.Patterns} patterns, {made.Drops} flies in the bench log; took {made.Took.TotalSeconds:0.0} s."));
     }
 
     /// <summary>How to come in.</summary>

@@ -61,6 +61,7 @@ internal static class Services
         services.AddScoped<AttemptDesk>();
         services.AddScoped<CommentBoard>();
         services.AddScoped<PeopleDesk>();
+        services.AddScoped<GuestDesk>();
         services.AddScoped<ClassSetup>();
         AddPatterns(services);
     }
@@ -80,6 +81,7 @@ internal static class Services
         services.AddScoped<LogDesk>();
         services.AddScoped<LogPages>();
         services.AddHostedService<TrashKeeper>();
+        services.AddHostedService<WarmUp>();
     }
 
     private static void AddPeople(IServiceCollection services, Places places)

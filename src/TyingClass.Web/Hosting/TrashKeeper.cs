@@ -22,6 +22,7 @@ internal sealed class TrashKeeper(ClassStore store, TimeProvider time) : Backgro
     {
         try
         {
+            store.Trash.Empty();
             store.Patterns.EmptyTrash();
             store.BenchLog.EmptyTrash();
             store.BenchLog.SweepPhotos();

@@ -17,36 +17,39 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
     // As wide as a plate stands on most pages: letters are set for it, and must stay readable on a phone.
     private const int PlateWidthPx = 520;
 
+    // Stands in a kept picture for the prefix of its ids, which each place on a page has of its own.
+    private const string KeptIds = "ids-of-this-picture";
+
     private int onThisPage;
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
     /// <param name="fresh">Fresh from the cast instead of soaked.</param>
     public IHtmlContent? Draw(string recipeText, string view = "side", bool fresh = false) =>
-        Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solve(recipeText) is { } fly ? plate(fly, options) : null);
+        Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solve(recipeText, Plates.Needed(view)) is { } fly ? plate(fly, options) : null);
 
     /// <summary>Two flies from the side to one scale, the first above the second; null when either cannot be drawn.</summary>
     public IHtmlContent? Pair(string beforeText, string afterText) =>
-        Keep((beforeText, afterText), false, options => Solve(beforeText) is { } before && Solve(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+        Keep((beforeText, afterText), false, options => Solve(beforeText, ReportOptions.AttitudeOnly) is { } before && Solve(afterText, ReportOptions.AttitudeOnly) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
 
     private HtmlString? Keep((string, string) what, bool fresh, Func<DrawingOptions, string?> draw)
     {
         Look look = accessor.HttpContext is { } http ? Look.Of(http.Request) : default;
-        // Ids inside a picture must be the page's only ones.
-        DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = $"fly{++onThisPage}", State = fresh ? WetState.Fresh : WetState.Soaked };
+        DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = KeptIds, State = fresh ? WetState.Fresh : WetState.Soaked };
         string? svg = cache.GetOrCreate((what, options), entry =>
         {
             entry.Size = 1;
             return draw(options);
         });
-        return svg is null ? null : new HtmlString(svg);
+        // Ids inside a picture must be the page's only ones.
+        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++onThisPage}", StringComparison.Ordinal));
     }
 
-    private static SolvedFly? Solve(string recipeText)
+    private static SolvedFly? Solve(string recipeText, ReportOptions needed)
     {
         try
         {
-            return RecipeParser.Parse(recipeText).Value is { } recipe ? SolvedFly.Solve(recipe) : null;
+            return RecipeParser.Parse(recipeText).Value is { } recipe ? SolvedFly.Solve(recipe, needed) : null;
         }
         catch (ArgumentException)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
 
@@ -24,6 +25,12 @@ internal static class Plates
         ["lean"] = Curves.LeanHistogram,
         ["ledger"] = Curves.Ledger,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Views of one attitude: a tenth of the full report draws them.</summary>
+    private static readonly FrozenSet<string> OfOneAttitude = FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang");
+
+    /// <summary>What must be worked out of a fly to draw that view.</summary>
+    public static ReportOptions Needed(string view) => OfOneAttitude.Contains(view) ? ReportOptions.AttitudeOnly : ReportOptions.Default;
 
     public static Plate? Find(string view) => ByName.GetValueOrDefault(view);
 }

@@ -46,6 +46,20 @@ public sealed partial class EveryPictureTests
         }
     }
 
+    [Theory]
+    [InlineData("side")]
+    [InlineData("front")]
+    [InlineData("hang")]
+    public void Draw_LongestCaption_IsWholeInAsManyLinesAsItNeeds(string kind)
+    {
+        foreach (SolvedFly fly in Samples.Twenty.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))
+        {
+            string[] lines = [.. new Picture(Kinds[kind](fly, DrawingOptions.Default)).All("text").Where(t => (string?)t.Attribute("data-label") == "caption").Select(t => t.Value)];
+            Assert.DoesNotContain(lines, l => l.Contains('…', StringComparison.Ordinal));
+            if (kind != "hang") Assert.EndsWith("leaning 102° from as intended", string.Join(' ', lines), StringComparison.Ordinal);
+        }
+    }
+
     [Theory, MemberData(nameof(AllKinds))]
     public void Draw_AnyFly_HoldsNothingThatThePagesPolicyForbids(string kind)
     {

@@ -49,6 +49,28 @@ public sealed class CurveTests
         }
     }
 
+    [Fact]
+    public void KeelAgainstSpeed_WordsOfItsTwoHalves_StandClearOfTheCurves()
+    {
+        foreach (SolvedFly any in Samples.Twenty)
+        {
+            Picture picture = new(Curves.KeelHeightAgainstSpeed(any, DrawingOptions.Default));
+            foreach (XElement words in picture.All("text").Where(t => t.Value is "returns when tipped" or "turns over"))
+            {
+                double width = 0.42 * 12.8 * words.Value.Length, x = Picture.Number(words, "x"), y = Picture.Number(words, "y");
+                double left = x - (string)words.Attribute("text-anchor")! switch { "end" => width, "middle" => width / 2, _ => 0 };
+                foreach (bool filled in new[] { true, false })
+                {
+                    (double X, double Y)[] points = Points(picture, filled);
+                    // Twenty steps along each stretch of the line.
+                    IEnumerable<(double X, double Y)> along = points.Zip(points.Skip(1)).SelectMany(s => Enumerable.Range(0, 21).Select(i =>
+                        (s.First.X + i / 20.0 * (s.Second.X - s.First.X), s.First.Y + i / 20.0 * (s.Second.Y - s.First.Y))));
+                    Assert.DoesNotContain(along, p => p.X > left && p.X < left + width && p.Y > y - 9 && p.Y < y + 2);
+                }
+            }
+        }
+    }
+
     [Theory]
     [InlineData(SoakFigure.KeelHeight)]
     [InlineData(SoakFigure.SinkRate)]

@@ -6,8 +6,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
-using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
 using Xunit;
 
@@ -21,7 +20,9 @@ public sealed partial class CoursePlanTests
     [Fact]
     public void Materials_PerStudent_AreThoseOfTheFliesTied()
     {
-        string expected = string.Concat(Materials().OrderBy(m => m.Key, StringComparer.Ordinal).Select(m => $"| {m.Key} | {m.Value} |\n"));
+        Packets bareNeed = new() { SparePieces = 0, Waste = 0 };
+        ImmutableArray<Supply> supplies = SupplyList.For(Tied().Select(t => (RecipeParser.Parse(Repo.Recipe(t.File)!).Value!, t.Count)));
+        string expected = string.Concat(supplies.Select(s => $"| {s.Item} | {Amount(bareNeed.WithSpares(s))} |\n"));
 
         Assert.True(Text.Contains(expected, StringComparison.Ordinal), "The table of materials in docs/course-plan.md should be:\n" + expected);
     }
@@ -100,43 +101,12 @@ public sealed partial class CoursePlanTests
     private static IEnumerable<(string File, int Count)> Tied() => TiedFly().Matches(Text)
         .Select(m => (m.Groups["file"].Value, int.Parse(m.Groups["count"].Value, CultureInfo.InvariantCulture)));
 
-    private static SortedDictionary<string, string> Materials()
+    private static string Amount(Supply s) => s.Kind switch
     {
-        Dictionary<string, int> pieces = [], turns = [];
-        Dictionary<string, double> grams = [];
-        foreach ((string file, int count) in Tied())
-        {
-            string text = Repo.Recipe(file)!;
-            Recipe recipe = RecipeParser.Parse(text).Value!;
-            RecipeDraft draft = RecipeDraft.Parse(text).Value!;
-            Add(pieces, "hook, " + string.Join(", ", draft.Fields("hook").Where(f => f.Key is not ("mass" or "bend") && f.Value != "standard").Select(f => $"{f.Key} {f.Value}")), count);
-            ImmutableArray<Balance.Bodies.BodyPart> built = [.. FlyBuilder.Build(recipe).Body.Parts.Skip(1)];
-            for (int i = 0; i < recipe.Parts.Length; i++)
-            {
-                string? Of(string key) => draft.Get($"parts[{i}].{key}")?.Replace(".0 mm", " mm", StringComparison.Ordinal);
-                switch (recipe.Parts[i].Kind)
-                {
-                    case PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes:
-                        Add(pieces, $"{Of("part")}, {Of("material")}, {Of("size")}", count);
-                        break;
-                    case PartKind.Wraps:
-                        Add(turns, $"wraps, {Of("material")}, {Of("diameter")}", count * recipe.Parts[i].Turns!.Value);
-                        break;
-                    default:
-                        grams[Of("material")!] = grams.GetValueOrDefault(Of("material")!) + count * 1e3 * built[i].Masses.Sum(m => m.MassKg);
-                        break;
-                }
-            }
-        }
-
-        SortedDictionary<string, string> all = new(StringComparer.Ordinal);
-        foreach ((string key, int n) in pieces) all[key] = n.ToString(CultureInfo.InvariantCulture);
-        foreach ((string key, int n) in turns) all[key] = FormattableString.Invariant($"{n} turns");
-        foreach ((string key, double g) in grams) all[key] = FormattableString.Invariant($"{Math.Ceiling(20 * g - 1e-6) / 20:0.00} g");
-        return all;
-    }
-
-    private static void Add(Dictionary<string, int> to, string key, int count) => to[key] = to.GetValueOrDefault(key) + count;
+        SupplyKind.Wire => FormattableString.Invariant($"{s.Turns} turns"),
+        SupplyKind.Dressing => FormattableString.Invariant($"{s.MassKg * 1e3:0.00} g"),
+        _ => s.Pieces.ToString(CultureInfo.InvariantCulture),
+    };
 
     [GeneratedRegex(@"^\| (?<evening>[1-8]) \| (?<lessons>[0-9]+(?:, [0-9]+)*) \|", RegexOptions.Multiline)]
     private static partial Regex Overview();

@@ -29,6 +29,11 @@ public sealed class CourseShapeTests
     [MemberData(nameof(Slugs))]
     public void Lesson_SizeExercisesAndReadingLevel_AreWithinTheBands(string slug) => Assert.Empty(LessonMeasure.Of(Lesson(slug)).Remarks);
 
+    // Written for grown beginners: about grade 8, and neither a telegram nor a treatise.
+    [Theory]
+    [MemberData(nameof(Slugs))]
+    public void Lesson_ReadingLevel_IsAboutGradeEight(string slug) => Assert.InRange(LessonMeasure.Of(Lesson(slug)).Grade, 7, 9);
+
     [Theory]
     [MemberData(nameof(Slugs))]
     public void Lesson_EveryPartOfALesson_IsThere(string slug)

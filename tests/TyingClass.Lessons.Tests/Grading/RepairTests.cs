@@ -30,6 +30,38 @@ public sealed class RepairTests
     }
 
     [Fact]
+    public void Grade_NoSingleChangeDoesItAll_LastHintIsAFirstStepThatWorks()
+    {
+        Exercise exercise = Repo.Exercise("""
+            id: r-2
+            kind: repair
+            title: R
+            concepts: [keel side]
+            prompt: Turn it over, and make it heavier.
+            file: recipes/reed-darter.fly.yaml
+            allow:
+              - parts[0].side: [top, under]
+              - parts[0].size: 3.2 mm … 5.6 mm
+            goals:
+              - rides as intended: at least 90 %
+              - added mass: between 0.02 g and 0.5 g
+            hints: [First hint.]
+            model answer:
+              parts[0].side: top
+              parts[0].size: 4.8 mm
+            """);
+
+        string hint = Grader.Grade(exercise, Flies.Darter, failedAttempts: 9).Feedback!.WhereToLook!;
+
+        Assert.StartsWith("No single change reaches every goal from here. A first step: ", hint, StringComparison.Ordinal);
+        Assert.EndsWith("That leaves added mass: between 0.02 g and 0.5 g.", hint, StringComparison.Ordinal);
+        // The step it names does what it says, and one more change from there does the rest.
+        Assert.Equal([true, false], Grader.Grade(exercise, Flies.DarterOnTop, 0).Feedback!.Goals.Select(g => g.Met));
+        Assert.Contains("top", hint, StringComparison.Ordinal);
+        Assert.StartsWith("The smallest change that does it: ", Grader.Grade(exercise, Flies.DarterOnTop, 9).Feedback!.WhereToLook, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Grade_EyesOnTheOtherSide_Passes()
     {
         GradeResult result = Grader.Grade(Flies.Repair, Flies.DarterOnTop, 3);

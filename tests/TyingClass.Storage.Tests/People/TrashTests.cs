@@ -58,30 +58,6 @@ public sealed class TrashTests : IDisposable
     }
 
     [Fact]
-    public void MoveGuestInto_Account_NumbersGoOnAndStandingsFollow()
-    {
-        (Person guest, string secret) = temp.Store.People.AddGuest();
-        temp.Store.Attempts.Add(guest.Id, "first-01", "as a guest", Grades.Failed);
-        temp.Store.Attempts.Add(guest.Id, "first-02", "as a guest", Grades.Passed);
-        _ = temp.Store.Attempts.StandingsOf(wren.Id);
-
-        Assert.Equal(2, temp.Store.Trash.MoveGuestInto(guest.Id, wren.Id));
-
-        Assert.Equal([(1, "mine"), (2, "as a guest")], temp.Store.Attempts.Of(wren.Id, "first-01").Select(a => (a.Number, a.AnswerText)));
-        Assert.Equal([("first-01", 2), ("first-02", 1)], temp.Store.Attempts.StandingsOf(wren.Id).OrderBy(s => s.ExerciseId, StringComparer.Ordinal).Select(s => (s.ExerciseId, s.Attempts)));
-        Assert.Empty(temp.Store.Attempts.StandingsOf(guest.Id));
-        Assert.Null(temp.Store.People.FindGuest(secret));
-    }
-
-    [Fact]
-    public void MoveGuestInto_TwoAccounts_IsNotDone()
-    {
-        Person heron = temp.Store.Accounts.Join(room.Code, "Heron", "hash").Person!;
-        Assert.Null(temp.Store.Trash.MoveGuestInto(wren.Id, heron.Id));
-        Assert.Single(temp.Store.Attempts.AllOf(wren.Id));
-    }
-
-    [Fact]
     public void Comment_ReadOrTakenBack_NoLongerUnseen()
     {
         string id = Assert.Single(temp.Store.Comments.UnseenBy(wren.Id)).Id;

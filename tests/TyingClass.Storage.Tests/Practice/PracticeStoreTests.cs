@@ -57,7 +57,7 @@ public sealed class PracticeStoreTests
         temp.Store.Practice.Add(guest, Seven, "as a guest", Grades.Passed);
         temp.Store.Practice.Add(guest, Problem(8), "as a guest", Grades.Passed);
 
-        Assert.NotNull(temp.Store.Trash.MoveGuestInto(guest, wren));
+        Assert.NotNull(temp.Store.GuestMoves.MoveInto(guest, wren));
 
         Assert.Equal([(1, "mine"), (2, "as a guest")], temp.Store.Practice.Of(wren, Seven.Id).Select(a => (a.Attempt.Number, a.Attempt.AnswerText)));
         Assert.Equal([7, 8], temp.Store.Practice.FirstOutcomesOf(wren).Select(o => o.Seed));

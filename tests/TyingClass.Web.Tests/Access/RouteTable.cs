@@ -16,7 +16,7 @@ internal enum May
 }
 
 /// <param name="Route">As the page declares it.</param>
-/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids.</param>
+/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids; {guest} is someone without an account.</param>
 /// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets "no such page".</param>
 /// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
@@ -90,6 +90,10 @@ internal static class RouteTable
         new("/class/waiting", May.Mentor),
         new("/class/students/{personId}", May.Mentor, "/class/students/{wren}", OfOneClass: true),
         new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{wren}/second-03", OfOneClass: true),
+
+        // Of a guest, where there are several classes: nobody's.
+        new("/class/students/{personId}", May.Mentor, "/class/students/{guest}", OpensFor: ""),
+        new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{guest}/first-01", OpensFor: ""),
 
         // Running a class.
         new("/class", May.Instructor),

@@ -75,7 +75,11 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
     {
         public TwoClasses Two { get; private set; } = null!;
 
-        public async ValueTask InitializeAsync() => Two = await TwoClasses.OpenAsync();
+        public async ValueTask InitializeAsync()
+        {
+            Two = await TwoClasses.OpenAsync();
+            await Answers.PassFirstAsync(Two.Room.NewBrowser());
+        }
 
         public ValueTask DisposeAsync()
         {
@@ -109,7 +113,8 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
 
         private Uri AddressOf(RouteRow row) => new(
             row.Address.Replace("{wren}", Two.Wren.Id, StringComparison.Ordinal).Replace("{pattern}", Two.PatternId, StringComparison.Ordinal)
-                .Replace("{review}", Two.ReviewId, StringComparison.Ordinal).Replace("{log}", Two.LogEntryId, StringComparison.Ordinal),
+                .Replace("{review}", Two.ReviewId, StringComparison.Ordinal).Replace("{log}", Two.LogEntryId, StringComparison.Ordinal)
+                .Replace("{guest}", Two.Room.Store.People.Guests()[0].Id, StringComparison.Ordinal),
             UriKind.Relative);
     }
 }

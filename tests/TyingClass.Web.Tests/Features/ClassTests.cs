@@ -203,16 +203,6 @@ public sealed class ClassTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task MoveGuest_ToAStudent_AttemptsStandOnTheRegister()
-    {
-        await Answers.PassFirstAsync(two.Room.NewBrowser());
-        Browser dipper = await two.AsAsync("Dipper");
-        await PressAsync(dipper, $"/class/people/{two.Heron.Id}", "move");
-        Assert.Equal("1 passed", (await RegisterPage.OpenAsync(dipper)).Cell("Heron", "Before the eyes are moved"));
-        Assert.Empty(two.Room.Store.People.Guests());
-    }
-
-    [Fact]
     public async Task People_PostedAboutSomeoneOfAnotherClass_NothingHappens()
     {
         Browser plover = await two.AsAsync("Plover");

@@ -4,16 +4,20 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Progress;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Class;
 
 [Authorize(ClassPolicies.Instructor)]
-public sealed class PersonModel(PeopleDesk desk, TimeProvider time) : PageModel, IKeepsTyped
+public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvider time) : PageModel, IKeepsTyped
 {
     public Person Who { get; private set; } = null!;
 
     public ImmutableArray<GuestLine> Guests => desk.Guests();
+
+    /// <summary>That can be undone.</summary>
+    public ImmutableArray<GuestMove> Moves => desk.MovedInto(Who.Id);
 
     public DateTimeOffset Now => time.GetUtcNow();
 
@@ -30,7 +34,7 @@ public sealed class PersonModel(PeopleDesk desk, TimeProvider time) : PageModel,
         ? File(desk.WorkOf(person), "application/json", "work.json")
         : NotFound();
 
-    public IActionResult OnPost(string personId, [FromForm(Name = "do")] string? what, string? guest)
+    public IActionResult OnPost(string personId, [FromForm(Name = "do")] string? what, string? guest, string? move)
     {
         if (desk.Find(personId) is not { } person) return NotFound();
         switch (what)
@@ -43,7 +47,10 @@ public sealed class PersonModel(PeopleDesk desk, TimeProvider time) : PageModel,
                 Handed = desk.ResetPassphrase(personId);
                 break;
             case "move" when guest is not null && desk.MoveGuest(guest, personId) is { } moved:
-                Done = $"{moved} attempts moved.";
+                Done = Moved(moved);
+                break;
+            case "undo" when move is not null:
+                Done = desk.UndoMove(move, personId) ? "Undone. The guest’s record holds its work again." : "That move can no longer be undone. Nothing was changed.";
                 break;
         }
 
@@ -55,6 +62,18 @@ public sealed class PersonModel(PeopleDesk desk, TimeProvider time) : PageModel,
         ModelState.AddModelError("account", "The form had gone stale and nothing was done. Press the button again.");
         return Show((string)RouteData.Values["personId"]!);
     }
+
+    /// <summary>"3 attempts and 2 answers in practice".</summary>
+    public static string Count(GuestMove move)
+    {
+        ArgumentNullException.ThrowIfNull(move);
+        string practice = move.PracticeAnswers switch { 0 => "", 1 => " and 1 answer in practice", var n => $" and {n} answers in practice" };
+        return KindWords.Attempts(move.Attempts) + practice;
+    }
+
+    public string Say(DateTimeOffset at) => TimeWords.Moment(at, access.Current?.Zone ?? TimeZoneInfo.Utc);
+
+    internal static string Moved(GuestMove move) => $"{Count(move)} moved in. For 30 days this can be undone, below under “Work done as a guest”.";
 
     private IActionResult Show(string personId)
     {
