@@ -8,10 +8,10 @@ public static class FormulaLinks
     /// <summary>The keel moment of each part.</summary>
     public const string MomentLedger = Page + "#moment-ledger";
 
-    /// <summary>The address for a finding's code ("flips", "planes down"); the page's list of findings for one this does not know.</summary>
+    /// <summary>The address for a finding's code ("flips", "planes down") or a verdict's words; the page's list of findings for one this does not know.</summary>
     public static string ForFinding(string code) => Page + code switch
     {
-        "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" => "#verdicts",
+        "rides as intended" or "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" => "#verdicts",
         "bend outweighs bead" => MomentLedger[Page.Length..],
         "rule of thumb disagrees" => "#keel-height",
         "only while dry" or "only when soaked" => "#mass-center-buoyancy-balance-point",

@@ -17,7 +17,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool RareOpen => Rare.Any(f => f.Value.Length > 0 || !f.Errors.IsEmpty);
 
     /// <summary>Nothing to mend is ever folded away, nor what has still to be filled in.</summary>
-    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || !Filled.Any();
+    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || Filled.All(IsPlace);
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
     public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said)) : "nothing filled in yet";
@@ -25,6 +25,9 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     private IEnumerable<FieldView> Filled => Fields.Where(f => f.Value.Length > 0 && !IsKind(f));
 
     private static bool IsKind(FieldView field) => field.Path.EndsWith("].part", StringComparison.Ordinal);
+
+    // A part just tied in is given a free place and nothing else.
+    private static bool IsPlace(FieldView field) => field.Path.EndsWith("].at", StringComparison.Ordinal);
 
     private static string Said(FieldView field) => field.Path.EndsWith(".material", StringComparison.Ordinal) ? field.Value
         : $"{char.ToLowerInvariant(field.Label[0])}{field.Label[1..]} {field.Value}";

@@ -78,6 +78,7 @@ public sealed class FormulaBookTests
     [InlineData("speed decides")]
     [InlineData("planes down")]
     [InlineData("planes up")]
+    [InlineData("rides as intended")]
     [InlineData("a code of next year")]
     public void ForFinding_Code_FindsItsPlace(string code)
     {

@@ -43,10 +43,11 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
-    public async Task Part_JustTiedIn_StandsOpen()
+    public async Task Part_JustTiedIn_StandsOpenBesideThePartItIsInTheWayOf()
     {
+        // The bead that is offered first takes the shank where the eyes are.
         BenchPage bench = await (await OpenAsync()).PressAsync("add");
-        Assert.Equal("part-4", Assert.Single(bench.Sheet.All(".fold[open]")).ParentElement!.Id);
+        Assert.Equal(["part-1", "part-4"], bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
     }
 
     [Fact]

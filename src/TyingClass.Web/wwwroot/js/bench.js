@@ -135,7 +135,7 @@
     if (target) {
       const place = document.getElementById(target);
       const same = button && place && place.querySelector(`button[value^="${button.value.split(":")[0]}:"]:not(:disabled)`);
-      (same || (place && place.querySelector("details:not([open]) > summary, select, input, button:not(:disabled)")))?.focus();
+      (same || (place && (place.querySelector(".fold[open] :is(select, input), .fold > summary") || place.querySelector("select, input, button:not(:disabled)"))))?.focus();
       return;
     }
     if (held && !held.isConnected) {
