@@ -37,6 +37,13 @@ public sealed class Chromium : IAsyncLifetime
         return page;
     }
 
+    /// <summary>Presses a key once the page has been painted: before that Chromium drops what is typed, as it would drop a user's.</summary>
+    public static async Task PressAsync(IPage page, string key)
+    {
+        await page.EvaluateAsync("() => new Promise(painted => requestAnimationFrame(() => requestAnimationFrame(painted)))");
+        await page.Keyboard.PressAsync(key);
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null)

@@ -134,11 +134,11 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         IPage page = await browser.NewVisitorAsync(app.Address);
         string slug = app.Course.Lessons.First(l => l.Blocks.OfType<TyingClass.Lessons.Courses.FlyBlock>().Count() > 1).Slug;
         await page.GotoAsync($"/lessons/{slug}/projector");
-        await page.Keyboard.PressAsync("ArrowRight");
+        await Chromium.PressAsync(page, "ArrowRight");
         await page.WaitForURLAsync(url => url.EndsWith("step=2", StringComparison.Ordinal));
-        await page.Keyboard.PressAsync("PageUp");
+        await Chromium.PressAsync(page, "PageUp");
         await page.WaitForURLAsync(url => url.EndsWith("step=1", StringComparison.Ordinal));
-        await page.Keyboard.PressAsync("Escape");
+        await Chromium.PressAsync(page, "Escape");
         await page.WaitForURLAsync(url => url.EndsWith($"/lessons/{slug}", StringComparison.Ordinal));
     }
 }

@@ -33,9 +33,9 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         Assert.Contains("Materials for", await instructor.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
         await instructor.GetByRole(AriaRole.Link, new() { Name = "Begin on the wall" }).ClickAsync();
         await instructor.WaitForURLAsync("**/wall/1");
-        await instructor.Keyboard.PressAsync("ArrowRight");
+        await Chromium.PressAsync(instructor, "ArrowRight");
         await instructor.WaitForURLAsync("**/wall/2");
-        await instructor.Keyboard.PressAsync("ArrowLeft");
+        await Chromium.PressAsync(instructor, "ArrowLeft");
         await instructor.WaitForURLAsync("**/wall/1");
 
         // The student waits at /tonight; the question comes up there by itself.
