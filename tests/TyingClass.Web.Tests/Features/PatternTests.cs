@@ -102,6 +102,24 @@ public sealed class PatternTests
     }
 
     [Fact]
+    public async Task KeepThisFly_OnAnAttempt_BringsThatAttemptsFlyToANewPattern()
+    {
+        using TwoClasses two = await EmptyShelves.OpenAsync();
+        Browser wren = await two.AsAsync("Wren");
+        await Answers.FailRepairAsync(wren);
+        await Answers.PassRepairAsync(wren);
+        static string Link(Sheet sheet) => sheet.Find("a[href^='/patterns/new?exercise=']").GetAttribute("href")!;
+
+        PatternPage latest = await PatternPage.AsTextAsync(await wren.OpenAsync(Link(await wren.OpenAsync("/exercises/first-03"))));
+        PatternPage earlier = await PatternPage.AsTextAsync(await wren.OpenAsync(Link(await wren.OpenAsync("/exercises/first-03?attempt=1"))));
+        Assert.Contains("side: top", latest.Text, StringComparison.Ordinal);
+        Assert.NotEqual(latest.Text, earlier.Text);
+
+        PatternPage kept = await earlier.SaveAsync(earlier.Text);
+        Assert.Equal(earlier.Text, two.Room.Store.Patterns.Revision(kept.Id, 1)!.RecipeText);
+    }
+
+    [Fact]
     public async Task Guest_BringsAFlyToNew_ItIsShownAndNotLost()
     {
         using TwoClasses two = await EmptyShelves.OpenAsync();
