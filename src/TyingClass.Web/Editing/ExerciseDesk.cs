@@ -1,21 +1,28 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Storage;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Editing;
 
 /// <summary>The exercises of the course, by id.</summary>
-public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor visitor, AnswerDesk desk)
+public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor visitor, AnswerDesk desk, ClassCalendar calendar)
 {
     /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
     /// <returns>Null for an exercise nobody knows.</returns>
     public ExerciseView? Open(string exerciseId, int? attemptNumber = null, bool inLesson = false) =>
         Find(exerciseId) is { } work ? desk.Open(work, attemptNumber, inLesson) : null;
 
-    /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form.</summary>
-    public DeskResult Take(string exerciseId, AnswerPost post) =>
-        Find(exerciseId) is { } work ? desk.Take(work, post) : new DeskResult(null, null, StatusCodes.Status404NotFound);
+    /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form. Before the exercise opens for the visitor's class, neither.</summary>
+    public DeskResult Take(string exerciseId, AnswerPost post)
+    {
+        ArgumentNullException.ThrowIfNull(post);
+        if (Find(exerciseId) is not { } work) return new DeskResult(null, null, StatusCodes.Status404NotFound);
+        if (calendar.OpensLater(work.Lesson, work.Exercise) is not { } opens) return desk.Take(work, post);
+        string notice = $"Not sent in: this exercise opens for your class on {calendar.Say(opens)}. Nothing was graded or counted. What you typed stands below; copy it, and send it in once it is open.";
+        return new DeskResult(null, desk.ShowAgain(work, post.Typed, notice), StatusCodes.Status403Forbidden);
+    }
 
     /// <summary>The form with what was typed, nothing done.</summary>
     public ExerciseView? ShowAgain(string exerciseId, Typed typed, string notice) =>

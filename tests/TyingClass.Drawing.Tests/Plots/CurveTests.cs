@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Plots;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
@@ -69,6 +70,38 @@ public sealed class CurveTests
         }
 
         Assert.Contains("fresh from the cast", picture.Description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void SinkTimedAgainstComputed_EachFly_IsMarkedAtItsTwoRates()
+    {
+        TimedSink[] flies =
+        [
+            new("Mill Candle", 0.30, 0.26, WetState.Soaked), new("Duckweed Newt", 0.39, 0.44, WetState.Soaked),
+            new("Tallow Shrimp", 0.56, 0.56, WetState.Soaked), new("Rush Frog", 0.12, 0.15, WetState.Fresh),
+        ];
+        Picture picture = new(Curves.SinkTimedAgainstComputed("Timed against computed", flies, DrawingOptions.Default));
+        (Func<double, double> x, Func<double, double> y) = Axes(picture);
+
+        (double X, double Y)[] soaked = Points(picture, filled: true);
+        Assert.Equal(3, soaked.Length);
+        Assert.All(flies.Take(3).Zip(soaked), pair =>
+        {
+            Assert.Equal(pair.First.PredictedMS, x(pair.Second.X), 0.005);
+            Assert.Equal(pair.First.SeenMS, y(pair.Second.Y), 0.005);
+        });
+        XElement fresh = picture.All("path").Single(p => ((string?)p.Attribute("data-value"))?.StartsWith("Rush Frog", StringComparison.Ordinal) == true);
+        IReadOnlyList<(double X, double Y)> corners = Picture.Path((string)fresh.Attribute("d")!);
+        Assert.Equal(0.12, x((corners.Min(c => c.X) + corners.Max(c => c.X)) / 2), 0.005);
+        Assert.Equal(0.15, y((corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2), 0.005);
+
+        // The line on which the two agree runs through the origin and equal rates.
+        XElement even = picture.All("line").Single(l => ((string?)l.Attribute("class"))?.Contains("fly-guide", StringComparison.Ordinal) == true && l.Attribute("stroke-dasharray") is not null);
+        (double x1, double y1, double x2, double y2) = Picture.Line(even);
+        Assert.Equal((0.0, 0.0), (Math.Round(x(x1), 2), Math.Round(y(y1), 2)));
+        Assert.Equal(x(x2), y(y2), 0.005);
+        Assert.Contains("2 flies sank faster than computed, 1 slower", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("Mill Candle: computed 0.3 m/s, seen 0.26 m/s", picture.Description, StringComparison.Ordinal);
     }
 
     [Fact]

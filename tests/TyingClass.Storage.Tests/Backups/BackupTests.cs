@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using TyingClass.Storage.Backups;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Files;
 using Xunit;
 
@@ -26,6 +27,24 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(contents.Documents, restored.Contents.Documents);
         using ClassStore reopened = new(other, temp.Clock);
         Assert.True(Assert.Single(reopened.Attempts.Of("p1", "keel-03")).Passed);
+    }
+
+    [Fact]
+    public void Backup_WithAPhoto_IsRestoredByteForByteWhereItsEntryNamesIt()
+    {
+        byte[] jpeg = [0xFF, 0xD8, .. Enumerable.Range(0, 5000).Select(i => (byte)(i * 31)), 0xFF, 0xD9];
+        LogEntry entry = temp.Store.BenchLog.Add(
+            "p1", null, new TiedFly("Mill Candle", "recipe: Mill Candle\n", FlySource.Text, null, 0), new Seen { MassKg = 0.0012 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "engine"), "");
+        Assert.True(temp.Store.BenchLog.SetPhoto(entry.Id, "p1", jpeg));
+        string path = temp.PathBeside("backup.zip");
+        Assert.Single(temp.Store.Backup(path).Photos);
+
+        DataFolder other = DataFolder.At(temp.PathBeside("restored"));
+        Restoring.Restore(other, path, temp.Clock.GetUtcNow());
+
+        using ClassStore reopened = new(other, temp.Clock);
+        Assert.Equal(jpeg, reopened.Photos.Find(reopened.BenchLog.Find(entry.Id)!.PhotoId!));
+        Assert.Single(Directory.GetFiles(other.PhotosPath));
     }
 
     [Fact]

@@ -32,6 +32,27 @@ public sealed class DatesTests : IDisposable
     }
 
     [Fact]
+    public async Task Release_InTheFuture_AnAnswerSentAllTheSameIsRefusedAndKeptForItsWriter()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Browser student = await room.NewStudentAsync("Wren");
+        Sheet open = await student.OpenAsync("/exercises/second-03");
+        ((IHtmlTextAreaElement)open.Find("form.answer textarea")).Value = "Because the eyes <hang> low.";
+        await Save(instructor, (Opens, "2026-01-20T19:00"));
+
+        Sheet refused = await student.SendAsync(open, open.Form("form.answer"), open.Find("form.answer button.button"));
+
+        Assert.Equal(HttpStatusCode.Forbidden, refused.Status);
+        Assert.Contains("opens for your class on Tue, Jan 20, 2026, 19:00", refused.Text("[role=status]"), StringComparison.Ordinal);
+        Assert.Equal("Because the eyes <hang> low.", ((IHtmlTextAreaElement)refused.Find("#typed")).Value.Trim());
+        Assert.Empty(room.Store.Attempts.AllOf(room.Store.Accounts.FindByName("Wren")!.Id));
+
+        room.Clock.Advance(TimeSpan.FromDays(6));
+        await student.SendAsync(open, open.Form("form.answer"), open.Find("form.answer button.button"));
+        Assert.Single(room.Store.Attempts.AllOf(room.Store.Accounts.FindByName("Wren")!.Id));
+    }
+
+    [Fact]
     public async Task Due_Passed_MarksLateAndTakesTheAnswer()
     {
         Browser instructor = await room.NewInstructorAsync();
