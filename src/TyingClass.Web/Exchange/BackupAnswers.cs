@@ -24,6 +24,11 @@ internal sealed partial class BackupAnswers(ClassStore store, Places places, Tim
             {
                 Failed(e);
             }
+            catch (ObjectDisposedException)
+            {
+                // The host was thrown away without having been stopped: there is nothing left to back up.
+                return;
+            }
         }
     }
 

@@ -25,7 +25,7 @@ public sealed class ReviewThreads(ClassStore store)
             .Select(r => new RoundView(r, r.DecidedById is { } id ? NameOf(id) : null, [.. comments[r.Id].Select(View)]))];
     }
 
-    public string NameOf(string personId) => store.People.Find(personId)?.Label ?? "someone who has left";
+    public string NameOf(string personId) => store.People.Find(personId)?.Label ?? "someone no longer on this server";
 
     public static string StateWord(PatternState state) => state switch
     {
