@@ -13,7 +13,7 @@ internal static class ClassLogWords
         if (looked > 0)
         {
             ShareInterval share = ShareInterval.Wilson(agreed, looked);
-            words.Add(FormattableString.Invariant($"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} ({100.0 * agreed / looked:0} %). By so few flies its true share may lie anywhere from {100 * share.Low:0} to {100 * share.High:0} % (95 % interval)."));
+            words.Add(FormattableString.Invariant($"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} ({100.0 * agreed / looked:0} %). With so few flies, the true share may lie anywhere from {100 * share.Low:0} to {100 * share.High:0} % (95 % interval)."));
         }
 
         if (!drops.IsEmpty)
