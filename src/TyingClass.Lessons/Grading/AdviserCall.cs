@@ -71,6 +71,6 @@ public static class LastHint
 
         string Left(ImmutableArray<Goal> goals) => goals.IsEmpty ? "" : $"That leaves {string.Join("; ", goals.Select(g => Said.Goal(g, GoalCheck.Query(g), units)))}.";
 
-        string Cost(Proposal p) => Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass." : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Format(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
+        string Cost(Proposal p) => Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass." : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Tell(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
     }
 }

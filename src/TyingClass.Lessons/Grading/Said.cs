@@ -28,7 +28,7 @@ internal static class Said
     {
         TowReport tow = state.AtFishingSpeed;
         string meant = Name(intent), other = Name(Other(intent));
-        string where = $"{Wet(state.SoakS)} and pulled at {Units.Format(tow.SpeedMS, Dimension.Speed, units)} on a {(state.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
+        string where = $"{Wet(state.SoakS)} and pulled at {Units.Tell(tow.SpeedMS, Dimension.Speed, units)} on a {(state.Verdict.Knot == Knot.Loop ? "loop" : "cinched")} knot";
         return state.Verdict.Kind switch
         {
             VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {Nose(tow.PitchDeg)}. {Keel(tow, intent, units)} {(state.Tolerance.AsIntended >= 0.995 ? "Practically every fly tied like it would ride the same way." : $"Of 100 flies tied like it, about {Hundred(state.Tolerance.AsIntended)} would ride the same way.")}",
@@ -36,7 +36,7 @@ internal static class Said
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {Degrees(tow.LeanDeg)} from {meant}. {Keel(tow, intent, units)}",
             VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, intent, units)} Expect it to flip and ride {other}.",
             VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Degrees(Math.Abs(tow.PitchDeg))} {(tow.PitchDeg > 0 ? "nose up" : "nose down")}, too steep for which way up to mean much.",
-            VerdictKind.Floats => $"It floats: it weighs {Units.Format(1e-3 * Math.Abs(state.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
+            VerdictKind.Floats => $"It floats: it weighs {Units.Tell(1e-3 * Math.Abs(state.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
             _ => $"{where}, there is no telling which way up it rides. {Keel(tow, intent, units)} Of 100 flies tied like it, about {Hundred(state.Tolerance.AsIntended)} would ride {meant}, {Hundred(state.Tolerance.Leaning)} would lean and {Hundred(state.Tolerance.Flipped)} would flip.",
         };
     }
@@ -71,7 +71,7 @@ internal static class Said
         return $"{sides} All parts together: {Moment(total)}.";
 
         string Term(LedgerEntry e) => $"{(e.Part == "bend" ? QuantityQuery.BendWords : e.Part)} {Moment(e.KeelMomentGmm)}";
-        string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Format(1e-6 * gmm, Dimension.Moment, units, 2);
+        string Moment(double gmm) => (gmm > 0 ? "+" : "") + Units.Tell(1e-6 * gmm, Dimension.Moment, units);
     }
 
     /// <summary>Where the mass sits: the heaviest parts and how far each lies from the eye.</summary>
@@ -82,7 +82,7 @@ internal static class Said
             .Where(p => p.MassKg > 0)
             .OrderByDescending(p => p.MassKg)
             .Take(3)
-            .Select(p => $"the {p.Name}, {Units.Format(p.MassKg, Dimension.Mass, units)} at {Units.Format(p.MomentX / p.MassKg, Dimension.Length, units)}")];
+            .Select(p => $"the {p.Name}, {Units.Tell(p.MassKg, Dimension.Mass, units)} at {Units.Tell(p.MomentX / p.MassKg, Dimension.Length, units)}")];
         return $"Most of the mass, and how far behind the front of the shank it sits: {string.Join("; ", terms)}.";
     }
 
@@ -102,7 +102,7 @@ internal static class Said
             ? "No part changes its mass or its place along the shank."
             : $"What changes: {string.Join("; ", changes)}.";
 
-        string Sit(BodyPart p) => $"{Units.Format(Mass(p), Dimension.Mass, units)} at {Units.Format(Place(p), Dimension.Length, units)}";
+        string Sit(BodyPart p) => $"{Units.Tell(Mass(p), Dimension.Mass, units)} at {Units.Tell(Place(p), Dimension.Length, units)}";
         static double Mass(BodyPart p) => p.Masses.Sum(m => m.MassKg);
         static double Place(BodyPart p) => Mass(p) == 0 ? 0 : p.Masses.Sum(m => m.MassKg * m.PositionM.X) / Mass(p);
     }
@@ -146,11 +146,12 @@ internal static class Said
         }
 
         string said = query.Say(value, units);
-        double bound = value < goal.LowSi ? goal.LowSi : goal.HighSi;
+        double boundSi = value < goal.LowSi ? goal.LowSi : goal.HighSi;
         if (query.Quantity.Dimension is not { } dimension || (value >= goal.LowSi && value <= goal.HighSi)) return said;
-        for (int digits = 4; digits <= 9 && said == Units.Format(bound, dimension, units, digits - 1); digits++)
+        string bound = query.Say(boundSi, units);
+        for (int digits = 3; digits <= 9 && said == bound; digits++)
         {
-            said = Units.Format(value, dimension, units, digits);
+            (said, bound) = (Units.Format(value, dimension, units, digits), Units.Format(boundSi, dimension, units, digits));
         }
 
         return said;
@@ -160,7 +161,7 @@ internal static class Said
         ? ""
         : Math.Abs(keelMm) < 0.005
             ? $"In the {Name(intent).Replace(' ', '-')} attitude its weight acts right on the line of pull, so nothing holds it there."
-            : $"In the {Name(intent).Replace(' ', '-')} attitude its weight acts {Units.Format(1e-3 * Math.Abs(keelMm), Dimension.Length, units)} {(keelMm > 0 ? "below" : "above")} the line of pull (keel height {Units.Format(1e-3 * keelMm, Dimension.Length, units)}).";
+            : $"In the {Name(intent).Replace(' ', '-')} attitude its weight acts {Units.Tell(1e-3 * Math.Abs(keelMm), Dimension.Length, units)} {(keelMm > 0 ? "below" : "above")} the line of pull (keel height {Units.Tell(1e-3 * keelMm, Dimension.Length, units)}).";
 
     private static string Degrees(double degrees) => $"{Math.Round(degrees)}°";
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
@@ -9,8 +8,6 @@ namespace TyingClass.Lessons.Grading;
 /// <summary>Tub test: what the tied fly really did, one "name: value" to a line. Kept beside the prediction; never wrong.</summary>
 internal static class TubTestGrader
 {
-    private static readonly ImmutableArray<string> Ways = ["point down", "point up", WayWords.OnItsSide];
-
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         FlyFigures fly = new(AskedFlies.Given(exercise.RecipeText!), null, options.Report);
@@ -56,8 +53,8 @@ internal static class TubTestGrader
 
         if (name == TubTestRecord.WhichWayUp)
         {
-            string? way = Ways.FirstOrDefault(w => string.Equals(w, pair[1], StringComparison.OrdinalIgnoreCase));
-            error = $"For which way up write {string.Join(", ", Ways)}.";
+            string? way = TubTestRecord.Ways.FirstOrDefault(w => string.Equals(w, pair[1], StringComparison.OrdinalIgnoreCase));
+            error = $"For which way up write {string.Join(", ", TubTestRecord.Ways)}.";
             return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
         }
 

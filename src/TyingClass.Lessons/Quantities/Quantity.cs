@@ -48,6 +48,6 @@ public sealed record Quantity(
     {
         (null, _) => "not defined",
         ({ } value, null) => Units.Rounded(value).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture),
-        ({ } value, { } dimension) => Units.Format(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, dimension, units),
+        ({ } value, { } dimension) => Units.Tell(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, dimension, units),
     };
 }

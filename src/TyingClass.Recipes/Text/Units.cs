@@ -6,6 +6,8 @@ namespace TyingClass.Recipes.Text;
 /// <summary>Numbers with units, read and shown. A bare number is never guessed at.</summary>
 public static class Units
 {
+    private const int ToldDigits = 3;
+
     /// <summary>
     /// Reads "5/64 in", "1 1/4 in", "0.25 g", "-3 °C", … into SI (temperature into °C), rounded to 12 significant digits so
     /// that the same size typed in two units is the same number.
@@ -37,6 +39,16 @@ public static class Units
         ArgumentOutOfRangeException.ThrowIfGreaterThan(significantDigits, 15);
         Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, system));
         return Join(Digits(RoundedHalfUp(unit.FromSi(si), significantDigits), significantDigits), unit);
+    }
+
+    /// <summary>As <see cref="Format"/>, for sentences: three digits, none finer than a tyer can measure (0.01 mm, 0.001 in, 1 mg), and a minus sign that is one.</summary>
+    /// <param name="si">SI, temperature in °C.</param>
+    public static string Tell(double si, Dimension dimension, UnitSystem system = UnitSystem.Metric)
+    {
+        Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, system));
+        double told = RoundedHalfUp(unit.FromSi(si), ToldDigits);
+        if (UnitChoice.Finest(unit.Symbol) is { } decimals && Math.Abs(told) < 1e6) told = (double)Math.Round((decimal)told, decimals, MidpointRounding.AwayFromZero) + 0.0;
+        return Join(Digits(told, ToldDigits), unit).Replace('-', '−');
     }
 
     /// <summary>"5.6 mm": what a value of this dimension looks like.</summary>

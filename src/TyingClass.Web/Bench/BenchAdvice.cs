@@ -35,7 +35,7 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
 
     private static string Effect(Proposal p, UnitSystem units)
     {
-        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass." : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Format(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
+        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass." : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Tell(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
         return $"{mass} {FlyInWords.Verdict(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
     }
 

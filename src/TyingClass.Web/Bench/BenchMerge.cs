@@ -39,6 +39,8 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
         };
     }
 
+    private const double StepM = 0.5e-3;
+
     private static Versions Sliding(BenchPost post, Versions versions, ImmutableArray<Slider> sliders)
     {
         RecipeDraft? draft = Typed.Split(versions.Current);
@@ -56,19 +58,22 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
             case "take" when Packed.TryUnpack(post.Argument, AnswerLimit.MostBytes, out string? taken): return versions.With(taken);
             case "add" when Typed.Split(versions.Current) is { } draft:
                 RecipeDraft added = PartList.Apply(draft, "add", -1, post.AddKind);
-                return versions.With(added.With($"parts[{added.PartCount - 1}].at", FreePlace(versions.Current)).ToText());
+                return versions.With(InFreePlace(added, versions.Current).ToText());
             case "remove" or "up" or "down" when Typed.Split(versions.Current) is { } draft:
                 return versions.With(PartList.Apply(draft, post.Action, post.Index, post.AddKind).ToText());
             default: return versions;
         }
     }
 
-    // Behind the beads and cones, so that a part tied in can be drawn at once.
-    private static string FreePlace(string text)
+    // Behind the beads and cones and clear of whatever else needs its stretch of shank, so that a part tied in can be drawn at once. Where there is no room, the recipe says so.
+    private static RecipeDraft InFreePlace(RecipeDraft added, string text)
     {
-        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return "0 mm";
+        string path = $"parts[{added.PartCount - 1}].at";
+        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return added.With(path, "0 mm");
         double takenM = recipe.Parts.Where(p => PartExtents.TakesTheShankAlone(p.Kind)).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
-        return $"{Slider.Text(Math.Ceiling(takenM * 2e3) / 2)} mm";
+        IEnumerable<RecipeDraft> places = Enumerable.Range((int)Math.Ceiling(takenM / StepM), Math.Max(1, (int)((hook.ShankM - takenM) / StepM)))
+            .Select(step => added.With(path, $"{Slider.Text(1e3 * step * StepM)} mm"));
+        return places.FirstOrDefault(d => RecipeParser.Parse(d.ToText()).Success) ?? places.First();
     }
 
     private static double? Asked(BenchPost post, Slider slider) => slider.Asked(post.Field(slider.RangeName), post.Field(slider.NumberName));

@@ -17,11 +17,11 @@ public sealed class RepairTests
         Assert.True(result.IsAttempt);
         Assert.False(result.Passed);
         Feedback feedback = result.Feedback!;
-        Assert.Matches(@"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above the line of pull \(keel height -[0-9.]+ mm\)\. Expect it to flip and ride point down\.$", feedback.WhatItWouldDo);
+        Assert.Matches(@"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above the line of pull \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$", feedback.WhatItWouldDo);
         Assert.Equal(["share of flies tied like it that ride as intended: at least 90 %", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
         Assert.Equal(["0 %", "0 g"], feedback.Goals.Select(g => g.Reached));
         Assert.Equal([false, true], feedback.Goals.Select(g => g.Met));
-        Assert.Matches(@"What turns it over: .*bend and spear -0\.[0-9]+ g·mm", feedback.Why);
+        Assert.Matches(@"What turns it over: .*bend and spear −0\.[0-9]+ g·mm", feedback.Why);
         Assert.Contains("g·mm", feedback.Why, StringComparison.Ordinal);
         Assert.Equal("First hint.", feedback.WhereToLook);
         Assert.Null(feedback.Misreading);

@@ -138,7 +138,7 @@ public sealed class QuantityTests
 
     [Theory]
     [InlineData("mass", 0.25e-3, "0.25 g", "0.25 g")]
-    [InlineData("keel height", -0.9e-3, "-0.9 mm", "-0.0354 in")]
+    [InlineData("keel height", -0.9e-3, "−0.9 mm", "−0.035 in")]
     [InlineData("pitch", 0.5235987755982988, "30°", "30°")]
     [InlineData("rides as intended", 0.9, "90 %", "90 %")]
     [InlineData("parts", 3.0, "3", "3")]

@@ -43,14 +43,6 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
-    public async Task Part_JustTiedIn_StandsOpenBesideThePartItIsInTheWayOf()
-    {
-        // The bead that is offered first takes the shank where the eyes are.
-        BenchPage bench = await (await OpenAsync()).PressAsync("add");
-        Assert.Equal(["part-1", "part-4"], bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
-    }
-
-    [Fact]
     public async Task Finding_OnTheBench_LinksToWhereItIsWorkedOut()
     {
         BenchPage bench = await OpenAsync();
@@ -147,18 +139,6 @@ public sealed class BenchTests : IDisposable
         bench = await (await bench.PressAsync("undo")).PressAsync("undo");
         Assert.Equal("3 mm", bench.Field("parts[0].size"));
         Assert.True(bench.Sheet.Find("button[value=undo]").HasAttribute("disabled"));
-    }
-
-    [Fact]
-    public async Task Parts_AddedMovedAndTakenOut_AreSoInTheText()
-    {
-        BenchPage bench = await OpenAsync();
-        bench = await bench.PressAsync("add");
-        Assert.Equal("bead", bench.Field("parts[3].part"));
-        bench = await bench.PressAsync("up:3");
-        Assert.Equal("bead", bench.Field("parts[2].part"));
-        bench = await bench.PressAsync("remove:2");
-        Assert.DoesNotContain("part: bead", bench.RecipeText, StringComparison.Ordinal);
     }
 
     [Fact]
