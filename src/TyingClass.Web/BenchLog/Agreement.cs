@@ -30,10 +30,10 @@ public static class Agreement
             rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Dimension.Mass, units) with { Apart = Percent(foreseen.MassKg, mass) });
         if (seen.SinkRateMS is { } rate)
         {
-            string what = $"Sink rate over {Units.Format(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
+            string what = $"Sink rate over {Units.Tell(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
             rows.Add(foreseen.SinkRateMS is { } computed
                 ? Row(what, computed, rate, Dimension.Speed, units) with { Apart = Ratio(computed, rate) }
-                : new AgreementRow(what, "settles to no rate", Units.Format(rate, Dimension.Speed, units), "nothing to compare with"));
+                : new AgreementRow(what, "settles to no rate", Units.Tell(rate, Dimension.Speed, units), "nothing to compare with"));
         }
 
         return rows.ToImmutable();
@@ -62,7 +62,7 @@ public static class Agreement
     {
         double more = seen - computed;
         return new AgreementRow(
-            what, Units.Format(computed, dimension, units), Units.Format(seen, dimension, units),
+            what, Units.Tell(computed, dimension, units), Units.Tell(seen, dimension, units),
             $"{Units.Format(Math.Abs(more), dimension, units, 2)} {(more >= 0 ? "more" : "less")}");
     }
 }

@@ -31,6 +31,8 @@ public sealed record RegisterView(
     ClassRoom Room, RegisterFilter Filter, ImmutableArray<RegisterColumn> Columns, ImmutableArray<RegisterRow> Rows, int People,
     ImmutableArray<int> Evenings, ImmutableArray<string> Concepts)
 {
+    private const int MostTitled = 26;
+
     /// <summary>Columns of one lesson stand under one head.</summary>
     public IEnumerable<(Lesson Lesson, int Count)> Heads => Columns.GroupBy(c => c.Lesson).Select(g => (g.Key, g.Count()));
 
@@ -38,9 +40,30 @@ public sealed record RegisterView(
     public bool IsDense => Columns.Length > 12;
 
     /// <summary>Few enough columns for the exercises' names to stand upright over them.</summary>
-    public bool IsTitled => IsDense && Columns.Length <= 26;
+    public bool IsTitled => IsDense && Columns.Length <= MostTitled;
 
     public string Style => IsTitled ? "dense titled" : IsDense ? "dense" : "roomy";
 
+    /// <summary>The same in tables that fit a landscape page: whole lessons, as many as go into 26 columns, everyone in each.</summary>
+    public IEnumerable<RegisterView> Sheets()
+    {
+        int from = 0, to = 0;
+        foreach ((Lesson _, int count) in Heads)
+        {
+            if (to > from && to + count - from > MostTitled)
+            {
+                yield return Only(from, to);
+                from = to;
+            }
+
+            to += count;
+        }
+
+        yield return Only(from, to);
+    }
+
     public int PassedIn(int column) => Rows.Count(r => r.Cells[column].Kind == StandingKind.Passed);
+
+    private RegisterView Only(int from, int to) =>
+        this with { Columns = Columns[from..to], Rows = [.. Rows.Select(r => r with { Cells = r.Cells[from..to] })] };
 }

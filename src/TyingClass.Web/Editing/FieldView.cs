@@ -6,6 +6,8 @@ namespace TyingClass.Web.Editing;
 /// <param name="Path">As errors and recipes name it: "parts[0].size".</param>
 public sealed record FieldView(string Path, string Label)
 {
+    private const int UsualCharacters = 14;
+
     public string Value { get; init; } = "";
 
     /// <summary>For a choice; the value is always among them.</summary>
@@ -26,6 +28,9 @@ public sealed record FieldView(string Path, string Label)
 
     /// <summary>Seldom used: folded away while empty.</summary>
     public bool Rare { get; init; }
+
+    /// <summary>Too long to be read whole in a field of the usual width.</summary>
+    public bool IsLong => Options.IsEmpty && Value.Length > UsualCharacters;
 
     public string Name => AnswerPost.FieldPrefix + Path;
 

@@ -12,8 +12,12 @@ public sealed class RegisterModel(ClassAccess access, ClassRegister register, Ti
 
     public DateTimeOffset Now => time.GetUtcNow();
 
-    public void OnGet(int? evening, string? concept, bool stuck, RegisterSort sort)
+    /// <summary>Whole lessons side by side, as many as fit on paper.</summary>
+    public bool InSheets { get; private set; }
+
+    public void OnGet(int? evening, string? concept, bool stuck, RegisterSort sort, bool sheets)
     {
+        InSheets = sheets;
         if (access.Current is { } room) Register = register.Of(room, new RegisterFilter(evening, concept, stuck, sort));
     }
 }
