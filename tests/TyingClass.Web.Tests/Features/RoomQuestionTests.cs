@@ -81,6 +81,22 @@ public sealed class RoomQuestionTests : IDisposable
     }
 
     [Fact]
+    public async Task Change_Revealed_ShowsTheFlyBeforeAndAfterAndWhatItDid()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Browser wren = await room.NewStudentAsync("Wren");
+        Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "second-07"));
+        await Say(wren, "it stays about the same");
+
+        Sheet revealed = await instructor.SendAsync(wall, wall.Form(".wall-foot form"), wall.Find(".wall-foot button[formaction*=reveal]"));
+
+        // Tungsten is denser than brass, so the same bead has more mass.
+        Assert.Contains("The engine says: it gets larger", revealed.Text(), StringComparison.Ordinal);
+        Assert.Equal(2, revealed.All(".revealed .plate svg svg, .revealed .plate svg.fly-side").Count());
+        Assert.Matches(@"The mass goes from [0-9.]+ g to [0-9.]+ g\.", revealed.Text(".revealed"));
+    }
+
+    [Fact]
     public async Task Tonight_WithoutAClass_SaysHowToJoin()
     {
         Sheet tonight = await room.NewBrowser().OpenAsync("/tonight");
