@@ -64,7 +64,7 @@ public sealed class ClassRoomStore
     internal static ClassRoom CreateIn(ILiteDatabase db, TimeProvider time, string instructorId, string? name, string? timeZoneId)
     {
         ClassRoom room = new(
-            RandomId.New(), CleanText.Line(name, MostNameLength) ?? ClassRoom.DefaultName, [instructorId],
+            RandomId.New(), FreeName(db, instructorId, CleanText.Line(name, MostNameLength) ?? ClassRoom.DefaultName), [instructorId],
             NewCode(db), timeZoneId ?? IanaId(time.LocalTimeZone), time.GetUtcNow(), Version: 1);
         Rooms(db).Insert(ClassRoomDocument.From(room));
         return room;
@@ -78,6 +78,20 @@ public sealed class ClassRoomStore
 
     internal static ImmutableArray<ClassRoom> OfInstructorIn(ILiteDatabase db, string instructorId) =>
         [.. Rooms(db).FindAll("$.instructorIds[*] ANY = @0", instructorId).Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal)];
+
+    // Two classes of one name could not be told apart in a list.
+    private static string FreeName(ILiteDatabase db, string instructorId, string name)
+    {
+        HashSet<string> taken = [.. OfInstructorIn(db, instructorId).Select(r => r.Name)];
+        string free = name;
+        for (int i = 2; taken.Contains(free); i++)
+        {
+            string number = FormattableString.Invariant($" {i}");
+            free = name[..Math.Min(name.Length, MostNameLength - number.Length)] + number;
+        }
+
+        return free;
+    }
 
     private static ClassRoom Keep(ILiteDatabase db, ClassRoom room)
     {

@@ -22,7 +22,7 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
 
     public ImportOutcome Run(string instructorId, IReadOnlyList<HandedOut> passphrases)
     {
-        ClassRoom room = ClassRoomStore.CreateIn(db, time, instructorId, export.Class.Name, Zone(export.Class.TimeZone));
+        ClassRoom room = ClassRoomStore.CreateIn(db, time, instructorId, export.Class.Name, export.Class.TimeZone);
         ImmutableArray<(Person, string)> people = [.. export.People.Select((p, i) => (AddPerson(p, room.Id, passphrases[i].Hash), passphrases[i].Passphrase))];
         AddAttempts();
         foreach (Comment comment in export.Comments) CommentStore.InsertIn(db, comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
@@ -125,6 +125,4 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
 
         return free;
     }
-
-    private static string? Zone(string id) => TimeZoneInfo.TryFindSystemTimeZoneById(id, out _) ? id : null;
 }

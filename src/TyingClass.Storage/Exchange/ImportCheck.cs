@@ -17,6 +17,7 @@ internal static class ImportCheck
 
     private static IEnumerable<string> All(ClassExport export)
     {
+        if (!TimeZoneInfo.TryFindSystemTimeZoneById(export.Class.TimeZone, out _)) yield return $"$.class.timeZone: this server knows no time zone “{Clip(export.Class.TimeZone)}”. Write one as in “Europe/Oslo” or “UTC”.";
         HashSet<string> people = new(StringComparer.Ordinal);
         foreach ((ExportedPerson person, int i) in export.People.Select((p, i) => (p, i)))
         {

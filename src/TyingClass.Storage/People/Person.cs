@@ -25,6 +25,9 @@ public sealed record Person(string Id, Role Role, string? Name, string? Passphra
     /// <summary>In the trash since then; gone for good after <see cref="PersonStore.DaysInTrash"/> days.</summary>
     public DateTimeOffset? RemovedAt { get; init; }
 
+    /// <summary>False for an account made for someone who has not signed in yet.</summary>
+    public bool HasBeenHere => !MustChoosePassphrase || LastSeenAt != CreatedAt;
+
     /// <summary>The passphrase was handed over by the instructor: the person is asked to choose one.</summary>
     public bool MustChoosePassphrase { get; init; }
 

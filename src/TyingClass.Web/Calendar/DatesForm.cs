@@ -54,7 +54,7 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
         return this with
         {
             Groups = [.. Groups.Select(group => group.Lesson.Evening is { } number && starts.TryGetValue(number, out DateTime start)
-                ? group with { Line = Line(group.Line.Target, group.Line.Title, ClassClock.Write(start.AddDays(-daysBefore)), ClassClock.Write(Next(number, start)), clock) }
+                ? Checked(group with { Line = Line(group.Line.Target, group.Line.Title, ClassClock.Write(start.AddDays(-daysBefore)), ClassClock.Write(Next(number, start)), clock) })
                 : group)],
         };
 
@@ -83,15 +83,32 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
 
     private static ImmutableArray<DateGroup> Build(Course course, Func<string, (string Opens, string Due)> typed, ClassClock clock)
     {
-        return [.. course.Lessons.Select(lesson => new DateGroup(
+        return [.. course.Lessons.Select(lesson => Checked(new DateGroup(
             lesson,
             Make(DateTargets.Lesson(lesson.Slug), lesson.Title),
-            [.. lesson.Exercises.Select(e => Make(DateTargets.Exercise(e.Id), e.Title))]))];
+            [.. lesson.Exercises.Select(e => Make(DateTargets.Exercise(e.Id), e.Title))])))];
 
         DateLine Make(string target, string title)
         {
             (string opens, string due) = typed(target);
             return Line(target, title, opens, due, clock);
+        }
+    }
+
+    // What an exercise leaves empty it has from its lesson, and the two must go together.
+    private static DateGroup Checked(DateGroup group)
+    {
+        (DateTime? opens, DateTime? due) = (Read(group.Line.Opens), Read(group.Line.Due));
+        return group with { Exercises = [.. group.Exercises.Select(Check)] };
+
+        DateLine Check(DateLine line)
+        {
+            if (line.IsBlank || !line.Errors.IsEmpty || !group.Line.Errors.IsEmpty) return line;
+            if (Read(line.Opens) is null && Read(line.Due) <= opens)
+                return line with { Errors = [$"{line.Title} is due before its lesson opens, on {ClassClock.Say(opens!.Value)}. Give more time, or let the exercise open earlier than its lesson."] };
+            return Read(line.Due) is null && Read(line.Opens) >= due
+                ? line with { Errors = [$"{line.Title} opens when its lesson is due already, on {ClassClock.Say(due!.Value)}. Let it open earlier, or give it a due date of its own."] }
+                : line;
         }
     }
 

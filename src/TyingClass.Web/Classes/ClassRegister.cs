@@ -85,7 +85,7 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
     {
         RegisterSort.Passed => rows.OrderByDescending(r => r.Passed),
         RegisterSort.Stuck => rows.OrderByDescending(r => r.Stuck),
-        RegisterSort.Away => rows.OrderBy(r => r.Person.LastSeenAt),
+        RegisterSort.Away => rows.OrderBy(r => r.Person.HasBeenHere).ThenBy(r => r.Person.LastSeenAt),
         _ => rows,
     };
 

@@ -8,7 +8,7 @@ using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Classes;
 
-/// <summary>Finds what a class shares in its answers to one exercise.</summary>
+/// <summary>Finds what the students of a class share in their answers to one exercise; mentors are not counted.</summary>
 public sealed class ExerciseAcross(ICourseSource source, ClassStore store)
 {
     /// <returns>Null for an exercise the course does not have.</returns>
@@ -17,7 +17,7 @@ public sealed class ExerciseAcross(ICourseSource source, ClassStore store)
     {
         ArgumentNullException.ThrowIfNull(room);
         if (ClassRegister.Columns(source.Current).FirstOrDefault(c => c.Exercise.Id == exerciseId) is not { } column) return null;
-        Dictionary<string, Person> people = store.Accounts.OfClass(room.Id).ToDictionary(p => p.Id);
+        Dictionary<string, Person> people = store.Accounts.OfClass(room.Id).Where(p => p.Role == Role.Student).ToDictionary(p => p.Id);
         ImmutableArray<AttemptNote> attempts = [.. store.Attempts.NotesAt(exerciseId).Where(a => people.ContainsKey(a.PersonId))];
         ImmutableArray<AcrossLine> lines = [.. attempts.GroupBy(a => a.PersonId).Select(g => Line(people[g.Key], [.. g.OrderBy(a => a.Number)])).OrderBy(l => l.Person.Label, StringComparer.OrdinalIgnoreCase)];
         ImmutableArray<CountedFinding> misreadings = Counted(attempts, people, a => a.Misreading is { } said ? [said] : []);

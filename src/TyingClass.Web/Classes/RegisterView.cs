@@ -62,7 +62,8 @@ public sealed record RegisterView(
         yield return Only(from, to);
     }
 
-    public int PassedIn(int column) => Rows.Count(r => r.Cells[column].Kind == StandingKind.Passed);
+    /// <summary>Students only.</summary>
+    public int PassedIn(int column) => Rows.Count(r => r.Person.Role == Role.Student && r.Cells[column].Kind == StandingKind.Passed);
 
     private RegisterView Only(int from, int to) =>
         this with { Columns = Columns[from..to], Rows = [.. Rows.Select(r => r with { Cells = r.Cells[from..to] })] };

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TyingClass.Storage.People;
 
 namespace TyingClass.Web.Classes;
 
@@ -15,6 +16,13 @@ public static class TimeWords
     };
 
     public static string Ago(DateTimeOffset at, DateTimeOffset now) => now - at < TimeSpan.FromMinutes(5) ? "just now" : Span(now - at) + " ago";
+
+    /// <summary>"3 days ago", "not here yet".</summary>
+    public static string LastSeen(Person person, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(person);
+        return person.HasBeenHere ? Ago(person.LastSeenAt, now) : "not here yet";
+    }
 
     /// <summary>"Jan 14, 19:30" on the clock of a zone.</summary>
     public static string Moment(DateTimeOffset at, TimeZoneInfo zone) =>

@@ -9,36 +9,44 @@ namespace TyingClass.Web.Evenings;
 /// <param name="Packets">Whole packets or spools that hold it.</param>
 public sealed record MaterialLine(string Item, string Need, string Bring, int Packets);
 
-/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark.</summary>
+/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark. What cannot be a packet is taken, and shown, as the nearest that can.</summary>
 public sealed class PacketQuery
 {
-    public int Hooks { get; set; } = Packets.Usual.Hooks;
+    public const int MostPieces = 10_000;
+    public const int MostPercent = 500;
+    private const double LeastMeasure = 0.1;
+    private const double MostMeasure = 1000;
 
-    public int Beads { get; set; } = Packets.Usual.Beads;
+    public int Hooks { get; set => field = Pieces(value); } = Packets.Usual.Hooks;
 
-    public int Eyes { get; set; } = Packets.Usual.PairsOfEyes;
+    public int Beads { get; set => field = Pieces(value); } = Packets.Usual.Beads;
 
-    public double WireM { get; set; } = Packets.Usual.WireM;
+    public int Eyes { get; set => field = Pieces(value); } = Packets.Usual.PairsOfEyes;
 
-    public double DressingG { get; set; } = Math.Round(Packets.Usual.DressingKg * 1e3, 6);
+    public double WireM { get; set => field = Measure(value); } = Packets.Usual.WireM;
 
-    public int SparePercent { get; set; } = (int)Math.Round(Packets.Usual.SparePieces * 100);
+    public double DressingG { get; set => field = Measure(value); } = Math.Round(Packets.Usual.DressingKg * 1e3, 6);
 
-    public int WastePercent { get; set; } = (int)Math.Round(Packets.Usual.Waste * 100);
+    public int SparePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.SparePieces * 100);
 
-    /// <summary>What cannot be a packet is taken as the nearest that can.</summary>
+    public int WastePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.Waste * 100);
+
     public Packets ToPackets() => new()
     {
-        Hooks = Math.Clamp(Hooks, 1, 10_000),
-        Beads = Math.Clamp(Beads, 1, 10_000),
-        PairsOfEyes = Math.Clamp(Eyes, 1, 10_000),
-        WireM = Clamp(WireM, 0.1, 1000),
-        DressingKg = Clamp(DressingG, 0.1, 1000) / 1e3,
-        SparePieces = Math.Clamp(SparePercent, 0, 500) / 100.0,
-        Waste = Math.Clamp(WastePercent, 0, 500) / 100.0,
+        Hooks = Hooks,
+        Beads = Beads,
+        PairsOfEyes = Eyes,
+        WireM = WireM,
+        DressingKg = DressingG / 1e3,
+        SparePieces = SparePercent / 100.0,
+        Waste = WastePercent / 100.0,
     };
 
-    private static double Clamp(double value, double low, double high) => double.IsFinite(value) ? Math.Clamp(value, low, high) : low;
+    private static int Pieces(int value) => Math.Clamp(value, 1, MostPieces);
+
+    private static int Percent(int value) => Math.Clamp(value, 0, MostPercent);
+
+    private static double Measure(double value) => double.IsFinite(value) ? Math.Clamp(value, LeastMeasure, MostMeasure) : LeastMeasure;
 }
 
 public static class MaterialsView

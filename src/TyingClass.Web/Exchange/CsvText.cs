@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using CsvHelper;
 
 namespace TyingClass.Web.Exchange;
@@ -17,6 +18,10 @@ public static class CsvText
     private const string Dangerous = "=@+-\t\r";
 
     private const char Guard = '\'';
+
+    private const string NotUtf8 = "This file is not in UTF-8, so its letters cannot be read for certain. Save it from the spreadsheet as CSV, UTF-8, or type the names.";
+
+    private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     private static readonly CsvWriterOptions Writing = new()
     {
@@ -51,7 +56,7 @@ public static class CsvText
     /// <returns>The rows, or what is wrong with the file.</returns>
     public static (ImmutableArray<CsvRow> Rows, string? Problem) Read(byte[] bytes)
     {
-        ArgumentNullException.ThrowIfNull(bytes);
+        if (!TryDecode(bytes, out _)) return ([], NotUtf8);
         try
         {
             ImmutableArray<CsvRow>.Builder rows = ImmutableArray.CreateBuilder<CsvRow>();
@@ -63,6 +68,23 @@ public static class CsvText
         catch (CsvFormatException e)
         {
             return ([], $"This is not a table that can be read: {e.Message} Save it from the spreadsheet as CSV, UTF-8.");
+        }
+    }
+
+    /// <summary>Text of a file from a spreadsheet or an editor, without its byte order mark.</summary>
+    /// <returns>False for bytes that are no UTF-8: letters with accents would come out broken.</returns>
+    public static bool TryDecode(byte[] bytes, out string text)
+    {
+        ArgumentNullException.ThrowIfNull(bytes);
+        try
+        {
+            text = Strict.GetString(bytes).TrimStart('\uFEFF');
+            return true;
+        }
+        catch (DecoderFallbackException)
+        {
+            text = "";
+            return false;
         }
     }
 

@@ -37,6 +37,23 @@ public sealed class ClassExchangeTests : IDisposable
     }
 
     [Fact]
+    public void Import_OfAnUnknownTimeZone_WritesNothing()
+    {
+        ClassExport sent = here.Store.Exchange.Export(room.Id)!;
+        ImportOutcome outcome = here.Store.Exchange.Import(sent with { Class = sent.Class with { TimeZone = "Mars/Base" } }, teacher.Id, Passphrases(2));
+        Assert.StartsWith("$.class.timeZone: ", Assert.Single(outcome.Problems), StringComparison.Ordinal);
+        Assert.Single(here.Store.Classes.OfInstructor(teacher.Id));
+    }
+
+    [Fact]
+    public void Create_NameOfAnotherClass_GetsANumber()
+    {
+        Assert.Equal("Alder Bridge 2", here.Store.Classes.Create(teacher.Id, "Alder Bridge").Name);
+        Assert.Equal("Alder Bridge 3", here.Store.Classes.Create(teacher.Id, "Alder Bridge").Name);
+        Assert.Equal("Alder Bridge", here.Store.Instructors.Claim(here.Store.Instructors.Invite(), "Plover", "hash", "Mill Pond") is { } plover ? here.Store.Classes.Create(plover.Id, "Alder Bridge").Name : null);
+    }
+
+    [Fact]
     public async Task Import_OfAnExport_IsTheSameClassExported()
     {
         Person other = Claim(there, "Plover");

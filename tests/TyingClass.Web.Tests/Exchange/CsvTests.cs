@@ -65,4 +65,22 @@ public sealed class CsvTests
     [InlineData("name,role\n")]
     public void Roster_WithoutAName_SaysWhatToWrite(string text) =>
         Assert.Contains("one name a line", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes(text)).Problems), StringComparison.OrdinalIgnoreCase);
+
+    [Theory]
+    [InlineData("\"Wren,student\nTeal,student\n")]
+    [InlineData("name,role\nHeron,\n\"Wren\nTeal\",student\n")]
+    [InlineData("Heron\n\"Wren,student")]
+    public void Roster_QuoteLeftOpen_AddsNobodyAndSaysSo(string text)
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(text));
+        Assert.Contains("quote", Assert.Single(roster.Problems), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Roster_QuoteInsideAName_IsALetterLikeAnother() =>
+        Assert.Equal("5\" Wren", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("5\" Wren\n")).Lines).Name);
+
+    [Fact]
+    public void Roster_NotUtf8_IsRefused() =>
+        Assert.Contains("not in UTF-8", Assert.Single(RosterCsv.Read(Encoding.Latin1.GetBytes("Café\n")).Problems), StringComparison.Ordinal);
 }

@@ -54,6 +54,17 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
+    public async Task Number_BeyondTheSlidersEnd_IsTakenAsTypedOrComplainedOf()
+    {
+        BenchPage bench = await OpenAsync();
+        bench = await bench.Number("fishing.speed", "2").PressAsync("draw");
+        Assert.Equal("2 m/s", bench.Field("fishing.speed"));
+        bench = await bench.Number("fishing.speed", "99").PressAsync("draw");
+        Assert.Equal("99 m/s", bench.Field("fishing.speed"));
+        Assert.True(bench.Sheet.Has("#problems"));
+    }
+
+    [Fact]
     public async Task Slider_Untouched_LeavesAFigureBetweenItsStepsAlone()
     {
         BenchPage bench = await (await OpenAsync()).Fill("parts[0].size", "5/64 in").PressAsync("draw");

@@ -110,6 +110,19 @@ public sealed class DatesTests : IDisposable
         Assert.Equal("2026-02-01T19:00", ((IHtmlInputElement)filled.Find("[name='opens:lesson:first-evening']")).Value);
         Assert.Equal("2026-02-11T19:00", ((IHtmlInputElement)filled.Find($"[name='{Due}']")).Value);
         Assert.Empty(room.Store.Dates.Of(Class.Id).Rows);
+
+        await filled.FillAndSendAsync(Form, ".send button", (Due, "2026-02-12T19:00"));
+
+        Assert.Equal(new DateTime(2026, 2, 12, 19, 0, 0), room.Store.Dates.Of(Class.Id).Of(Due["due:".Length..])!.DueLocal);
+    }
+
+    [Fact]
+    public async Task Exercise_DueBeforeItsLessonOpens_IsNotSaved()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Sheet told = await Save(instructor, (Opens, "2026-02-10T19:00"), ("due:exercise:second-03", "2026-02-02T19:00"));
+        Assert.Contains("is due before its lesson opens", told.Text("[role=alert]"), StringComparison.Ordinal);
+        Assert.Empty(room.Store.Dates.Of(Class.Id).Rows);
     }
 
     public void Dispose() => room.Dispose();

@@ -54,6 +54,35 @@ public sealed class FilesTests : IDisposable
     }
 
     [Fact]
+    public async Task Roster_Added_IsSaidNotToHaveBeenHereYet()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Sheet slips = await (await instructor.OpenAsync("/class/files")).FillAndSendAsync(Roster, "button", ("names", "Wren"));
+        Assert.Contains("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
+        Browser wren = room.NewBrowser();
+        SignInPage entered = await (await SignInPage.OpenAsync(wren)).EnterAsync(slips.All(".slip-pass").First().TextContent, "Wren");
+        room.Clock.Advance(TimeSpan.FromHours(2));
+        await wren.OpenAsync("/");
+        Assert.DoesNotContain("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Roster_FileAndTypedNamesAtOnce_AddsNobodyAndKeepsTheNames()
+    {
+        Browser instructor = await room.NewInstructorAsync();
+        Sheet open = await instructor.OpenAsync("/class/files");
+        using MultipartFormDataContent form = [];
+        foreach ((string key, string value) in Browser.FieldsOf(open.Form(Roster)).Where(f => f.Key != "names").Select(f => (f.Key, f.Value))) form.Add(new StringContent(value), key);
+        form.Add(new StringContent("Teal"), "names");
+        form.Add(new ByteArrayContent(Encoding.UTF8.GetBytes("Wren\n")), "file", "people.csv");
+        using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri(open.Form(Roster).Action, UriKind.RelativeOrAbsolute), form, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("Teal</textarea>", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Null(room.Store.Accounts.FindByName("Wren"));
+        Assert.Null(room.Store.Accounts.FindByName("Teal"));
+    }
+
+    [Fact]
     public async Task Register_AsCsv_HasARowForEachPersonAndExerciseAndDefusesFormulas()
     {
         Browser instructor = await room.NewInstructorAsync();

@@ -67,6 +67,9 @@ public sealed class RoomQuestionTests : IDisposable
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.Contains("Line 2", told.Text("[role=alert]"), StringComparison.Ordinal);
         Assert.Contains("sideways", told.Text("#recipe"), StringComparison.Ordinal);
+
+        Sheet asked = await told.FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
+        Assert.Equal("/class/tonight/wall", asked.Address);
     }
 
     [Fact]

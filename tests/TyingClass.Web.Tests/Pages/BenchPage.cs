@@ -28,6 +28,8 @@ public sealed record BenchPage(Sheet Sheet)
 
     public BenchPage Slide(string path, string value) => Set("s:" + path, value);
 
+    public BenchPage Number(string path, string value) => Set("v:" + path, value);
+
     public BenchPage WriteText(string text)
     {
         ((IHtmlTextAreaElement)Sheet.Find("#text")).Value = text;

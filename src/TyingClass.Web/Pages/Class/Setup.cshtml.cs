@@ -28,7 +28,10 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
 
     public ImmutableArray<ClassRoom> Mine => access.ClassesOf(visitor.Person);
 
-    public static IEnumerable<string> Zones { get; } = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC").Distinct().Order(StringComparer.Ordinal)];
+    private static readonly ImmutableArray<string> KnownZones = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC")];
+
+    /// <summary>To choose from, the one in force always among them: not every zone that works is listed.</summary>
+    public IEnumerable<string> Zones => KnownZones.Concat(Room is { } room ? [room.TimeZoneId] : []).Distinct().Order(StringComparer.Ordinal);
 
     /// <summary>A one-time code for another instructor: shown this once.</summary>
     [TempData]

@@ -28,10 +28,12 @@ public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
 
     public async Task<IActionResult> OnPostRosterAsync()
     {
+        if (Upload is { Length: > 0 } && !string.IsNullOrWhiteSpace(Names))
+            return After(new FilesOutcome(null, ["A file was chosen and names were typed as well, and only one of them can be taken at a time. Nobody was added. The typed names stand below: send them first, then the file."]));
         byte[] csv = Upload is { Length: > 0 } file ? await BytesAsync(file) : Encoding.UTF8.GetBytes(Names ?? "");
         FilesOutcome outcome = desk.AddRoster(csv);
         // What stood in the file is put where it can be mended.
-        if (outcome.Ticket is null && Upload is not null && csv.Length < 1 << 16) Names = Encoding.UTF8.GetString(csv).TrimStart('\uFEFF');
+        if (outcome.Ticket is null && Upload is not null && csv.Length < 1 << 16 && CsvText.TryDecode(csv, out string text)) Names = text;
         return After(outcome);
     }
 
