@@ -62,8 +62,10 @@ internal sealed class SidePlate : FlyPlate
         if (Shows(MarkSet.KeelHeight) && SideWords.SettledKeel(Report.Intent, tow) is { } height && Math.Abs(height) < 0.75 * Content.Width)
         {
             keel = Keel(height, occupancy, letter);
+            // Of the way up it rides; where that is not the one meant, the words say so, for texts speak of the one meant.
+            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : Wording.Way(settled) + " ";
             double past = keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
-            wishes.Add(new LabelWish($"keel height {Wording.Length(height, Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
+            wishes.Add(new LabelWish($"keel height {way}{Wording.Length(height, Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
             {
                 OrAnchor = new Point(keel.ColumnX, keel.TopY - past),
             });

@@ -2,6 +2,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Checking;
 
@@ -27,6 +28,8 @@ internal static class ExerciseChecker
             else if (!result.Passed) yield return At("model answer", "", $"The model answer fails: {Misses(result)}.");
         }
 
+        if (exercise.Kind == ExerciseKind.Compose && BareHookPasses(exercise))
+            yield return At("goals", "kind", "The model answer's hook passes with nothing tied on it. Set a goal that a bare hook misses, such as the number of parts or the mass of one.");
         if (exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose && !exercise.WrongAnswers.Any(w => w.FindingNamed is not (null or Refused)))
             yield return At("wrong answers", "kind", "List at least one wrong answer that fails, and say with “named:” for what: a goal missed, a finding of the report or a misreading.");
         foreach (WrongAnswer wrong in exercise.WrongAnswers)
@@ -39,6 +42,13 @@ internal static class ExerciseChecker
             (int line, int column) = exercise.Place.Keys.ContainsKey(key) ? exercise.Place.Of(key) : exercise.Place.Of(otherKey);
             return new AuthorError(exercise.Place.File, line, column, $"{exercise.Id}: {text}");
         }
+    }
+
+    private static bool BareHookPasses(Exercise exercise)
+    {
+        if (exercise.ModelAnswer is not { } model || RecipeDraft.Parse(model).Value is not { } draft) return false;
+        while (draft.PartCount > 0) draft = draft.RemovePart(draft.PartCount - 1);
+        return Grader.Grade(exercise, draft.ToText(), 0, Options).Passed;
     }
 
     private static string? Complaint(Exercise exercise, WrongAnswer wrong)

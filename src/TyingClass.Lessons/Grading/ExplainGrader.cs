@@ -22,8 +22,8 @@ internal static class ExplainGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = fly is null
-                    ? "Nothing is computed here: your explanation is with your mentor or instructor, who will mark it."
-                    : $"By the engine: {Said.Verdict(fly.Report, options.Units)} Your explanation is with your mentor or instructor, who will mark it.",
+                    ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
+                    : $"By the engine: {Said.Verdict(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
                 Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",

@@ -41,7 +41,8 @@ internal static class MeasureGrader
             {
                 WhatItWouldDo = $"{Allowance.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
                 Goals = [new GoalResult($"{query.Phrase}, within {query.Say(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
-                Why = Said.Why(fly, [query], options.Units),
+                // The part's own mass would be the answer, while hints are still in store.
+                Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
                 Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Slip(answer, key, tolerance)),
                 MisreadConcept = misreading?.Concept,

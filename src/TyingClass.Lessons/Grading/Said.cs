@@ -37,9 +37,19 @@ internal static class Said
             VerdictKind.Flips => $"{where}, it does not stay {meant}. {Keel(tow, intent, units)} Expect it to flip and ride {other}.",
             VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Degrees(Math.Abs(tow.PitchDeg))} {(tow.PitchDeg > 0 ? "nose up" : "nose down")}, too steep for which way up to mean much.",
             VerdictKind.Floats => $"It floats: it weighs {Units.Tell(1e-3 * Math.Abs(state.WetWeightG), Dimension.Mass, units)} less than the water it pushes aside.",
+            _ when !tow.Settles => $"{where}, it never comes to rest but keeps turning on the line.",
+            _ when Agreeing(state.Tolerance) >= OfOneMind && Ways(state) is { } ways => $"{where}, there is no telling which way up it rides: it can settle {ways} from {meant}, and the cast decides which. {Keel(tow, intent, units)}",
             _ => $"{where}, there is no telling which way up it rides. {Keel(tow, intent, units)} Of 100 flies tied like it, about {Hundred(state.Tolerance.AsIntended)} would ride {meant}, {Hundred(state.Tolerance.Leaning)} would lean and {Hundred(state.Tolerance.Flipped)} would flip.",
         };
     }
+
+    // Where tied flies agree and it is undecided all the same, one fly has more than one way to ride.
+    private const double OfOneMind = 0.75;
+
+    private static double Agreeing(ToleranceReport flies) => Math.Max(flies.AsIntended, Math.Max(flies.Leaning, flies.Flipped));
+
+    private static string? Ways(StateReport state) =>
+        state.Attitudes.OrderByDescending(a => a.Share).Select(a => Degrees(a.LeanDeg)).Distinct().Take(3).ToArray() is { Length: > 1 } ways ? string.Join(" or ", ways) : null;
 
     private static string Wet(double? soakS) => soakS switch
     {
@@ -75,15 +85,17 @@ internal static class Said
     }
 
     /// <summary>Where the mass sits: the heaviest parts and how far each lies from the eye.</summary>
-    public static string Masses(FlyFigures fly, UnitSystem units)
+    /// <param name="except">A part whose mass is asked for and not to be told yet.</param>
+    public static string Masses(FlyFigures fly, UnitSystem units, string? except = null)
     {
         ImmutableArray<string> terms = [.. fly.Body.Parts
+            .Where(p => p.Name != except)
             .Select(p => (p.Name, MassKg: p.Masses.Sum(m => m.MassKg), MomentX: p.Masses.Sum(m => m.MassKg * m.PositionM.X)))
             .Where(p => p.MassKg > 0)
             .OrderByDescending(p => p.MassKg)
             .Take(3)
             .Select(p => $"the {p.Name}, {Units.Tell(p.MassKg, Dimension.Mass, units)} at {Units.Tell(p.MomentX / p.MassKg, Dimension.Length, units)}")];
-        return $"Most of the mass, and how far behind the front of the shank it sits: {string.Join("; ", terms)}.";
+        return $"{(except is null ? "Most of the mass" : "The other masses")}, and how far behind the front of the shank it sits: {string.Join("; ", terms)}.";
     }
 
     /// <summary>What mass was changed, part by part.</summary>
@@ -95,12 +107,12 @@ internal static class Said
                 .Where(p => p.was is null || Math.Abs(Mass(p.now) - Mass(p.was)) > 1e-9 || Math.Abs(Place(p.now) - Place(p.was)) > 1e-5)
                 .Select(p => p.was is null
                     ? $"the {p.now.Name} is new: {Sit(p.now)}"
-                    : $"the {p.now.Name} was {Sit(p.was)} and is now {Sit(p.now)}"),
+                    : $"the {p.now.Name}, from {Sit(p.was)} to {Sit(p.now)}"),
             .. before.Body.Parts.Where(was => !after.Body.Parts.Any(p => p.Name == was.Name)).Select(was => $"the {was.Name}, {Sit(was)}, is gone"),
         ];
         return changes.Length == 0
             ? "No part changes its mass or its place along the shank."
-            : $"What changes: {string.Join("; ", changes)}.";
+            : $"What changes, with the mass of each part and the place of its own mass center: {string.Join("; ", changes)}.";
 
         string Sit(BodyPart p) => $"{Units.Tell(Mass(p), Dimension.Mass, units)} at {Units.Tell(Place(p), Dimension.Length, units)}";
         static double Mass(BodyPart p) => p.Masses.Sum(m => m.MassKg);
@@ -112,10 +124,11 @@ internal static class Said
         Allowance.Capital(List(queries.DistinctBy(q => q.Name).Select(q => $"the {q.Phrase} is {q.Say(q.Of(fly), units)}"))) + ".";
 
     /// <summary>The ledger for which way up, the masses for what mass decides; both where both are asked.</summary>
-    public static string Why(FlyFigures fly, IReadOnlyCollection<QuantityQuery> asked, UnitSystem units)
+    /// <param name="withheld">A part whose mass is asked for and not to be told yet.</param>
+    public static string Why(FlyFigures fly, IReadOnlyCollection<QuantityQuery> asked, UnitSystem units, string? withheld = null)
     {
         bool ledger = asked.Count == 0 || !asked.All(MassDecides);
-        return $"{(ledger ? Ledger(fly.Report, units) : "")} {(asked.Any(MassDecides) ? Masses(fly, units) : "")}".Trim();
+        return $"{(ledger ? Ledger(fly.Report, units) : "")} {(asked.Any(MassDecides) ? Masses(fly, units, withheld) : "")}".Trim();
     }
 
     /// <summary>The ledger, and the masses too when a goal that mass decides is missed.</summary>

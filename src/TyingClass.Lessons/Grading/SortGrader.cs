@@ -59,7 +59,7 @@ internal static class SortGrader
     private static string? Complaint(Exercise exercise, string[] order)
     {
         string names = string.Join(", ", exercise.Items.Select(i => i.Name));
-        if (order.Length == 0) return $"Write the flies in order, one to a line: {names}.";
+        if (order.Length == 0) return $"Put the flies in order first: {names}.";
         if (order.FirstOrDefault(o => !exercise.Items.Any(i => Same(i.Name, o))) is { } unknown)
             return $"“{Clip(unknown)}” is not one of the flies.{Nearest.Hint(unknown, exercise.Items.Select(i => i.Name))} They are {names}.";
         if (order.GroupBy(o => o, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)

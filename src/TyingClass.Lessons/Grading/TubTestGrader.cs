@@ -20,11 +20,11 @@ internal static class TubTestGrader
             string[] pair = lines[i].Split(':', 2, StringSplitOptions.TrimEntries);
             if (pair.Length == 2 && pair[1].Length == 0) continue;
             if (Read(exercise, fly, pair, options.Units, out string error) is { } observation) seen.Add(observation);
-            else problems.Add(new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null, error));
+            else problems.Add(new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null, pair.Length == 2 && exercise.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Allowance.Capital(pair[0])}: {error}" : error));
         }
 
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
-        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw, as in “{exercise.Record[0]}: …”. You can record {Said.List(exercise.Record)}.");
+        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Said.List(exercise.Record)}.");
         return new GradeResult
         {
             AwaitsReview = true,

@@ -17,6 +17,11 @@ public sealed record BenchResult
     /// <summary>One or two words: "rides as intended".</summary>
     public required string VerdictWords { get; init; }
 
+    /// <summary>"It rides as intended", "It is undecided".</summary>
+    public string Headline => IsUndecided ? $"It is {VerdictWords}" : $"It {VerdictWords}";
+
+    public required bool IsUndecided { get; init; }
+
     public required string Sentence { get; init; }
 
     public required string Cause { get; init; }
@@ -40,6 +45,7 @@ public sealed record BenchResult
             Fly = fly,
             State = state,
             VerdictWords = BalanceJson.Words(state.Verdict.Kind),
+            IsUndecided = state.Verdict.Kind == VerdictKind.Undecided,
             Sentence = FlyInWords.Verdict(fly.Report.Intent, state, units),
             Cause = FlyInWords.Cause(fly.Report.Intent, state, units),
             Side = Html(FlyDrawing.Side(fly, Named("side"))),

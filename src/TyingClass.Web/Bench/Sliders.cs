@@ -39,9 +39,9 @@ internal static class Sliders
     }
 
     /// <summary>Writes a moved slider into the recipe.</summary>
-    public static RecipeDraft Set(RecipeDraft draft, Slider slider, double value)
+    /// <param name="kept">Beyond the slider's ends too: whether a recipe may have it is for the recipe to say.</param>
+    public static RecipeDraft Set(RecipeDraft draft, Slider slider, double kept)
     {
-        double kept = Math.Clamp(value, slider.Low, slider.High);
         if (slider.Path == "hook.eye") return draft.With(slider.Path, kept == 0 ? "straight" : $"{(kept > 0 ? "up" : "down")} {Slider.Text(Math.Abs(kept))}°");
         draft = draft.With(slider.Path, slider.Written(kept));
         // A stated mass would pin the weight down whatever the size.

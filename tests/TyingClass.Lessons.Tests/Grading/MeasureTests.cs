@@ -93,4 +93,23 @@ public sealed class MeasureTests
         Assert.Contains("The engine finds 0.35 in.", feedback.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("3.62 gr at", feedback.Why, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Grade_MassOfAPartAskedFor_IsNotToldWhileHintsAreInStore()
+    {
+        Lessons.Exercises.Exercise bead = Repo.Exercise("""
+            id: m-part
+            kind: measure
+            title: A bead
+            concepts: [mass center]
+            prompt: What does the bead weigh?
+            file: recipes/slate-minnow.fly.yaml
+            quantity: mass of bead
+            tolerance: 0.02 g
+            hints:
+              - Volume times density.
+            """);
+        Assert.DoesNotContain("bead", Grader.Grade(bead, "2 g", 0).Feedback!.Why, StringComparison.Ordinal);
+        Assert.Contains("the bead, 0.235 g", Grader.Grade(bead, "2 g", 1).Feedback!.Why, StringComparison.Ordinal);
+    }
 }

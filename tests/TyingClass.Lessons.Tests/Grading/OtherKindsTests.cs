@@ -42,7 +42,7 @@ public sealed class OtherKindsTests
     }
 
     [Theory]
-    [InlineData("", "Write the flies in order")]
+    [InlineData("", "Put the flies in order")]
     [InlineData("Slate Minnow, Tail-heavy Minow, Bare Hook", "Did you mean “Tail-heavy Minnow”?")]
     [InlineData("Slate Minnow, Bare Hook", "leaves out Tail-heavy Minnow")]
     [InlineData("Slate Minnow, Slate Minnow, Bare Hook", "stands in your order twice")]

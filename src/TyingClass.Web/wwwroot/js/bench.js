@@ -15,7 +15,7 @@
     const field = event.target;
     if (!field.name) return;
     const other = twin(field);
-    if (other) { other.value = field.value; touched.add(other.name); }
+    if (other && field.value !== "") { other.value = field.value; touched.add(other.name); }
     touched.add(field.name);
     gesture = field.dataset.path || field.name;
     const sliding = field.type === "range";
