@@ -154,6 +154,7 @@ internal static class Said
             {
                 VerdictKind.Hangs => "cannot be told, because it hangs rather than rides",
                 VerdictKind.Floats => "cannot be told, because it floats",
+                _ when query is { Part: { } part, Quantity.Name: "mass of" } => $"none: there is no {part} on this fly",
                 _ => "cannot be told for this fly",
             };
         }
