@@ -44,6 +44,21 @@ public sealed class Chromium : IAsyncLifetime
         await page.Keyboard.PressAsync(key);
     }
 
+    /// <summary>A key that leads to another page. Headless Chromium loses a key now and then while a page is new and the machine is busy, so a key that led nowhere in ten seconds is pressed once more.</summary>
+    public static async Task PressToAsync(IPage page, string key, Func<string, bool> there)
+    {
+        await PressAsync(page, key);
+        try
+        {
+            await page.WaitForURLAsync(there, new() { Timeout = 10_000 });
+        }
+        catch (TimeoutException)
+        {
+            if (!there(page.Url)) await PressAsync(page, key);
+            await page.WaitForURLAsync(there);
+        }
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (_browser is not null)

@@ -134,11 +134,8 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         IPage page = await browser.NewVisitorAsync(app.Address);
         string slug = app.Course.Lessons.First(l => l.Blocks.OfType<TyingClass.Lessons.Courses.FlyBlock>().Count() > 1).Slug;
         await page.GotoAsync($"/lessons/{slug}/projector");
-        await Chromium.PressAsync(page, "ArrowRight");
-        await page.WaitForURLAsync(url => url.EndsWith("step=2", StringComparison.Ordinal));
-        await Chromium.PressAsync(page, "PageUp");
-        await page.WaitForURLAsync(url => url.EndsWith("step=1", StringComparison.Ordinal));
-        await Chromium.PressAsync(page, "Escape");
-        await page.WaitForURLAsync(url => url.EndsWith($"/lessons/{slug}", StringComparison.Ordinal));
+        await Chromium.PressToAsync(page, "ArrowRight", url => url.EndsWith("step=2", StringComparison.Ordinal));
+        await Chromium.PressToAsync(page, "PageUp", url => url.EndsWith("step=1", StringComparison.Ordinal));
+        await Chromium.PressToAsync(page, "Escape", url => url.EndsWith($"/lessons/{slug}", StringComparison.Ordinal));
     }
 }
