@@ -83,14 +83,7 @@ public sealed class ClassRoomStore
     private static string FreeName(ILiteDatabase db, string instructorId, string name)
     {
         HashSet<string> taken = [.. OfInstructorIn(db, instructorId).Select(r => r.Name)];
-        string free = name;
-        for (int i = 2; taken.Contains(free); i++)
-        {
-            string number = FormattableString.Invariant($" {i}");
-            free = name[..Math.Min(name.Length, MostNameLength - number.Length)] + number;
-        }
-
-        return free;
+        return NumberedName.FirstFree(name, MostNameLength, free => !taken.Contains(free));
     }
 
     private static ClassRoom Keep(ILiteDatabase db, ClassRoom room)

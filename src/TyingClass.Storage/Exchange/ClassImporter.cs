@@ -5,6 +5,7 @@ using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Dates;
+using TyingClass.Storage.Editing;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
@@ -114,15 +115,6 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
     // Whoever judged or commented may be an instructor of the other server: the name stays, the id then points to nobody.
     private string Known(string personId) => ids.GetValueOrDefault((PersonDocument.Collection, personId), personId);
 
-    private string FreeName(string name)
-    {
-        string free = name;
-        for (int i = 2; !AccountStore.NameIsFree(db, free, exceptPersonId: null); i++)
-        {
-            string number = FormattableString.Invariant($" {i}");
-            free = name[..Math.Min(name.Length, PersonStore.MostNameLength - number.Length)] + number;
-        }
-
-        return free;
-    }
+    private string FreeName(string name) =>
+        NumberedName.FirstFree(name, PersonStore.MostNameLength, free => AccountStore.NameIsFree(db, free, exceptPersonId: null));
 }
