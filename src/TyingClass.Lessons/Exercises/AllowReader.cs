@@ -56,7 +56,7 @@ internal static partial class AllowReader
         {
             foreach (YamlEntry entry in fields.Group(group)?.Entries ?? [])
             {
-                YamlText place = new(entry.Key, false, false, entry.Line, entry.Column);
+                YamlText place = new(entry.Key, entry.Line, entry.Column);
                 if (PathComplaint($"{group}.{entry.Key}", null) is { } complaint) fields.Errors.Add(place, complaint);
                 else if (RangeText.Rule($"{group}.{entry.Key}", entry.Key, entry.Value, place, fields.Errors) is { } found) all.Add(found);
             }

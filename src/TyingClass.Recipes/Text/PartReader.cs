@@ -3,6 +3,7 @@ using System.Globalization;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -21,13 +22,13 @@ internal static class PartReader
     /// <summary>The parts that could be read, each with its place in the text and whether it was free of mistakes.</summary>
     public static ImmutableArray<ReadPart> Read(MapReader recipe)
     {
-        switch (recipe.Map.Find("parts")?.Value)
+        switch (recipe.Map.Find("parts"))
         {
-            case ListNode list:
+            case YamlList list:
                 if (list.Items.Length > Limits.MostParts)
                     recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}.");
                 return [.. list.Items.Take(Limits.MostParts).Select((item, index) => ReadItem(item, index, recipe)).OfType<ReadPart>()];
-            case null or SpoiledNode:
+            case null or YamlSpoiled:
                 return [];
             default:
                 recipe.Complain("parts", ListAdvice);
@@ -35,12 +36,12 @@ internal static class PartReader
         }
     }
 
-    private static ReadPart? ReadItem(Node item, int index, MapReader recipe)
+    private static ReadPart? ReadItem(YamlNode item, int index, MapReader recipe)
     {
         int before = recipe.Errors.Count;
         string path = $"parts[{index}]";
-        if (item is SpoiledNode) return null;
-        if (item is not MapNode node)
+        if (item is YamlSpoiled) return null;
+        if (item is not YamlMap node)
         {
             recipe.Errors.Add(item, path, $"Part {index + 1}: {ListAdvice}");
             return null;
