@@ -1,6 +1,4 @@
 using TyingClass.Balance.Geometry;
-using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Svg;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
 

@@ -1,8 +1,6 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Drawing.Flies;
 

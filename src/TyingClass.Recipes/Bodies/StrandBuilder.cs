@@ -1,8 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Shapes;
-using TyingClass.Recipes.Catalogue;
-using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Bodies;
 

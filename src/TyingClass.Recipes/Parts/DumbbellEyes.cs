@@ -7,7 +7,6 @@ using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Supplies;
-using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Parts;
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Balance.Geometry;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
