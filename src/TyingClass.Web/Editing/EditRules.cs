@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Editing;
@@ -30,7 +31,7 @@ internal abstract class EditRules
 /// <summary>Only what is allowed may change; the note says how far, and what was given.</summary>
 internal sealed class RepairRules(Exercise exercise, RecipeDraft given) : EditRules
 {
-    public override ImmutableArray<string> KindsToAdd => exercise.Allow.Any(a => a.Path == "parts") ? PartWords.Kinds : [];
+    public override ImmutableArray<string> KindsToAdd => exercise.Allow.Any(a => a.Path == "parts") ? KindsOfPart.Words : [];
 
     public override bool IsLocked(string path, string value) =>
         path != "recipe" && Allowed(path) is null && (given.Get(path) ?? "") == value;
@@ -58,7 +59,7 @@ internal sealed class RepairRules(Exercise exercise, RecipeDraft given) : EditRu
 internal sealed class ComposeRules(Exercise exercise, RecipeDraft draft) : EditRules
 {
     public override ImmutableArray<string> KindsToAdd =>
-        exercise.PartsBox.IsEmpty ? PartWords.Kinds : [.. exercise.PartsBox.Select(b => b.Part).Distinct()];
+        exercise.PartsBox.IsEmpty ? KindsOfPart.Words : [.. exercise.PartsBox.Select(b => b.Part).Distinct()];
 
     public override bool IsLocked(string path, string value) => Fixed(path) is { Words: [{ } only] } && only == value;
 
