@@ -16,6 +16,7 @@ public static class FlyBuilder
     public static BuiltFly Build(Recipe recipe, int refinement = 1)
     {
         ArgumentNullException.ThrowIfNull(recipe);
+        RecipeMeter.Builds.Add(1);
         Require.InRange(refinement, 1, 64, nameof(refinement));
         AssumptionLog log = new();
         ResolvedHook hook = HookScale.Resolve(recipe.Hook);

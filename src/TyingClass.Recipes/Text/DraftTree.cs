@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Text.Yaml;
 using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;

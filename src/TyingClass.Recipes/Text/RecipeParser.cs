@@ -16,6 +16,7 @@ public static class RecipeParser
     public static ParseResult<Recipe> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        RecipeMeter.Parses.Add(1);
         ErrorList errors = new();
         (YamlNode? root, bool complete) = RecipeYaml.Read(text, errors);
         Recipe? recipe = root is YamlMap map ? ReadRecipe(new MapReader(map, "", "", complete, errors)) : null;
