@@ -3,7 +3,6 @@ using System.Globalization;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
-using TyingClass.Recipes.Text.Yaml;
 using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
