@@ -49,7 +49,7 @@ internal static class ClassLoad
             ClassStore store = app.Services.GetRequiredService<ClassStore>();
             Person student = store.Accounts.OfClass(store.Classes.All()[0].Id)[0];
             Course course = app.Services.GetRequiredService<ICourseSource>().Current;
-            string exercise = course.Exercises.First(e => e.Kind == Lessons.Exercises.ExerciseKind.Repair).Id;
+            string exercise = course.Exercises.First(e => e.Kind.Word == "repair").Id;
             Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises");
             foreach (string address in new[] { "/class", "/class?evening=2", "/class?stuck=true", "/class/stuck", "/class/waiting", $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
                 await TimeAsync(client, address);

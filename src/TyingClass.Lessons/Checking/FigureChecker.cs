@@ -24,7 +24,7 @@ internal static partial class FigureChecker
         Dictionary<string, FlyFigures> flies = [];
         foreach (Stated stated in lesson.Figures)
         {
-            if (!flies.TryGetValue(stated.RecipeText, out FlyFigures? fly)) flies[stated.RecipeText] = fly = new FlyFigures(AskedFlies.Given(stated.RecipeText));
+            if (!flies.TryGetValue(stated.RecipeText, out FlyFigures? fly)) flies[stated.RecipeText] = fly = new FlyFigures(GivenFly.Of(stated.RecipeText));
             string? complaint = stated switch
             {
                 StatedFigure figure => Complaint(figure, fly, prose),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Yaml;
 using TyingClass.Recipes.Text;
 
@@ -32,7 +33,7 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
 
     private string? Answer(YamlNode node)
     {
-        if (kind is ExerciseKind.Repair or ExerciseKind.Compose)
+        if (kind.AnswerIsRecipe)
         {
             if (node is YamlMap map && !map.Entries.Any(e => e.Key is "recipe" or "file")) return Changed(map);
             return recipes.Find(node) is { } source && source.Parse(fields.Errors) is not null ? source.Text : null;
@@ -44,7 +45,7 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
                 return text.Value.Trim();
             case YamlList list when list.Items.All(i => i is YamlText):
                 return string.Join('\n', list.Items.Cast<YamlText>().Select(t => t.Value.Trim()));
-            case YamlMap map when kind == ExerciseKind.TubTest:
+            case YamlMap map when kind.AnswerHasNames:
                 return string.Join('\n', map.Entries.Select(e => $"{e.Key}: {(e.Value as YamlText)?.Value}"));
             default:
                 fields.Errors.Add(node, "Write the answer as a student would type it.");

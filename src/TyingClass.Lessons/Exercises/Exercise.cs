@@ -1,15 +1,23 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Kinds;
 
 namespace TyingClass.Lessons.Exercises;
-
-public enum ExerciseKind { Predict, Measure, Repair, Compose, Sort, Explain, TubTest }
 
 /// <summary>One exercise, checked when its lesson is loaded: what is here can be shown and graded.</summary>
 public sealed record Exercise
 {
     public required string Id { get; init; }
 
-    public required ExerciseKind Kind { get; init; }
+    /// <summary>What its kind asks.</summary>
+    public required ExerciseTask Task { get; init; }
+
+    public ExerciseKind Kind => Task.Kind;
+
+    /// <summary>What an answer may say, in the order shown; empty where it is no choice.</summary>
+    public ImmutableArray<string> Choices => Task.Choices;
+
+    /// <summary>What a fly sent in must do.</summary>
+    public ImmutableArray<Goal> Goals => (Task as RecipeTask)?.Goals ?? [];
 
     public required string Title { get; init; }
 
@@ -21,38 +29,6 @@ public sealed record Exercise
 
     /// <summary>The fly it starts from (or is asked about); null where there is none, as in compose.</summary>
     public string? RecipeText { get; init; }
-
-    /// <summary>Predict: what is asked. The key is computed.</summary>
-    public Question? Question { get; init; }
-
-    /// <summary>Predict: the choices in the order shown.</summary>
-    public ImmutableArray<string> Choices { get; init; } = [];
-
-    /// <summary>Predict, measure and sort: the named quantity of the report that the key is computed from.</summary>
-    public string? Quantity { get; init; }
-
-    /// <summary>Measure: as the author wrote it, "0.5 mm".</summary>
-    public string? ToleranceText { get; init; }
-
-    /// <summary>Repair: what may change, and how far.</summary>
-    public ImmutableArray<AllowedChange> Allow { get; init; } = [];
-
-    /// <summary>Compose: the kinds of part that may be used; empty for any.</summary>
-    public ImmutableArray<BoxEntry> PartsBox { get; init; } = [];
-
-    /// <summary>Compose: what hook, fishing and intent must be, by path ("hook.size").</summary>
-    public ImmutableArray<AllowedChange> Fixed { get; init; } = [];
-
-    public ImmutableArray<Goal> Goals { get; init; } = [];
-
-    /// <summary>Sort: the flies in the order shown.</summary>
-    public ImmutableArray<SortItem> Items { get; init; } = [];
-
-    /// <summary>Sort: true when the largest comes first.</summary>
-    public bool LargestFirst { get; init; }
-
-    /// <summary>Tub test: the quantities to watch for.</summary>
-    public ImmutableArray<string> Record { get; init; } = [];
 
     public ImmutableArray<string> Hints { get; init; } = [];
 
@@ -111,7 +87,8 @@ public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double
 public sealed record Misreading(string When, string Say, string? Concept);
 
 /// <param name="FindingNamed">The goal, finding code, verdict or misreading that must be named when it fails.</param>
-public sealed record WrongAnswer(string Answer, string? FindingNamed);
-
-/// <param name="Name">What the student writes in the order: the fly's name.</param>
-public sealed record SortItem(string Name, string RecipeText);
+public sealed record WrongAnswer(string Answer, string? FindingNamed)
+{
+    /// <summary>Named so: an answer that is not marked but given back.</summary>
+    public const string Refused = "refused";
+}

@@ -3,10 +3,9 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Prose;
-using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Yaml;
-using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
 
@@ -31,16 +30,16 @@ internal static partial class ExerciseReader
         RecipeFinder recipes = new(lines, readFile, errors);
         if (Kind(fields) is not { } kind) return null;
         fields.CheckKeys(isPractice
-            ? [.. CommonKeys.Except(["id", "model answer", "wrong answers"]), .. OwnKeys(kind), "vary"]
-            : [.. CommonKeys, .. OwnKeys(kind)]);
+            ? [.. CommonKeys.Except(["id", "model answer", "wrong answers"]), .. kind.Keys, "vary"]
+            : [.. CommonKeys, .. kind.Keys]);
         RecipeSource? source = Given(fields, recipes);
         Recipe? given = source?.Parse(errors);
-        if (!fields.Has("recipe") && !fields.Has("file") && NeedsRecipe(kind)) errors.Add(map, $"“recipe” is missing: a {ExerciseKinds.Word(kind)} exercise needs a fly.");
+        if (!fields.Has("recipe") && !fields.Has("file") && kind.NeedsFly) errors.Add(map, $"“recipe” is missing: a {kind.Word} exercise needs a fly.");
         AnswerReader answers = new(fields, kind, given is null ? null : source!.Text, recipes);
         Exercise exercise = new()
         {
             Id = isPractice ? "" : Id(fields),
-            Kind = kind,
+            Task = kind.Read(new TaskReading(fields, given, recipes, answers))!,
             Title = fields.RequiredText("title", "The cone that won the argument") ?? "",
             Concepts = Concepts(fields),
             PromptHtml = Prompt(fields, lines),
@@ -50,44 +49,23 @@ internal static partial class ExerciseReader
             WrongAnswers = answers.Wrong(),
             Place = new ExercisePlace(errors.File, map.Line, map.Column, map.Entries.DistinctBy(e => e.Key).ToImmutableDictionary(e => e.Key, e => (e.Value.Line, e.Value.Column))),
         };
-        if (!isPractice && kind is (ExerciseKind.Repair or ExerciseKind.Compose or ExerciseKind.Explain) && !fields.Has("model answer"))
+        if (!isPractice && kind.NeedsModelAnswer && !fields.Has("model answer"))
             errors.Add(map, "“model answer” is missing: check-lessons proves with it that the exercise can be done.");
-        exercise = ReadKind(exercise, fields, given, recipes, answers);
+        if (exercise.Task is null) return null;
         exercise = exercise with { Misreadings = Misreadings(fields, exercise, given), Version = Hash(fence.Text, recipes.FileTexts) };
         return errors.Count == before ? exercise : null;
     }
 
     /// <summary>What conditions of an exercise may speak of.</summary>
-    public static ConditionScope ScopeOf(Exercise exercise, Recipe? given)
-    {
-        QuantityQuery? quantity = exercise.Kind == ExerciseKind.Measure && exercise.Quantity is { } name && QuantityQuery.TryParse(name, out QuantityQuery q, out _) ? q : null;
-        return new ConditionScope(
-            HasFly: exercise.Kind is not (ExerciseKind.Sort or ExerciseKind.Explain) && (given is not null || exercise.Kind == ExerciseKind.Compose),
-            HasStart: exercise.Kind == ExerciseKind.Repair,
-            quantity?.Quantity.Dimension, quantity is not null, exercise.Choices,
-            given is null ? [] : FlyBuilder.Names(given.Parts));
-    }
+    public static ConditionScope ScopeOf(Exercise exercise, Recipe? given) => exercise.Kind.Scope(exercise.Task, given);
 
     private static ExerciseKind? Kind(FieldReader fields)
     {
         if (fields.RequiredText("kind", "repair") is not { } word) return null;
-        if (ExerciseKinds.TryParse(word, out ExerciseKind kind)) return kind;
+        if (ExerciseKinds.TryFind(word, out ExerciseKind kind)) return kind;
         fields.Errors.Add(fields.At("kind"), $"“{FieldReader.Clip(word)}” is not a kind of exercise.{Nearest.Hint(word, ExerciseKinds.Words)} It may be {string.Join(", ", ExerciseKinds.Words)}.");
         return null;
     }
-
-    private static string[] OwnKeys(ExerciseKind kind) => kind switch
-    {
-        ExerciseKind.Predict => ["ask", "choices", "change", "other recipe"],
-        ExerciseKind.Measure => ["quantity", "tolerance"],
-        ExerciseKind.Repair => ["allow", "goals"],
-        ExerciseKind.Compose => ["goals", "parts box", "hook", "fishing", "intent"],
-        ExerciseKind.Sort => ["flies", "by", "order"],
-        ExerciseKind.TubTest => ["record"],
-        _ => [],
-    };
-
-    private static bool NeedsRecipe(ExerciseKind kind) => kind is ExerciseKind.Predict or ExerciseKind.Measure or ExerciseKind.Repair or ExerciseKind.TubTest;
 
     private static RecipeSource? Given(FieldReader fields, RecipeFinder recipes) => (fields.Node("recipe"), fields.Node("file")) switch
     {
@@ -121,74 +99,6 @@ internal static partial class ExerciseReader
             : ProseWriter.Prompt(prompt, node.Line, column, fields.Errors);
     }
 
-    private static Exercise ReadKind(Exercise exercise, FieldReader fields, Recipe? given, RecipeFinder recipes, AnswerReader answers)
-    {
-        switch (exercise.Kind)
-        {
-            case ExerciseKind.Predict:
-                return QuestionReader.Read(fields, given, recipes, answers) is { } read
-                    ? CheckOwnConditions(exercise with { Question = read.Question, Choices = read.Choices, Quantity = read.Quantity }, read, given, fields.Errors)
-                    : exercise;
-            case ExerciseKind.Measure:
-                return Measure(exercise, fields);
-            case ExerciseKind.Repair:
-                if (!fields.Has("allow")) fields.Errors.Add(fields.Map, "“allow” is missing: say what may be changed.");
-                return exercise with { Allow = AllowReader.Allow(fields, given), Goals = Goals(fields, hasStart: true) };
-            case ExerciseKind.Compose:
-                return exercise with { PartsBox = AllowReader.Box(fields), Fixed = AllowReader.Fixed(fields), Goals = Goals(fields, hasStart: given is not null) };
-            case ExerciseKind.Sort:
-                return SortReader.Read(exercise, fields, recipes);
-            case ExerciseKind.TubTest:
-                return exercise with { Record = Record(fields) };
-            default:
-                return exercise;
-        }
-    }
-
-    private static Exercise CheckOwnConditions(Exercise exercise, ReadQuestion read, Recipe? given, AuthorErrors errors)
-    {
-        if (given is null) return exercise;
-        foreach (YamlText node in read.When) ConditionReader.Check(node, ScopeOf(exercise, given) with { Choices = [] }, errors);
-        return exercise;
-    }
-
-    private static Exercise Measure(Exercise exercise, FieldReader fields)
-    {
-        string? text = fields.RequiredText("quantity", "mass center, x"), tolerance = fields.RequiredText("tolerance", "0.5 mm");
-        if (text is null) return exercise;
-        bool found = QuantityQuery.TryParse(text, out QuantityQuery query, out string error);
-        if (found && query.Quantity.Takes.HasFlag(Circumstances.Start)) (found, error) = (false, $"“{query.Name}” cannot be measured: it compares with a fly given.");
-        if (!found)
-        {
-            fields.Errors.Add(fields.At("quantity"), error);
-            return exercise;
-        }
-
-        if (tolerance is not null && (!GoalReader.TryRead(query.Quantity, tolerance, out double si, out error) || si <= 0))
-            fields.Errors.Add(fields.At("tolerance"), error.Length > 0 ? error : "The tolerance must be more than nothing.");
-        return exercise with { Quantity = query.Name, ToleranceText = tolerance };
-    }
-
-    private static ImmutableArray<Goal> Goals(FieldReader fields, bool hasStart)
-    {
-        if (!fields.Has("goals")) fields.Errors.Add(fields.Map, "“goals” is missing: say what the fly must do, as in “- keel height: at least 0.4 mm”.");
-        return GoalReader.Read(fields, hasStart);
-    }
-
-    private static ImmutableArray<string> Record(FieldReader fields)
-    {
-        if (!fields.Has("record")) fields.Errors.Add(fields.Map, "“record” is missing: list what to watch for, as in “record: [hang angle, sink rate]”.");
-        ImmutableArray<string>.Builder names = ImmutableArray.CreateBuilder<string>();
-        foreach (YamlText node in fields.TextNodes("record"))
-        {
-            if (node.Value.Trim() == TubTestRecord.WhichWayUp) names.Add(TubTestRecord.WhichWayUp);
-            else if (QuantityQuery.TryParse(node.Value.Trim(), out QuantityQuery query, out string error)) names.Add(query.Name);
-            else fields.Errors.Add(node, error);
-        }
-
-        return names.ToImmutable();
-    }
-
     private static ImmutableArray<Misreading> Misreadings(FieldReader fields, Exercise exercise, Recipe? given)
     {
         ImmutableArray<Misreading>.Builder all = ImmutableArray.CreateBuilder<Misreading>();
@@ -206,7 +116,7 @@ internal static partial class ExerciseReader
             string? concept = entry.Text("concept") ?? exercise.Concepts.FirstOrDefault();
             if (concept is not null && !exercise.Concepts.Contains(concept))
                 fields.Errors.Add(entry.At("concept"), $"A misreading belongs to one of its exercise's concepts: {string.Join(", ", exercise.Concepts)}.");
-            bool flyKnown = given is not null || !NeedsRecipe(exercise.Kind);
+            bool flyKnown = given is not null || !exercise.Kind.NeedsFly;
             if (when is not null && say is not null && flyKnown && entry.Node("when") is YamlText node && ConditionReader.Check(node, ScopeOf(exercise, given), fields.Errors))
                 all.Add(new Misreading(when, say, concept));
         }

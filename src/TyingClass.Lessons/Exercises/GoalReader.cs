@@ -12,7 +12,13 @@ internal static partial class GoalReader
 {
     private const string Forms = "Write “at least 0.4 mm”, “at most 0.1 g” or “between 5° and 15°”.";
 
-    public static ImmutableArray<Goal> Read(FieldReader fields, bool hasStart)
+    public static ImmutableArray<Goal> ReadRequired(FieldReader fields, bool hasStart)
+    {
+        if (!fields.Has("goals")) fields.Errors.Add(fields.Map, "“goals” is missing: say what the fly must do, as in “- keel height: at least 0.4 mm”.");
+        return Read(fields, hasStart);
+    }
+
+    private static ImmutableArray<Goal> Read(FieldReader fields, bool hasStart)
     {
         ImmutableArray<Goal>.Builder goals = ImmutableArray.CreateBuilder<Goal>();
         foreach ((YamlNode place, string name, YamlNode? value) in fields.Pairs("goals"))

@@ -30,8 +30,7 @@ internal static class GoalCheck
 
     public static bool IsMet(Goal goal, FlyFigures fly) => IsMet(goal, Query(goal).Of(fly));
 
-    public static QuantityQuery Query(Goal goal) =>
-        QuantityQuery.TryParse(goal.Quantity, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
+    public static QuantityQuery Query(Goal goal) => QuantityQuery.Known(goal.Quantity);
 
     private static int Work(Quantity quantity) => quantity.IsOfMass ? 0 : quantity.Dimension == Recipes.Text.Dimension.Share ? 2 : 1;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
@@ -40,7 +41,7 @@ internal static class RecipeGrader
         BalanceReport report = fly.Report;
         ImmutableArray<GoalResult> goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units);
         bool passed = goals.All(g => g.Met);
-        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, exercise.Kind == ExerciseKind.Repair ? start : null));
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
         return new GradeResult
         {
             Passed = passed,
@@ -61,9 +62,8 @@ internal static class RecipeGrader
     }
 
     /// <summary>What the answer does that its exercise does not allow.</summary>
-    public static ImmutableArray<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer) => exercise.Kind == ExerciseKind.Repair && given is not null
-        ? [.. Allowance.Violations(given, answer, exercise.Allow)]
-        : [.. BoxCheck.Violations(answer, exercise)];
+    public static ImmutableArray<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer) =>
+        [.. ((RecipeKind)exercise.Kind).Violations(exercise, given, answer)];
 
     private static AnswerProblem Place(string answerText, string path, string text)
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 
@@ -13,6 +14,8 @@ internal static class Said
     public static string Name(Intent intent) => intent == Intent.PointDown ? "point down" : "point up";
 
     public static Intent Other(Intent intent) => intent == Intent.PointDown ? Intent.PointUp : Intent.PointDown;
+
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     public static string List(IEnumerable<string> items)
     {
@@ -121,7 +124,7 @@ internal static class Said
 
     /// <summary>"its pitch while sinking is -89°".</summary>
     public static string Figures(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
-        Allowance.Capital(List(queries.DistinctBy(q => q.Name).Select(q => $"the {q.Phrase} is {q.Say(q.Of(fly), units)}"))) + ".";
+        Capital(List(queries.DistinctBy(q => q.Name).Select(q => $"the {q.Phrase} is {q.Say(q.Of(fly), units)}"))) + ".";
 
     /// <summary>The ledger for which way up, the masses for what mass decides; both where both are asked.</summary>
     /// <param name="withheld">A part whose mass is asked for and not to be told yet.</param>

@@ -1,8 +1,7 @@
 using System.Globalization;
-using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
-using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Practice;
@@ -25,12 +24,9 @@ public static class PracticeProblems
         int hundredths = PracticeLevel.Hundredths(level);
         level = hundredths / 100.0;
         Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Slug}-{seed}-{hundredths}") };
-        if (template.Kind != ExerciseKind.Measure) return Draw(set, template, seed, level);
-
-        // A figure may not be asked more finely than two flies tied alike differ: then the tolerance widens until some problem is fair.
-        foreach (double ease in (double[])[level, Math.Min(level, 0.5), 0])
+        foreach (ExerciseTask task in set.Kind.At(template.Task, level))
         {
-            if (Draw(set, template with { ToleranceText = PracticeDifficulty.ToleranceText(set.Template, ease) }, seed, level) is { } problem) return problem;
+            if (Draw(set, template with { Task = task }, seed, level) is { } problem) return problem;
         }
 
         return null;
@@ -45,9 +41,9 @@ public static class PracticeProblems
         for (int draw = 0, fair = 0; draw < MostDraws && fair < Choice; draw++)
         {
             Exercise candidate = template with { RecipeText = Varied(set, random) };
-            if (!IsFair(candidate)) continue;
+            if (!IsFair(set, candidate)) continue;
             fair++;
-            if (PracticeDifficulty.Spreads(candidate) is not { } spreads) return candidate;
+            if (PracticeDifficulty.Spreads(set.Kind, candidate) is not { } spreads) return candidate;
             double miss = Math.Abs(Math.Log(Math.Max(spreads, 1e-3)) - wanted);
             if (miss < off) (best, off) = (candidate, miss);
         }
@@ -80,11 +76,6 @@ public static class PracticeProblems
             : Math.Round(si).ToString(CultureInfo.InvariantCulture);
     }
 
-    private static bool IsFair(Exercise candidate)
-    {
-        if (RecipeParser.Parse(candidate.RecipeText!).Value is not { } given) return false;
-        return candidate.Kind == ExerciseKind.Repair
-            ? !GoalCheck.AllMet(candidate, new FlyFigures(given, new FlyFigures(given))) && LastHint.Exists(candidate, given)
-            : KeyClearance.Complaint(candidate) is null;
-    }
+    private static bool IsFair(PracticeSet set, Exercise candidate) =>
+        RecipeParser.Parse(candidate.RecipeText!).Value is { } given && set.Kind.IsFair(candidate, given);
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Prose;
 using TyingClass.Lessons.Yaml;
 using TyingClass.Recipes.Model;
@@ -14,10 +16,14 @@ internal static class PracticeReader
     {
         int before = errors.Count;
         if (ExerciseReader.Read(fence, lines, readFile, errors, out FieldReader? fields) is not { } template || fields is null) return null;
-        if (template.Kind is not (ExerciseKind.Predict or ExerciseKind.Measure or ExerciseKind.Repair))
-            errors.Add(fields.At("kind"), "Practice draws predict, measure and repair problems only.");
+        if (template.Kind is not IPracticed kind)
+        {
+            errors.Add(fields.At("kind"), $"Practice draws {Said.List(ExerciseKinds.All.Where(k => k is IPracticed).Select(k => k.Word))} problems only.");
+            return null;
+        }
+
         if (template.Concepts.Length != 1) errors.Add(fields.At("concepts"), "Practice is of one concept: write “concepts: [mass center]”.");
-        if (template.Question is WhichHasMore or ChangeIn) errors.Add(fields.At("ask"), "Practice draws one fly at a time: ask which way up, nose, or use own choices.");
+        if (kind.CannotVary(template.Task) is { } reason) errors.Add(fields.At(reason.Key), reason.Text);
         Recipe? given = template.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
         ImmutableArray<AllowedChange>.Builder vary = ImmutableArray.CreateBuilder<AllowedChange>();
         foreach ((YamlNode place, string path, YamlNode? value) in fields.Pairs("vary"))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 
 namespace TyingClass.Lessons.Practice;
 
@@ -8,6 +9,8 @@ namespace TyingClass.Lessons.Practice;
 /// <param name="Vary">What changes from problem to problem: a range, or a list of values.</param>
 public sealed record PracticeSet(string Concept, Exercise Template, ImmutableArray<AllowedChange> Vary)
 {
+    internal IPracticed Kind => (IPracticed)Template.Kind;
+
     public string Slug => SlugOf(Concept);
 
     /// <summary>A concept in an address: "level-line keel" becomes "level-line-keel".</summary>

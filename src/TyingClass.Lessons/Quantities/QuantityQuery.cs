@@ -43,6 +43,10 @@ public sealed partial record QuantityQuery(
 
     public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
 
+    /// <summary>A quantity by its name, which was checked before.</summary>
+    internal static QuantityQuery Known(string name) =>
+        TryParse(name, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
+
     /// <summary>Reads the whole text as one quantity.</summary>
     /// <param name="error">What is wrong and what to write instead.</param>
     public static bool TryParse(string text, out QuantityQuery query, out string error)

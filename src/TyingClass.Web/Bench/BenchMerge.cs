@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Parts;
@@ -103,7 +104,7 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
 /// <summary>The bench locks nothing and allows every kind of part.</summary>
 internal sealed class FreeRules : EditRules
 {
-    public override ImmutableArray<string> KindsToAdd => KindsOfPart.Words;
+    public override ImmutableArray<string>? KindsToAdd => null;
 
     public override bool IsLocked(string path, string value) => false;
 

@@ -85,7 +85,7 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
         new() { Address = $"/bench-log/{entry.Id}/correct", Post = post, Expected = entry.Version, FlyName = entry.Fly.Name };
 
     private IEnumerable<Exercise> TubTests() =>
-        course.Current.Lessons.SelectMany(l => l.Exercises).Where(e => e is { Kind: ExerciseKind.TubTest, RecipeText: not null });
+        course.Current.Lessons.SelectMany(l => l.Exercises).Where(e => e is { Kind.IsAtTheBench: true, RecipeText: not null });
 
     private TiedFly? FlyOf(LogPost post, Dictionary<string, string> errors)
     {

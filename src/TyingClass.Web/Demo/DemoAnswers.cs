@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.TubTest;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 
@@ -21,36 +21,27 @@ internal sealed class DemoAnswers(Exercise exercise)
         "More lead makes it go down and that is all I can say about it.",
     ];
 
-    public string? Right(Random chance) => exercise.Kind switch
+    public string? Right(Random chance) => exercise switch
     {
-        ExerciseKind.Explain => Explanations[chance.Next(Explanations.Length)],
-        ExerciseKind.TubTest => Observed(chance),
-        ExerciseKind.Predict => Key,
-        _ => exercise.ModelAnswer,
+        { Task: TubTestTask tub } => Observed(tub, chance),
+        { Kind.IsMarkedByPerson: true } => Explanations[chance.Next(Explanations.Length)],
+        _ => Key,
     };
 
     public string? Wrong(Random chance)
     {
-        string[] wrong = [.. exercise.WrongAnswers.Select(w => w.Answer), .. Others()];
+        string[] wrong = [.. exercise.WrongAnswers.Select(w => w.Answer), .. exercise.Kind.WrongAnswers(exercise, Key)];
         return wrong.Length == 0 ? null : wrong[chance.Next(wrong.Length)];
     }
 
-    private string? Key => Keys.GetOrAdd(exercise, e => Prediction.Answer(e)?.Choice);
-
-    // Beyond what the author listed: the other choices, the fly handed in as it was given.
-    private IEnumerable<string> Others() => exercise.Kind switch
-    {
-        ExerciseKind.Predict => exercise.Choices.Where(c => c != Key),
-        ExerciseKind.Repair when exercise.RecipeText is { } given => [given],
-        _ => [],
-    };
+    private string? Key => Keys.GetOrAdd(exercise, e => e.Kind.RightAnswer(e));
 
     /// <summary>The prediction, off by what hands and rulers are off by.</summary>
-    private string? Observed(Random chance)
+    private string? Observed(TubTestTask task, Random chance)
     {
         List<string> lines = [];
         FlyFigures? fly = exercise.RecipeText is { } text && RecipeParser.Parse(text).Value is { } recipe ? new FlyFigures(recipe) : null;
-        foreach (string name in exercise.Record)
+        foreach (string name in task.Record)
         {
             if (QuantityQuery.TryParse(name, out QuantityQuery query, out _))
             {

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Storage.Attempts;
 
 namespace TyingClass.Web.Demo;
@@ -13,16 +14,8 @@ internal sealed record PlannedAttempt(string PersonId, Exercise Exercise, string
 /// <summary>Six weeks of attempts: planned from a seed, then graded by the real grader, each distinct answer once.</summary>
 internal static class DemoAttempts
 {
-    // By kind, how much harder than a plain question; an estimate, only there to make a register look like one.
-    private static double Hardness(ExerciseKind kind) => kind switch
-    {
-        ExerciseKind.Predict => 0.10,
-        ExerciseKind.Sort => 0.15,
-        ExerciseKind.Measure => 0.20,
-        ExerciseKind.Repair => 0.30,
-        ExerciseKind.Compose => 0.35,
-        _ => 0,
-    };
+    // What takes longer to answer is harder, and what a person marks cannot fail; an estimate, only there to make a register look like one.
+    private static double Hardness(ExerciseKind kind) => kind.IsMarkedByPerson ? 0 : Math.Min(0.35, 0.07 * kind.Minutes);
 
     /// <param name="evenings">When each of the evenings held so far began.</param>
     public static IEnumerable<PlannedAttempt> Plan(Course course, IReadOnlyDictionary<int, DateTimeOffset> evenings, IReadOnlyList<(string Id, DemoStudent Student)> students, DateTimeOffset now)
@@ -35,7 +28,7 @@ internal static class DemoAttempts
                 DateTimeOffset at = evenings[lesson.Evening!.Value].AddHours(-70 + 66 * chance.NextDouble());
                 foreach (Exercise exercise in lesson.Exercises)
                 {
-                    if (chance.NextDouble() > student.Diligence || (exercise.Kind == ExerciseKind.TubTest && chance.NextDouble() > 0.6)) continue;
+                    if (chance.NextDouble() > student.Diligence || (exercise.Kind.IsAtTheBench && chance.NextDouble() > 0.6)) continue;
                     foreach (PlannedAttempt attempt in Tries(id, student, exercise, at = at.AddMinutes(4 + 25 * chance.NextDouble()), chance).TakeWhile(a => a.At < now)) yield return attempt;
                 }
             }
@@ -63,12 +56,12 @@ internal static class DemoAttempts
     private static IEnumerable<PlannedAttempt> Tries(string personId, DemoStudent student, Exercise exercise, DateTimeOffset at, Random chance)
     {
         DemoAnswers answers = new(exercise);
-        bool neverPasses = student.IsStuck && exercise.Kind is (ExerciseKind.Repair or ExerciseKind.Compose) && chance.NextDouble() < 0.5;
+        bool neverPasses = student.IsStuck && exercise.Kind.AnswerIsRecipe && chance.NextDouble() < 0.5;
         int most = Math.Max(1, exercise.Hints.Length);
         for (int failed = 0; failed < most; failed++)
         {
             bool right = !neverPasses && chance.NextDouble() < student.Skill - Hardness(exercise.Kind) + 0.15 * failed;
-            bool unmarked = exercise.Kind is ExerciseKind.Explain or ExerciseKind.TubTest;
+            bool unmarked = exercise.Kind.IsMarkedByPerson;
             if ((right || unmarked ? answers.Right(chance) : answers.Wrong(chance)) is not { } answer) yield break;
             yield return new PlannedAttempt(personId, exercise, answer, failed, at);
             if (right || unmarked) yield break;

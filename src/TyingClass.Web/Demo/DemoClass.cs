@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Identity;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Dates;
@@ -85,14 +84,15 @@ public static class DemoClass
     {
         foreach ((int number, DateTime start) in starts.Take(2))
         {
-            if (course.Lessons.Where(l => l.Evening == number).SelectMany(l => l.Exercises).FirstOrDefault(e => e.Kind == ExerciseKind.Predict) is not { } question) continue;
-            if (Prediction.Answer(question) is not { } answer) continue;
+            if (course.Lessons.Where(l => l.Evening == number).SelectMany(l => l.Exercises).FirstOrDefault(e => e.Kind is IPutToRoom) is not { Kind: IPutToRoom kind } question) continue;
+            if (kind.RoomAnswer(question) is not { } answer) continue;
             DateTimeOffset at = new(start.AddMinutes(15), TimeSpan.Zero);
             Random chance = new(104_729 * number);
-            int key = question.Choices.IndexOf(answer.Choice);
-            ImmutableArray<ExportedAnswer> answers = [.. students.Select(s => new ExportedAnswer(s.Id, chance.NextDouble() < s.Student.Skill - 0.25 ? key : chance.Next(question.Choices.Length), at.AddMinutes(chance.NextDouble())))];
+            ImmutableArray<string> choices = kind.RoomChoices(question);
+            int key = choices.IndexOf(answer.Choice);
+            ImmutableArray<ExportedAnswer> answers = [.. students.Select(s => new ExportedAnswer(s.Id, chance.NextDouble() < s.Student.Skill - 0.25 ? key : chance.Next(choices.Length), at.AddMinutes(chance.NextDouble())))];
             yield return new ExportedQuestion(
-                $"demo-question-{number}", question.Title, question.Choices, at, question.Id, null, null,
+                $"demo-question-{number}", question.Title, choices, at, question.Id, null, null,
                 new RoomAnswer(answer.Choice, answer.Feedback.WhatItWouldDo, answer.Feedback.Why, at.AddMinutes(2)), at.AddMinutes(8), answers);
         }
     }

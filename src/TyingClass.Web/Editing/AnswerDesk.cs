@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
@@ -17,8 +18,6 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     public const string StaleForm =
         "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing was sent in. What you typed stands below; submit it again.";
 
-    private static readonly GradeOptions NoAdvice = new() { Adviser = (_, _, _) => [] };
-
     /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
     public ExerciseView Open(Assignment work, int? attemptNumber = null, bool inLesson = false)
     {
@@ -26,7 +25,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         ImmutableArray<Attempt> attempts = work.Attempts();
         Attempt? shown = attemptNumber is { } number ? attempts.FirstOrDefault(a => a.Number == number) : attempts.LastOrDefault();
         Typed typed = shown is null ? StartText.For(work.Exercise)
-            : StartText.IsRecipe(work.Exercise) ? Typed.FormIfPossible(shown.AnswerText)
+            : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
         return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
     }
@@ -78,7 +77,7 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
     private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default, bool inLesson = false)
     {
         ImmutableArray<AnswerProblem> found = problems.IsDefault ? [] : problems;
-        bool isRecipe = StartText.IsRecipe(work.Exercise);
+        bool isRecipe = work.Exercise.Kind.AnswerIsRecipe;
         return new ExerciseView
         {
             Lesson = work.Lesson,
@@ -88,11 +87,14 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
             Problems = found,
             Attempts = attempts,
             InLesson = inLesson,
-            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, EditRules.Of(work.Exercise, draft)).Build() : null,
+            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft)).Build() : null,
             Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
+
+    private static EditRules Rules(Exercise exercise, RecipeDraft draft) =>
+        ((RecipeTask)exercise.Task).Rules(exercise.RecipeText is { } text ? Typed.Given(text) : null, draft);
 
     // However often it is drawn: how it swims is what an attempt tells (docs/decisions/0010).
     private IHtmlContent? InTheVise(string text) => text.Length <= AnswerLimit.MostBytes ? pictures.Draw(text, Plates.Vise) : null;
@@ -116,27 +118,26 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
 
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
-        exercise.Kind is ExerciseKind.Measure or ExerciseKind.Sort ? attempts.Any(a => a.Counts) : !attempts.IsEmpty;
+        exercise.Kind.TellsTheAnswer ? !attempts.IsEmpty : attempts.Any(a => a.Counts);
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : exercise switch
         {
-            { Kind: ExerciseKind.Repair, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
-            { Kind: ExerciseKind.Compose } => pictures.Draw(attempt.AnswerText),
+            { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
+            { Kind.AnswerIsRecipe: true } => pictures.Draw(attempt.AnswerText),
             _ when AskedRecipes.Change(exercise) is { } change => pictures.Pair(change.Before, change.After),
             _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
-        WorkedOutAt = StartText.IsRecipe(exercise) ? FormulaLinks.MomentLedger : null,
+        WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };
 
     private string? Regraded(Exercise exercise, Attempt attempt)
     {
         if (attempt.EngineVersion == Balance.Reports.BalanceEngine.Version && attempt.ExerciseVersion == exercise.Version) return null;
-        if (exercise.Kind == ExerciseKind.Explain) return null;
-        GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, NoAdvice);
+        GradeResult now = Grader.Grade(exercise, attempt.AnswerText, 0, GradeOptions.WithoutAdvice);
         return RegradeNote.Of(attempt.EngineVersion, attempt.ExerciseVersion, attempt.Passed, attempt.GradedFigures, now, UnitsRead);
     }
 }

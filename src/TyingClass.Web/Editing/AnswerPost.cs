@@ -29,7 +29,7 @@ public sealed record AnswerPost(Typed Typed, string Action, int Index, string Ad
             .Where(f => f.Key.StartsWith(FieldPrefix, StringComparison.Ordinal))
             .Select(f => KeyValuePair.Create(f.Key[FieldPrefix.Length..], f.Value.ToString())))),
         "text" => Typed.AsText(Lines(form["text"].ToString())),
-        "record" => Typed.Plain(TubNotes.Join(form
+        "record" => Typed.Plain(NamedLines.Join(form
             .Where(f => f.Key.StartsWith(NotePrefix, StringComparison.Ordinal))
             .Select(f => (f.Key[NotePrefix.Length..], f.Value.ToString())))),
         // An order of flies comes as several values: one to a line.

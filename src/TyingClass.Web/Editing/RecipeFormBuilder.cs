@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
@@ -23,7 +24,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
             Parts = parts,
             Fishing = fishing,
             Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
-            KindsToAdd = rules.KindsToAdd,
+            KindsToAdd = rules.KindsToAdd ?? KindsOfPart.Words,
         };
     }
 

@@ -1,4 +1,5 @@
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Editing;
@@ -12,12 +13,10 @@ internal static class StartText
     public static Typed Blank => Typed.AsForm(Bare);
 
     public static Typed For(Exercise exercise) =>
-        !IsRecipe(exercise) ? Typed.Plain("")
+        !exercise.Kind.AnswerIsRecipe ? Typed.Plain("")
         : exercise.RecipeText is { } given ? Typed.Given(given) is { } draft ? Typed.AsForm(draft) : Typed.AsText(given)
         : Typed.AsForm(WithWhatIsFixed(exercise));
 
-    public static bool IsRecipe(Exercise exercise) => exercise.Kind is ExerciseKind.Repair or ExerciseKind.Compose;
-
     private static RecipeDraft WithWhatIsFixed(Exercise exercise) =>
-        exercise.Fixed.Where(f => f.Words.Length == 1).Aggregate(Bare, (draft, rule) => draft.With(rule.Path, rule.Words[0]));
+        ((RecipeTask)exercise.Task).Fixed.Where(f => f.Words.Length == 1).Aggregate(Bare, (draft, rule) => draft.With(rule.Path, rule.Words[0]));
 }

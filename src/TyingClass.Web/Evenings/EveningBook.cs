@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Exercises;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage;
@@ -55,7 +54,7 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
     {
         Dictionary<string, FlyCount> counts = plan.Flies.GroupBy(f => f.Name).ToDictionary(g => g.Key, g => g.Last());
         IEnumerable<(string Text, bool Tested)> named = lessons.SelectMany(l => l.Exercises)
-            .Where(e => e is { Kind: ExerciseKind.TubTest, RecipeText: not null }).Select(e => (e.RecipeText!, true))
+            .Where(e => e is { Kind.IsAtTheBench: true, RecipeText: not null }).Select(e => (e.RecipeText!, true))
             .Concat(lessons.SelectMany(l => l.Blocks).OfType<FlyBlock>().Select(b => (b.RecipeText, false)));
         return [.. named.Select(n => (n.Text, n.Tested, Recipe: RecipeParser.Parse(n.Text).Value))
             // A bare hook is nothing to tie.

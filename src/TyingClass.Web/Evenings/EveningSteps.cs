@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Catalogue;
-using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Evenings;
 
@@ -57,8 +57,12 @@ public static class EveningSteps
     private static IEnumerable<EveningStep> LessonSteps(Lesson lesson)
     {
         yield return new EveningStep($"Lesson {lesson.Number}", lesson.Title) { Text = lesson.Summary };
-        foreach (Exercise question in lesson.Exercises.Where(e => e.Kind == ExerciseKind.Predict))
-            yield return new EveningStep("Say first, then look", question.Title) { Html = question.PromptHtml, CardRecipe = question.RecipeText, Items = question.Choices, AskExercise = question.Id };
+        foreach (Exercise question in lesson.Exercises)
+        {
+            if (question.Kind is not IPutToRoom kind) continue;
+            yield return new EveningStep("Say first, then look", question.Title) { Html = question.PromptHtml, CardRecipe = question.RecipeText, Items = kind.RoomChoices(question), AskExercise = question.Id };
+        }
+
         if (!lesson.Glossary.IsEmpty)
             yield return new EveningStep($"Lesson {lesson.Number}", "Words") { Items = [.. lesson.Glossary.Select(g => $"{g.Term}: {g.Meaning}")] };
     }
@@ -73,7 +77,7 @@ public static class EveningSteps
     {
         Items = [.. evening.Lessons.SelectMany(l => l.Exercises.Select(e => (Lesson: l, Exercise: e)))
             .GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
-            .Select(g => $"Lesson {g.Key.Lesson.Number}: {string.Join(", ", g.GroupBy(e => e.Exercise.Kind).Select(k => $"{KindWords.Name(k.Key).ToLowerInvariant()} {k.Count()}"))}"
+            .Select(g => $"Lesson {g.Key.Lesson.Number}: {string.Join(", ", g.GroupBy(e => e.Exercise.Kind).Select(k => $"{k.Key.Name.ToLowerInvariant()} {k.Count()}"))}"
                 + (g.Key.DueAt is { } due ? $", by {evening.Windows.Clock.Say(due)}" : ""))],
     };
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Storage.Classes;
@@ -34,7 +35,8 @@ public sealed record EveningView(
 
     public IEnumerable<EveningFly> Shown => Flies.Where(f => f.Shown > 0);
 
-    public IEnumerable<Exercise> Predictions => Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind == ExerciseKind.Predict);
+    /// <summary>What can be put to the room.</summary>
+    public IEnumerable<Exercise> Questions => Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind is IPutToRoom);
 
     public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
 

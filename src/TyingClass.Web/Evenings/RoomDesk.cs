@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Classes;
@@ -25,16 +26,16 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
     public IEnumerable<RoomView> Before() =>
         Room is { } room ? store.RoomQuestions.OfClass(room.Id).Where(q => q.ClosedAt is not null).Reverse().Select(q => View(room, q)) : [];
 
-    /// <summary>Predict exercises by lesson, to choose from.</summary>
+    /// <summary>Exercises that can be put to a room, by lesson, to choose from.</summary>
     public IEnumerable<(Lesson Lesson, ImmutableArray<Exercise> Questions)> Choices() => course.Current.Lessons
-        .Select(l => (l, l.Exercises.Where(e => e.Kind == ExerciseKind.Predict).ToImmutableArray()))
+        .Select(l => (l, l.Exercises.Where(e => e.Kind is IPutToRoom).ToImmutableArray()))
         .Where(l => !l.Item2.IsEmpty);
 
     /// <returns>What is wrong; null when the question is put.</returns>
     public string? PutExercise(string exerciseId)
     {
         if (Room is not { } room) return "You have no class yet.";
-        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || exercise.Kind != ExerciseKind.Predict) return "Choose a question from the list.";
+        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || exercise.Kind is not IPutToRoom) return "Choose a question from the list.";
         store.RoomQuestions.Put(Blank(room, exercise) with { ExerciseId = exercise.Id });
         return null;
     }
@@ -61,7 +62,7 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
     {
         if (!IsOurs(questionId) || store.RoomQuestions.Find(questionId) is not { } question) return "That question is gone.";
         if (ExerciseOf(question) is not { } exercise) return "The exercise has left the course since it was asked: there is nothing to compute. Close it and ask another.";
-        if (Prediction.Answer(exercise) is not { } answer) return "The engine gives no single answer for this fly. Close it and ask another.";
+        if (((IPutToRoom)exercise.Kind).RoomAnswer(exercise) is not { } answer) return "The engine gives no single answer for this fly. Close it and ask another.";
         store.RoomQuestions.Reveal(questionId, new RoomAnswer(answer.Choice, answer.Feedback.WhatItWouldDo, answer.Feedback.Why, time.GetUtcNow()));
         return null;
     }
@@ -71,7 +72,7 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
         if (IsOurs(questionId)) store.RoomQuestions.Close(questionId);
     }
 
-    private static RoomQuestion Blank(ClassRoom room, Exercise exercise) => new("", room.Id, exercise.Title, exercise.Choices, default);
+    private static RoomQuestion Blank(ClassRoom room, Exercise exercise) => new("", room.Id, exercise.Title, ((IPutToRoom)exercise.Kind).RoomChoices(exercise), default);
 
     private bool IsOurs(string questionId) => Room is { } room && store.RoomQuestions.Find(questionId)?.ClassId == room.Id;
 

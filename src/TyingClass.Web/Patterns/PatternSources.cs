@@ -3,7 +3,6 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
-using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Patterns;
@@ -16,7 +15,7 @@ public sealed class PatternSources(ClassStore store, ICourseSource course, Visit
     public string? Attempt(string? exerciseId, int? number)
     {
         if (exerciseId is null || visitor.Person is not { } person) return null;
-        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || !StartText.IsRecipe(exercise)) return null;
+        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || !exercise.Kind.AnswerIsRecipe) return null;
         ImmutableArray<Attempt> attempts = store.Attempts.Of(person.Id, exerciseId);
         return (number is { } n ? attempts.FirstOrDefault(a => a.Number == n) : attempts.LastOrDefault())?.AnswerText;
     }

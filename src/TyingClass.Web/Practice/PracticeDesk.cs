@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Practice;
 using TyingClass.Storage;
 using TyingClass.Storage.Practice;
@@ -31,7 +31,7 @@ public sealed record PracticeView(ProblemKey Key, ExerciseView? Work, ConceptLin
     };
 
     /// <summary>A prediction is given away by its feedback; figures and flies may be tried again.</summary>
-    public bool TakesAnswers => Work is { Passed: false } work && (work.Exercise.Kind != ExerciseKind.Predict || work.Attempts.IsEmpty);
+    public bool TakesAnswers => Work is { Passed: false } work && (!work.Exercise.Kind.TellsTheAnswer || work.Attempts.IsEmpty);
 }
 
 /// <summary>Practice without end: problems of one concept by seed, steered toward four successes in five.</summary>

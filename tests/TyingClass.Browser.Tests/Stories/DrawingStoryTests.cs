@@ -49,7 +49,7 @@ public sealed class DrawingStoryTests(RunningApp app, Chromium browser)
     [Fact]
     public async Task Visitor_WhoSaidWhatAChangeDoes_SeesTheFlyBeforeAndAfterInTheLesson()
     {
-        (Lesson lesson, Exercise exercise) = app.Course.Lessons.SelectMany(l => l.Exercises.Select(e => (l, e))).First(x => x.e.Question is ChangeIn);
+        (Lesson lesson, Exercise exercise) = app.Course.Lessons.SelectMany(l => l.Exercises.Select(e => (l, e))).First(x => x.e.Task.ChangedRecipe is not null);
         IPage page = await browser.NewVisitorAsync(app.Address, 390);
         await page.GotoAsync($"/lessons/{lesson.Slug}");
         ILocator task = page.Locator($"#exercise-{exercise.Id}");

@@ -33,7 +33,7 @@ public sealed partial class CoursePlanTests
         HashSet<string> listed = [.. Tied().Select(t => Repo.Recipe(t.File)!)];
 
         string[] missing = [.. CourseChecker.Check(Repo.Lessons).Course.Exercises
-            .Where(e => e.Kind == ExerciseKind.TubTest && RecipeParser.Parse(e.RecipeText!).Value!.Parts.Length > 0 && !listed.Contains(e.RecipeText!))
+            .Where(e => e.Kind.IsAtTheBench && RecipeParser.Parse(e.RecipeText!).Value!.Parts.Length > 0 && !listed.Contains(e.RecipeText!))
             .Select(e => e.Id)];
 
         Assert.Empty(missing);

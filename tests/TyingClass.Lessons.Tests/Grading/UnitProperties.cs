@@ -1,6 +1,8 @@
 using System.Globalization;
 using CsCheck;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.Measure;
+using TyingClass.Lessons.Kinds.Repair;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Grading;
@@ -35,7 +37,7 @@ public sealed class UnitProperties
     [Fact]
     public void Measure_SameMassInAnyUnit_IsTheSameGrade()
     {
-        Lessons.Exercises.Exercise exercise = Flies.Measure with { Quantity = "mass", ToleranceText = "0.03 g" };
+        Lessons.Exercises.Exercise exercise = Flies.Measure with { Task = new MeasureTask("mass", "0.03 g") };
         Gen.Select(Gen.Int[450, 660], Unit).Sample(
             (mg, u) =>
             {
@@ -52,7 +54,10 @@ public sealed class UnitProperties
 
     private static readonly Lessons.Exercises.Exercise Anything = Flies.Repair with
     {
-        Allow = [new("parts[0].side", null, null), new("parts[0].size", "3.2 mm", "5.6 mm"), new("fishing.speed", null, null)],
+        Task = (RepairTask)Flies.Repair.Task with
+        {
+            Allow = [new("parts[0].side", null, null), new("parts[0].size", "3.2 mm", "5.6 mm"), new("fishing.speed", null, null)],
+        },
     };
 
     private static string Darter(decimal sizeMm, decimal speedMS, bool top, (int Size, int At, int Wing, int Length) units) => (top ? Flies.DarterOnTop : Flies.Darter)

@@ -2,6 +2,7 @@ using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Practice;
 using TyingClass.Recipes.Text;
 using Xunit;
@@ -59,10 +60,12 @@ public sealed class PracticeProblemsTests
               - parts[0].size: 2.4 mm … 4.8 mm
             """);
 
-        Assert.Equal("1.6 mm", PracticeProblems.Draw(set, 1, 0)!.ToleranceText);
-        Assert.Equal("0.8 mm", PracticeProblems.Draw(set, 1, 0.5)!.ToleranceText);
-        Assert.Equal("0.4 mm", PracticeProblems.Draw(set, 1, 1)!.ToleranceText);
+        Assert.Equal("1.6 mm", Tolerance(PracticeProblems.Draw(set, 1, 0)));
+        Assert.Equal("0.8 mm", Tolerance(PracticeProblems.Draw(set, 1, 0.5)));
+        Assert.Equal("0.4 mm", Tolerance(PracticeProblems.Draw(set, 1, 1)));
     }
+
+    private static string Tolerance(Exercise? problem) => Assert.IsType<MeasureTask>(problem!.Task).ToleranceText;
 
     [Fact]
     public void Draw_Repair_CanBeRepairedWithinWhatIsAllowed()

@@ -1,5 +1,6 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds.Explain;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Dates;
 using TyingClass.Web.Calendar;
@@ -82,7 +83,7 @@ public sealed class ClassClockTests
         DateTime opens = new(2026, 1, 7, 19, 0, 0), due = new(2026, 1, 14, 19, 0, 0), own = new(2026, 1, 10, 12, 0, 0);
         ClassWindows windows = new(new ClassDates("c", [new DateRow("lesson:keel", opens, due), new DateRow("exercise:keel-01", null, own)], 1), Berlin);
         Lesson lesson = new() { Slug = "keel", Number = 1, Title = "", Summary = "", Concepts = [], Minutes = 1, Blocks = [] };
-        Exercise exercise = new() { Id = "keel-01", Kind = ExerciseKind.Explain, Title = "", Concepts = [], PromptHtml = "" };
+        Exercise exercise = new() { Id = "keel-01", Task = new ExplainTask(), Title = "", Concepts = [], PromptHtml = "" };
 
         Assert.Equal(new Window(Berlin.Opening(opens), Berlin.Due(own)), windows.Of(lesson, exercise));
         Assert.Equal(new Window(Berlin.Opening(opens), Berlin.Due(due)), windows.Of(lesson, exercise with { Id = "keel-02" }));

@@ -68,7 +68,7 @@ public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvide
     {
         ArgumentNullException.ThrowIfNull(move);
         string practice = move.PracticeAnswers switch { 0 => "", 1 => " and 1 answer in practice", var n => $" and {n} answers in practice" };
-        return KindWords.Attempts(move.Attempts) + practice;
+        return CountWords.Attempts(move.Attempts) + practice;
     }
 
     public string Say(DateTimeOffset at) => TimeWords.Moment(at, access.Current?.Zone ?? TimeZoneInfo.Utc);

@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Compose;
+
+internal sealed class ComposeKind : RecipeKind
+{
+    public static ComposeKind Instance { get; } = new();
+
+    public override string Word => "compose";
+
+    public override string Invitation => "Build a fly that does what is asked.";
+
+    public override double Minutes => 6;
+
+    internal override ImmutableArray<string> Keys => ["goals", "parts box", "hook", "fishing", "intent"];
+
+    internal override ExerciseTask? Read(TaskReading reading) => new ComposeTask
+    {
+        PartsBox = AllowReader.Box(reading.Fields),
+        Fixed = AllowReader.Fixed(reading.Fields),
+        Goals = GoalReader.ReadRequired(reading.Fields, hasStart: reading.Given is not null),
+    };
+
+    public override IEnumerable<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer) =>
+        BoxCheck.Violations(answer, (ComposeTask)exercise.Task);
+
+    internal override ConditionScope Scope(ExerciseTask task, Recipe? given) => base.Scope(task, given) with { HasFly = true };
+
+    internal override IEnumerable<CheckComplaint> Check(Exercise exercise)
+    {
+        if (BareHookPasses(exercise))
+            yield return new CheckComplaint(
+                "goals", "kind", "The model answer's hook passes with nothing tied on it. Set a goal that a bare hook misses, such as the number of parts or the mass of one.");
+        foreach (CheckComplaint complaint in base.Check(exercise)) yield return complaint;
+    }
+
+    private static bool BareHookPasses(Exercise exercise)
+    {
+        if (exercise.ModelAnswer is not { } model || RecipeDraft.Parse(model).Value is not { } draft) return false;
+        while (draft.PartCount > 0) draft = draft.RemovePart(draft.PartCount - 1);
+        return Grader.Grade(exercise, draft.ToText(), 0, GradeOptions.WithoutAdvice).Passed;
+    }
+}

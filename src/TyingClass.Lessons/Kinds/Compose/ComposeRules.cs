@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Compose;
+
+/// <summary>What is fixed stays; the note says what the parts box holds.</summary>
+internal sealed class ComposeRules(RecipeTask task, RecipeDraft typed) : EditRules
+{
+    public override ImmutableArray<string>? KindsToAdd =>
+        task.PartsBox.IsEmpty ? null : (ImmutableArray<string>)[.. task.PartsBox.Select(b => b.Part).Distinct()];
+
+    public override bool IsLocked(string path, string value) => Fixed(path) is { Words: [{ } only] } && only == value;
+
+    public override string? NoteOn(string path, string value) => (Fixed(path) ?? Boxed(path)) is { Said: not "anything" } rule ? rule.Said : null;
+
+    private AllowedChange? Fixed(string path) => task.Fixed.FirstOrDefault(f => f.Path == path);
+
+    private AllowedChange? Boxed(string path)
+    {
+        int dot = path.LastIndexOf('.');
+        if (dot < 0 || !path.StartsWith("parts[", StringComparison.Ordinal)) return null;
+        string? kind = typed.Get(path[..dot] + ".part");
+        return task.PartsBox.Where(b => b.Part == kind).SelectMany(b => b.Rules).FirstOrDefault(r => r.Path == path[(dot + 1)..]);
+    }
+}

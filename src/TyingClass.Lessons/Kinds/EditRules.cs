@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Lessons.Kinds;
+
+/// <summary>
+/// What an exercise lets a student change in its recipe. A form follows these; the grader is the judge, so a value that strayed
+/// (typed as text) is shown for mending, never put back in silence.
+/// </summary>
+public abstract class EditRules
+{
+    /// <summary>Kinds of part, as recipes write them; null for any, empty when the list of parts is fixed.</summary>
+    public abstract ImmutableArray<string>? KindsToAdd { get; }
+
+    public abstract bool IsLocked(string path, string value);
+
+    /// <summary>A remark under a field that is not locked.</summary>
+    public abstract string? NoteOn(string path, string value);
+}

@@ -1,0 +1,18 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Lessons.Kinds;
+
+/// <summary>What an exercise of one kind holds beyond what every exercise does. One record a kind.</summary>
+public abstract record ExerciseTask
+{
+    public abstract ExerciseKind Kind { get; }
+
+    /// <summary>What an answer may say, in the order shown; empty where it is no choice.</summary>
+    public virtual ImmutableArray<string> Choices => [];
+
+    /// <summary>Flies asked about beside the exercise's own, in the order shown.</summary>
+    public virtual ImmutableArray<string> OtherRecipes => [];
+
+    /// <summary>The exercise's own fly with a change made, where the question is what that does.</summary>
+    public virtual string? ChangedRecipe => null;
+}

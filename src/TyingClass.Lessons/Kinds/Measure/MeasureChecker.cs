@@ -1,0 +1,24 @@
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Measure;
+
+/// <summary>Whether the figure asked for can be met by flies tied alike.</summary>
+internal static class MeasureChecker
+{
+    public static string? KeyComplaint(Exercise exercise)
+    {
+        MeasureTask task = (MeasureTask)exercise.Task;
+        QuantityQuery query = task.Query;
+        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!));
+        if (query.Of(fly) is not { } key) return $"The engine has no {query.Name} for this fly.";
+        double[] tied = [.. TiedFlies.Of(fly.Body, TyingAccuracy.Practiced, KeyClearance.Flies).Select(b => query.Of(fly.Tied(b, null))).OfType<double>()];
+        if (tied.Length < KeyClearance.Flies) return $"Of {KeyClearance.Flies} flies tied alike, {KeyClearance.Flies - tied.Length} have no {query.Name}.";
+        double spread = Math.Sqrt(tied.Sum(t => (t - key) * (t - key)) / tied.Length), tolerance = task.ToleranceSi;
+        return tolerance >= spread ? null : $"The tolerance of {query.Say(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ ({query.Say(spread, UnitSystem.Metric)}). Widen it.";
+    }
+}

@@ -1,0 +1,61 @@
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Measure;
+
+/// <summary>Measure: the answer is a number with a unit.</summary>
+internal static class MeasureGrader
+{
+    // Slips worth naming: a decimal place, thousandths, inches for millimeters.
+    private static readonly (double Ratio, string Say)[] Slips =
+    [
+        (10, "Your figure is ten times too large: look at the decimal point."), (0.1, "Your figure is ten times too small: look at the decimal point."),
+        (1000, "Your figure is a thousand times too large: look at the unit."), (0.001, "Your figure is a thousand times too small: look at the unit."),
+        (25.4, "Your figure is 25.4 times too large: that is the number of millimeters in an inch."), (1 / 25.4, "Your figure is 25.4 times too small: that is the number of millimeters in an inch."),
+        (-1, "Your figure has the right size but the wrong sign."),
+    ];
+
+    public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        MeasureTask task = (MeasureTask)exercise.Task;
+        QuantityQuery query = task.Query;
+        if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused($"Write a number with its unit first{(query.Quantity.Dimension is { } d ? $", such as {Units.Example(d)}" : "")}.");
+        if (answerText.Length > 200) return GradeResult.Refused("Write the number and its unit, and nothing else.");
+        if (!GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out string error)) return GradeResult.Refused(error);
+        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
+        if (query.Of(fly) is not { } key)
+            return GradeResult.Refused("The engine has no such figure for this fly, so your answer was not marked. Please tell your instructor.");
+        double tolerance = task.ToleranceSi;
+        bool passed = Math.Abs(answer - key) <= tolerance * (1 + 1e-9);
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
+        string found = $"The engine finds {query.Say(key, options.Units)}.";
+        bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
+        return new GradeResult
+        {
+            Passed = passed,
+            ExerciseVersion = exercise.Version,
+            Figures = [new GradedFigure(query.Name, key)],
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
+                Goals = [new GoalResult($"{query.Phrase}, within {query.Say(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
+                // The part's own mass would be the answer, while hints are still in store.
+                Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
+                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
+                Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Slip(answer, key, tolerance)),
+                MisreadConcept = misreading?.Concept,
+                Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
+        $"your {query.Say(answer, units)} {(passed ? "agrees" : answer > key ? "is too large" : "is too small")}";
+
+    private static string? Slip(double answer, double key, double tolerance) =>
+        Slips.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();
+}

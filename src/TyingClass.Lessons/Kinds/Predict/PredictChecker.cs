@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+
+namespace TyingClass.Lessons.Kinds.Predict;
+
+/// <summary>Whether the right choice would be the right one of flies tied alike.</summary>
+internal static class PredictChecker
+{
+    private const double MostShareOfUndecided = 0.65;
+    private const double LeastShareOfRival = 0.20;
+
+    public static string? KeyComplaint(Exercise exercise) =>
+        ((PredictTask)exercise.Task).Question is WhichWayUp ? WayUp(exercise) : Choice(exercise);
+
+    private static string? WayUp(Exercise exercise)
+    {
+        AskedFlies flies = AskedFlies.Of(exercise, null);
+        BalanceReport report = flies.Fly.Report;
+        ToleranceReport shares = report.Soaked.Tolerance;
+        if (PredictKey.Of(exercise, flies) is not { } key) return $"This fly {(report.Verdict.Kind == VerdictKind.Floats ? "floats" : "hangs rather than rides")}, so which way up cannot be asked of it.";
+        if (key == WhichWayUp.Undecided)
+        {
+            bool rivals = report.Soaked.Attitudes.Count(a => a.Share >= LeastShareOfRival) > 1;
+            double most = Math.Max(shares.AsIntended, Math.Max(shares.Leaning, shares.Flipped));
+            return rivals || most <= MostShareOfUndecided ? null : $"The answer is “{key}”, yet {KeyClearance.Percent(most)} of flies tied like it ride one way: too close to call.";
+        }
+
+        double share = key == WhichWayUp.OnItsSide ? shares.Leaning : key == Said.Name(report.Intent) ? shares.AsIntended : shares.Flipped;
+        return share >= KeyClearance.LeastShare ? null : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";
+    }
+
+    private static string? Choice(Exercise exercise)
+    {
+        AskedFlies flies = AskedFlies.Of(exercise, null);
+        if (PredictKey.Of(exercise, flies) is not { } key) return "No choice, or more than one, is right for this fly.";
+        ImmutableArray<FlyBody> first = TiedFlies.Of(flies.Fly.Body, TyingAccuracy.Practiced, KeyClearance.Flies);
+        ImmutableArray<FlyBody> second = flies.Other is { } other ? TiedFlies.Of(other.Body, TyingAccuracy.Practiced, KeyClearance.Flies) : [];
+
+        // The fly before and after a change is one fly, with one set of errors; two flies compared are two.
+        bool sameHands = ((PredictTask)exercise.Task).Question is ChangeIn;
+        int agree = Enumerable.Range(0, KeyClearance.Flies).Count(i => PredictKey.Of(exercise, new AskedFlies(
+            flies.Fly.Tied(first[i], null),
+            flies.Other?.Tied(second[sameHands ? i : KeyClearance.Flies - 1 - i], null))) == key);
+        return KeyClearance.Enough(agree) ? null : $"The answer is “{key}”, but only {agree} of {KeyClearance.Flies} flies tied alike give it: too near its threshold to ask.";
+    }
+}

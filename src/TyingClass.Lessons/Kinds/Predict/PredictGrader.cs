@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Predict;
+
+/// <summary>Predict: the answer is one of the choices, by its words or its number.</summary>
+internal static class PredictGrader
+{
+    public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        if (Chosen(exercise, answerText) is not { } choice)
+            return GradeResult.Refused(string.IsNullOrWhiteSpace(answerText) ? "Choose one of the answers first." : $"Choose one of these: {string.Join("; ", exercise.Choices)}.");
+        AskedFlies flies = AskedFlies.Of(exercise, options.Report);
+        if (PredictKey.Of(exercise, flies) is not { } key)
+            return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
+        bool passed = choice == key;
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, flies.Fly.Recipe, new ConditionFacts(flies.Fly, null, choice));
+        return new GradeResult
+        {
+            Passed = passed,
+            ExerciseVersion = exercise.Version,
+            Figures = Figures(exercise, flies),
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = What(exercise, flies, options.Units),
+                Goals = [new GoalResult(Asked(exercise), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
+                Why = Why(exercise, flies, options.Units),
+                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
+                Misreading = misreading?.Say,
+                MisreadConcept = misreading?.Concept,
+                Cautions = [.. Cautions.For(flies.Fly.Recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    /// <summary>The choice meant by an answer, or null.</summary>
+    public static string? Chosen(Exercise exercise, string answerText)
+    {
+        string answer = answerText.Trim();
+        return int.TryParse(answer, NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= 1 && number <= exercise.Choices.Length
+            ? exercise.Choices[number - 1]
+            : exercise.Choices.FirstOrDefault(c => string.Equals(c, answer, StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static ImmutableArray<GradedFigure> Figures(Exercise exercise, AskedFlies flies) => ((PredictTask)exercise.Task).Question switch
+    {
+        WhichHasMore or ChangeIn => [Figure(exercise, flies.Fly), Figure(exercise, flies.Other!)],
+        WhereTheNosePoints => [Figure(exercise, flies.Fly)],
+        _ => [new GradedFigure("lean", flies.Fly.Report.Soaked.AtFishingSpeed.LeanDeg * Math.PI / 180), new GradedFigure("rides as intended", flies.Fly.Report.Soaked.Tolerance.AsIntended)],
+    };
+
+    private static string Asked(Exercise exercise) => ((PredictTask)exercise.Task).Question switch
+    {
+        WhichWayUp => "which way up it rides",
+        WhereTheNosePoints => "where the nose points",
+        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase}",
+        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase}",
+        _ => "what the fly does",
+    };
+
+    private static string What(Exercise exercise, AskedFlies flies, UnitSystem units)
+    {
+        if (((PredictTask)exercise.Task).Question is WhichHasMore more)
+            return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({((PredictTask)exercise.Task).Quantity}).";
+        if (((PredictTask)exercise.Task).Question is ChangeIn)
+            return $"The {PredictKey.Query(exercise).Phrase} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
+        if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
+            return Said.Figures(flies.Fly, asked, units);
+        return Said.Verdict(flies.Fly.Report, units);
+
+        string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);
+    }
+
+    private static string Why(Exercise exercise, AskedFlies flies, UnitSystem units)
+    {
+        if (((PredictTask)exercise.Task).Question is OwnChoices own) return Said.Why(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
+        if (((PredictTask)exercise.Task).Quantity is null) return Said.Ledger(flies.Fly.Report, units);
+        QuantityQuery query = PredictKey.Query(exercise);
+        if (flies.Other is null) return Said.Ledger(flies.Fly.Report, units);
+        string why = ((PredictTask)exercise.Task).Question is ChangeIn
+            ? Said.MassChange(flies.Fly, flies.Other, units)
+            : $"{flies.Fly.Recipe.Name}: {Said.Masses(flies.Fly, units)} {flies.Other.Recipe.Name}: {Said.Masses(flies.Other, units)}";
+        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {Said.Ledger(flies.Other.Report, units)}" : why;
+    }
+
+    private static GradedFigure Figure(Exercise exercise, FlyFigures fly) => new(((PredictTask)exercise.Task).Quantity!, PredictKey.Query(exercise).Of(fly));
+}

@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Yaml;
+
+namespace TyingClass.Lessons.Kinds.Predict;
+
+internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
+{
+    public static PredictKind Instance { get; } = new();
+
+    public override string Word => "predict";
+
+    public override string Invitation => "Say what will happen, then see what the engine says.";
+
+    public override double Minutes => 1.5;
+
+    public override string? RightAnswer(Exercise exercise) => Prediction.Answer(exercise)?.Choice;
+
+    public override IEnumerable<string> WrongAnswers(Exercise exercise, string? right) => Of(exercise).Choices.Where(c => c != right);
+
+    public ImmutableArray<string> RoomChoices(Exercise exercise) => Of(exercise).Choices;
+
+    public (string Choice, Feedback Feedback)? RoomAnswer(Exercise exercise) => Prediction.Answer(exercise);
+
+    internal override ImmutableArray<string> Keys => ["ask", "choices", "change", "other recipe"];
+
+    internal override bool NeedsFly => true;
+
+    internal override ExerciseTask? Read(TaskReading reading)
+    {
+        if (QuestionReader.Read(reading.Fields, reading.Given, reading.Recipes, reading.Answers) is not { } read) return null;
+        PredictTask task = new(read.Question, read.Choices, read.Quantity);
+        if (reading.Given is not { } given) return task;
+        foreach (YamlText node in read.When) ConditionReader.Check(node, OwnScope(task, given), reading.Errors);
+        return task;
+    }
+
+    internal override GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options) =>
+        PredictGrader.Grade(exercise, answerText, failedAttempts, options);
+
+    internal override string? KeyComplaint(Exercise exercise) => PredictChecker.KeyComplaint(exercise);
+
+    (string Key, string Text)? IPracticed.CannotVary(ExerciseTask task) => ((PredictTask)task).Question is WhichHasMore or ChangeIn
+        ? ("ask", "Practice draws one fly at a time: ask which way up, nose, or use own choices.")
+        : null;
+
+    (QuantityQuery, double[])? IPracticed.TurnsOn(ExerciseTask task) => ((PredictTask)task).Question switch
+    {
+        WhichWayUp => (QuantityQuery.Known("keel height"), [0.0]),
+        WhereTheNosePoints => (QuantityQuery.Known("pitch"), [-WhereTheNosePoints.LevelDeg * Math.PI / 180, WhereTheNosePoints.LevelDeg * Math.PI / 180]),
+        _ => null,
+    };
+
+    /// <summary>For the author's own choices: they cannot speak of the answer, being it.</summary>
+    internal ConditionScope OwnScope(PredictTask task, Recipes.Model.Recipe given) => Scope(task, given) with { Choices = [] };
+}

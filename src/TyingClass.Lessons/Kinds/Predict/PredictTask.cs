@@ -1,0 +1,17 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Lessons.Kinds.Predict;
+
+/// <summary>A question with choices; the right one is computed.</summary>
+/// <param name="Offered">The choices in the order shown.</param>
+/// <param name="Quantity">The quantity asked about; null where the question is no single figure's.</param>
+public sealed record PredictTask(Question Question, ImmutableArray<string> Offered, string? Quantity) : ExerciseTask
+{
+    public override ExerciseKind Kind => PredictKind.Instance;
+
+    public override ImmutableArray<string> Choices => Offered;
+
+    public override ImmutableArray<string> OtherRecipes => Question is WhichHasMore more ? [more.SecondRecipeText] : [];
+
+    public override string? ChangedRecipe => (Question as ChangeIn)?.ChangedRecipeText;
+}

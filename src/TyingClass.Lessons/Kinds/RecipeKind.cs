@@ -1,0 +1,30 @@
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Lessons.Kinds;
+
+/// <summary>A kind whose answer is a fly.</summary>
+internal abstract class RecipeKind : ExerciseKind
+{
+    public override bool AnswerIsRecipe => true;
+
+    public override bool TellsTheAnswer => false;
+
+    internal override bool NeedsModelAnswer => true;
+
+    /// <summary>What the answer does that its exercise does not allow.</summary>
+    public abstract IEnumerable<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer);
+
+    internal override GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options) =>
+        RecipeGrader.Grade(exercise, answerText, failedAttempts, options);
+
+    internal override IEnumerable<CheckComplaint> Check(Exercise exercise)
+    {
+        if (!exercise.WrongAnswers.Any(w => w.FindingNamed is not (null or WrongAnswer.Refused)))
+        {
+            yield return new CheckComplaint(
+                "wrong answers", "kind", "List at least one wrong answer that fails, and say with “named:” for what: a goal missed, a finding of the report or a misreading.");
+        }
+    }
+}

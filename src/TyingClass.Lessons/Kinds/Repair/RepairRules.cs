@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Repair;
+
+/// <summary>Only what is allowed may change; the note says how far, and what was given.</summary>
+internal sealed class RepairRules(RepairTask task, RecipeDraft given) : EditRules
+{
+    public override ImmutableArray<string>? KindsToAdd => task.Allow.Any(a => a.Path == "parts") ? null : [];
+
+    public override bool IsLocked(string path, string value) =>
+        path != "recipe" && Allowed(path) is null && (given.Get(path) ?? "") == value;
+
+    public override string? NoteOn(string path, string value)
+    {
+        if (path == "recipe") return null;
+        string was = given.Get(path) ?? "";
+        string before = was.Length == 0 ? "was left open" : $"was {was}";
+        return Allowed(path) switch
+        {
+            null => $"{before}; this exercise does not let it change",
+            { Said: "anything" } => was == value ? null : before,
+            { } rule => $"{rule.Said}; {before}",
+        };
+    }
+
+    private AllowedChange? Allowed(string path) => task.Allow.FirstOrDefault(a =>
+        path == a.Path
+        || path.StartsWith(a.Path + ".", StringComparison.Ordinal)
+        || (a.Path == "parts" && path.StartsWith("parts[", StringComparison.Ordinal)));
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.Sort;
+
+/// <summary>Sort: the answer lists every fly by name, one to a line or with commas between.</summary>
+internal static class SortGrader
+{
+    public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        SortTask task = (SortTask)exercise.Task;
+        string[] order = [.. answerText.Split(['\n', '\r', ',', ';', '>'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+        if (Complaint(task, order) is { } complaint) return GradeResult.Refused(complaint);
+        QuantityQuery query = task.Query;
+        Dictionary<string, double?> values = Values(task, query, options);
+        if (values.Values.Any(v => v is null)) return GradeResult.Refused("The engine has no such figure for one of the flies, so your answer was not marked. Please tell your instructor.");
+        string[] given = [.. order.Select(o => task.Items.First(i => Same(i.Name, o)).Name)];
+        GoalResult[] pairs = [.. given.Zip(given.Skip(1), (a, b) => Pair(a, b))];
+        bool passed = pairs.All(p => p.Met);
+        string largest = task.LargestFirst ? "largest first" : "smallest first";
+        string key = string.Join(", ", Key(task, values).Select(n => $"{n} ({query.Say(values[n], options.Units)})"));
+        return new GradeResult
+        {
+            Passed = passed,
+            ExerciseVersion = exercise.Version,
+            Figures = [.. task.Items.Select(i => new GradedFigure($"{query.Name} of {i.Name}", values[i.Name]))],
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                Goals = [.. pairs],
+                Why = passed
+                    ? string.Join(" ", task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))
+                    : "Neighbors that stand the wrong way round are marked above. Compare those two flies part by part: what does one have more of?",
+                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
+                Cautions = [.. task.Items.SelectMany(i => Cautions.For(GivenFly.Of(i.RecipeText))).DistinctBy(c => c.Code).Select(c => c.Text)],
+            },
+        };
+
+        GoalResult Pair(string a, string b)
+        {
+            bool right = task.LargestFirst ? values[a] >= values[b] : values[a] <= values[b];
+            return new GoalResult($"{a} before {b}", right ? "the right way round" : "the wrong way round", right);
+        }
+    }
+
+    public static Dictionary<string, double?> Values(SortTask task, QuantityQuery query, GradeOptions options) =>
+        task.Items.ToDictionary(i => i.Name, i => query.Of(Fly(i, options)));
+
+    public static ImmutableArray<string> Key(SortTask task, Dictionary<string, double?> values) => task.LargestFirst
+        ? [.. task.Items.Select(i => i.Name).OrderByDescending(n => values[n])]
+        : [.. task.Items.Select(i => i.Name).OrderBy(n => values[n])];
+
+    private static FlyFigures Fly(SortItem item, GradeOptions options) => new(GivenFly.Of(item.RecipeText), null, options.Report);
+
+    private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
+
+    private static string? Complaint(SortTask task, string[] order)
+    {
+        string names = string.Join(", ", task.Items.Select(i => i.Name));
+        if (order.Length == 0) return $"Put the flies in order first: {names}.";
+        if (order.FirstOrDefault(o => !task.Items.Any(i => Same(i.Name, o))) is { } unknown)
+            return $"“{Clip(unknown)}” is not one of the flies.{Nearest.Hint(unknown, task.Items.Select(i => i.Name))} They are {names}.";
+        if (order.GroupBy(o => o, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            return $"{twice.Key} stands in your order twice.";
+        return order.Length < task.Items.Length
+            ? $"Your order leaves out {Said.List(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
+            : null;
+    }
+
+    private static string Clip(string text) => text.Length <= 40 ? text : text[..40] + "…";
+}

@@ -1,0 +1,77 @@
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.TubTest;
+
+/// <summary>Tub test: what the tied fly really did, one "name: value" to a line. Kept beside the prediction; never wrong.</summary>
+internal static class TubTestGrader
+{
+    public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
+    {
+        TubTestTask task = (TubTestTask)exercise.Task;
+        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
+        List<AnswerProblem> problems = [];
+        List<Observation> seen = [];
+        string[] lines = answerText.ReplaceLineEndings("\n").Split('\n');
+        for (int i = 0; i < Math.Min(lines.Length, 200); i++)
+        {
+            if (string.IsNullOrWhiteSpace(lines[i])) continue;
+            string[] pair = lines[i].Split(':', 2, StringSplitOptions.TrimEntries);
+            if (pair.Length == 2 && pair[1].Length == 0) continue;
+            if (Read(task, fly, pair, options.Units, out string error) is { } observation) seen.Add(observation);
+            else problems.Add(new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null, pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Said.Capital(pair[0])}: {error}" : error));
+        }
+
+        if (problems.Count > 0) return GradeResult.Refused([.. problems]);
+        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Said.List(task.Record)}.");
+        return new GradeResult
+        {
+            AwaitsReview = true,
+            ExerciseVersion = exercise.Version,
+            Observations = [.. seen],
+            Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
+                Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
+                Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the model leaves out.",
+                WhereToLook = "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not with the engine are worth telling your mentor about.",
+                Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    private static Observation? Read(TubTestTask task, FlyFigures fly, string[] pair, UnitSystem units, out string error)
+    {
+        string? name = pair.Length == 2 ? task.Record.FirstOrDefault(r => string.Equals(r, pair[0], StringComparison.OrdinalIgnoreCase)) : null;
+        if (name is null)
+        {
+            error = $"Begin each line with what you watched and a colon: {Said.List(task.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], task.Record) : "")}";
+            return null;
+        }
+
+        if (name == TubTestRecord.WhichWayUp)
+        {
+            string? way = TubTestRecord.Ways.FirstOrDefault(w => string.Equals(w, pair[1], StringComparison.OrdinalIgnoreCase));
+            error = $"For which way up write {string.Join(", ", TubTestRecord.Ways)}.";
+            return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
+        }
+
+        if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error)) return null;
+        double? predicted = query.Of(fly);
+        return new Observation(name, predicted, si, query.Say(predicted, units), query.Say(si, units));
+    }
+
+    private static string Compared(Observation seen, UnitSystem units)
+    {
+        if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted || !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
+            return seen.Observed == seen.Predicted ? $"you saw {seen.Observed}, as predicted" : $"you saw {seen.Observed}";
+        double more = observed - predicted;
+        return Math.Abs(more) < query.Quantity.NoticeableSi
+            ? $"you saw {seen.Observed}, about as predicted"
+            : $"you saw {seen.Observed}, {query.Say(Math.Abs(more), units)} {(more > 0 ? "more" : "less")}";
+    }
+}

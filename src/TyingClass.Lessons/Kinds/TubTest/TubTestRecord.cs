@@ -1,0 +1,12 @@
+using System.Collections.Immutable;
+
+namespace TyingClass.Lessons.Kinds.TubTest;
+
+/// <summary>What a tub test may record beside the quantities of the report.</summary>
+public static class TubTestRecord
+{
+    public const string WhichWayUp = "which way up";
+
+    /// <summary>What may be seen of which way up, as a prediction says it too.</summary>
+    public static ImmutableArray<string> Ways { get; } = ["point down", "point up", Grading.WayWords.OnItsSide, Grading.WayWords.NoClearWay];
+}

@@ -1,0 +1,101 @@
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.Predict;
+using TyingClass.Lessons.Tests.Grading;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Kinds.Predict;
+
+public sealed class PredictTests
+{
+    private const string Head = "id: p-1\nkind: predict\ntitle: P\nconcepts: [keel side]\nprompt: What?\nhints: [A hint.]\n";
+    private const string Darter = Head + "file: recipes/reed-darter.fly.yaml\n";
+    private const string Minnow = Head + "file: recipes/slate-minnow.fly.yaml\n";
+
+    [Theory]
+    [InlineData("point down", true)]
+    [InlineData("POINT DOWN ", true)]
+    [InlineData("1", true)]
+    [InlineData("point up", false)]
+    [InlineData("2", false)]
+    public void Grade_WhichWayUp_TakesTheWordsOrTheNumber(string answer, bool passes)
+    {
+        GradeResult result = Grader.Grade(Repo.Exercise(Darter + "ask: which way up"), answer, 0);
+
+        Assert.Equal(passes, result.Passed);
+        Assert.Contains("Expect it to flip and ride point down.", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
+        Assert.Equal(passes ? null : "A hint.", result.Feedback.WhereToLook);
+        Assert.Equal(passes, result.Feedback.Goals.Single().Met);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("sideways")]
+    [InlineData("0")]
+    [InlineData("5")]
+    public void Grade_NoneOfTheChoices_IsNoAttempt(string answer) =>
+        Assert.False(Grader.Grade(Repo.Exercise(Darter + "ask: which way up"), answer, 0).IsAttempt);
+
+    // A fly pulled slowly on a straight eye hangs from its eye: nose up. The weight of the bead makes no difference to the sign.
+    [Fact]
+    public void Grade_Nose_IsComputedFromThePitch() =>
+        Assert.True(Grader.Grade(Repo.Exercise(Minnow + "ask: nose"), WhereTheNosePoints.Up, 0).Passed);
+
+    // Common practice, no source: at one size a tungsten bead outweighs a brass one, and the heavier fly sinks faster.
+    [Theory]
+    [InlineData("which has more mass")]
+    [InlineData("which sinks faster")]
+    public void Grade_TwoFlies_TheDenserBeadHasMore(string ask)
+    {
+        string other = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Heavy Minnow", StringComparison.Ordinal).Replace("brass", "tungsten", StringComparison.Ordinal);
+        Exercise exercise = Repo.Exercise(Minnow + $"ask: {ask}\nother recipe: |\n  " + other.Replace("\n", "\n  ", StringComparison.Ordinal));
+
+        Assert.True(Grader.Grade(exercise, "Heavy Minnow", 0).Passed);
+        Feedback feedback = Grader.Grade(exercise, "Slate Minnow", 0).Feedback!;
+        Assert.Contains("you said “Slate Minnow”; it is “Heavy Minnow”", feedback.Goals.Single().Reached, StringComparison.Ordinal);
+        Assert.Contains("Heavy Minnow: ", feedback.WhatItWouldDo, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("mass", "parts[0].material: tungsten", ChangeIn.Rises)]
+    [InlineData("mass", "parts[0].material: glass", ChangeIn.Falls)]
+    [InlineData("mass", "parts[2].side: under", ChangeIn.Stays)]
+    [InlineData("mass center, x", "parts[0].material: tungsten", ChangeIn.Falls)]
+    [InlineData("tow point, x", "parts[0].material: tungsten", ChangeIn.Stays)]
+    public void Grade_ChangeIn_IsComputedFromBothFlies(string quantity, string change, string key)
+    {
+        Exercise exercise = Repo.Exercise(Minnow + $"ask: change in {quantity}\nchange:\n  {change}");
+
+        Assert.Equal(ChangeIn.Choices, exercise.Choices);
+        Assert.True(Grader.Grade(exercise, key, 0).Passed, Grader.Grade(exercise, key, 0).Feedback!.WhatItWouldDo);
+    }
+
+    [Fact]
+    public void Grade_OwnChoices_TheOneWhoseConditionHoldsIsRight()
+    {
+        Exercise exercise = Repo.Exercise(Minnow + """
+            choices:
+              - say: under half a gram
+                when: mass < 0.5 g
+              - say: half a gram or more
+                when: mass >= 0.5 g
+            misreadings:
+              - when: answer is "under half a gram"
+                say: You left out the hook.
+            """);
+
+        Assert.True(Grader.Grade(exercise, "half a gram or more", 0).Passed);
+        Assert.Equal("You left out the hook.", Grader.Grade(exercise, "1", 0).Feedback!.Misreading);
+    }
+
+    [Fact]
+    public void Grade_TwoConditionsHold_IsNotMarked()
+    {
+        Exercise exercise = Repo.Exercise(Minnow + "choices:\n  - say: a\n    when: mass > 0.1 g\n  - say: b\n    when: mass > 0.2 g\n");
+
+        GradeResult result = Grader.Grade(exercise, "a", 0);
+
+        Assert.False(result.IsAttempt);
+        Assert.Contains("not marked", result.Problems.Single().Text, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,49 @@
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Kinds.TubTest;
+
+public sealed class TubTestTests
+{
+    private static readonly Exercise TubTest = Repo.Exercise("""
+        id: t-1
+        kind: tub test
+        title: T
+        concepts: [mass center]
+        prompt: Drop it.
+        file: recipes/slate-minnow.fly.yaml
+        record: [hang angle, sink rate, which way up]
+        """);
+
+    [Fact]
+    public void Grade_Observations_StandBesideThePredictionAndAreNeverWrong()
+    {
+        GradeResult result = Grader.Grade(TubTest, "hang angle: 12°\nsink rate: 1 ft/s\nwhich way up: point down\n", 0);
+
+        Assert.True(result.AwaitsReview);
+        Assert.All(result.Feedback!.Goals, g => Assert.True(g.Met));
+        Assert.Equal(["hang angle", "sink rate", "which way up"], result.Observations.Select(o => o.Quantity));
+        Assert.Equal(0.3048, result.Observations[1].ObservedSi!.Value, 1e-12);
+        Assert.NotNull(result.Observations[1].PredictedSi);
+        Assert.Matches("^you saw 12°, [0-9.]+° more$", result.Feedback.Goals[0].Reached);
+        Assert.Equal("you saw point down, as predicted", result.Feedback.Goals[2].Reached);
+    }
+
+    [Theory]
+    [InlineData("", 0, "Write down at least one thing you saw")]
+    [InlineData("hang angle: twelve", 1, "number")]
+    [InlineData("hang angle: 5°\nsplash: 3", 2, "Begin each line with")]
+    [InlineData("which way up: left", 1, "point down, point up, on its side")]
+    public void Grade_UnreadableLine_IsPlacedAndNoAttempt(string answer, int line, string text)
+    {
+        AnswerProblem problem = Assert.Single(Grader.Grade(TubTest, answer, 0).Problems);
+
+        Assert.Equal(line, problem.Line);
+        Assert.Contains(text, problem.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Grade_LinesLeftBlank_AreNotMissed() =>
+        Assert.Single(Grader.Grade(TubTest, "hang angle:\nsink rate: 0.5 m/s\nwhich way up: ", 0).Observations);
+}
