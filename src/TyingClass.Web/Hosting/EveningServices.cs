@@ -16,6 +16,7 @@ internal static class EveningServices
         services.AddScoped<RoomDesk>();
         services.AddScoped<RegisterCsv>();
         services.AddScoped<FilesDesk>();
+        services.AddScoped<NamesDesk>();
         services.AddSingleton<HandedSlips>();
         services.AddHostedService<BackupAnswers>();
     }

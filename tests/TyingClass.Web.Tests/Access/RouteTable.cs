@@ -100,6 +100,7 @@ internal static class RouteTable
         new("/class/stuck", May.Instructor),
         new("/class/exercises/{id}", May.Instructor, "/class/exercises/first-03"),
         new("/class/people", May.Instructor),
+        new("/class/people/names", May.Instructor),
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
