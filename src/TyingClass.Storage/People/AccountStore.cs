@@ -40,7 +40,7 @@ public sealed class AccountStore
     /// <param name="guestId">The guest record this browser has filled so far: it becomes the account, with all work in it.</param>
     public JoinOutcome Join(string code, string? name, string passphraseHash, string? guestId = null) => database.Write(db =>
     {
-        if (ClassRoomStore.FindByCodeIn(db, code) is not { } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
+        if (ClassRoomStore.FindByCodeIn(db, code) is not { ArchivedAt: null } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
         return PersonStore.CleanName(name) is { } clean
             ? Make(db, room.Id, Role.Student, clean, passphraseHash, guestId)
             : new JoinOutcome(null, JoinProblem.NoName);

@@ -39,7 +39,7 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     /// <summary>No instructor yet: the code from the console makes one.</summary>
     public bool NeedsCode => store.Instructors.Find() is null;
 
-    public string Hash(string passphrase) => hasher.HashPassword(null!, passphrase);
+    public string Hash(string passphrase) => hasher.HashPassword(null!, WordPassphrase.Kept(passphrase));
 
     public async Task<EnterOutcome> EnterAsync(string name, string passphrase)
     {
@@ -50,8 +50,10 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
         return person!.MustChoosePassphrase ? EnterOutcome.MustChoose : EnterOutcome.Entered;
     }
 
+    /// <summary>As it was typed when it was chosen, or, when it is made of words, however it is spaced, hyphened or cased.</summary>
     public bool Matches(Person? person, string passphrase) =>
-        hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, passphrase) != PasswordVerificationResult.Failed && person?.PassphraseHash is not null;
+        WordPassphrase.Tries(passphrase).Any(t => hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, t) != PasswordVerificationResult.Failed)
+        && person?.PassphraseHash is not null;
 
     /// <returns>False when the code is wrong, used up or too old.</returns>
     public async Task<bool> ClaimAsync(string code, string? name, string? className, string passphrase)

@@ -30,6 +30,12 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     /// <summary>The form that asks for the one-time code.</summary>
     public bool WithCode { get; private set; }
 
+    /// <summary>Shown while it is typed.</summary>
+    public ShownField Shown => ShownField.Of(Request);
+
+    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
+    public string? Kept => ShownField.WasAsked(Request) ? Passphrase : null;
+
     public void OnGet(string? door)
     {
         WithCode = (account.NeedsCode && door is null) || Code is not null;
@@ -39,6 +45,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     public async Task<IActionResult> OnPostAsync()
     {
         WithCode = CodeTyped;
+        if (ShownField.WasAsked(Request)) return Page();
         string? target = WithCode ? await ClaimAsync() : await EnterAsync();
         if (target is not null) return LocalRedirect(Url.IsLocalUrl(Next) ? Next : target);
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
@@ -76,7 +83,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
                 ModelState.AddModelError("name", $"Too many tries with this name. Wait {AccountLimit.Minutes} minutes, then try again.");
                 return null;
             default:
-                ModelState.AddModelError("passphrase", "Name and passphrase do not belong together. Check both; capitals count in the passphrase, not in the name.");
+                ModelState.AddModelError("passphrase", "Name and passphrase do not belong together. Check both. Capitals, spaces and hyphens make no difference between words; other signs count as they are.");
                 return null;
         }
     }
