@@ -62,6 +62,9 @@ public sealed class ClassClock
 
     public static string Say(DateTime local) => local.ToString("ddd, MMM d, yyyy, HH:mm", CultureInfo.InvariantCulture);
 
+    /// <summary>"Wed, Jan 14, 2026".</summary>
+    public string Day(DateTimeOffset time) => Local(time).ToString("ddd, MMM d, yyyy", CultureInfo.InvariantCulture);
+
     /// <summary>As a date field holds it: "2026-01-14T19:00", empty for none.</summary>
     public static string Write(DateTime? local) => local is { } time ? Form.Format(LocalDateTime.FromDateTime(time)) : "";
 

@@ -39,7 +39,7 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         HandedOut[] passphrases = [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
         ImportOutcome outcome = store.Exchange.Import(export, visitor.Person!.Id, passphrases);
         return outcome.Room is { } room
-            ? new FilesOutcome(Lay($"Imported: {room.Name}", outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
+            ? new FilesOutcome(Lay(room, outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
             : new FilesOutcome(null, outcome.Problems);
     }
 
@@ -52,7 +52,7 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         return ($"tyingclass-backup-{Day()}.zip", file, contents);
     }
 
-    private string Lay(string title, IEnumerable<Slip> made) => slips.Lay(visitor.Person!.Id, title, made);
+    private string Lay(ClassRoom room, IEnumerable<Slip> made) => slips.Lay(visitor.Person!.Id, $"Imported: {room.Name}", made, room.Id);
 
     private string Stem(ClassRoom room)
     {

@@ -23,8 +23,8 @@ internal static class EveningServices
 
     public static void Protect(PageConventionCollection pages)
     {
-        pages.AuthorizeFolder("/Dates", ClassPolicies.Instructor);
-        pages.AuthorizeFolder("/Evenings", ClassPolicies.Instructor);
+        pages.AuthorizeFolder("/Dates", ClassPolicies.Deputy);
+        pages.AuthorizeFolder("/Evenings", ClassPolicies.Evening);
         pages.AuthorizeFolder("/Files", ClassPolicies.Instructor);
     }
 }

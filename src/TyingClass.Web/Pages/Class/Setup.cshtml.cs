@@ -64,6 +64,14 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
             case "open" when id is not null:
                 setup.Open(id);
                 break;
+            case "archive" when id is not null:
+                setup.Archive(id, archived: true);
+                Done = "Archived. It stands below under “Archived” and can be opened, read and taken back.";
+                break;
+            case "take-back" when id is not null:
+                setup.Archive(id, archived: false);
+                Done = "Taken back, and open now.";
+                break;
         }
 
         return LocalRedirect("/class/setup");
