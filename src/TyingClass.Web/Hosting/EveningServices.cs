@@ -17,6 +17,7 @@ internal static class EveningServices
         services.AddScoped<RegisterCsv>();
         services.AddScoped<FilesDesk>();
         services.AddScoped<NamesDesk>();
+        services.AddScoped<StartDesk>();
         services.AddSingleton<HandedSlips>();
         services.AddHostedService<BackupAnswers>();
     }

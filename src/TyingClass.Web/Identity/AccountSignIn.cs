@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Identity;
@@ -59,6 +60,8 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     public async Task<bool> ClaimAsync(string code, string? name, string? className, string passphrase)
     {
         if (store.Instructors.Claim(code, name, Hash(passphrase), className) is not { } instructor) return false;
+        // A class nobody is in yet is set up step by step; one that has people is only opened again.
+        if (store.Classes.OfInstructor(instructor.Id) is [{ } room] && store.Accounts.OfClass(room.Id).IsEmpty) store.Starts.MarkDone(room.Id, StartSteps.Begun);
         await KeepSignedInAsync(instructor);
         return true;
     }

@@ -64,7 +64,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
         if ((Passphrase ?? "").Length < AccountSignIn.FewestInstructorSigns)
             ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestInstructorSigns} characters.");
         else if (await account.ClaimAsync(Code ?? "", Name, ClassName, Passphrase!))
-            return "/class";
+            return "/welcome?claimed=true";
         else
             ModelState.AddModelError("code", "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
         return null;
