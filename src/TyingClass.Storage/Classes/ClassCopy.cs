@@ -28,7 +28,9 @@ internal sealed class ClassCopy(ILiteDatabase db, TimeProvider time, ClassRoom f
     {
         ClassDates dates = ClassDatesStore.OfIn(db, from.Id);
         if (dates.Rows.IsEmpty) return;
-        ClassDatesStore.Keep(db, new ClassDates(made.Id, [.. dates.Rows.Select(r => r with { OpensLocal = Later(r.OpensLocal, days), DueLocal = Later(r.DueLocal, days) })], Version: 1));
+        ClassDatesStore.Keep(db,
+            new ClassDates(made.Id, [.. dates.Rows.Select(r => r with { OpensLocal = Later(r.OpensLocal, days), DueLocal = Later(r.DueLocal, days) })],
+            Version: 1));
     }
 
     private static DateTime? Later(DateTime? local, int days) => local?.AddDays(days);

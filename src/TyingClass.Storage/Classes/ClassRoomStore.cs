@@ -66,7 +66,8 @@ public sealed class ClassRoomStore
         ArgumentNullException.ThrowIfNull(deputy);
         return database.Write(db =>
         {
-            if (FindIn(db, classId) is not { } room || PersonStore.FindIn(db, deputy.PersonId) is not { RemovedAt: null } person || person.ClassId != classId) return null;
+            if (FindIn(db, classId) is not { } room || PersonStore.FindIn(db, deputy.PersonId) is not { RemovedAt: null } person || person.ClassId != classId)
+                return null;
             ImmutableArray<Deputy> others = [.. room.Deputies.Where(d => d.PersonId != deputy.PersonId)];
             ClassRoom changed = room with { Deputies = deputy.MayNothing ? others : others.Add(deputy) };
             Rooms(db).Update(ClassRoomDocument.From(changed));

@@ -21,7 +21,8 @@ public sealed class RoomQuestionStore
         return database.Write(db =>
         {
             DateTimeOffset now = time.GetUtcNow();
-            foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q is { ClosedAt: null, IsPrepared: false })) Keep(db, before with { ClosedAt = now });
+            foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q is { ClosedAt: null, IsPrepared: false }))
+                Keep(db, before with { ClosedAt = now });
             RoomQuestion put = question with { Id = RandomId.New(), OpenedAt = now, Answer = null, ClosedAt = null, IsPrepared = false };
             Keep(db, put);
             return put;

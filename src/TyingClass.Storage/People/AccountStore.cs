@@ -154,7 +154,8 @@ public sealed class AccountStore
         {
             if (!known) yield return new RefusedPerson(i, JoinProblem.NoSuchClass);
             else if (PersonStore.CleanName(people[i].Name) is not { } name) yield return new RefusedPerson(i, JoinProblem.NoName);
-            else if (!seen.TryAdd(PersonDocument.NameKey(name), i)) yield return new RefusedPerson(i, JoinProblem.NameTaken, seen[PersonDocument.NameKey(name)]);
+            else if (!seen.TryAdd(PersonDocument.NameKey(name), i))
+                yield return new RefusedPerson(i, JoinProblem.NameTaken, seen[PersonDocument.NameKey(name)]);
             else if (!NameIsFree(db, name, exceptPersonId: null)) yield return new RefusedPerson(i, JoinProblem.NameTaken);
         }
     }

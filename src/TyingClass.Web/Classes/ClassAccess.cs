@@ -84,7 +84,8 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     public bool SeesGuests(Person? viewer) =>
         viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.All() is [{ } only] && only.IsTaughtBy(viewer.Id);
 
-    /// <summary>Instructor and deputy of everything may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their own.</summary>
+    /// <summary>Instructor and deputy of everything may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their
+    /// own.</summary>
     public bool MayJudge(Person? viewer, Attempt attempt)
     {
         ArgumentNullException.ThrowIfNull(attempt);

@@ -40,7 +40,8 @@ internal sealed class RightHandler(ClassAccess access, Visitor visitor) : Author
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(requirement);
-        if (access.Right >= requirement.Least || (requirement.Mentors && visitor.Person is { Role: Role.Mentor, RemovedAt: null })) context.Succeed(requirement);
+        bool isMentor = requirement.Mentors && visitor.Person is { Role: Role.Mentor, RemovedAt: null };
+        if (isMentor || access.Right >= requirement.Least) context.Succeed(requirement);
         return Task.CompletedTask;
     }
 }

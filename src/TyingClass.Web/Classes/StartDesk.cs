@@ -35,7 +35,9 @@ public static class StartSteps
 /// <param name="Dated">Evenings that have a date.</param>
 /// <param name="Evenings">Evenings that lessons name.</param>
 /// <param name="Done">Steps that are done, by what is there or because they were passed over.</param>
-public sealed record StartView(ClassRoom Room, int People, ImmutableArray<Person> Waiting, int Dated, int Evenings, bool ListKept, ImmutableHashSet<string> Done)
+/// <param name="ListKept">A list of names was begun and not added yet.</param>
+public sealed record StartView(
+    ClassRoom Room, int People, ImmutableArray<Person> Waiting, int Dated, int Evenings, bool ListKept, ImmutableHashSet<string> Done)
 {
     /// <summary>The first that is not done; null when all are.</summary>
     public string? Next => StartSteps.All.Select(s => s.Step).FirstOrDefault(s => !Done.Contains(s));
@@ -44,7 +46,8 @@ public sealed record StartView(ClassRoom Room, int People, ImmutableArray<Person
     public bool IsGoing => Done.Contains(StartSteps.Begun) && !Done.Contains(StartSteps.End);
 }
 
-/// <summary>Leads an instructor through setting up the class that is open. Each step can be left and taken up again: what was done is kept with the class.</summary>
+/// <summary>Leads an instructor through setting up the class that is open. Each step can be left and taken up again: what was done is kept with the
+/// class.</summary>
 public sealed class StartDesk(ICourseSource course, ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
 {
     public StartView? Open()
@@ -54,7 +57,9 @@ public sealed class StartDesk(ICourseSource course, ClassStore store, ClassAcces
         ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
         int dated = store.Evenings.OfClass(room.Id).Count(e => e.StartsLocal is not null);
         int evenings = course.Current.Lessons.Where(l => l.Evening is not null).Select(l => l.Evening).Distinct().Count();
-        IEnumerable<string> there = [.. people.IsEmpty ? Array.Empty<string>() : [StartSteps.Names], .. dated == 0 ? Array.Empty<string>() : [StartSteps.Dates]];
+        List<string> there = [];
+        if (!people.IsEmpty) there.Add(StartSteps.Names);
+        if (dated > 0) there.Add(StartSteps.Dates);
         return new StartView(room, people.Length, [.. people.Where(p => !p.HasBeenHere)], dated, evenings, start.Names.Length > 0, [.. start.Done, .. there]);
     }
 

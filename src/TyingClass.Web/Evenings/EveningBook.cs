@@ -25,7 +25,8 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
         if (Room is not { } room) return [];
         Dictionary<int, EveningPlan> plans = store.Evenings.OfClass(room.Id).ToDictionary(p => p.Number);
         ILookup<int, Lesson> lessons = course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
-        return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n => new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
+        return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n =>
+            new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
     }
 
     /// <returns>Null for no class, or an evening nobody ever spoke of.</returns>

@@ -35,7 +35,8 @@ public sealed record EveningSchedule(ImmutableArray<ScheduleLine> Lines)
 
     public int Overwritten => Lines.Count(l => l.Overwrites);
 
-    /// <summary>One evening every so many days by the calendar, at the same time on the wall; a day to be skipped moves that evening, and all after it, on by one step.</summary>
+    /// <summary>One evening every so many days by the calendar, at the same time on the wall; a day to be skipped moves that evening, and all after it, on by
+    /// one step.</summary>
     public static EveningSchedule Every(IEnumerable<EveningLine> evenings, DateTime first, int days, IReadOnlySet<DateOnly> skipped)
     {
         ArgumentNullException.ThrowIfNull(evenings);
@@ -56,7 +57,8 @@ public sealed record EveningSchedule(ImmutableArray<ScheduleLine> Lines)
     public static EveningSchedule After(IEnumerable<EveningLine> evenings, int moved, TimeSpan by)
     {
         ArgumentNullException.ThrowIfNull(evenings);
-        return new EveningSchedule([.. evenings.Where(e => e.Number > moved && e.Plan.StartsLocal is not null).Select(e => Line(e, e.Plan.StartsLocal!.Value + by))]);
+        return new EveningSchedule([.. evenings.Where(e => e.Number > moved && e.Plan.StartsLocal is not null).Select(e =>
+            Line(e, e.Plan.StartsLocal!.Value + by))]);
     }
 
     public static EveningSchedule Posted(IFormCollection form, IEnumerable<EveningLine> evenings, ClassClock clock)
@@ -79,14 +81,18 @@ public sealed record EveningSchedule(ImmutableArray<ScheduleLine> Lines)
         ImmutableHashSet<DateOnly>.Builder days = ImmutableHashSet.CreateBuilder<DateOnly>();
         foreach (string word in (text ?? "").Split(['\n', '\r', ',', ';', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
-            if (!DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)) return ([], $"“{word}” is not a day. Write each as 2026-12-24, one a line.");
+            if (!DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+                return ([], $"“{word}” is not a day. Write each as 2026-12-24, one a line.");
             days.Add(day);
         }
 
         return days.Count > MostSkipped ? ([], $"At most {MostSkipped} days can be left out.") : (days.ToImmutable(), null);
     }
 
-    private static ScheduleLine Line(EveningLine evening, DateTime? at) => new(evening.Number, evening.Plan.StartsLocal, ClassClock.Write(at), evening.Plan.Version);
+    private static string Name(ScheduleLine line) => FormattableString.Invariant($"Evening {line.Number}");
+
+    private static ScheduleLine Line(EveningLine evening, DateTime? at) =>
+        new(evening.Number, evening.Plan.StartsLocal, ClassClock.Write(at), evening.Plan.Version);
 
     private static ScheduleLine Read(ScheduleLine line, IFormCollection form, ClassClock clock)
     {
@@ -94,7 +100,7 @@ public sealed record EveningSchedule(ImmutableArray<ScheduleLine> Lines)
         int version = int.TryParse(form[line.VersionField], CultureInfo.InvariantCulture, out int posted) ? posted : line.Version;
         ScheduleLine read = line with { Text = text, Version = version };
         if (!ClassClock.TryRead(text, out DateTime? local))
-            return read with { Error = FormattableString.Invariant($"Evening {line.Number}: “{text}” is not a date with a time. Write it as 2026-01-14 19:00, or leave it empty for no date.") };
+            return read with { Error = $"{Name(line)}: “{text}” is not a date with a time. Write it as 2026-01-14 19:00, or leave it empty for no date." };
         return local is { } at && clock.ChangeAt(at) != ClockChange.None ? read with { Note = "The clocks change that night." } : read;
     }
 }

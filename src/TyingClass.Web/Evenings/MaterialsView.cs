@@ -9,7 +9,8 @@ namespace TyingClass.Web.Evenings;
 /// <param name="Packets">Whole packets or spools that hold it.</param>
 public sealed record MaterialLine(string Item, string Need, string Bring, int Packets);
 
-/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark; without any, those the class keeps. What cannot be a packet is taken, and shown, as the nearest that can.</summary>
+/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark; without any, those the class keeps. What cannot be a
+/// packet is taken, and shown, as the nearest that can.</summary>
 public sealed class PacketQuery
 {
     public const int MostPieces = 10_000;

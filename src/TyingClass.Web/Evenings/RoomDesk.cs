@@ -47,7 +47,8 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
     public string? PutPrepared(string questionId)
     {
         if (!IsOurs(questionId) || store.RoomQuestions.Find(questionId) is not { IsPrepared: true } question) return "That question is no longer on the list.";
-        if (ExerciseOf(question) is not { } exercise) return $"The exercise of “{question.Title}” has left the course since it was asked. Take it off the list and ask another.";
+        if (ExerciseOf(question) is not { } exercise)
+            return $"The exercise of “{question.Title}” has left the course since it was asked. Take it off the list and ask another.";
         store.RoomQuestions.Put(question with { Title = exercise.Title, Choices = exercise.Choices });
         return null;
     }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Classes;
@@ -21,7 +20,9 @@ public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visi
     public ClassRoom? Room => access.Current;
 
     /// <summary>What was typed here and not added yet, from whatever browser.</summary>
-    public NamesTyped Kept => Room is { } room && store.Starts.Of(room.Id) is var start ? new NamesTyped(start.Names, start.LastNameFirst) : new NamesTyped("", false);
+    public NamesTyped Kept => Room is { } room && store.Starts.Of(room.Id) is var start
+        ? new NamesTyped(start.Names, start.LastNameFirst)
+        : new NamesTyped("", false);
 
     /// <summary>Keeps what was typed and says what each line becomes. Adds nobody.</summary>
     public Roster Look(NamesTyped typed)
@@ -74,7 +75,7 @@ public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visi
     private static Roster Refused(Roster roster, ImmutableArray<RefusedPerson> refused) => roster with
     {
         All = [.. roster.All.Select((line, i) => refused.FirstOrDefault(r => r.Index == i) is not { } no ? line
-            : no.TwinIndex is { } twin ? line with { Problem = string.Create(CultureInfo.InvariantCulture, $"“{line.Name}” stands in line {roster.All[twin].Line} already. Names tell people apart: add something to one of them.") }
+            : no.TwinIndex is { } twin ? line with { Problem = RosterCsv.Twin(line.Name, roster.All[twin].Line) }
             : no.Problem == JoinProblem.NoName ? line with { Problem = "the name is missing." }
             : no.Problem == JoinProblem.NoSuchClass ? line with { Problem = "the class is gone." }
             : Taken(line))],

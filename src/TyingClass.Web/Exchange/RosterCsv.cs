@@ -34,7 +34,8 @@ public static partial class RosterCsv
     {
         (ImmutableArray<CsvRow> rows, string? problem) = CsvText.Read(bytes);
         if (problem is not null) return Refused(problem);
-        if (LeavesAQuoteOpen(bytes)) return Refused("A quote (\") is opened and never closed, so it cannot be told where one name ends and the next begins. Close it or take it out.");
+        if (LeavesAQuoteOpen(bytes))
+            return Refused("A quote (\") is opened and never closed, so it cannot be told where one name ends and the next begins. Close it or take it out.");
         RosterHeads heads = RosterHeads.Of(rows, lastNameFirst);
         CsvRow[] people = [.. rows.Skip(heads.Heading ? 1 : 0).Where(r => r.Fields.Any(f => f.Length > 0))];
         if (people.Length == 0) return Refused("There is no name in it. Write one name a line, or a table with the columns name and role.");
@@ -43,16 +44,23 @@ public static partial class RosterCsv
         return new Roster([.. people.Select(row => Of(row, heads, seen))], heads, null);
     }
 
+    internal static string Twin(string name, long line) =>
+        string.Create(CultureInfo.InvariantCulture, $"“{name}” stands in line {line} already. Names tell people apart: add something to one of them.");
+
     private static RosterLine Of(CsvRow row, RosterHeads heads, Dictionary<string, RosterLine> seen)
     {
         string role = heads.Role < 0 ? "" : row[heads.Role];
-        RosterLine line = new(row.Line, string.Join(" | ", row.Fields.Where(f => f.Length > 0)), Clean(heads.NameOf(row)), RosterHeads.RoleOf(role) ?? Role.Student);
-        if (row.Fields.Any(f => f.AsSpan().IndexOfAny('\r', '\n') >= 0)) return line with { Problem = "an entry runs on over the end of its line. A quote (\") that begins a name must also end it." };
-        if (RosterHeads.RoleOf(role) is null) return line with { Problem = $"“{role}” is not a role. Write student or mentor, or leave it empty for a student." };
+        RosterLine line = new(row.Line, string.Join(" | ", row.Fields.Where(f => f.Length > 0)), Clean(heads.NameOf(row)),
+            RosterHeads.RoleOf(role) ?? Role.Student);
+        if (row.Fields.Any(f => f.AsSpan().IndexOfAny('\r', '\n') >= 0))
+            return line with { Problem = "an entry runs on over the end of its line. A quote (\") that begins a name must also end it." };
+        if (RosterHeads.RoleOf(role) is null)
+            return line with { Problem = $"“{role}” is not a role. Write student or mentor, or leave it empty for a student." };
         if (line.Name.Length == 0) return line with { Problem = "the name is missing." };
-        if (line.Name.Length > PersonStore.MostNameLength) return line with { Problem = $"a name may have {PersonStore.MostNameLength} characters; this has {line.Name.Length}." };
+        if (line.Name.Length > PersonStore.MostNameLength)
+            return line with { Problem = $"a name may have {PersonStore.MostNameLength} characters; this has {line.Name.Length}." };
         if (seen.TryGetValue(AccountStore.NameKey(line.Name), out RosterLine? twin))
-            return line with { Problem = string.Create(CultureInfo.InvariantCulture, $"“{line.Name}” stands in line {twin.Line} already. Names tell people apart: add something to one of them.") };
+            return line with { Problem = Twin(line.Name, twin.Line) };
         seen[AccountStore.NameKey(line.Name)] = line;
         return line;
     }
@@ -66,5 +74,6 @@ public static partial class RosterCsv
     [GeneratedRegex("(^|[,;\\t])[ ]*\"", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex QuotedEntry();
 
-    private static string Clean(string name) => string.Join(' ', string.Concat(name.Where(c => !char.IsControl(c))).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Clean(string name) =>
+        string.Join(' ', string.Concat(name.Where(c => !char.IsControl(c))).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -55,7 +55,8 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
     private static RosterHeads? ByHeading(CsvRow row)
     {
         string[] heads = [.. row.Fields.Select(Plain)];
-        int name = Array.FindIndex(heads, NameHeads.Contains), first = Array.FindIndex(heads, FirstHeads.Contains), last = Array.FindIndex(heads, LastHeads.Contains);
+        int name = Array.FindIndex(heads, NameHeads.Contains), first = Array.FindIndex(heads, FirstHeads.Contains),
+            last = Array.FindIndex(heads, LastHeads.Contains);
         int role = Array.FindIndex(heads, RoleHeads.Contains);
         if (name < 0 && first < 0 && last < 0 && heads.Length > 0 && LooseNameHeads.Contains(heads[0]) && (heads.Length == 1 || role > 0)) name = 0;
         // "Name, First name": the name is the last one.
@@ -70,8 +71,10 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
     {
         int columns = rows.Max(r => r.Fields.Length);
         int role = Enumerable.Range(1, Math.Max(0, columns - 1)).FirstOrDefault(i => rows.Any(r => r[i].Length > 0 && RoleOf(r[i]) is not null), -1);
-        int second = Enumerable.Range(1, Math.Max(0, columns - 1)).FirstOrDefault(i => i != role && rows.Any(r => r[i].Length > 0) && !rows.Any(r => r[i].Contains('@', StringComparison.Ordinal)), -1);
-        ImmutableArray<string> unused = [.. Enumerable.Range(1, Math.Max(0, columns - 1)).Where(i => i != role && i != second).Select(i => FormattableString.Invariant($"column {i + 1}"))];
+        int second = Enumerable.Range(1, Math.Max(0, columns - 1)).FirstOrDefault(i => i != role && rows.Any(r => r[i].Length > 0)
+            && !rows.Any(r => r[i].Contains('@', StringComparison.Ordinal)), -1);
+        ImmutableArray<string> unused = [.. Enumerable.Range(1, Math.Max(0, columns - 1)).Where(i => i != role && i != second).Select(i =>
+            FormattableString.Invariant($"column {i + 1}"))];
         return second < 0 ? new RosterHeads(0, -1, -1, role, false, unused)
             : lastNameFirst ? new RosterHeads(0, second, 0, role, false, unused)
             : new RosterHeads(0, 0, second, role, false, unused);

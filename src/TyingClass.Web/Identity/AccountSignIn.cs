@@ -53,7 +53,8 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
 
     /// <summary>As it was typed when it was chosen, or, when it is made of words, however it is spaced, hyphened or cased.</summary>
     public bool Matches(Person? person, string passphrase) =>
-        WordPassphrase.Tries(passphrase).Any(t => hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, t) != PasswordVerificationResult.Failed)
+        WordPassphrase.Tries(passphrase).Any(t =>
+            hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, t) != PasswordVerificationResult.Failed)
         && person?.PassphraseHash is not null;
 
     /// <returns>False when the code is wrong, used up or too old.</returns>
@@ -61,7 +62,8 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     {
         if (store.Instructors.Claim(code, name, Hash(passphrase), className) is not { } instructor) return false;
         // A class nobody is in yet is set up step by step; one that has people is only opened again.
-        if (store.Classes.OfInstructor(instructor.Id) is [{ } room] && store.Accounts.OfClass(room.Id).IsEmpty) store.Starts.MarkDone(room.Id, StartSteps.Begun);
+        if (store.Classes.OfInstructor(instructor.Id) is [{ } room] && store.Accounts.OfClass(room.Id).IsEmpty)
+            store.Starts.MarkDone(room.Id, StartSteps.Begun);
         await KeepSignedInAsync(instructor);
         return true;
     }

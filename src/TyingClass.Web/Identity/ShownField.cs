@@ -11,7 +11,8 @@ public sealed record ShownField(bool IsShown)
     /// <summary>What is shown is kept out of the browser's memory of what was typed; a password manager fills the hidden one.</summary>
     public string Completion(string hidden) => IsShown ? "off" : hidden;
 
-    /// <summary>As the button says, else by the browser: those on phones say "Mobi" of themselves, as Mozilla's notes on browser detection advise to ask.</summary>
+    /// <summary>As the button says, else by the browser: those on phones say "Mobi" of themselves, as Mozilla's notes on browser detection advise to
+    /// ask.</summary>
     public static ShownField Of(HttpRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);

@@ -25,7 +25,8 @@ public static class WordPassphrase
 
     // None when something stands in it that is neither letter, space nor dash.
     private static string[] Words(string typed) =>
-        typed.All(c => char.IsLetter(c) || IsGap(c)) ? new string([.. typed.ToLowerInvariant().Select(c => IsGap(c) ? ' ' : c)]).Split(' ', StringSplitOptions.RemoveEmptyEntries) : [];
+        typed.All(c => char.IsLetter(c) || IsGap(c))
+            ? new string([.. typed.ToLowerInvariant().Select(c => IsGap(c) ? ' ' : c)]).Split(' ', StringSplitOptions.RemoveEmptyEntries) : [];
 
     private static bool IsGap(char c) => char.IsWhiteSpace(c) || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.DashPunctuation;
 }

@@ -20,7 +20,8 @@ internal sealed class ArchivedFilter : IAsyncPageFilter
     {
         HttpContext http = context.HttpContext;
         string page = context.ActionDescriptor.ViewEnginePath;
-        bool runs = page.StartsWith("/Class/", StringComparison.Ordinal) || page.StartsWith("/Evenings/", StringComparison.Ordinal) || page.StartsWith("/Dates/", StringComparison.Ordinal);
+        bool runs = page.StartsWith("/Class/", StringComparison.Ordinal) || page.StartsWith("/Evenings/", StringComparison.Ordinal)
+            || page.StartsWith("/Dates/", StringComparison.Ordinal);
         if (!HttpMethods.IsPost(http.Request.Method) || !runs || Open.Contains(page)
             || http.RequestServices.GetRequiredService<ClassAccess>().Current?.ArchivedAt is null || context.HandlerInstance is not IKeepsTyped keeps)
         {

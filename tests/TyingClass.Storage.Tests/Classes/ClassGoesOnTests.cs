@@ -22,7 +22,8 @@ public sealed class ClassGoesOnTests : IDisposable
     {
         DateTime first = new(2026, 1, 14, 19, 0, 0);
         Person wren = temp.Store.Accounts.Add(last.Id, Role.Student, "Wren", "hash").Person!;
-        temp.Store.Evenings.Save(new EveningPlan(last.Id, 1) { StartsLocal = first, Plan = "Tub first.", Students = 9, Flies = [new FlyCount("Slate Minnow", 1, 2)] });
+        temp.Store.Evenings.Save(new EveningPlan(last.Id, 1) { StartsLocal = first, Plan = "Tub first.", Students = 9,
+            Flies = [new FlyCount("Slate Minnow", 1, 2)] });
         temp.Store.Evenings.Save(new EveningPlan(last.Id, 2) { Plan = "No date." });
         temp.Store.Dates.Save(last.Id, [new DateRow(DateTargets.Lesson("first"), first.AddDays(-7), null)], 0);
         RoomQuestion asked = temp.Store.RoomQuestions.Put(new RoomQuestion("", last.Id, "Which way up?", ["up", "down"], default) { ExerciseId = "first-03" });

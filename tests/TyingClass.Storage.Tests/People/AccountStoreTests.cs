@@ -74,7 +74,8 @@ public sealed class AccountStoreTests : IDisposable
         AddedPeople outcome = Accounts.AddAll(room.Id, [new NewPerson(" Wren ", Role.Student, "one"), new NewPerson("Otter", Role.Mentor, "two")]);
         Assert.Empty(outcome.Refused);
         temp.Reopen();
-        Assert.Equal([("Otter", Role.Mentor, "two"), ("Wren", Role.Student, "one")], Accounts.OfClass(room.Id).Select(p => (p.Name!, p.Role, p.PassphraseHash!)));
+        Assert.Equal([("Otter", Role.Mentor, "two"), ("Wren", Role.Student, "one")], Accounts.OfClass(room.Id).Select(p =>
+            (p.Name!, p.Role, p.PassphraseHash!)));
         Assert.All(Accounts.OfClass(room.Id), p => Assert.True(p is { MustChoosePassphrase: true, HasBeenHere: false }));
     }
 
@@ -87,7 +88,8 @@ public sealed class AccountStoreTests : IDisposable
     public void AddAll_OneThatCannotBe_AddsNobodyAndSaysWhichOfTheList(string first, string second, int? twin)
     {
         Accounts.Join(room.Code, "Teal", "hash");
-        AddedPeople outcome = Accounts.AddAll(room.Id, [new NewPerson(first, Role.Student, "h"), new NewPerson(second, Role.Student, "h"), new NewPerson("Dunlin", Role.Student, "h")]);
+        AddedPeople outcome = Accounts.AddAll(room.Id, [new NewPerson(first, Role.Student, "h"), new NewPerson(second, Role.Student, "h"),
+            new NewPerson("Dunlin", Role.Student, "h")]);
         JoinProblem problem = string.IsNullOrWhiteSpace(second) ? JoinProblem.NoName : JoinProblem.NameTaken;
         Assert.Equal([new RefusedPerson(1, problem, twin)], outcome.Refused);
         Assert.Equal(["Teal"], Accounts.OfClass(room.Id).Select(p => p.Name));

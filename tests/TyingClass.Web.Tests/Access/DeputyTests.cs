@@ -1,4 +1,5 @@
 using System.Net;
+using AngleSharp.Html.Dom;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Web.Tests.Pages;
@@ -30,7 +31,7 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
         // Dates of all evenings are not lent with one of them.
         foreach (string handler in new[] { "", "?handler=set" })
         {
-            Sheet refused = await heron.PostAsync("/class/evenings" + handler, Browser.FieldsOf((AngleSharp.Html.Dom.IHtmlFormElement)saved.Find("#edit")).Where(f => f.Key.StartsWith("__", StringComparison.Ordinal)).Append(KeyValuePair.Create("at-1", "")));
+            Sheet refused = await heron.PostAsync("/class/evenings" + handler, [.. Token(saved.Form("#edit")), KeyValuePair.Create("at-1", "")]);
             Assert.Equal(HttpStatusCode.Forbidden, refused.Status);
         }
 
@@ -79,9 +80,13 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
     private async Task<Sheet> LendAsync(Browser instructor, string name, params (string Name, string Value)[] choice)
     {
         Sheet page = await instructor.OpenAsync($"/class/people/{two.Person(name).Id}");
-        IEnumerable<KeyValuePair<string, string>> token = Browser.FieldsOf((AngleSharp.Html.Dom.IHtmlFormElement)page.Find("#deputy-evenings").Closest("form")!).Where(f => f.Key.StartsWith("__", StringComparison.Ordinal));
-        return await instructor.PostAsync(page.Address, [.. token, KeyValuePair.Create("do", "deputy"), .. choice.Select(c => KeyValuePair.Create(c.Name, c.Value))]);
+        IHtmlFormElement form = (IHtmlFormElement)page.Find("#deputy-evenings").Closest("form")!;
+        IEnumerable<KeyValuePair<string, string>> chosen = choice.Select(c => KeyValuePair.Create(c.Name, c.Value));
+        return await instructor.PostAsync(page.Address, [.. Token(form), KeyValuePair.Create("do", "deputy"), .. chosen]);
     }
+
+    private static IEnumerable<KeyValuePair<string, string>> Token(IHtmlFormElement form) =>
+        Browser.FieldsOf(form).Where(f => f.Key.StartsWith("__", StringComparison.Ordinal));
 
     public sealed class Opened : IAsyncLifetime
     {

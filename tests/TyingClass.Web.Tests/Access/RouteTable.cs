@@ -30,7 +30,8 @@ internal sealed record RouteRow(string Route, May May, string? Sample = null, bo
 {
     public string Address => Sample ?? Route;
 
-    /// <param name="role">As whom: <see cref="May.Evening"/> is a student who is deputy of one evening, <see cref="May.Deputy"/> one who is deputy of everything.</param>
+    /// <param name="role">As whom: <see cref="May.Evening"/> is a student who is deputy of one evening, <see cref="May.Deputy"/> one who is deputy of
+    /// everything.</param>
     public bool IsOpenTo(May role) => (May, role) switch
     {
         (May.Evening, May.Mentor) => false,

@@ -11,8 +11,10 @@ namespace TyingClass.Web.Tests.Access;
 
 public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixture<RouteTableTests.Server>
 {
-    private static readonly (string Name, May Role)[] FirstClass = [("nobody", May.Everyone), ("Wren", May.Student), ("Heron", May.Student), ("Siskin", May.Evening), ("Otter", May.Mentor), ("Dunlin", May.Deputy), ("Dipper", May.Instructor)];
-    private static readonly (string Name, May Role)[] SecondClass = [("Teal", May.Student), ("Linnet", May.Evening), ("Sedge", May.Mentor), ("Pipit", May.Deputy), ("Plover", May.Instructor)];
+    private static readonly (string Name, May Role)[] FirstClass = [("nobody", May.Everyone), ("Wren", May.Student), ("Heron", May.Student),
+        ("Siskin", May.Evening), ("Otter", May.Mentor), ("Dunlin", May.Deputy), ("Dipper", May.Instructor)];
+    private static readonly (string Name, May Role)[] SecondClass = [("Teal", May.Student), ("Linnet", May.Evening), ("Sedge", May.Mentor),
+        ("Pipit", May.Deputy), ("Plover", May.Instructor)];
 
     [Fact]
     public void EveryEndpoint_OfTheProgram_HasARow()

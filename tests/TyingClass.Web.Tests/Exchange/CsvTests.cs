@@ -83,7 +83,8 @@ public sealed class CsvTests
     public void Roster_TwinsThatLookAlike_AreToldWithTheLineOfTheFirst()
     {
         Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes("Wren  Alder\n\nwren alder\nRen\u00E9\nRene\u0301\n"));
-        Assert.Equal(["Line 3: “wren alder” stands in line 1 already", "Line 5: “Rene\u0301” stands in line 4 already"], roster.Problems.Select(p => p.Split('.')[0]));
+        Assert.Equal(["Line 3: “wren alder” stands in line 1 already", "Line 5: “Rene\u0301” stands in line 4 already"], roster.Problems.Select(p =>
+            p.Split('.')[0]));
         Assert.False(roster.MayBeAdded);
     }
 

@@ -62,7 +62,8 @@ public sealed class ClassGoesOnTests : IDisposable
         Assert.Contains("Nothing was changed", refused.Text("[role=alert].refused"), StringComparison.Ordinal);
         Assert.Equal("Too late.", ((IHtmlTextAreaElement)refused.Find("#plan")).Value.Trim());
         Assert.Equal(0, room.Store.Evenings.Find(First.Id, 1).Version);
-        Assert.Contains("No class has that code", (await (await JoinPage.OpenAsync(room.NewBrowser())).JoinAsync(First.Code, "Teal")).Errors, StringComparison.Ordinal);
+        Assert.Contains("No class has that code", (await (await JoinPage.OpenAsync(room.NewBrowser())).JoinAsync(First.Code, "Teal")).Errors,
+            StringComparison.Ordinal);
         Assert.Single((await ExercisePage.OpenAsync(wren, "first-01")).Attempts);
 
         await (await instructor.OpenAsync("/class/setup")).PressAsync("Take back");

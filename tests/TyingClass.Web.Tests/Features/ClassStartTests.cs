@@ -13,7 +13,8 @@ public sealed class ClassStartTests : IDisposable
     public async Task Start_FromTheCodeToSlips_LeadsThroughAndIsTakenUpAgainElsewhere()
     {
         Browser first = room.NewBrowser();
-        SignInPage claimed = await (await SignInPage.OpenAsync(first, withCode: true)).ClaimAsync(room.Store.Instructors.NewCode(), "Dipper", TwoClasses.Passphrase);
+        SignInPage claimed = await (await SignInPage.OpenAsync(first, withCode: true)).ClaimAsync(room.Store.Instructors.NewCode(), "Dipper",
+            TwoClasses.Passphrase);
         Sheet start = claimed.Sheet;
         Assert.Equal("/class/start", start.Address);
         Assert.Equal(["next", "open", "open", "open", "open"], Words(start));
@@ -46,7 +47,8 @@ public sealed class ClassStartTests : IDisposable
         Assert.Equal(["Wren"], again.All(".slip-name").Select(n => n.TextContent));
         Assert.NotEmpty((await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(old, "Wren")).Errors);
         string words = again.Text(".slip-pass").Replace('-', ' ').ToUpperInvariant();
-        Assert.StartsWith("/account", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(words, "Wren")).Sheet.Address, StringComparison.Ordinal);
+        Assert.StartsWith("/account", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(words, "Wren")).Sheet.Address,
+            StringComparison.Ordinal);
 
         start = await second.OpenAsync("/class/start");
         Assert.Equal(["done", "done", "done", "next", "done"], Words(start));
@@ -72,9 +74,11 @@ public sealed class ClassStartTests : IDisposable
         byte[] json = await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=class", UriKind.Relative), TestContext.Current.CancellationToken);
         Sheet files = await instructor.OpenAsync("/class/files");
         using MultipartFormDataContent content = [];
-        foreach ((string name, string value) in Browser.FieldsOf(files.Form("form[action*='Import' i]")).Where(f => f.Key != "file")) content.Add(new StringContent(value), name);
+        foreach ((string name, string value) in Browser.FieldsOf(files.Form("form[action*='Import' i]")).Where(f =>
+            f.Key != "file")) content.Add(new StringContent(value), name);
         content.Add(new ByteArrayContent(json), "file", "class.json");
-        using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri("/class/files?handler=import", UriKind.Relative), content, TestContext.Current.CancellationToken);
+        using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri("/class/files?handler=import", UriKind.Relative), content,
+            TestContext.Current.CancellationToken);
         Sheet slips = await instructor.OpenAsync(answer.Headers.Location!.ToString());
         Sheet opened = await slips.PressAsync("Open the class that came in");
         Assert.Equal("Tying class 2", opened.Text(".class-nav .tab"));

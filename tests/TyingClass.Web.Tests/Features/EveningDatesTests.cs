@@ -23,8 +23,10 @@ public sealed class EveningDatesTests : IDisposable
         Have(2, null);
         Have(3, null);
 
-        Sheet look = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"), ("every", "7"), ("skip", "2026-12-17\n2026-12-24"));
-        Assert.Equal(["2026-12-10T19:00", "2026-12-31T19:00", "2027-01-07T19:00"], look.All(".schedule input[type=datetime-local]").Select(i => ((IHtmlInputElement)i).Value));
+        Sheet look = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"),
+            ("every", "7"), ("skip", "2026-12-17\n2026-12-24"));
+        Assert.Equal(["2026-12-10T19:00", "2026-12-31T19:00", "2027-01-07T19:00"], look.All(".schedule input[type=datetime-local]").Select(i =>
+            ((IHtmlInputElement)i).Value));
         Assert.Contains("One date that stands now would be overwritten", look.Text(".overwrites"), StringComparison.Ordinal);
         Assert.Equal(FirstEvening.AddDays(-30), Start(1));
 
@@ -40,7 +42,8 @@ public sealed class EveningDatesTests : IDisposable
     public async Task Look_WhatCannotBe_SaysWhereAndKeepsTheRest(string field, string value)
     {
         Browser instructor = await room.NewInstructorAsync();
-        Sheet told = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"), ("skip", "2026-12-24"), (field, value));
+        Sheet told = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"),
+            ("skip", "2026-12-24"), (field, value));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.True(told.Has($"[role=alert] a[href='#{field}']"));
         if (field != "skip") Assert.Contains("2026-12-24", told.Text("#skip"), StringComparison.Ordinal);

@@ -69,7 +69,8 @@ public sealed class NamesTests : IDisposable
         Browser instructor = await room.NewInstructorAsync();
         Sheet open = await instructor.OpenAsync(Names);
         using MultipartFormDataContent form = [];
-        foreach ((string key, string value) in Browser.FieldsOf(open.Form(List)).Where(f => f.Key != "names").Select(f => (f.Key, f.Value))) form.Add(new StringContent(value), key);
+        foreach ((string key, string value) in Browser.FieldsOf(open.Form(List)).Where(f => f.Key != "names").Select(f =>
+            (f.Key, f.Value))) form.Add(new StringContent(value), key);
         form.Add(new StringContent("Teal"), "names");
         form.Add(new ByteArrayContent(Encoding.UTF8.GetBytes("Wren\n")), "file", "people.csv");
         using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri(Names, UriKind.Relative), form, TestContext.Current.CancellationToken);

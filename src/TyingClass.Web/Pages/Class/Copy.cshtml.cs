@@ -64,7 +64,9 @@ public sealed class CopyModel(ClassSetup setup, ClassAccess access, ClassStore s
     private bool TakeDays()
     {
         if (FirstThen is not { } then) return true;
-        if (!DateTime.TryParseExact(First?.Trim(), Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime first) || first.Year is < 2000 or > 2200) return false;
+        if (!DateTime.TryParseExact(First?.Trim(), Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime first)
+            || first.Year is < 2000 or > 2200)
+            return false;
         Days = (first.Date - then.Date).Days;
         return true;
     }

@@ -38,7 +38,9 @@ public sealed class NamesModel(NamesDesk desk) : PageModel, IKeepsTyped
     {
         if (what == "add") return Add();
         if (Upload is { Length: > 0 } && !string.IsNullOrWhiteSpace(Names))
-            return Show(null, "A file was chosen and names stand in the field as well, and only one of them can be taken at a time. Nobody was added. Use the names below first, or empty the field and choose the file again.");
+            return Show(null,
+                "A file was chosen and names stand in the field as well, and only one of them can be taken at a time. Nobody was added. "
+                + "Use the names below first, or empty the field and choose the file again.");
         if (Upload is { Length: > 0 } file)
         {
             (string text, Roster? wrong) = NamesDesk.Decode(await BytesAsync(file));

@@ -49,7 +49,9 @@ public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess
         if (Form.Errors().Any()) return Again("Nothing was saved yet.");
         DateTime? before = Evening.Plan.StartsLocal;
         EditOutcome<EveningPlan> outcome = store.Evenings.Save(Form.ToPlan(Evening.Room.Id, number));
-        if (outcome.Saved) return MovesOthers(before, outcome.Current) ? RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) }) : RedirectToPage(new { number, saved = true });
+        if (outcome.Saved && MovesOthers(before, outcome.Current))
+            return RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) });
+        if (outcome.Saved) return RedirectToPage(new { number, saved = true });
         (Theirs, Form) = (outcome.Current, Form with { Version = outcome.Current.Version });
         return Again("Someone else changed this evening while you had it open. Yours stands in the form, theirs below it: take over what you want, and save again.");
     }

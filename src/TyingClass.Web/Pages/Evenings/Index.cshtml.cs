@@ -77,7 +77,8 @@ public sealed class IndexModel(EveningBook book, ClassStore store, ClassAccess a
         if (Schedule.HasErrors) return Refused();
         if (store.Evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
         Schedule = Schedule.Beside(store.Evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
-        ModelState.AddModelError("look", "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");
+        ModelState.AddModelError("look",
+            "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");
         return Refused();
     }
 

@@ -83,7 +83,9 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
                 ModelState.AddModelError("name", $"Too many tries with this name. Wait {AccountLimit.Minutes} minutes, then try again.");
                 return null;
             default:
-                ModelState.AddModelError("passphrase", "Name and passphrase do not belong together. Check both. Capitals, spaces and hyphens make no difference between words; other signs count as they are.");
+                ModelState.AddModelError("passphrase",
+                    "Name and passphrase do not belong together. Check both. "
+                    + "In a passphrase made of words, capitals, spaces and hyphens make no difference; in any other, every sign counts.");
                 return null;
         }
     }
