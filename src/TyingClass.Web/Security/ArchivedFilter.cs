@@ -30,7 +30,8 @@ internal sealed class ArchivedFilter : IAsyncPageFilter
         }
 
         http.Items[Refused] = true;
-        http.Response.StatusCode = StatusCodes.Status409Conflict;
         context.Result = keeps.ShowAgain();
+        // After the page, which says the form could not be read.
+        http.Response.StatusCode = StatusCodes.Status409Conflict;
     }
 }
