@@ -71,6 +71,8 @@ public sealed class ClassStartTests : IDisposable
     {
         Browser instructor = await room.NewInstructorAsync();
         await room.NewStudentAsync("Wren");
+        // The class made later stands after the one that is open.
+        room.Clock.Advance(TimeSpan.FromSeconds(1));
         byte[] json = await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=class", UriKind.Relative), TestContext.Current.CancellationToken);
         Sheet files = await instructor.OpenAsync("/class/files");
         using MultipartFormDataContent content = [];
