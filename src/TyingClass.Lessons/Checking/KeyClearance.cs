@@ -77,7 +77,7 @@ public static class KeyClearance
         double[] tied = [.. TiedFlies.Of(fly.Body, TyingAccuracy.Practiced, Flies).Select(b => query.Of(fly.Tied(b, null))).OfType<double>()];
         if (tied.Length < Flies) return $"Of {Flies} flies tied alike, {Flies - tied.Length} have no {query.Name}.";
         double spread = Math.Sqrt(tied.Sum(t => (t - key) * (t - key)) / tied.Length), tolerance = MeasureGrader.ToleranceSi(exercise, query);
-        return tolerance >= spread ? null : $"The tolerance of {query.Say(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ ({query.Say(spread, UnitSystem.Metric)}). Widen it.";
+        return tolerance >= spread ? null : $"The tolerance of {query.SayStated(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ ({query.SayStated(spread, UnitSystem.Metric)}). Widen it.";
     }
 
     private static string? Sort(Exercise exercise)

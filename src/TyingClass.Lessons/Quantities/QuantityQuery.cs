@@ -27,7 +27,7 @@ public sealed partial record QuantityQuery(
     public string Phrase => Quantity.Phrase + Circumstances;
 
     /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
-    internal const string BendWords = "bend and spear";
+    internal const string BendWords = Telling.Sentences.FlyWords.Bend;
 
     private static IEnumerable<string> LedgerNames => [.. KindsOfPart.Words, "hook eye", "hook", "shank", BendWords, "bend", "eye", "knot"];
 
@@ -42,6 +42,8 @@ public sealed partial record QuantityQuery(
     public double? Of(FlyFigures fly) => Quantity.Of(fly, this) is { } value && double.IsFinite(value) ? Units.Rounded(value) : null;
 
     public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
+
+    public string SayStated(double si, UnitSystem units) => Quantity.SayStated(si, units);
 
     /// <summary>Reads the whole text as one quantity.</summary>
     /// <param name="error">What is wrong and what to write instead.</param>
