@@ -26,7 +26,7 @@ public sealed class OtherKindsTests
         GradeResult result = Grader.Grade(Flies.Sort, answer, 0);
 
         Assert.True(result.Passed);
-        Assert.Contains("In order: Slate Minnow (0.56 g)", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
+        Assert.Contains("In order: Slate Minnow (0.55 g)", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
     }
 
     [Fact]
