@@ -14,6 +14,7 @@ using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
 using TyingClass.Storage.Practice;
 using TyingClass.Storage.Reviews;
+using TyingClass.Storage.Servers;
 
 namespace TyingClass.Storage;
 
@@ -50,6 +51,7 @@ public sealed class ClassStore : IDisposable
         Comments = new CommentStore(database, time);
         GuestMoves = new GuestMoves(database, time);
         Trash = new Trash(database, time);
+        RoomChoice = new RoomChoiceStore(database);
         IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
@@ -86,6 +88,8 @@ public sealed class ClassStore : IDisposable
     public GuestMoves GuestMoves { get; }
 
     public Trash Trash { get; }
+
+    public RoomChoiceStore RoomChoice { get; }
 
     /// <summary>Writes a backup that has been read back, opened and counted.</summary>
     /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>

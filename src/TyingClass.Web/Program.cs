@@ -15,6 +15,10 @@ catch (LessonsNotFoundException e)
 {
     return Refuse(e.Message);
 }
+catch (StartRefusedException e)
+{
+    return Refuse(e.Message);
+}
 catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
 {
     return Refuse($"{e.Message} Another program has that address. Stop it, or choose another with --urls http://localhost:5081");
