@@ -13,8 +13,6 @@ internal static class NetworkServices
         if (!builder.Configuration.GetSection("Kestrel:Endpoints").Exists()) endpoint.SetOwn(Urls(builder.Configuration));
         bool hasCertificate = Certificate.Use(builder.Configuration);
         builder.Configuration.Sources.Add(endpoint);
-        // Said once, in the endpoint: a web server told twice where to listen warns at every start.
-        builder.WebHost.UseSetting(WebHostDefaults.ServerUrlsKey, "");
         builder.Services.AddSingleton(endpoint);
         builder.Services.AddSingleton(new RoomStart(flags.Room, builder.Configuration[AddressOption], hasCertificate));
         builder.Services.AddSingleton<IAdapters, Adapters>();

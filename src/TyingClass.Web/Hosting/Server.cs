@@ -1,4 +1,5 @@
 using TyingClass.Storage;
+using TyingClass.Storage.Files;
 using TyingClass.Web.Network;
 
 namespace TyingClass.Web.Hosting;
@@ -11,7 +12,8 @@ public static class Server
     public const string DefaultAddress = "http://localhost:5080";
 
     /// <summary>Starts no listening yet, but opens the data folder: a second server on the same one is refused here.</summary>
-    /// <exception cref="Storage.Files.StorageException">The data folder cannot be used.</exception>
+    /// <exception cref="StorageException">The data folder cannot be used.</exception>
+    /// <exception cref="AlreadyRunningException">It is in use by a server that said where it is.</exception>
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
     /// <exception cref="StartRefusedException">Something else asked for cannot be done.</exception>
     public static WebApplication Build(string[] args)
@@ -35,10 +37,25 @@ public static class Server
         Services.Add(builder.Services, places, flags.NewCode);
 
         WebApplication app = builder.Build();
+        // Said once, in the endpoints: a web server told twice where to listen warns at every start.
+        app.Configuration[WebHostDefaults.ServerUrlsKey] = "";
         // Opened now, so that a folder in use stops the start instead of the first visitor.
-        ClassStore store = app.Services.GetRequiredService<ClassStore>();
+        ClassStore store = Open(app, places);
         if (flags.Demo) DemoStart.Fill(store, app.Services);
         Pipeline.Use(app);
+        if (BrowserStart.IsWanted(args)) app.Services.GetRequiredService<StartupNotice>().OpensBrowser = true;
         return app;
+    }
+
+    private static ClassStore Open(WebApplication app, Places places)
+    {
+        try
+        {
+            return app.Services.GetRequiredService<ClassStore>();
+        }
+        catch (StorageException e) when (e.FolderInUse && RunningAddress.Find(places.Data) is { } address)
+        {
+            throw new AlreadyRunningException(address, e);
+        }
     }
 }

@@ -8,6 +8,9 @@ namespace TyingClass.Web.Hosting;
 /// <summary>Tells whoever started the server where it is, and the instructor's one-time code while there is need of one.</summary>
 internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode) : IHostedService
 {
+    /// <summary>Set before the start: once it listens, the browser is shown where.</summary>
+    public bool OpensBrowser { get; set; }
+
     public Task StartAsync(CancellationToken cancellationToken)
     {
         string? code = newCode || store.Instructors.Find() is null ? store.Instructors.NewCode() : null;
@@ -22,7 +25,9 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         string[] own = [.. server.Features.Get<IServerAddressesFeature>()?.Addresses ?? []];
         RoomState room = await door.ApplyAsync();
         foreach (string address in own) Console.WriteLine($"TyingClass is open at {address}");
+        if (own is [var first, ..]) RunningAddress.Note(places.Data, BrowserStart.Here(first));
         Console.WriteLine(Room(room));
+        if (store.Upgraded is { } upgraded) Console.WriteLine($"The data file was upgraded from format {upgraded.From} to {upgraded.To}. As it was before: {upgraded.BackupPath}");
         Console.WriteLine($"Data: {places.Data.Path}");
         Console.WriteLine($"Lessons: {places.LessonsPath}");
         if (code is not null)
@@ -33,7 +38,8 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         }
 
         if (store.IsInvented) DemoStart.Print();
-        Console.WriteLine("Stop with Ctrl+C.");
+        Console.WriteLine(OpensBrowser ? "Stop with Ctrl+C, or close this window." : "Stop with Ctrl+C.");
+        if (OpensBrowser && own is [var here, ..]) BrowserStart.Open(BrowserStart.Here(here) + (code is null ? "/" : "/sign-in?code=new"));
     }
 
     private static string Room(RoomState room) => room switch
