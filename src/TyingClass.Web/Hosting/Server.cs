@@ -37,8 +37,6 @@ public static class Server
         Services.Add(builder.Services, places, flags.NewCode);
 
         WebApplication app = builder.Build();
-        // Said once, in the endpoints: a web server told twice where to listen warns at every start.
-        app.Configuration[WebHostDefaults.ServerUrlsKey] = "";
         // Opened now, so that a folder in use stops the start instead of the first visitor.
         ClassStore store = Open(app, places);
         if (flags.Demo) DemoStart.Fill(store, app.Services);

@@ -12,7 +12,7 @@ public sealed class RoomEndpoint : ConfigurationProvider, IConfigurationSource
 
     public IConfigurationProvider Build(IConfigurationBuilder builder) => this;
 
-    /// <summary>Where the server listens from its start to its end. Told here instead of in "urls": a server with both listens only here.</summary>
+    /// <summary>Where the server listens from its start to its end. A server with "urls" and endpoints listens at its endpoints only.</summary>
     public void SetOwn(IEnumerable<string> urls) => Set("Own", urls);
 
     /// <summary>Where it listens to the room; none closes it.</summary>
