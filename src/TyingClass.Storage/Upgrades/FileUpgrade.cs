@@ -57,9 +57,11 @@ internal static class FileUpgrade
 
     private static void RunOnACopy(string path, IEnumerable<UpgradeStep> steps, int newest)
     {
-        string copy = path + ".upgrading";
+        string stem = Path.Combine(Path.GetDirectoryName(path)!, "class-upgrading"), copy = stem + ".db", log = stem + "-log.db";
         try
         {
+            // Left over from an upgrade that was cut off, LiteDB would take it for this copy's own.
+            File.Delete(log);
             File.Copy(path, copy, overwrite: true);
             using (LiteDatabase db = Database.OpenFile(copy))
             {
@@ -74,6 +76,7 @@ internal static class FileUpgrade
         finally
         {
             File.Delete(copy);
+            File.Delete(log);
         }
     }
 }

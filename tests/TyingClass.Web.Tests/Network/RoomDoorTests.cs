@@ -95,9 +95,9 @@ public sealed class RoomDoorTests : IDisposable
         RoomDoor door = app.Services.GetRequiredService<RoomDoor>();
 
         // RFC 5737: for documentation, never anyone's own.
-        door.Choose(new RoomChoice(true, "192.0.2.7"));
+        door.Choose(new RoomChoice(true, "203.0.113.7"));
 
-        Assert.Contains("192.0.2.7 is not an address of this machine", (await door.ApplyAsync()).Trouble, StringComparison.Ordinal);
+        Assert.Contains("203.0.113.7 is not an address of this machine", (await door.ApplyAsync()).Trouble, StringComparison.Ordinal);
     }
 
     [Fact]
