@@ -56,6 +56,7 @@ internal static class RouteTable
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
         new("/preferences", May.Everyone),
+        new("/reached", May.Everyone),
         new("/problem/{status:int}", May.Everyone, "/problem/404", Says: HttpStatusCode.NotFound),
 
         // The door.
@@ -103,6 +104,7 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+        new("/class/room", May.Instructor),
         new("/class/dates", May.Instructor),
         new("/class/evenings", May.Instructor),
         new("/class/evenings/{number:int:range(1,60)}", May.Instructor, "/class/evenings/1"),
