@@ -5,6 +5,8 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
 using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -35,12 +37,12 @@ internal sealed class HangPlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: hung from its eye";
 
     public override string Description =>
-        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Wording.Length((Report.MassCenterMm - Report.TowPointMm).Length, Options.Units)} below it. "
-        + $"The shank stands {Wording.Number(Report.Hang.ShankFromPlumbDeg, 1)}° off the plumb line. It weighs {Wording.Mass(Report.MassG, Options.Units)}.";
+        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Magnitudes.Place.Say(Si.Mm((Report.MassCenterMm - Report.TowPointMm).Length), Options.Units)} below it. "
+        + $"The shank stands {Words} off the plumb line. It weighs {Magnitudes.Mass.Say(Si.G(Report.MassG), Options.Units)}.";
 
     protected override string CaptionWords => $"hung dry from its eye, shank {Words} off plumb";
 
-    private string Words => Wording.Angle(Report.Hang.ShankFromPlumbDeg);
+    private string Words => FlyWords.Degrees(Report.Hang.ShankFromPlumbDeg);
 
     private double LeaderMm => LineArt.KnotMm(Fly) + Math.Max(4, 0.12 * Scene.Frame.Height);
 

@@ -7,6 +7,8 @@ using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
 using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -35,11 +37,11 @@ internal sealed class SidePlate : FlyPlate
 
     public override string Kind => "side";
 
-    public override string Title => $"{Fly.Recipe.Name}: side view, {Wording.State(State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: side view, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
 
     public override string Description => SideWords.Describe(Fly, State, tow, Marks, Options.Units);
 
-    protected override string? FlowWords => $"flow {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
 
     protected override string CaptionWords => SideWords.Caption(State, tow, Report.Intent);
 
@@ -63,9 +65,9 @@ internal sealed class SidePlate : FlyPlate
         {
             keel = Keel(height, occupancy, letter);
             // Of the way up it rides; where that is not the one meant, the words say so, for texts speak of the one meant.
-            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : Wording.Way(settled) + " ";
+            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : FlyWords.Way(settled) + " ";
             double past = keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
-            wishes.Add(new LabelWish($"keel height {way}{Wording.Length(height, Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
+            wishes.Add(new LabelWish($"keel height {way}{Magnitudes.KeelHeight.Say(Si.Mm(height), Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
             {
                 OrAnchor = new Point(keel.ColumnX, keel.TopY - past),
             });

@@ -6,6 +6,7 @@ using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
 using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -25,7 +26,7 @@ internal sealed class VisePlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: in the vise";
 
     public override string Description =>
-        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Wording.Length(1e3 * Fly.Built.Hook.ShankM, Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
+        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Magnitudes.Place.Say(Si.Mm(1e3 * Fly.Built.Hook.ShankM), Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
 
     protected override string CaptionWords => "in the vise, before it swims";
 

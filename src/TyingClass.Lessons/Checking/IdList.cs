@@ -8,6 +8,9 @@ public static class IdList
 {
     public const string FileName = "exercise-ids.txt";
 
+    /// <summary>A folder of lessons is known by its list.</summary>
+    public static bool IsCourse(string directory) => File.Exists(Path.Combine(directory, FileName));
+
     public static IEnumerable<AuthorError> Check(string directory, Course course)
     {
         ArgumentNullException.ThrowIfNull(course);

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -11,13 +12,13 @@ public static class FlyInWords
     public static string Verdict(Intent intent, StateReport state, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return Said.Verdict(intent, state, units);
+        return VerdictSentence.Of(intent, state, units);
     }
 
     /// <summary>Why: the two or three parts with the most say.</summary>
     public static string Cause(Intent intent, StateReport state, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(state);
-        return Said.Ledger(intent, state, units);
+        return CauseSentence.Of(intent, state, units);
     }
 }

@@ -32,7 +32,8 @@ internal static class Services
         services.AddSingleton(places);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
-        services.AddHostedService(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);

@@ -69,6 +69,7 @@ internal static class RouteTable
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
         new("/preferences", May.Everyone),
+        new("/reached", May.Everyone),
         new("/problem/{status:int}", May.Everyone, "/problem/404", Says: HttpStatusCode.NotFound),
 
         // The door.
@@ -117,6 +118,7 @@ internal static class RouteTable
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
+        new("/class/room", May.Instructor),
         new("/class/start", May.Instructor),
         // Without a class to copy there is no such page.
         new("/class/copy", May.Instructor, Says: HttpStatusCode.NotFound),

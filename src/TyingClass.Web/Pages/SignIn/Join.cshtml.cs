@@ -14,6 +14,9 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
+    /// <summary>The code as the address brought it: typed by hand it is nobody else's business.</summary>
+    public string? CodeInAddress => Request.Query["code"] is [{ Length: > 0 and <= 60 } code] ? code : null;
+
     [BindProperty(Name = "name")]
     public string? Name { get; set; }
 

@@ -12,7 +12,8 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
-    [BindProperty(Name = "name")]
+    /// <summary>A slip's code for the phone brings it along; the passphrase never stands in an address.</summary>
+    [BindProperty(Name = "name", SupportsGet = true)]
     public string? Name { get; set; }
 
     [BindProperty(Name = "class-name")]

@@ -4,10 +4,13 @@ using System.Text.Json.Serialization;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
-namespace TyingClass.Recipes.Reports;
+namespace TyingClass.Telling.Reports;
 
-/// <summary>The report as one JSON object. Field names carry their units and do not change between versions; fields may be added.</summary>
+/// <summary>The report as one JSON object, its sentences in metric units. Field names carry their units and do not change between versions; fields may be added.</summary>
 public static class BalanceJson
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -24,26 +27,13 @@ public static class BalanceJson
         return JsonSerializer.Serialize(Shape(fly), Options);
     }
 
-    /// <summary>A verdict in the words the pages use.</summary>
-    public static string Words(VerdictKind verdict) => verdict switch
-    {
-        VerdictKind.RidesAsIntended => "rides as intended",
-        VerdictKind.Leans => "leans",
-        VerdictKind.RidesOnItsSide => "rides on its side",
-        VerdictKind.Flips => "flips",
-        VerdictKind.Undecided => "undecided",
-        VerdictKind.Hangs => "hangs",
-        VerdictKind.Floats => "floats",
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
-    };
-
     private static object Shape(SolvedFly fly)
     {
         BalanceReport r = fly.Report;
         return new
         {
             Recipe = fly.Recipe.Name,
-            Intent = Words(r.Intent),
+            Intent = FlyWords.Way(r.Intent),
             EngineVersion = BalanceEngine.Version,
             r.MassG,
             r.HeldWaterG,
@@ -56,15 +46,15 @@ public static class BalanceJson
             LevelLineKeelMm = Keel(r.LevelLineKeelMm),
             Hang = new { r.Hang.ShankFromPlumbDeg },
             Casting = new { r.Casting.DryG, r.Casting.WetG, Lines = r.Casting.Lines.Select(l => new { l.LineNumber, l.Share }) },
-            States = r.States.Select(State),
-            Soak = r.Soak.Select(p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = Words(p.Verdict) }),
-            Verdict = Verdict(r.Verdict),
-            Findings = r.Findings.Select(f => new { f.Code, f.Text }),
+            States = r.States.Select(s => State(s, r.Intent)),
+            Soak = r.Soak.Select(p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = FlyWords.Verdict(p.Verdict) }),
+            Verdict = Verdict(r.Verdict, r.Intent, r.Soaked),
+            Findings = r.Findings.Select(f => FindingSentence.Say(f, r, UnitSystem.Metric)).Select(f => new { f.Code, f.Text }),
             Assumed = fly.Built.Assumed.Select(a => new { a.What, a.Value, a.Why }),
         };
     }
 
-    private static object State(StateReport s) => new
+    private static object State(StateReport s, Intent intent) => new
     {
         State = s.State == WetState.Fresh ? "fresh" : "soaked",
         s.WetWeightG,
@@ -94,7 +84,7 @@ public static class BalanceJson
             s.Tolerance.Leaning,
             s.Tolerance.Flipped,
         },
-        Verdict = Verdict(s.Verdict),
+        Verdict = Verdict(s.Verdict, intent, s),
     };
 
     private static object Tow(TowReport t) => new
@@ -107,20 +97,18 @@ public static class BalanceJson
         t.DragMN,
         t.LiftMN,
         t.LineAngleDeg,
-        Verdict = Words(t.Verdict),
+        Verdict = FlyWords.Verdict(t.Verdict),
     };
 
-    private static object Verdict(Verdict v) => new
+    private static object Verdict(Verdict v, Intent intent, StateReport state) => new
     {
-        Verdict = Words(v.Kind),
+        Verdict = FlyWords.Verdict(v.Kind),
         State = v.State == WetState.Fresh ? "fresh" : "soaked",
         v.SpeedMS,
-        Knot = v.Knot == Knot.Loop ? "loop" : "cinched",
-        v.Text,
-        v.Cause,
+        Knot = FlyWords.Knot(v.Knot),
+        Text = VerdictSentence.Of(intent, state, UnitSystem.Metric),
+        Cause = CauseSentence.Of(intent, state, UnitSystem.Metric),
     };
-
-    private static string Words(Intent intent) => intent == Intent.PointDown ? "point down" : "point up";
 
     private static object? Point(Vector3D? p) => p is { } v ? new { v.X, v.Y, v.Z } : null;
 
