@@ -31,6 +31,6 @@ public sealed record BenchRest(
                 Curve("A thousand flies tied like it", "lean", Drawing.Curves.LeanHistogram),
             ],
             BenchFigures.Of(fly.Report, state, units),
-            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe));
+            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
     }
 }

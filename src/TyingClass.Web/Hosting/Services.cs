@@ -45,6 +45,7 @@ internal static class Services
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
+        services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();

@@ -24,7 +24,7 @@ internal static class Rooms
         new("TyingClass.Recipes", "Balance", "Fractions MathNet.Numerics Quickenshtein UnitsNet YamlDotNet"),
         new("TyingClass.Telling", "Balance Recipes", "Humanizer.Core"),
         new("TyingClass.Drawing", "Balance Recipes Telling", ""),
-        new("TyingClass.Lessons", "Balance Recipes Telling", "AngleSharp HtmlSanitizer Markdig Superpower YamlDotNet"),
+        new("TyingClass.Lessons", "Balance Recipes Telling", "AngleSharp HtmlSanitizer Markdig Superpower"),
         new("TyingClass.Storage", "Balance Recipes Telling Lessons", "LiteDB SkiaSharp SkiaSharp.NativeAssets.Linux.NoDependencies"),
         new("TyingClass.Web", "Balance Recipes Telling Drawing Lessons Storage", "CsvHelper NodaTime"),
         new("TyingClass.CommandLine", "Balance Recipes Telling Drawing Lessons Storage", "System.CommandLine"),
