@@ -15,8 +15,6 @@ internal sealed record Dimension(string Name, Point From, double HeightMm, doubl
 
     public double BottomY => Math.Max(From.Y, From.Y - HeightMm);
 
-    public Point Middle => new(ColumnX, From.Y - HeightMm / 2);
-
     public Box Box => new(Math.Min(ColumnX, From.X), TopY, Math.Max(ColumnX, From.X), BottomY);
 
     /// <summary>Whether both arrow heads fit between the levels.</summary>

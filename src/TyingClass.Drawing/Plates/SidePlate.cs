@@ -6,7 +6,6 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -124,7 +123,7 @@ internal sealed class SidePlate : FlyPlate
             .With(Pull(t) * leader).With(Box.Around(Pull(t) * (0.6 * LineArt.KnotMm(Fly)), loop, loop));
     }
 
-    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
+    private View Seen(TowReport t) => new(Pose.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
 
     private Scene Draft(TowReport t) => new(new Anatomy(Fly, Seen(t), Vector3D.UnitX));
 

@@ -5,7 +5,6 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plates;
@@ -16,7 +15,7 @@ internal sealed class VisePlate : FlyPlate
     public VisePlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options with { Marks = options.Marks & MarkSet.ScaleBar })
     {
-        Scene = new Scene(new Anatomy(fly, new View(Attitude.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
+        Scene = new Scene(new Anatomy(fly, new View(Pose.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
         Content = Scene.Frame;
         Compose(NaturalWidthMm);
     }
