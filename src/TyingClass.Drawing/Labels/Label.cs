@@ -1,5 +1,4 @@
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
 
 namespace TyingClass.Drawing.Labels;
 
