@@ -1,4 +1,6 @@
 using TyingClass.Storage;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Hosting;
 
@@ -25,6 +27,9 @@ internal static class StoreServices
         AddOne(services, s => s.Comments);
         AddOne(services, s => s.GuestMoves);
         AddOne(services, s => s.Trash);
+        AddOne(services, s => s.RoomChoice);
+        services.AddSingleton<GuestStores>();
+        services.AddSingleton<PatternStores>();
     }
 
     private static void AddOne<T>(IServiceCollection services, Func<ClassStore, T> one)

@@ -26,7 +26,7 @@ internal static class Rooms
         new("TyingClass.Drawing", "Balance Recipes Telling", ""),
         new("TyingClass.Lessons", "Balance Recipes Telling", "AngleSharp HtmlSanitizer Markdig Superpower"),
         new("TyingClass.Storage", "Balance Recipes Telling Lessons", "LiteDB SkiaSharp SkiaSharp.NativeAssets.Linux.NoDependencies"),
-        new("TyingClass.Web", "Balance Recipes Telling Drawing Lessons Storage", "CsvHelper NodaTime"),
+        new("TyingClass.Web", "Balance Recipes Telling Drawing Lessons Storage", "CsvHelper NodaTime QRCoder"),
         new("TyingClass.CommandLine", "Balance Recipes Telling Drawing Lessons Storage", "System.CommandLine"),
         new("TyingClass.Balance.Tests", "Balance Recipes", Xunit + "CsCheck MathNet.Numerics"),
         new("TyingClass.Recipes.Tests", "Balance Recipes", Xunit + "CsCheck"),
@@ -36,7 +36,7 @@ internal static class Rooms
         new("TyingClass.Storage.Tests", "Balance Recipes Telling Lessons Storage", Xunit + "Microsoft.Extensions.TimeProvider.Testing"),
         new("TyingClass.CommandLine.Tests", "Balance Recipes Telling Drawing Lessons Storage CommandLine", Xunit),
         new("TyingClass.Web.Tests", "Balance Recipes Telling Drawing Lessons Storage Web CommandLine",
-            Xunit + "AngleSharp CsCheck Microsoft.AspNetCore.Mvc.Testing Microsoft.Extensions.TimeProvider.Testing"),
+            Xunit + "AngleSharp CsCheck Microsoft.AspNetCore.Mvc.Testing Microsoft.Extensions.TimeProvider.Testing ZXing.Net"),
         new("TyingClass.Browser.Tests", "Balance Recipes Telling Drawing Lessons Storage Web", Xunit + "Deque.AxeCore.Commons Microsoft.Playwright"),
         new("TyingClass.Benchmarks", "Balance Recipes Telling Drawing Lessons Storage Web", "BenchmarkDotNet MathNet.Numerics"),
     ];
