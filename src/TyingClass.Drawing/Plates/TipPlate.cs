@@ -5,7 +5,6 @@ using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
