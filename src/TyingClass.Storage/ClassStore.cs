@@ -15,6 +15,7 @@ using TyingClass.Storage.Photos;
 using TyingClass.Storage.Practice;
 using TyingClass.Storage.Reviews;
 using TyingClass.Storage.Servers;
+using TyingClass.Storage.Starts;
 using TyingClass.Storage.Upgrades;
 
 namespace TyingClass.Storage;
@@ -52,6 +53,7 @@ public sealed class ClassStore : IDisposable
         Comments = new CommentStore(database, time);
         GuestMoves = new GuestMoves(database, time);
         Trash = new Trash(database, time);
+        Starts = new ClassStartStore(database);
         RoomChoice = new RoomChoiceStore(database);
         IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
@@ -89,6 +91,8 @@ public sealed class ClassStore : IDisposable
     public GuestMoves GuestMoves { get; }
 
     public Trash Trash { get; }
+
+    public ClassStartStore Starts { get; }
 
     public RoomChoiceStore RoomChoice { get; }
 
@@ -134,6 +138,7 @@ public sealed class ClassStore : IDisposable
         InstructorStore.Prepare(db, time);
         CommentStore.Prepare(db);
         GuestMoves.Prepare(db);
+        ClassStartStore.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
 

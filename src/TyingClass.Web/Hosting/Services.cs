@@ -70,7 +70,7 @@ internal static class Services
     private static void AddPatterns(IServiceCollection services)
     {
         services.AddScoped<ReaderUnits>();
-        services.AddSingleton<TimeText>();
+        services.AddScoped<TimeText>();
         services.AddScoped<FlySheets>();
         services.AddScoped<RevisionPairs>();
         services.AddScoped<PatternDesk>();
@@ -90,6 +90,7 @@ internal static class Services
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
         services.AddScoped<ClassAccess>();
+        services.AddScoped<Microsoft.AspNetCore.Authorization.IAuthorizationHandler, RightHandler>();
         services.AddScoped<AccountSignIn>();
         services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
@@ -117,6 +118,7 @@ internal static class Services
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
+            options.Conventions.ConfigureFilter(new ArchivedFilter());
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
         services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
