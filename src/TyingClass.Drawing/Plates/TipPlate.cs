@@ -5,7 +5,6 @@ using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
 using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;

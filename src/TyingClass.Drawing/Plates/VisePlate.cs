@@ -2,7 +2,6 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
 using Attitude = TyingClass.Drawing.Geometry.Attitude;
