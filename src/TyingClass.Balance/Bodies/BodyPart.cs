@@ -17,6 +17,9 @@ public sealed record BodyPart(string Name)
     /// <summary>Water the soaked part carries into the air when it is cast, kg. Weightless under water.</summary>
     public double HeldWaterKg { get; init; }
 
+    /// <summary>Tied in for its weight, as a bead or wraps are.</summary>
+    public bool IsWeight { get; init; }
+
     /// <summary>Pieces of the part that the moment ledger tells apart (the hook's eye, shank, and bend with spear); together they are the part. Empty when it is one piece.</summary>
     public ImmutableArray<BodyPart> Pieces { get; init; } = [];
 

@@ -15,6 +15,7 @@ public static class BalanceEngine
     public static BalanceReport Report(FlyBody body, FishingConditions conditions, ReportOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(body);
+        EngineMeter.Reports.Add(1);
         options ??= ReportOptions.Default;
         MassMoments soaked = MassMoments.Of(body.Parts, double.PositiveInfinity);
         double[] deviates = ThousandFlies.Deviates(body, options.Flies, options.Seed);

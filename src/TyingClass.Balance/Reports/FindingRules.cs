@@ -103,8 +103,7 @@ internal static class FindingRules
     private static void AddWeightAgainstBend(ImmutableArray<Finding>.Builder findings, FlyBody body, StateReport soaked)
     {
         double bend = soaked.Ledger.Where(e => e.Part == "bend").Sum(e => e.KeelMomentGmm);
-        LedgerEntry[] weights = [.. soaked.Ledger.Where(e => e.Part.StartsWith("bead", StringComparison.Ordinal) || e.Part.StartsWith("cone", StringComparison.Ordinal)
-            || e.Part.StartsWith("dumbbell", StringComparison.Ordinal) || e.Part.StartsWith("wraps", StringComparison.Ordinal))];
+        LedgerEntry[] weights = [.. soaked.Ledger.Where(e => body.Parts.Any(p => p.IsWeight && p.Name == e.Part))];
         double weight = weights.Sum(e => e.KeelMomentGmm);
         if (weights.Length > 0 && bend < 0 && soaked.AtFishingSpeed.KeelHeightMm.For(body.Intent) < 0 && weight < -bend)
         {

@@ -5,6 +5,7 @@ using TyingClass.Drawing.Svg;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Flies;
@@ -22,6 +23,8 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 
     public string Name => name;
 
+    public PartArt Art { get; } = PartArt.Of(spec.Kind);
+
     public double FrontMm { get; } = dimensions.FrontM * 1e3;
 
     public double RearMm { get; } = dimensions.RearM * 1e3;
@@ -32,12 +35,12 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 
     public int Turns => dimensions.Turns;
 
-    public string Material { get; } = spec.Material?.Trim().ToLowerInvariant() ?? PartScale.UsualMaterial(spec.Kind);
+    public string Material { get; } = spec.Material?.Trim().ToLowerInvariant() ?? KindsOfPart.Of(spec).UsualMaterial;
 
-    public double Suppleness { get; } = Materials.TryFind(spec.Material ?? PartScale.UsualMaterial(spec.Kind), out Material? m) ? m.Suppleness.Value : 0;
+    public double Suppleness { get; } = Materials.TryFind(spec.Material ?? KindsOfPart.Of(spec).UsualMaterial, out Material? m) ? m.Suppleness.Value : 0;
 
     /// <summary>+1 on top of the shank as clamped, -1 under it, 0 around it.</summary>
-    public int SideSign(Side usual) => (spec.Side ?? usual) switch { Side.Top => 1, Side.Under => -1, _ => 0 };
+    public int SideSign() => (spec.Side ?? KindsOfPart.Of(spec).UsualSide) switch { Side.Top => 1, Side.Under => -1, _ => 0 };
 
     /// <summary>Where a point of the part stands once its tying errors are put in.</summary>
     public Vector3D Place(double x, double y, double z) =>
@@ -81,17 +84,15 @@ internal sealed class Anatomy
     }
 
     /// <summary>Radius of what is already on the shank at a place, for a part tied on after it.</summary>
-    public double SeatMm(int before, double x) => Limbs.Take(before).Where(l => IsSleeve(l) && x >= l.FrontMm - 0.01 && x <= l.RearMm + 0.01)
-        .Select(OuterMm).Append(WireMm).Max() / 2;
+    public double SeatMm(int before, double x) => Limbs.Take(before).Where(l => x >= l.FrontMm - 0.01 && x <= l.RearMm + 0.01)
+        .Select(OuterMm).OfType<double>().Append(WireMm).Max() / 2;
 
     /// <summary>Radius of all that surrounds the shank at a place.</summary>
     public double GirthMm(double x) => SeatMm(Limbs.Length, x);
 
     /// <summary>Diameter of what wraps are wound on: the shank, or earlier wraps.</summary>
-    public double CoreMm(Limb wraps) => Limbs.Take(wraps.Index).Where(l => l.Spec.Kind == PartKind.Wraps && l.FrontMm < wraps.RearMm - 1e-6 && l.RearMm > wraps.FrontMm + 1e-6)
-        .Select(OuterMm).Append(WireMm).Max();
+    public double CoreMm(Limb wraps) => Limbs.Take(wraps.Index).Where(l => l.Art.IsWound && l.FrontMm < wraps.RearMm - 1e-6 && l.RearMm > wraps.FrontMm + 1e-6)
+        .Select(OuterMm).OfType<double>().Append(WireMm).Max();
 
-    private double OuterMm(Limb l) => l.Spec.Kind == PartKind.Wraps ? CoreMm(l) + 2 * l.SizeMm * WrapsArt.Layers(l) : l.SizeMm;
-
-    private static bool IsSleeve(Limb l) => l.Spec.Kind is PartKind.Wraps or PartKind.Body or PartKind.Foam or PartKind.Resin && l.SideSign(Side.Around) == 0;
+    private static double? OuterMm(Limb l) => l.Art.GirthMm(l);
 }

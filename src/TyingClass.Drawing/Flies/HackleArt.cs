@@ -6,13 +6,15 @@ using TyingClass.Recipes.Model;
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>Hackle wound round the shank: fibers standing off a spiral, swept aft by the water as far as they are supple.</summary>
-internal static class HackleArt
+internal sealed class HackleArt : PartArt
 {
-    public static IEnumerable<Piece> Draw(Limb hackle)
+    public override PartKind Kind => PartKind.Hackle;
+
+    public override IEnumerable<Piece> Draw(Limb hackle)
     {
         Seeded chance = hackle.Chance("hackle");
         double reach = hackle.SizeMm / 2;
-        int side = hackle.SideSign(Side.Around), count = (int)Math.Clamp(hackle.LengthMm * 13, 56, 190);
+        int side = hackle.SideSign(), count = (int)Math.Clamp(hackle.LengthMm * 13, 56, 190);
         List<Sweep> near = [], far = [];
         for (int i = 0; i < count; i++)
         {

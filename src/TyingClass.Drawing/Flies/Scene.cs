@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
 
@@ -9,7 +8,7 @@ internal sealed class Scene
 {
     public Scene(Anatomy fly)
     {
-        IEnumerable<Piece> all = [.. HookArt.Draw(fly), .. fly.Limbs.SelectMany(Part), .. fly.Limbs.SelectMany(ThreadArt.Bindings), .. ThreadArt.Head(fly)];
+        IEnumerable<Piece> all = [.. HookArt.Draw(fly), .. fly.Limbs.SelectMany(l => l.Art.Draw(l)), .. fly.Limbs.SelectMany(ThreadArt.Bindings), .. ThreadArt.Head(fly)];
         Pieces = [.. all.OrderBy(p => p.DepthMm)];
         Frame = Pieces.SelectMany(p => p.Outline).Aggregate(Box.Empty, (box, p) => box.With(p));
     }
@@ -28,16 +27,4 @@ internal sealed class Scene
             ink.Canvas.Close();
         }
     }
-
-    private static IEnumerable<Piece> Part(Limb limb) => limb.Spec.Kind switch
-    {
-        PartKind.Bead => WeightArt.Bead(limb),
-        PartKind.Cone => WeightArt.Cone(limb),
-        PartKind.DumbbellEyes => WeightArt.Dumbbell(limb),
-        PartKind.Wraps => WrapsArt.Draw(limb).Concat(WrapsArt.Hidden(limb)),
-        PartKind.Hackle => HackleArt.Draw(limb),
-        PartKind.Legs => LegArt.Draw(limb),
-        PartKind.Wing or PartKind.Tail => StrandArt.Draw(limb),
-        _ => SleeveArt.Draw(limb),
-    };
 }

@@ -1,21 +1,30 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
-using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>Bodies, foam and resin: a spindle along the shank, finished as its material is.</summary>
-internal static class SleeveArt
+internal abstract class SleeveArt : PartArt
 {
-    public static IEnumerable<Piece> Draw(Limb sleeve)
+    /// <summary>Share of the full width at the front and the rear end, and how suddenly it narrows there.</summary>
+    protected abstract (double Front, double Rear, double Power) Ends(string material);
+
+    /// <summary>Seen through, whatever its material.</summary>
+    protected virtual bool IsClear => false;
+
+    public override double? GirthMm(Limb limb) => Covers(limb) ? limb.SizeMm : null;
+
+    public override bool Covers(Limb limb) => limb.SideSign() == 0;
+
+    public override IEnumerable<Piece> Draw(Limb sleeve)
     {
-        int side = sleeve.SideSign(Side.Around);
+        int side = sleeve.SideSign();
         double radius = Math.Max(sleeve.SizeMm / 2, 0.55 * sleeve.Fly.WireMm);
         double z = side * (sleeve.Fly.SeatMm(sleeve.Index, (sleeve.FrontMm + sleeve.RearMm) / 2) + radius);
         Lathe shape = new(sleeve.View, sleeve.Place(sleeve.FrontMm, 0, z), Vector3D.UnitX, [.. Profile(sleeve, radius)]);
         (Tone tone, Action<Ink> finish) = Finish(sleeve, shape, radius);
-        bool clear = sleeve.Spec.Kind == PartKind.Resin || tone == Tone.Resin;
+        bool clear = IsClear || tone == Tone.Resin;
         // A body lies round what it was wound on: nearer the onlooker than the shank, farther than a wing tied in over it.
         double depth = sleeve.View.Depth(sleeve.Place((sleeve.FrontMm + sleeve.RearMm) / 2, 0, z)) + 0.21;
         yield return new Piece(depth, sleeve.Name, shape.Outline, ink =>
@@ -27,16 +36,9 @@ internal static class SleeveArt
         });
     }
 
-    private static IEnumerable<(double, double)> Profile(Limb sleeve, double radius)
+    private IEnumerable<(double, double)> Profile(Limb sleeve, double radius)
     {
-        (double front, double rear, double power) = (sleeve.Spec.Kind, sleeve.Material) switch
-        {
-            (PartKind.Resin, _) => (0.35, 0.35, 2.0),
-            (PartKind.Foam, _) or (_, "closed-cell foam" or "cork" or "balsa") => (0.72, 0.72, 6.0),
-            (_, "floss" or "tinsel" or "nylon wire") => (0.9, 0.7, 4.0),
-            (_, "chenille" or "wool") => (0.8, 0.8, 5.0),
-            _ => (0.5, 0.42, 2.4),
-        };
+        (double front, double rear, double power) = Ends(sleeve.Material);
         for (int i = 0; i <= 16; i++)
         {
             double t = i / 16.0, end = t < 0.42 ? front : rear, away = t < 0.42 ? (0.42 - t) / 0.42 : (t - 0.42) / 0.58;
@@ -44,10 +46,10 @@ internal static class SleeveArt
         }
     }
 
-    private static (Tone, Action<Ink>) Finish(Limb sleeve, Lathe shape, double radius)
+    private (Tone, Action<Ink>) Finish(Limb sleeve, Lathe shape, double radius)
     {
         Seeded chance = sleeve.Chance("finish");
-        if (sleeve.Spec.Kind == PartKind.Resin || Tone.Of(sleeve.Material) == Tone.Resin)
+        if (IsClear || Tone.Of(sleeve.Material) == Tone.Resin)
         {
             return (Tone.Resin, ink =>
             {

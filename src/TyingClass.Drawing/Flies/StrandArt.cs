@@ -1,22 +1,22 @@
 using TyingClass.Balance.Geometry;
-using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>Wings and tails. Supple stuff streams where the water (or, hung up, its weight) takes it; that is the artist's reading of the material, the figures do not depend on it.</summary>
 internal static class StrandArt
 {
-    public static IEnumerable<Piece> Draw(Limb limb)
+    /// <param name="wing">It lies on the body and leaves it at an angle.</param>
+    public static IEnumerable<Piece> Draw(Limb limb, bool wing)
     {
-        bool wing = limb.Spec.Kind == PartKind.Wing;
-        int side = limb.SideSign(wing ? Side.Top : Side.Around);
+        int side = limb.SideSign();
         double rise = side * (limb.Fly.SeatMm(limb.Index, limb.FrontMm) + 0.25);
         Vector3D outward = limb.Direct(new Vector3D(0, 0, side == 0 ? 1 : side));
         if (limb.Spec.Tied == TieDown.BothEnds)
             return Bound(limb, rise, outward);
 
-        double angle = wing ? side * double.DegreesToRadians(PartScale.WingAngleDeg.Value) : 0;
+        double angle = wing ? side * double.DegreesToRadians(Wing.AngleDeg.Value) : 0;
         Vector3D own = limb.Direct(new Vector3D(Math.Cos(angle), 0, Math.Sin(angle)));
         Sweep line = Sweep.Trailing(limb.Place(limb.FrontMm, 0, rise), own, Clear(limb, outward, wing), limb.LengthMm, limb.Suppleness);
         return Stuff(limb, Lifted(limb, line, outward, wing ? side : 0), outward);
@@ -28,7 +28,7 @@ internal static class StrandArt
         "fur strip" => StripArt.Draw(limb, line, outward, 0),
         "marabou" => PlumeArt.Marabou(limb, line, outward),
         "feather" => PlumeArt.Feather(limb, line, outward),
-        "rubber" or "silicone rubber" => LegArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
+        "rubber" or "silicone rubber" => LegsArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
         "flash" or "tinsel" => HairArt.Draw(limb, line, outward, strands: 16, spread: 0.05, Tone.Bright, shiny: true),
         "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, strands: 84, spread: 0.055, limb.Fly.Dye(1), shiny: false),
         _ => HairArt.Draw(limb, line, outward, strands: 80, spread: 0.065, limb.Fly.Dye(1), shiny: false),

@@ -9,12 +9,12 @@ internal static class ThreadArt
 {
     public static IEnumerable<Piece> Bindings(Limb limb)
     {
-        if (limb.Spec.Kind is not (PartKind.Wing or PartKind.Tail or PartKind.Legs))
+        if (limb.Art.ThreadMm is not { } threadMm)
             yield break;
         // Bound down over or under a body, the few turns are lost in it.
         if (limb.Fly.GirthMm(limb.FrontMm) > limb.Fly.WireMm)
             yield break;
-        double girth = limb.Fly.SeatMm(limb.Index, limb.FrontMm) + (limb.Spec.Kind == PartKind.Tail ? 0.25 : 0.55);
+        double girth = limb.Fly.SeatMm(limb.Index, limb.FrontMm) + threadMm;
         yield return Band(limb.Fly, limb.Name, limb.FrontMm - 0.35, 1.3, girth, limb.Chance("thread"));
         if (limb.Spec.Tied == TieDown.BothEnds && limb.Fly.GirthMm(limb.RearMm) <= limb.Fly.WireMm)
             yield return Band(limb.Fly, limb.Name, limb.RearMm - 0.6, 1.2, limb.Fly.SeatMm(limb.Index, limb.RearMm) + 0.5, limb.Chance("thread"));
@@ -22,7 +22,7 @@ internal static class ThreadArt
 
     public static IEnumerable<Piece> Head(Anatomy fly)
     {
-        double first = fly.Limbs.Where(l => l.Spec.Kind is not (PartKind.Resin or PartKind.Wraps)).Select(l => l.FrontMm).DefaultIfEmpty(0).Min();
+        double first = fly.Limbs.Where(l => !l.Art.LeavesRoomForHead).Select(l => l.FrontMm).DefaultIfEmpty(0).Min();
         if (fly.Limbs.IsEmpty || first < 0.7)
             yield break;
         double length = Math.Min(first, 3.2 * fly.WireMm + 0.4), start = Math.Max(0.1, first - length - 0.05);

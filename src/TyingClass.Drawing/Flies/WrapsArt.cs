@@ -6,17 +6,27 @@ using TyingClass.Recipes.Model;
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>Wire wound turn by turn, in layers when the turns do not fit side by side.</summary>
-internal static class WrapsArt
+internal sealed class WrapsArt : PartArt
 {
     private const int Steps = 10;
 
-    public static int Layers(Limb wraps)
+    public override PartKind Kind => PartKind.Wraps;
+
+    public override bool LeavesRoomForHead => true;
+
+    public override bool IsWound => true;
+
+    public override double? GirthMm(Limb limb) => limb.Fly.CoreMm(limb) + 2 * limb.SizeMm * Layers(limb);
+
+    public override IEnumerable<Piece> Draw(Limb limb) => Wound(limb).Concat(Hidden(limb));
+
+    private static int Layers(Limb wraps)
     {
         int perLayer = PerLayer(wraps);
         return Math.Max(1, (wraps.Turns + perLayer - 1) / perLayer);
     }
 
-    public static IEnumerable<Piece> Draw(Limb wraps)
+    private static IEnumerable<Piece> Wound(Limb wraps)
     {
         int layers = Layers(wraps), perLayer = PerLayer(wraps);
         double gauge = wraps.SizeMm;
@@ -38,11 +48,11 @@ internal static class WrapsArt
         }
     }
 
-    /// <summary>Weight that a body covers, shown through it in broken lines as on engineering drawings: it is what the lesson is about.</summary>
-    public static IEnumerable<Piece> Hidden(Limb wraps)
+    // Weight that a body covers, shown through it in broken lines as on engineering drawings: it is what the lesson is about.
+    private static IEnumerable<Piece> Hidden(Limb wraps)
     {
-        Limb? cover = wraps.Fly.Limbs.Skip(wraps.Index + 1).FirstOrDefault(l => l.Spec.Kind is PartKind.Body or PartKind.Foam or PartKind.Resin
-            && l.SideSign(Side.Around) == 0 && Math.Min(l.RearMm, wraps.RearMm) - Math.Max(l.FrontMm, wraps.FrontMm) > 0.5 * wraps.LengthMm);
+        Limb? cover = wraps.Fly.Limbs.Skip(wraps.Index + 1).FirstOrDefault(l => l.Art.Covers(l)
+            && Math.Min(l.RearMm, wraps.RearMm) - Math.Max(l.FrontMm, wraps.FrontMm) > 0.5 * wraps.LengthMm);
         if (cover is null)
             yield break;
         double radius = wraps.Fly.CoreMm(wraps) / 2 + Layers(wraps) * wraps.SizeMm, depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;

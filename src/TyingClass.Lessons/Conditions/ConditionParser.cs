@@ -3,6 +3,7 @@ using Superpower;
 using Superpower.Model;
 using Superpower.Parsers;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Conditions;
@@ -18,7 +19,7 @@ public sealed record ConditionResult(Condition? Condition, int Offset, string Er
 public static class ConditionParser
 {
     private static readonly string[] Fields = ["eye", "gape", "shank", "wire", "bend", "knot", "leader", "speed", "water", "intent"];
-    private static readonly string[] Kinds = ["hook", "dumbbell eyes", "bead", "cone", "wraps", "body", "hackle", "wing", "tail", "legs", "foam", "resin"];
+    private static readonly string[] Kinds = ["hook", .. KindsOfPart.Words];
     private static readonly string[] Verbs = ["changed", "unchanged", "heavier", "lighter", "forward", "back"];
 
     public static ConditionResult Parse(string text, ConditionScope scope)

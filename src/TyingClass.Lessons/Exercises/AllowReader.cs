@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using TyingClass.Lessons.Yaml;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Exercises;
@@ -42,7 +43,7 @@ internal static partial class AllowReader
         int index = int.Parse(match.Groups["index"].Value, CultureInfo.InvariantCulture);
         if (given is null) return null;
         if (index >= given.Parts.Length) return $"The fly given has {given.Parts.Length} parts, numbered 0 to {given.Parts.Length - 1}; there is no {path}.";
-        ImmutableArray<string> known = PartKeys.For(given.Parts[index].Kind);
+        ImmutableArray<string> known = KindsOfPart.Of(given.Parts[index]).Keys;
         return key.Length == 0 || known.Contains(key)
             ? null
             : $"{FlyBuilder.Names(given.Parts)[index]} (part {index}) has no “{key}”.{Nearest.Hint(key, known)} It has {string.Join(", ", known)}.";
@@ -56,7 +57,7 @@ internal static partial class AllowReader
         {
             foreach (YamlEntry entry in fields.Group(group)?.Entries ?? [])
             {
-                YamlText place = new(entry.Key, false, false, entry.Line, entry.Column);
+                YamlText place = new(entry.Key, entry.Line, entry.Column);
                 if (PathComplaint($"{group}.{entry.Key}", null) is { } complaint) fields.Errors.Add(place, complaint);
                 else if (RangeText.Rule($"{group}.{entry.Key}", entry.Key, entry.Value, place, fields.Errors) is { } found) all.Add(found);
             }
@@ -78,7 +79,7 @@ internal static partial class AllowReader
 
             FieldReader entry = new(map, "a parts box entry", fields.Errors);
             string? part = entry.RequiredText("part", "bead");
-            string[] kinds = [.. Enum.GetValues<PartKind>().Select(Word)];
+            ImmutableArray<string> kinds = KindsOfPart.Words;
             if (part is null) continue;
             if (!kinds.Contains(part))
             {
@@ -86,7 +87,7 @@ internal static partial class AllowReader
                 continue;
             }
 
-            ImmutableArray<string> keys = PartKeys.For(Enum.GetValues<PartKind>().First(k => Word(k) == part));
+            ImmutableArray<string> keys = KindsOfPart.Find(part)!.Keys;
             entry.CheckKeys([.. keys, "at most"]);
             box.Add(new BoxEntry(part, entry.WholeNumber("at most", 1, 60), [.. map.Entries
                 .Where(e => e.Key is not ("part" or "at most") && keys.Contains(e.Key))
@@ -96,8 +97,6 @@ internal static partial class AllowReader
 
         return box.ToImmutable();
     }
-
-    private static string Word(PartKind kind) => kind == PartKind.DumbbellEyes ? "dumbbell eyes" : kind.ToString().ToLowerInvariant();
 
     [GeneratedRegex(@"\A(?:(?<group>hook|fishing)\.(?<key>[a-z]+)|parts\[(?<index>[0-9]{1,3})\](?:\.(?<key>[a-z ]+))?)\z")]
     private static partial Regex Pattern();

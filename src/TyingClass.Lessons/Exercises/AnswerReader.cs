@@ -66,7 +66,7 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
         int before = fields.Errors.Count;
         foreach (YamlEntry entry in map.Entries)
         {
-            YamlText place = new(entry.Key, false, false, entry.Line, entry.Column);
+            YamlText place = new(entry.Key, entry.Line, entry.Column);
             if (AllowReader.PathComplaint(entry.Key, RecipeParser.Parse(givenText).Value) is { } complaint)
                 fields.Errors.Add(place, complaint);
             else if (entry.Value is not YamlText value || entry.Key is "parts" or "hook" or "fishing")

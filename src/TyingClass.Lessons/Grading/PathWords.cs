@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -40,7 +41,7 @@ internal static partial class PathWords
         };
     }
 
-    private static bool IsPlural(string part) => part.Split(' ')[0] is "dumbbell" or "wraps" or "legs";
+    private static bool IsPlural(string part) => KindsOfPart.FindByName(part) is { IsPlural: true };
 
     [GeneratedRegex(@"\Aparts\[(?<index>[0-9]{1,4})\](?:\.(?<key>.+))?\z")]
     private static partial Regex PartPath();

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Quantities;
@@ -11,6 +12,11 @@ namespace TyingClass.Lessons.Quantities;
 public sealed partial record QuantityQuery(
     Quantity Quantity, double? SpeedMS = null, double? PauseS = null, WetState State = WetState.Soaked, Knot? Knot = null, string? Part = null)
 {
+    // Long names first, so that "hook eye" is not read as a hook.
+    private static readonly Regex PartName = new(
+        $@"\G\s+(?<part>(?:{string.Join('|', LedgerNames.OrderByDescending(w => w.Length))})(?:\s+[0-9]+)?)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     /// <summary>The longest pause the engine follows, s.</summary>
     public const double LongestPauseS = 10;
 
@@ -22,6 +28,8 @@ public sealed partial record QuantityQuery(
 
     /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
     internal const string BendWords = "bend and spear";
+
+    private static IEnumerable<string> LedgerNames => [.. KindsOfPart.Words, "hook eye", "hook", "shank", BendWords, "bend", "eye", "knot"];
 
     private string Circumstances =>
         (Part is null ? "" : $" {(Part == "bend" ? BendWords : Part)}")
@@ -88,7 +96,7 @@ public sealed partial record QuantityQuery(
 
     private static bool TryReadPart(string text, ref QuantityQuery query, ref int end)
     {
-        if (PartName().Match(text, end) is not { Success: true } match) return false;
+        if (PartName.Match(text, end) is not { Success: true } match) return false;
         string part = match.Groups["part"].Value.ToLowerInvariant();
         query = query with { Part = part == BendWords ? "bend" : part };
         end = match.Index + match.Length;
@@ -145,7 +153,4 @@ public sealed partial record QuantityQuery(
 
     [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
-
-    [GeneratedRegex(@"\G\s+(?<part>(?:dumbbell eyes|hook eye|hook|shank|bend and spear|bend|eye|bead|cone|wraps|body|hackle|wing|tail|legs|foam|resin|knot)(?:\s+[0-9]+)?)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex PartName();
 }

@@ -100,7 +100,7 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
                     pairs.Add((text, text.Value.Trim(), null));
                     break;
                 case YamlMap group:
-                    foreach (YamlEntry entry in group.Entries) pairs.Add((new YamlText(entry.Key, false, false, entry.Line, entry.Column), entry.Key, entry.Value));
+                    foreach (YamlEntry entry in group.Entries) pairs.Add((new YamlText(entry.Key, entry.Line, entry.Column), entry.Key, entry.Value));
                     break;
                 default:
                     errors.Add(item, $"Each item of “{key}” must be a name, or a name, a colon and a value.");

@@ -4,18 +4,13 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Advice;
 
 /// <summary>Everything about a recipe that can be changed by itself.</summary>
 public static class Adjustables
 {
-    private const double Ounce = 28.349523125e-3;
-
-    // Common practice: the sizes shops sell (docs/recipes.md).
-    private static readonly ImmutableArray<double> BeadSizesM = [1.98e-3, 2.38e-3, 2.78e-3, 3.18e-3, 3.97e-3, 4.76e-3, 5.56e-3, 6.35e-3];
-    private static readonly ImmutableArray<int> EyesPerOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];
-
     public static ImmutableArray<Adjustable> Of(Recipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
@@ -25,7 +20,7 @@ public static class Adjustables
         ImmutableArray<string> names = FlyBuilder.Names(recipe.Parts);
         for (int i = 0; i < recipe.Parts.Length; i++)
         {
-            PartAdjustables.Add(all, recipe, hook, i, names[i], BeadSizesM, EyesPerOunce, Ounce);
+            KindsOfPart.Of(recipe.Parts[i]).Advise(new PartChange(all, recipe, hook, i, names[i]));
         }
 
         Knot other = recipe.Fishing.Knot == Knot.Cinched ? Knot.Loop : Knot.Cinched;

@@ -3,6 +3,7 @@ using TyingClass.Balance;
 using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Bodies;
 
@@ -15,6 +16,7 @@ public static class FlyBuilder
     public static BuiltFly Build(Recipe recipe, int refinement = 1)
     {
         ArgumentNullException.ThrowIfNull(recipe);
+        RecipeMeter.Builds.Add(1);
         Require.InRange(refinement, 1, 64, nameof(refinement));
         AssumptionLog log = new();
         ResolvedHook hook = HookScale.Resolve(recipe.Hook);
@@ -48,46 +50,25 @@ public static class FlyBuilder
     /// <summary>"wing", then "wing 2": each part's name in the body and in the ledger, in tying order.</summary>
     public static ImmutableArray<string> Names(ImmutableArray<PartSpec> parts) =>
         [.. parts.Select((part, i) => parts.Take(i).Count(earlier => earlier.Kind == part.Kind) is > 0 and var before
-            ? $"{KindName(part.Kind)} {before + 1}"
-            : KindName(part.Kind))];
-
-    private static string KindName(PartKind kind) => kind == PartKind.DumbbellEyes ? "dumbbell eyes" : kind.ToString().ToLowerInvariant();
+            ? $"{KindsOfPart.Of(part).Word} {before + 1}"
+            : KindsOfPart.Of(part).Word)];
 
     private static BodyPart BuildPart(PartContext part)
     {
         SubstanceAssumptions.Add(part.Spec, part.Log);
         PartDraft draft = new(part.Name);
-        Action<PartContext, PartDraft> add = part.Spec.Kind switch
-        {
-            PartKind.Bead => WeightBuilder.AddBead,
-            PartKind.Cone => WeightBuilder.AddCone,
-            PartKind.DumbbellEyes => WeightBuilder.AddDumbbell,
-            PartKind.Wraps => WeightBuilder.AddWraps,
-            PartKind.Hackle => SleeveBuilder.AddHackle,
-            PartKind.Wing or PartKind.Tail => StrandBuilder.AddWingOrTail,
-            PartKind.Legs => StrandBuilder.AddLegs,
-            _ => SleeveBuilder.AddSleeve,
-        };
-        add(part, draft);
-        return RigidMotion.Apply(draft.ToPart(), part.Spec);
+        part.Kind.Build(part, draft);
+        part.Kind.AddSideForce(part, draft);
+        return RigidMotion.Apply(draft.ToPart() with { IsWeight = part.Kind.IsWeight }, part.Spec);
     }
 
-    // Hackle is too thin to hide what is under it; what sits on top of or under the shank leaves it bare to the water on the other side.
     private static ImmutableArray<Sheath> AllSheaths(ImmutableArray<PartSpec> parts, ImmutableArray<PartDimensions> dimensions, ResolvedHook hook)
     {
         ImmutableArray<Sheath>.Builder all = ImmutableArray.CreateBuilder<Sheath>();
         all.Add(new Sheath(-1, 0, hook.ShankM, hook.WireM, IsSeat: true));
         for (int i = 0; i < parts.Length; i++)
         {
-            PartDimensions d = dimensions[i];
-            double? outerM = parts[i].Kind switch
-            {
-                PartKind.Bead or PartKind.Cone => d.SizeM,
-                PartKind.Wraps => WrapLayer.OuterDiameterM(d, new Sheaths(all.ToImmutable()).CoreDiameterM(i, d.FrontM, d.RearM)),
-                PartKind.Body or PartKind.Foam or PartKind.Resin when parts[i].Side is null or Side.Around => d.SizeM,
-                _ => null,
-            };
-            if (outerM is { } m) all.Add(new Sheath(i, d.FrontM, d.RearM, m, !PartExtents.TakesTheShankAlone(parts[i].Kind), parts[i].Kind == PartKind.Wraps));
+            if (KindsOfPart.Of(parts[i]).SheathOf(i, parts[i], dimensions[i], new Sheaths(all.ToImmutable())) is { } sheath) all.Add(sheath);
         }
 
         return all.ToImmutable();

@@ -1,5 +1,6 @@
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Bodies;
 
@@ -7,6 +8,8 @@ namespace TyingClass.Recipes.Bodies;
 internal sealed record PartContext(
     int Index, PartSpec Spec, string Name, PartDimensions Dimensions, ResolvedHook Hook, Sheaths Sheaths, AssumptionLog Log, int Refinement)
 {
+    public KindOfPart Kind { get; } = KindsOfPart.Of(Spec);
+
     public Material Material { get; } = PartSubstance.Of(Spec);
 
     public double DensityKgM3 { get; } = PartSubstance.DensityKgM3(Spec);
@@ -14,8 +17,9 @@ internal sealed record PartContext(
     public double MiddleM => (Dimensions.FrontM + Dimensions.RearM) / 2;
 
     /// <summary>+1 on top of the shank, -1 under it, 0 around it.</summary>
-    public int SideSign(Side usual)
+    public int SideSign()
     {
+        Side usual = Kind.UsualSide;
         if (Spec.Side is null && usual != Side.Around) Log.Add("side", usual == Side.Top ? "top" : "under", "usual for such a part, estimate");
         return (Spec.Side ?? usual) switch
         {
@@ -38,7 +42,7 @@ internal sealed record PartContext(
     public void AddSheathDrag(PartDraft draft, double outerM)
     {
         double lengthM = Dimensions.RearM - Dimensions.FrontM;
-        Figure nose = PartScale.NoseBluntness(Spec.Kind);
+        Figure nose = Kind.NoseBluntness;
         Log.AddFigure("nose bluntness", nose);
         foreach ((double frontM, double rearM) in Sheaths.ExposedRuns(Index))
         {

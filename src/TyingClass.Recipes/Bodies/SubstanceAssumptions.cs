@@ -1,5 +1,6 @@
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Bodies;
 
@@ -20,8 +21,7 @@ internal static class SubstanceAssumptions
     private static bool IsUsed(PartSpec spec, string what) => what switch
     {
         "density" => spec.DensityKgM3 is null,
-        "suppleness" or "streamer coefficient" => spec.Kind is PartKind.Wing or PartKind.Tail or PartKind.Legs or PartKind.Hackle,
         "mass per length" => false,
-        _ => spec.Kind is not (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes or PartKind.Wraps),
+        _ => KindsOfPart.Of(spec).Uses(what),
     };
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -22,30 +23,11 @@ public static class CatalogueFigures
         new("hook", "depth of a long bend", HookScale.LongDepthGapes),
         new("hook", "depth of a square bend", HookScale.SquareDepthGapes),
         new("hook", "wire density", HookScale.WireDensity),
-        new("parts", "bead size", PartScale.BeadSizeGapes),
-        new("parts", "cone size", PartScale.ConeSizeGapes),
-        new("parts", "size of each dumbbell eye", PartScale.EyeSizeGapes),
+        .. KindsOfPart.All.SelectMany(k => k.Figures).Select(f => new CatalogueFigure("parts", f.What, f.Figure)),
         new("parts", "bore of a bead or cone", PartScale.BoreShare),
-        new("parts", "cone length", PartScale.ConeLengthShare),
-        new("parts", "cone nose", PartScale.ConeNoseShare),
-        new("parts", "length of an eye's barrel", PartScale.EyeBarrelShare),
-        new("parts", "middle of the eyes to a barrel's middle", PartScale.EyeReachShare),
-        new("parts", "waist between the eyes", PartScale.EyeWaistShare),
-        new("parts", "wraps", PartScale.WrapTurns),
         new("parts", "body diameter", PartScale.BodyDiameterWires),
-        new("parts", "foam diameter", PartScale.FoamDiameterGapes),
-        new("parts", "hackle diameter", PartScale.HackleDiameterGapes),
         new("parts", "width of a hackle collar", PartScale.CollarWires),
-        new("parts", "wing length", PartScale.WingLengthShanks),
-        new("parts", "tail length", PartScale.TailLengthShanks),
-        new("parts", "leg length", PartScale.LegLengthShanks),
-        new("parts", "how steeply a wing leaves the shank", PartScale.WingAngleDeg),
-        new("parts", "how far legs splay", PartScale.LegAngleDeg),
-        new("parts", "hackle fibers on each mm", PartScale.HackleFibersPerMm),
-        new("parts", "thickness of a hackle fiber", PartScale.HackleFiberMm),
-        new("parts", "drag coefficient of a hackle fiber", PartScale.HackleFiberDrag),
         new("parts", "least share of a body that is the body itself", PartScale.LeastSkinShare),
-        new("parts", "bluntness of a pair of eyes", PartScale.EyeFaceBluntness),
         new("fishing", "water temperature", FishingScale.Temperature),
         new("fishing", "salt of sea water", FishingScale.SeaSalinity),
         new("fishing", "speed", FishingScale.Speed),

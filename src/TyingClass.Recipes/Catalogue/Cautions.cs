@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -15,59 +16,43 @@ public static class Cautions
     /// <summary>A fly this heavy, in air and dry, gets the casting caution.</summary>
     public static readonly Figure HeavyFly = new(0.8, "g", Figure.Estimate);
 
+    // In the order they are shown. Hooks: every fly has one. Heavy: the whole fly decides.
+    private static readonly ImmutableArray<Caution> All =
+    [
+        new("hooks", "Hooks are sharp: wear wrap-around eye protection when you tie and when you cast, and keep the point away from your hands and from other people."),
+        new("lead", "Lead is poisonous, and lead weights or tackle are restricted or banned in many places: check the rules where you fish before you tie. Wash your hands before you eat, never bite lead, and never melt it at home. Tin, brass or tungsten will often do instead."),
+        new("resin", "Uncured resin irritates the skin and can cause a lasting allergy: wear nitrile gloves, keep the air moving, and never look straight at a curing lamp. Follow the maker's sheet and your club's rules."),
+        new("cement", "Solvent cement gives off fumes that burn: open a window and keep every flame away. Follow the label and your club's rules."),
+        new("heavy", "A heavy fly is hard to cast safely and hits hard: cover your eyes and head, slow the stroke down, keep others well clear, and follow the rules of the water you fish."),
+    ];
+
     /// <summary>The cautions that apply, hooks first: every fly has one.</summary>
     /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build"/>.</exception>
     public static ImmutableArray<Caution> For(Recipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
-        ImmutableArray<Caution>.Builder all = ImmutableArray.CreateBuilder<Caution>();
-        all.Add(new Caution(
-            "hooks",
-            "Hooks are sharp: wear wrap-around eye protection when you tie and when you cast, and keep the point away from your hands and from other people."));
-        if (recipe.Parts.Any(IsLead))
-        {
-            all.Add(new Caution(
-                "lead",
-                "Lead is poisonous, and lead weights or tackle are restricted or banned in many places: check the rules where you fish before you tie. Wash your hands before you eat, never bite lead, and never melt it at home. Tin, brass or tungsten will often do instead."));
-        }
+        HashSet<string> codes = [.. recipe.Parts.SelectMany(part => KindsOfPart.Of(part).CautionCodes(part)), "hooks"];
+        if (FlyBuilder.Build(recipe).Body.Parts.Sum(part => part.Masses.Sum(e => e.MassKg)) * 1e3 >= HeavyFly.Value) codes.Add("heavy");
+        return [.. All.Where(caution => codes.Contains(caution.Code))];
+    }
 
-        if (Uses(recipe, "uv resin", "epoxy resin"))
+    /// <summary>What a part calls for by what it is made of, whatever its kind.</summary>
+    internal static IEnumerable<string> OfMaterial(PartSpec part)
+    {
+        if (IsLead(part)) yield return "lead";
+        switch (PartSubstance.Of(part).Name)
         {
-            all.Add(new Caution(
-                "resin",
-                "Uncured resin irritates the skin and can cause a lasting allergy: wear nitrile gloves, keep the air moving, and never look straight at a curing lamp. Follow the maker's sheet and your club's rules."));
+            case "uv resin" or "epoxy resin":
+                yield return "resin";
+                break;
+            case "head cement":
+                yield return "cement";
+                break;
         }
-
-        if (Uses(recipe, "head cement"))
-        {
-            all.Add(new Caution("cement", "Solvent cement gives off fumes that burn: open a window and keep every flame away. Follow the label and your club's rules."));
-        }
-
-        if (FlyBuilder.Build(recipe).Body.Parts.Sum(part => part.Masses.Sum(e => e.MassKg)) * 1e3 >= HeavyFly.Value)
-        {
-            all.Add(new Caution(
-                "heavy",
-                "A heavy fly is hard to cast safely and hits hard: cover your eyes and head, slow the stroke down, keep others well clear, and follow the rules of the water you fish."));
-        }
-
-        return all.ToImmutable();
     }
 
     // A part given by its density alone is taken for lead when it is as dense as lead or its alloys.
     private static bool IsLead(PartSpec part) =>
         string.Equals(part.Material?.Trim(), "lead", StringComparison.OrdinalIgnoreCase)
         || PartSubstance.DensityKgM3(part) is > 10500 and < 12000;
-
-    private static bool Uses(Recipe recipe, params ReadOnlySpan<string> materials)
-    {
-        foreach (PartSpec part in recipe.Parts)
-        {
-            foreach (string name in materials)
-            {
-                if (PartSubstance.Of(part).Name == name) return true;
-            }
-        }
-
-        return false;
-    }
 }

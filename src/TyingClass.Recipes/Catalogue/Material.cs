@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -10,8 +11,8 @@ public sealed record Material(string Name, Figure Density)
 {
     private static readonly Figure None = new(0, "1", Figure.Estimate);
 
-    /// <summary>Kinds of part it is commonly tied as; a hint to the tyer, not a ban.</summary>
-    public required ImmutableArray<PartKind> Suits { get; init; }
+    /// <summary>Kinds of part it is commonly tied as; a hint to the tyer, not a ban. Each kind names its materials.</summary>
+    public ImmutableArray<PartKind> Suits => [.. KindsOfPart.All.Where(k => k.SuitedMaterials.Contains(Name)).Select(k => k.Kind)];
 
     /// <summary>0 stands like wire, 1 hangs like thread.</summary>
     public Figure Suppleness { get; init; } = None;

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -11,53 +10,44 @@ public static class Materials
     private const string MortonHearle = "Morton & Hearle, Physical Properties of Textile Fibres, table 5.1";
     private const string Handbook = "engineering handbook tables of metals";
 
-    private static readonly ImmutableArray<PartKind> Weights = [PartKind.Bead, PartKind.Cone, PartKind.DumbbellEyes];
-    private static readonly ImmutableArray<PartKind> Wires = [PartKind.Wraps];
-    private static readonly ImmutableArray<PartKind> WeightsAndWires = [PartKind.Bead, PartKind.Cone, PartKind.DumbbellEyes, PartKind.Wraps];
-    private static readonly ImmutableArray<PartKind> Bodies = [PartKind.Body];
-    private static readonly ImmutableArray<PartKind> BodyAndStrands = [PartKind.Body, PartKind.Wing, PartKind.Tail];
-    private static readonly ImmutableArray<PartKind> Strands = [PartKind.Wing, PartKind.Tail];
-    private static readonly ImmutableArray<PartKind> Plumes = [PartKind.Hackle, PartKind.Wing, PartKind.Tail, PartKind.Legs];
-    private static readonly ImmutableArray<PartKind> Floats = [PartKind.Foam, PartKind.Body];
-
     public static ImmutableArray<Material> All { get; } =
     [
-        Solid("lead", 11340, Handbook, WeightsAndWires),
-        Solid("tin", 7280, Handbook, WeightsAndWires),
-        Solid("bismuth", 9780, Handbook, Weights),
-        Solid("lead-free wire", 7280, Handbook + ", as tin", Wires),
-        Solid("copper", 8930, Handbook, WeightsAndWires),
-        Solid("brass", 8520, Handbook + ", 60/40 brass", WeightsAndWires),
-        Solid("steel", 7850, Handbook + ", carbon steel", WeightsAndWires),
-        Solid("tungsten", 17800, Figure.Estimate + ", sintered beads 17000-18500 after ASTM B777 classes, from memory", WeightsAndWires),
-        Solid("aluminum", 2700, Handbook, WeightsAndWires),
-        Solid("glass", 2500, MortonHearle, [PartKind.Bead]),
-        Solid("plastic", 1050, Figure.Estimate, [PartKind.Bead, PartKind.Cone, PartKind.DumbbellEyes, PartKind.Body]),
-        Solid("nylon wire", 1140, MortonHearle, [PartKind.Wraps, PartKind.Body]),
+        Solid("lead", 11340, Handbook),
+        Solid("tin", 7280, Handbook),
+        Solid("bismuth", 9780, Handbook),
+        Solid("lead-free wire", 7280, Handbook + ", as tin"),
+        Solid("copper", 8930, Handbook),
+        Solid("brass", 8520, Handbook + ", 60/40 brass"),
+        Solid("steel", 7850, Handbook + ", carbon steel"),
+        Solid("tungsten", 17800, Figure.Estimate + ", sintered beads 17000-18500 after ASTM B777 classes, from memory"),
+        Solid("aluminum", 2700, Handbook),
+        Solid("glass", 2500, MortonHearle),
+        Solid("plastic", 1050, Figure.Estimate),
+        Solid("nylon wire", 1140, MortonHearle),
 
-        Dressing("fur dubbing", 1310, MortonHearle + ", keratin", Bodies, supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05, mgPerMm: 2.0),
-        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", Bodies, supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0, streamer: 0.05, mgPerMm: 1.5),
-        Dressing("wool", 1310, MortonHearle, BodyAndStrands, supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 1.5),
-        Dressing("chenille", 1340, MortonHearle + ", as silk", Bodies, supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 2.5),
-        Dressing("floss", 1340, MortonHearle + ", silk", Bodies, supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6, streamer: 0.05, mgPerMm: 0.4),
-        Dressing("tinsel", 1390, MortonHearle + ", polyester", BodyAndStrands, supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05, mgPerMm: 0.3),
-        Dressing("flash", 1390, MortonHearle + ", polyester", Strands, supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05, mgPerMm: 0.2),
-        Dressing("synthetic hair", 1140, MortonHearle + ", nylon", Strands, supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("deer hair", 1310, MortonHearle + ", keratin", [PartKind.Body, PartKind.Wing, PartKind.Tail, PartKind.Hackle], supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.0),
-        Dressing("bucktail", 1310, MortonHearle + ", keratin", Strands, supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("goat hair", 1310, MortonHearle + ", keratin", Strands, supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("fur strip", 1310, MortonHearle + ", keratin", Strands, supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0, streamer: 0.05, mgPerMm: 5.5),
-        Dressing("marabou", 1310, MortonHearle + ", keratin", Plumes, supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04, mgPerMm: 1.0),
-        Dressing("feather", 1310, MortonHearle + ", keratin", Plumes, supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05, mgPerMm: 0.4),
-        Dressing("rubber", 950, Figure.Estimate, [PartKind.Legs, PartKind.Tail, PartKind.Wing], supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
-        Dressing("silicone rubber", 1150, Figure.Estimate, [PartKind.Legs, PartKind.Tail], supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
+        Dressing("fur dubbing", 1310, MortonHearle + ", keratin", supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05, mgPerMm: 2.0),
+        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0, streamer: 0.05, mgPerMm: 1.5),
+        Dressing("wool", 1310, MortonHearle, supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 1.5),
+        Dressing("chenille", 1340, MortonHearle + ", as silk", supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 2.5),
+        Dressing("floss", 1340, MortonHearle + ", silk", supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6, streamer: 0.05, mgPerMm: 0.4),
+        Dressing("tinsel", 1390, MortonHearle + ", polyester", supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05, mgPerMm: 0.3),
+        Dressing("flash", 1390, MortonHearle + ", polyester", supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05, mgPerMm: 0.2),
+        Dressing("synthetic hair", 1140, MortonHearle + ", nylon", supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
+        Dressing("deer hair", 1310, MortonHearle + ", keratin", supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.0),
+        Dressing("bucktail", 1310, MortonHearle + ", keratin", supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
+        Dressing("goat hair", 1310, MortonHearle + ", keratin", supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0, streamer: 0.05, mgPerMm: 1.2),
+        Dressing("fur strip", 1310, MortonHearle + ", keratin", supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0, streamer: 0.05, mgPerMm: 5.5),
+        Dressing("marabou", 1310, MortonHearle + ", keratin", supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04, mgPerMm: 1.0),
+        Dressing("feather", 1310, MortonHearle + ", keratin", supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05, mgPerMm: 0.4),
+        Dressing("rubber", 950, Figure.Estimate, supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
+        Dressing("silicone rubber", 1150, Figure.Estimate, supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
 
-        Solid("closed-cell foam", 80, Figure.Estimate + ", closed-cell foams 25-200, in part from memory", Floats),
-        Solid("cork", 200, Figure.Estimate + ", cork 120-240, in part from memory", Floats),
-        Solid("balsa", 160, Figure.Estimate + ", balsa 40-340, in part from memory", Floats),
-        Solid("uv resin", 1150, Figure.Estimate, [PartKind.Resin, PartKind.Body]),
-        Solid("epoxy resin", 1150, Figure.Estimate, [PartKind.Resin, PartKind.Body]),
-        Solid("head cement", 1050, Figure.Estimate, [PartKind.Resin]),
+        Solid("closed-cell foam", 80, Figure.Estimate + ", closed-cell foams 25-200, in part from memory"),
+        Solid("cork", 200, Figure.Estimate + ", cork 120-240, in part from memory"),
+        Solid("balsa", 160, Figure.Estimate + ", balsa 40-340, in part from memory"),
+        Solid("uv resin", 1150, Figure.Estimate),
+        Solid("epoxy resin", 1150, Figure.Estimate),
+        Solid("head cement", 1050, Figure.Estimate),
     ];
 
     private static readonly FrozenDictionary<string, Material> ByName =
@@ -77,13 +67,12 @@ public static class Materials
             ? material
             : throw new ArgumentException($"There is no material named '{name}' in the materials table.", nameof(name));
 
-    private static Material Solid(string name, double densityKgM3, string source, ImmutableArray<PartKind> suits) =>
-        new(name, new Figure(densityKgM3, "kg/m³", source)) { Suits = suits };
+    private static Material Solid(string name, double densityKgM3, string source) => new(name, new Figure(densityKgM3, "kg/m³", source));
 
     private static Material Dressing(
-        string name, double densityKgM3, string source, ImmutableArray<PartKind> suits,
+        string name, double densityKgM3, string source,
         double supple, double air, double soak, double sealedAir, double voids, double water, double streamer, double mgPerMm) =>
-        Solid(name, densityKgM3, source, suits) with
+        Solid(name, densityKgM3, source) with
         {
             Suppleness = new(supple, "1", Figure.Estimate),
             CaughtAir = new(air, "mm³/mg", Figure.Estimate),

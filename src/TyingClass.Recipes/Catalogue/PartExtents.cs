@@ -13,7 +13,4 @@ public static class PartExtents
         PartDimensions dimensions = PartDimensions.Of(part, hook);
         return (dimensions.FrontM, dimensions.RearM);
     }
-
-    /// <summary>True for what nothing else can share its stretch of shank with: a bead, a cone.</summary>
-    public static bool TakesTheShankAlone(PartKind kind) => kind is PartKind.Bead or PartKind.Cone;
 }

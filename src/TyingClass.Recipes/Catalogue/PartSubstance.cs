@@ -1,4 +1,5 @@
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -6,7 +7,7 @@ namespace TyingClass.Recipes.Catalogue;
 internal static class PartSubstance
 {
     /// <summary>The named material, or the kind's usual one.</summary>
-    public static Material Of(PartSpec part) => Materials.Find(part.Material ?? PartScale.UsualMaterial(part.Kind));
+    public static Material Of(PartSpec part) => Materials.Find(part.Material ?? KindsOfPart.Of(part).UsualMaterial);
 
     /// <summary>A stated density wins over the table's, kg/m³.</summary>
     public static double DensityKgM3(PartSpec part) => part.DensityKgM3 ?? Of(part).DensityKgM3;

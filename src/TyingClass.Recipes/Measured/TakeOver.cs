@@ -79,10 +79,6 @@ public sealed record TakeOver(string? RecipeText, string Said)
             $"Air taken from the bench: the fly sank at {timed}, {(state == WetState.Fresh ? "fresh from the cast" : "soaked")}; so the {name} is taken to seal in {Say(Math.Abs(foundM3), Dimension.Volume, units)} {(foundM3 >= 0 ? "more" : "less")} air than before, written as a density of {Say(newKgM3, Dimension.Density, units)} (before: {Say(densityKgM3, Dimension.Density, units)}).");
     }
 
-    /// <summary>Parts that can seal in air: the dressing, not the weights.</summary>
-    public static bool CanHoldAir(PartKind kind) =>
-        kind is PartKind.Body or PartKind.Hackle or PartKind.Wing or PartKind.Tail or PartKind.Legs or PartKind.Foam;
-
     private static double RateMS(Recipe recipe, int index, double massKg, double densityKgM3, WetState state, double? waterC)
     {
         Recipe tried = recipe with

@@ -53,8 +53,6 @@ public sealed record HookSpec
     public double? MassKg { get; init; }
 }
 
-public enum PartKind { Bead, Cone, DumbbellEyes, Wraps, Body, Hackle, Wing, Tail, Legs, Foam, Resin }
-
 /// <summary>Where around the shank, as clamped in the vise point down: Under is the point side.</summary>
 public enum Side { Around, Top, Under }
 

@@ -3,6 +3,7 @@ using TyingClass.Balance.Shapes;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Supplies;
@@ -33,26 +34,25 @@ public static class SupplyList
         {
             // The first part of a built body is the hook.
             double massKg = built.Body.Parts[i + 1].Masses.Sum(m => m.MassKg);
-            yield return Of(recipe.Parts[i], built.Hook, massKg);
+            PartSpec part = recipe.Parts[i];
+            yield return KindsOfPart.Of(part).Supply(part, PartDimensions.Of(part, built.Hook), massKg);
         }
     }
 
-    private static Supply Of(PartSpec part, ResolvedHook hook, double massKg)
+    /// <summary>Something bought by the piece.</summary>
+    internal static Supply Piece(SupplyKind bought, KindOfPart kind, PartSpec part, double sizeM) =>
+        new(bought, $"{kind.Word}, {Substance(part)}, {Millimeters(sizeM)}", 1, 0, 0, 0);
+
+    /// <summary>Something bought by the spool.</summary>
+    internal static Supply Wire(KindOfPart kind, PartSpec part, PartDimensions wire, double massKg)
     {
-        string kind = Words.Parts.For(part.Kind);
-        switch (part.Kind)
-        {
-            case PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes:
-                SupplyKind pieces = part.Kind == PartKind.DumbbellEyes ? SupplyKind.Eyes : SupplyKind.Bead;
-                return new Supply(pieces, $"{kind}, {Substance(part)}, {Millimeters(PartDimensions.Of(part, hook).SizeM)}", 1, 0, 0, 0);
-            case PartKind.Wraps:
-                PartDimensions wire = PartDimensions.Of(part, hook);
-                double wireM = massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wire.SizeM));
-                return new Supply(SupplyKind.Wire, $"{kind}, {Substance(part)}, {Millimeters(wire.SizeM)} ({Units.Format(wire.SizeM, Dimension.Length, UnitSystem.Imperial, Digits)})", 0, wire.Turns, wireM, 0);
-            default:
-                return new Supply(SupplyKind.Dressing, Substance(part), 0, 0, 0, massKg);
-        }
+        double wireM = massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wire.SizeM));
+        string inches = Units.Format(wire.SizeM, Dimension.Length, UnitSystem.Imperial, Digits);
+        return new Supply(SupplyKind.Wire, $"{kind.Word}, {Substance(part)}, {Millimeters(wire.SizeM)} ({inches})", 0, wire.Turns, wireM, 0);
     }
+
+    internal static string Substance(PartSpec part) =>
+        part is { Material: null, DensityKgM3: { } density } ? Units.Format(density, Dimension.Density) : PartSubstance.Of(part).Name;
 
     private static string HookItem(HookSpec hook)
     {
@@ -60,9 +60,6 @@ public static class SupplyList
         IEnumerable<string> said = RecipeWriter.HookFields(hook).Where(f => f.Key is not ("mass" or "bend")).Select(f => $"{f.Key} {f.Value}");
         return string.Join(", ", said.Prepend("hook"));
     }
-
-    private static string Substance(PartSpec part) =>
-        part is { Material: null, DensityKgM3: { } density } ? Units.Format(density, Dimension.Density) : PartSubstance.Of(part).Name;
 
     private static string Millimeters(double lengthM) => Units.Format(lengthM, Dimension.Length, UnitSystem.Metric, Digits);
 }

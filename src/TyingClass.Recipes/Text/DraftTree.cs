@@ -1,19 +1,19 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
 /// <summary>Finding and changing places in a draft's tree. Trees are never changed, only copied along the way to the change.</summary>
 internal static class DraftTree
 {
-    public static Node? Find(Node? node, ReadOnlySpan<DraftStep> steps)
+    public static YamlNode? Find(YamlNode? node, ReadOnlySpan<DraftStep> steps)
     {
         foreach (DraftStep step in steps)
         {
             node = (node, step.Key) switch
             {
-                (MapNode map, { } key) => map.Find(key)?.Value,
-                (ListNode list, null) when step.Index < list.Items.Length => list.Items[step.Index],
+                (YamlMap map, { } key) => map.Find(key),
+                (YamlList list, null) when step.Index < list.Items.Length => list.Items[step.Index],
                 _ => null,
             };
         }
@@ -21,20 +21,20 @@ internal static class DraftTree
         return node;
     }
 
-    public static Node? Find(Node? node, ImmutableArray<DraftStep> steps) => Find(node, steps.AsSpan());
+    public static YamlNode? Find(YamlNode? node, ImmutableArray<DraftStep> steps) => Find(node, steps.AsSpan());
 
-    public static Node? Set(Node? node, ImmutableArray<DraftStep> steps, Node? leaf) =>
+    public static YamlNode? Set(YamlNode? node, ImmutableArray<DraftStep> steps, YamlNode? leaf) =>
         Set(node, steps.AsSpan(), leaf, RecipeParser.Keys);
 
-    public static IEnumerable<KeyValuePair<string, string>> Leaves(Node node, string path) => node switch
+    public static IEnumerable<KeyValuePair<string, string>> Leaves(YamlNode node, string path) => node switch
     {
-        ScalarNode scalar => [KeyValuePair.Create(path, scalar.Value)],
-        ListNode list => list.Items.SelectMany((item, i) => Leaves(item, $"{path}[{i}]")),
-        MapNode map => map.Entries.Where(e => DraftPath.IsKey(e.Key)).SelectMany(e => Leaves(e.Value, path.Length == 0 ? e.Key : $"{path}.{e.Key}")),
+        YamlText scalar => [KeyValuePair.Create(path, scalar.Value)],
+        YamlList list => list.Items.SelectMany((item, i) => Leaves(item, $"{path}[{i}]")),
+        YamlMap map => map.Entries.Where(e => DraftPath.IsKey(e.Key)).SelectMany(e => Leaves(e.Value, path.Length == 0 ? e.Key : $"{path}.{e.Key}")),
         _ => [],
     };
 
-    public static MapNode FromFields(IEnumerable<KeyValuePair<string, string>> fields)
+    public static YamlMap FromFields(IEnumerable<KeyValuePair<string, string>> fields)
     {
         (ImmutableArray<DraftStep> Steps, string Value)[] typed =
         [
@@ -43,14 +43,14 @@ internal static class DraftTree
                 .Where(f => IsFormField(f.Item1)),
         ];
         int[] partNumbers = [.. typed.Where(f => f.Steps.Length == 3).Select(f => f.Steps[1].Index).Distinct().Order()];
-        Node root = new MapNode([]);
+        YamlNode root = new YamlMap([]);
         foreach ((ImmutableArray<DraftStep> steps, string value) in typed.OrderBy(f => f.Steps.Length == 3 ? f.Steps[1].Index : -1))
         {
             ImmutableArray<DraftStep> closed = steps.Length == 3 ? steps.SetItem(1, new DraftStep(null, Array.IndexOf(partNumbers, steps[1].Index))) : steps;
-            root = Set(root, closed, new ScalarNode(value)) ?? root;
+            root = Set(root, closed, new YamlText(value)) ?? root;
         }
 
-        return (MapNode)root;
+        return (YamlMap)root;
     }
 
     // "recipe", "hook.size", "parts[0].at".
@@ -62,22 +62,22 @@ internal static class DraftTree
         _ => false,
     };
 
-    private static Node? Set(Node? node, ReadOnlySpan<DraftStep> steps, Node? leaf, ImmutableArray<string> order)
+    private static YamlNode? Set(YamlNode? node, ReadOnlySpan<DraftStep> steps, YamlNode? leaf, ImmutableArray<string> order)
     {
         if (steps.IsEmpty) return leaf;
         return steps[0].Key is { } key
-            ? SetKey(node as MapNode ?? new MapNode([]), key, steps[1..], leaf, order)
-            : SetItem(node as ListNode ?? new ListNode([]), steps[0].Index, steps[1..], leaf, order);
+            ? SetKey(node as YamlMap ?? new YamlMap([]), key, steps[1..], leaf, order)
+            : SetItem(node as YamlList ?? new YamlList([]), steps[0].Index, steps[1..], leaf, order);
     }
 
-    private static MapNode SetKey(MapNode map, string key, ReadOnlySpan<DraftStep> rest, Node? leaf, ImmutableArray<string> order)
+    private static YamlMap SetKey(YamlMap map, string key, ReadOnlySpan<DraftStep> rest, YamlNode? leaf, ImmutableArray<string> order)
     {
-        MapEntry? old = map.Find(key);
+        YamlEntry? old = map.Entry(key);
 
         // Taking away what is not there must not make groups on the way.
         if (old is null && leaf is null) return map;
-        Node? value = Set(old?.Value, rest, leaf, OrderWithin(key));
-        ImmutableArray<MapEntry> entries = map.Entries;
+        YamlNode? value = Set(old?.Value, rest, leaf, OrderWithin(key));
+        ImmutableArray<YamlEntry> entries = map.Entries;
         if (old is not null)
         {
             int at = entries.IndexOf(old);
@@ -87,15 +87,15 @@ internal static class DraftTree
         int rank = Rank(key, order);
         int place = 0;
         while (place < entries.Length && Rank(entries[place].Key, order) <= rank) place++;
-        return map with { Entries = entries.Insert(place, new MapEntry(key, value!)) };
+        return map with { Entries = entries.Insert(place, new YamlEntry(key, value!)) };
     }
 
-    private static ListNode SetItem(ListNode list, int index, ReadOnlySpan<DraftStep> rest, Node? leaf, ImmutableArray<string> order)
+    private static YamlList SetItem(YamlList list, int index, ReadOnlySpan<DraftStep> rest, YamlNode? leaf, ImmutableArray<string> order)
     {
         if (index > list.Items.Length || (index == list.Items.Length && leaf is null))
             throw new ArgumentException($"The list has {list.Items.Length} items; there is no place {index}.", nameof(index));
-        Node? value = Set(index < list.Items.Length ? list.Items[index] : null, rest, leaf, order);
-        return new ListNode(
+        YamlNode? value = Set(index < list.Items.Length ? list.Items[index] : null, rest, leaf, order);
+        return new YamlList(
             value is null ? list.Items.RemoveAt(index)
             : index < list.Items.Length ? list.Items.SetItem(index, value)
             : list.Items.Add(value));

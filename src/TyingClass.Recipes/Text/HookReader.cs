@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -45,7 +46,7 @@ internal static partial class HookReader
     }
 
     private static bool Unread(MapReader map, string key, int steps) =>
-        steps == 0 && map.Map.Find(key)?.Value is Yaml.ScalarNode { Value: var text } && WordList.Plain(text) != "standard";
+        steps == 0 && map.Map.Find(key) is YamlText { Value: var text } && WordList.Plain(text) != "standard";
 
     private static HookSize? Size(MapReader map)
     {

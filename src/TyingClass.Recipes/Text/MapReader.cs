@@ -1,4 +1,5 @@
 using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -6,9 +7,9 @@ namespace TyingClass.Recipes.Text;
 /// <param name="path">"" for the whole, "hook", "parts[0]".</param>
 /// <param name="label">As a sentence begins: "Hook", "Part 1 (bead)"; "" for the whole.</param>
 /// <param name="complete">False when the text could not be read to its end: then nothing is called missing.</param>
-internal sealed class MapReader(MapNode map, string path, string label, bool complete, ErrorList errors)
+internal sealed class MapReader(YamlMap map, string path, string label, bool complete, ErrorList errors)
 {
-    public MapNode Map => map;
+    public YamlMap Map => map;
 
     public string Path => path;
 
@@ -21,9 +22,9 @@ internal sealed class MapReader(MapNode map, string path, string label, bool com
     public bool Has(string key) => map.Find(key) is not null;
 
     public void Complain(string key, string text) =>
-        errors.Add(map.Find(key)?.Value ?? map, PathOf(key), Sentence(key, text));
+        errors.Add(map.Find(key) ?? map, PathOf(key), Sentence(key, text));
 
-    public void ComplainAtKey(MapEntry entry, string text) =>
+    public void ComplainAtKey(YamlEntry entry, string text) =>
         errors.Add(entry.Line, entry.Column, PathFor(entry.Key), Sentence(null, text));
 
     public void Missing(string key, string advice)
@@ -34,17 +35,17 @@ internal sealed class MapReader(MapNode map, string path, string label, bool com
     /// <summary>The text of a field, or null when it is not there or is no text, which is complained about.</summary>
     public string? Text(string key, string example)
     {
-        switch (map.Find(key)?.Value)
+        switch (map.Find(key))
         {
-            case ScalarNode { Value: var value } when !string.IsNullOrWhiteSpace(value):
+            case YamlText { Value: var value } when !string.IsNullOrWhiteSpace(value):
                 return value;
-            case ScalarNode:
+            case YamlText:
                 Complain(key, $"Nothing is written here. Write a value, such as {example}, or delete the line.");
                 return null;
-            case ListNode:
+            case YamlList:
                 Complain(key, $"A list stands here, but one value is needed, such as {example}.");
                 return null;
-            case MapNode:
+            case YamlMap:
                 Complain(key, $"A group of keys stands here, but one value is needed, such as {example}.");
                 return null;
             default:
@@ -72,11 +73,11 @@ internal sealed class MapReader(MapNode map, string path, string label, bool com
     /// <summary>The group under a key; complains when something else stands there.</summary>
     public MapReader? Group(string key, string groupLabel, string advice)
     {
-        switch (map.Find(key)?.Value)
+        switch (map.Find(key))
         {
-            case MapNode group:
+            case YamlMap group:
                 return new MapReader(group, PathOf(key), groupLabel, complete, errors);
-            case null or SpoiledNode:
+            case null or YamlSpoiled:
                 return null;
             default:
                 Complain(key, advice);
@@ -88,7 +89,7 @@ internal sealed class MapReader(MapNode map, string path, string label, bool com
     public void CheckKeys(IReadOnlyCollection<string> known, Func<string, string> explain)
     {
         HashSet<string> seen = new(StringComparer.Ordinal);
-        foreach (MapEntry entry in map.Entries)
+        foreach (YamlEntry entry in map.Entries)
         {
             if (!seen.Add(entry.Key)) ComplainAtKey(entry, $"{WordList.Quote(entry.Key)} is written twice. Keep one of the two lines.");
             else if (!known.Contains(entry.Key)) ComplainAtKey(entry, explain(entry.Key));

@@ -2,7 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Parts;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -21,13 +22,13 @@ internal static class PartReader
     /// <summary>The parts that could be read, each with its place in the text and whether it was free of mistakes.</summary>
     public static ImmutableArray<ReadPart> Read(MapReader recipe)
     {
-        switch (recipe.Map.Find("parts")?.Value)
+        switch (recipe.Map.Find("parts"))
         {
-            case ListNode list:
+            case YamlList list:
                 if (list.Items.Length > Limits.MostParts)
                     recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}.");
                 return [.. list.Items.Take(Limits.MostParts).Select((item, index) => ReadItem(item, index, recipe)).OfType<ReadPart>()];
-            case null or SpoiledNode:
+            case null or YamlSpoiled:
                 return [];
             default:
                 recipe.Complain("parts", ListAdvice);
@@ -35,12 +36,12 @@ internal static class PartReader
         }
     }
 
-    private static ReadPart? ReadItem(Node item, int index, MapReader recipe)
+    private static ReadPart? ReadItem(YamlNode item, int index, MapReader recipe)
     {
         int before = recipe.Errors.Count;
         string path = $"parts[{index}]";
-        if (item is SpoiledNode) return null;
-        if (item is not MapNode node)
+        if (item is YamlSpoiled) return null;
+        if (item is not YamlMap node)
         {
             recipe.Errors.Add(item, path, $"Part {index + 1}: {ListAdvice}");
             return null;
@@ -51,7 +52,7 @@ internal static class PartReader
         if (kind is { } known) label = $"{label} ({Words.Parts.For(known)})";
         MapReader map = new(node, path, label, recipe.Complete, recipe.Errors);
         CheckKeys(map, kind);
-        PartSpec part = ReadFields(map, kind ?? PartKind.Bead);
+        PartSpec part = ReadFields(map, KindsOfPart.Of(kind ?? default));
         return kind is null ? null : new ReadPart(part, map, index + 1, recipe.Errors.Count == before);
     }
 
@@ -66,35 +67,24 @@ internal static class PartReader
 
     private static void CheckKeys(MapReader map, PartKind? kind)
     {
-        ImmutableArray<string> keys = kind is { } known ? PartKeys.For(known) : PartKeys.All;
-        string name = kind is { } k ? Words.Parts.For(k) : "part";
+        KindOfPart? known = kind is { } k ? KindsOfPart.Of(k) : null;
+        ImmutableArray<string> keys = known?.Keys ?? PartKeys.All;
         map.CheckKeys(keys, key => PartKeys.All.Contains(key)
-            ? $"{WordList.Quote(key)} does not apply to {Article(name)}.{Instead(kind, key)} It takes {WordList.And(keys)}."
+            ? $"{WordList.Quote(key)} does not apply to {known?.WithArticle}. {known?.Instead(key)} It takes {WordList.And(keys)}."
             : $"{WordList.Quote(key)} is not a key of a part.{Nearest.Hint(key, keys)} It takes {WordList.And(keys)}.");
     }
 
-    private static string Article(string part) => part.EndsWith('s') || part is "foam" or "resin" ? part : $"a {part}";
-
-    private static string Instead(PartKind? kind, string key) => (kind, key) switch
-    {
-        (PartKind.Bead or PartKind.Cone or PartKind.DumbbellEyes, "diameter") => " Write its widest diameter as “size” instead.",
-        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "size") => " Write “diameter” instead.",
-        (PartKind.Wraps or PartKind.Body or PartKind.Hackle or PartKind.Foam or PartKind.Resin, "length") => " Say where it ends with “to” instead.",
-        (PartKind.Tail or PartKind.Legs, "to") => " Say how long it is with “length” instead.",
-        _ => " Delete the line.",
-    };
-
-    private static PartSpec ReadFields(MapReader map, PartKind kind)
+    private static PartSpec ReadFields(MapReader map, KindOfPart kind)
     {
         map.Missing("at", "Every part needs the place of its front edge, counted from the front of the shank, as in “at: 6 mm”.");
-        PartSpec part = new(kind)
+        PartSpec part = new(kind.Kind)
         {
             Material = Material(map),
             DensityKgM3 = map.Quantity("density", Limits.Density),
-            SizeM = map.Quantity("size", Limits.Size),
-            DiameterM = map.Quantity("diameter", kind == PartKind.Wraps ? Limits.WireOfWraps : Limits.Diameter),
+            SizeM = map.Quantity("size", kind.LimitOf("size")),
+            DiameterM = map.Quantity("diameter", kind.LimitOf("diameter")),
             Turns = Turns(map),
-            LengthM = map.Quantity("length", kind == PartKind.Cone ? Limits.ConeLength : Limits.StrandLength),
+            LengthM = map.Quantity("length", kind.LimitOf("length")),
             MassKg = map.Quantity("mass", Limits.Mass),
             AtM = At(map) ?? 0,
             ToM = map.Quantity("to", Limits.Place),
@@ -103,7 +93,7 @@ internal static class PartReader
             SideOffsetM = map.Quantity("side offset", Limits.SideOffset) ?? 0,
             ClockedRad = map.Quantity("clocked", Limits.Clocked) ?? 0,
         };
-        CheckEnd(map, part);
+        CheckEnd(map, part, kind);
         return part;
     }
 
@@ -118,13 +108,13 @@ internal static class PartReader
         return map.Quantity("at", Limits.Place);
     }
 
-    private static void CheckEnd(MapReader map, PartSpec part)
+    private static void CheckEnd(MapReader map, PartSpec part, KindOfPart kind)
     {
         if (part.ToM is not { } toM) return;
         if (toM <= part.AtM)
             map.Complain("to", $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
-        else if (part.Kind == PartKind.Wing && part.Tied != TieDown.BothEnds)
-            map.Complain("to", "“to” is where a wing's rear end is tied down. Add “tied: both ends”, or delete this line and say how long the wing is with “length”.");
+        else if (kind.Keys.Contains("to") && kind.EndComplaint(part) is { } complaint)
+            map.Complain("to", complaint);
     }
 
     private static string? Material(MapReader map)
@@ -138,11 +128,11 @@ internal static class PartReader
         return null;
     }
 
-    private static Side? SideOf(MapReader map, PartKind kind)
+    private static Side? SideOf(MapReader map, KindOfPart kind)
     {
         if (map.Choice("side", Words.Sides) is not { } side) return null;
-        if (PartKeys.SidesFor(kind).Contains(side)) return side;
-        map.Complain("side", $"Eyes are lashed on top of the shank or under it. Write top or under.");
+        if (kind.Sides.Contains(side)) return side;
+        map.Complain("side", kind.SideAdvice);
         return null;
     }
 

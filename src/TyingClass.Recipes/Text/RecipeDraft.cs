@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -11,12 +12,12 @@ namespace TyingClass.Recipes.Text;
 /// </summary>
 public sealed class RecipeDraft : IEquatable<RecipeDraft>
 {
-    private readonly MapNode _root;
+    private readonly YamlMap _root;
 
-    private RecipeDraft(MapNode root) => _root = root;
+    private RecipeDraft(YamlMap root) => _root = root;
 
     /// <summary>Nothing typed yet.</summary>
-    public static RecipeDraft Empty { get; } = new(new MapNode([]));
+    public static RecipeDraft Empty { get; } = new(new YamlMap([]));
 
     /// <summary>How many parts are listed.</summary>
     public int PartCount => Parts?.Items.Length ?? 0;
@@ -24,16 +25,16 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
     /// <summary>Every field with its path, in the order of the text. Fields under keys that no path can name are left out.</summary>
     public IEnumerable<KeyValuePair<string, string>> Values => DraftTree.Leaves(_root, "");
 
-    private ListNode? Parts => _root.Find("parts")?.Value as ListNode;
+    private YamlList? Parts => _root.Find("parts") as YamlList;
 
     /// <summary>Reads text as far as its layout goes; values may be wrong. Fails only where the layout itself is broken.</summary>
     public static ParseResult<RecipeDraft> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         ErrorList errors = new();
-        (Node? root, _) = TreeReader.Read(text, errors);
-        if (root is not MapNode) RootAdvice.Add(root, errors);
-        return root is MapNode map && errors.Count == 0
+        (YamlNode? root, _) = RecipeYaml.Read(text, errors);
+        if (root is not YamlMap) RootAdvice.Add(root, errors);
+        return root is YamlMap map && errors.Count == 0
             ? ParseResult<RecipeDraft>.Of(new RecipeDraft(map))
             : ParseResult<RecipeDraft>.Failed(errors.InOrder());
     }
@@ -50,18 +51,18 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
 
     /// <summary>What is typed in a field, or null when it is not there or is no single value.</summary>
     public string? Get(string path) =>
-        DraftPath.TryParse(path, out ImmutableArray<DraftStep> steps) && DraftTree.Find(_root, steps) is ScalarNode scalar ? scalar.Value : null;
+        DraftPath.TryParse(path, out ImmutableArray<DraftStep> steps) && DraftTree.Find(_root, steps) is YamlText scalar ? scalar.Value : null;
 
     /// <summary>The single values of one group, "hook" or "parts[2]", in their order.</summary>
     public IReadOnlyList<KeyValuePair<string, string>> Fields(string path) =>
-        DraftPath.TryParse(path, out ImmutableArray<DraftStep> steps) && DraftTree.Find(_root, steps) is MapNode map
-            ? [.. map.Entries.Where(e => e.Value is ScalarNode).Select(e => KeyValuePair.Create(e.Key, ((ScalarNode)e.Value).Value))]
+        DraftPath.TryParse(path, out ImmutableArray<DraftStep> steps) && DraftTree.Find(_root, steps) is YamlMap map
+            ? [.. map.Entries.Where(e => e.Value is YamlText).Select(e => KeyValuePair.Create(e.Key, ((YamlText)e.Value).Value))]
             : [];
 
     /// <summary>Sets a field, making its group if need be; null takes it away.</summary>
     /// <exception cref="ArgumentException">The path is malformed or points past the end of a list.</exception>
     public RecipeDraft With(string path, string? value) =>
-        new((MapNode?)DraftTree.Set(_root, DraftPath.Parse(path), value is null ? null : new ScalarNode(value)) ?? new MapNode([]));
+        new((YamlMap?)DraftTree.Set(_root, DraftPath.Parse(path), value is null ? null : new YamlText(value)) ?? new YamlMap([]));
 
     /// <summary>Adds a part at the end of the tying order.</summary>
     public RecipeDraft AddPart(params IEnumerable<KeyValuePair<string, string>> fields) => InsertPart(PartCount, fields);
@@ -69,7 +70,7 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
     /// <summary>Puts a part in at <paramref name="index"/>, 0 … <see cref="PartCount"/>.</summary>
     public RecipeDraft InsertPart(int index, params IEnumerable<KeyValuePair<string, string>> fields)
     {
-        MapNode part = new([.. fields.Select(f => new MapEntry(f.Key, new ScalarNode(f.Value)))]);
+        YamlMap part = new([.. fields.Select(f => new YamlEntry(f.Key, new YamlText(f.Value)))]);
         return WithParts((Parts?.Items ?? []).Insert(index, part));
     }
 
@@ -78,7 +79,7 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
     /// <summary>Moves a part to another place in the tying order.</summary>
     public RecipeDraft MovePart(int from, int to)
     {
-        ImmutableArray<Node> items = Parts?.Items ?? [];
+        ImmutableArray<YamlNode> items = Parts?.Items ?? [];
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)from, (uint)items.Length, nameof(from));
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual((uint)to, (uint)items.Length, nameof(to));
         return WithParts(items.RemoveAt(from).Insert(to, items[from]));
@@ -93,6 +94,6 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
 
     public override int GetHashCode() => ToText().GetHashCode(StringComparison.Ordinal);
 
-    private RecipeDraft WithParts(ImmutableArray<Node> items) =>
-        new((MapNode)DraftTree.Set(_root, [new DraftStep("parts", 0)], new ListNode(items))!);
+    private RecipeDraft WithParts(ImmutableArray<YamlNode> items) =>
+        new((YamlMap)DraftTree.Set(_root, [new DraftStep("parts", 0)], new YamlList(items))!);
 }

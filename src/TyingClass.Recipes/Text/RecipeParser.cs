@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text.Yaml;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text;
 
@@ -15,9 +16,10 @@ public static class RecipeParser
     public static ParseResult<Recipe> Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
+        RecipeMeter.Parses.Add(1);
         ErrorList errors = new();
-        (Node? root, bool complete) = TreeReader.Read(text, errors);
-        Recipe? recipe = root is MapNode map ? ReadRecipe(new MapReader(map, "", "", complete, errors)) : null;
+        (YamlNode? root, bool complete) = RecipeYaml.Read(text, errors);
+        Recipe? recipe = root is YamlMap map ? ReadRecipe(new MapReader(map, "", "", complete, errors)) : null;
         if (recipe is null) RootAdvice.Add(root, errors);
         return recipe is not null && errors.Count == 0 ? ParseResult<Recipe>.Of(recipe) : ParseResult<Recipe>.Failed(errors.InOrder());
     }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
@@ -34,8 +35,7 @@ internal static class ShankCheck
 
     private static bool StaysOn(Placed part, ResolvedHook hook)
     {
-        bool rigid = part.Kind is PartKind.Bead or PartKind.Cone or PartKind.Wraps or PartKind.DumbbellEyes;
-        double endM = hook.ShankM + (rigid ? 0 : hook.BendDepthM) + ThreadM;
+        double endM = hook.ShankM + (part.Hold == ShankHold.None ? hook.BendDepthM : 0) + ThreadM;
         string shank = $"the shank, which is {Show(hook.ShankM)} long";
         if (part.FrontM > endM)
             part.Complain("at", $"It begins at {Show(part.FrontM)}, behind the end of {shank}. Move it forward.");
@@ -55,17 +55,17 @@ internal static class ShankCheck
         rear.Complain("at", $"It begins at {Show(rear.FrontM)}, but the {front.Read.Name} takes up the shank from {Show(front.FrontM)} to {Show(front.RearM)}. Move it to {ShowUp(front.RearM)} or farther back.");
     }
 
-    private static bool Allowed(Placed earlier, Placed later, Placed front, Placed rear, double overlapM) => (front.Kind, rear.Kind) switch
+    private static bool Allowed(Placed earlier, Placed later, Placed front, Placed rear, double overlapM) => (front.Hold, rear.Hold) switch
     {
         // A second layer lies wholly on the first.
-        (PartKind.Wraps, PartKind.Wraps) => later.FrontM >= earlier.FrontM - ThreadM && later.RearM <= earlier.RearM + ThreadM,
-        (PartKind.Bead or PartKind.Cone, PartKind.Wraps) => overlapM <= HollowShare * (front.RearM - front.FrontM),
-        (PartKind.Bead or PartKind.Cone or PartKind.Wraps, PartKind.Bead or PartKind.Cone) => false,
+        (ShankHold.Wound, ShankHold.Wound) => later.FrontM >= earlier.FrontM - ThreadM && later.RearM <= earlier.RearM + ThreadM,
+        (ShankHold.Solid, ShankHold.Wound) => overlapM <= HollowShare * (front.RearM - front.FrontM),
+        (ShankHold.Solid or ShankHold.Wound, ShankHold.Solid) => false,
 
         // Eyes stand beside the shank: their lashing, in their middle, is what needs room; over wraps it finds it.
-        (PartKind.DumbbellEyes, PartKind.Bead or PartKind.Cone) => rear.FrontM >= front.MiddleM,
-        (PartKind.Bead or PartKind.Cone, PartKind.DumbbellEyes) => rear.MiddleM >= front.RearM,
-        (PartKind.DumbbellEyes, PartKind.DumbbellEyes) => (front.Read.Spec.Side ?? Side.Top) != (rear.Read.Spec.Side ?? Side.Top),
+        (ShankHold.Lashed, ShankHold.Solid) => rear.FrontM >= front.MiddleM,
+        (ShankHold.Solid, ShankHold.Lashed) => rear.MiddleM >= front.RearM,
+        (ShankHold.Lashed, ShankHold.Lashed) => front.Side != rear.Side,
         _ => true,
     };
 
@@ -76,15 +76,19 @@ internal static class ShankCheck
 
     private readonly record struct Placed(ReadPart Read, (double FrontM, double RearM) Extent)
     {
-        public PartKind Kind => Read.Spec.Kind;
+        public ShankHold Hold => Kind.Hold;
+
+        public Side Side => Read.Spec.Side ?? Kind.UsualSide;
 
         public double FrontM => Extent.FrontM;
 
         public double RearM => Extent.RearM;
 
-        public bool MustHaveLength => Kind is not (PartKind.Wing or PartKind.Tail or PartKind.Legs or PartKind.Wraps) || Read.Spec.Tied == TieDown.BothEnds;
+        public bool MustHaveLength => Kind.MustHaveLength(Read.Spec);
 
         public double MiddleM => (FrontM + RearM) / 2;
+
+        private KindOfPart Kind => KindsOfPart.Of(Read.Spec);
 
         public void Complain(string key, string text) => Read.Map.Complain(key, text);
     }

@@ -1,5 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
@@ -12,10 +13,7 @@ internal static class Words
 
     public static readonly Choices<BendKind> Bends = Table(("round", BendKind.Round), ("long", BendKind.Long), ("square", BendKind.Square));
 
-    public static readonly Choices<PartKind> Parts = Table(
-        ("bead", PartKind.Bead), ("cone", PartKind.Cone), ("dumbbell eyes", PartKind.DumbbellEyes), ("wraps", PartKind.Wraps),
-        ("body", PartKind.Body), ("hackle", PartKind.Hackle), ("wing", PartKind.Wing), ("tail", PartKind.Tail), ("legs", PartKind.Legs),
-        ("foam", PartKind.Foam), ("resin", PartKind.Resin));
+    public static readonly Choices<PartKind> Parts = new([.. KindsOfPart.All.Select(k => (k.Word, k.Kind))]);
 
     public static readonly Choices<Side> Sides = Table(("top", Side.Top), ("under", Side.Under), ("around", Side.Around));
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 using TyingClass.Web.Editing;
 
@@ -71,7 +72,7 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
     {
         string path = $"parts[{added.PartCount - 1}].at";
         if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return added.With(path, "0 mm");
-        double takenM = recipe.Parts.Where(p => PartExtents.TakesTheShankAlone(p.Kind)).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
+        double takenM = recipe.Parts.Where(p => KindsOfPart.Of(p).TakesTheShankAlone).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
         IEnumerable<RecipeDraft> places = Enumerable.Range((int)Math.Ceiling(takenM / StepM), Math.Max(1, (int)((hook.ShankM - takenM) / StepM)))
             .Select(step => added.With(path, $"{Slider.Text(1e3 * step * StepM)} mm"));
         return places.FirstOrDefault(d => RecipeParser.Parse(d.ToText()).Success) ?? places.First();
@@ -103,7 +104,7 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
 /// <summary>The bench locks nothing and allows every kind of part.</summary>
 internal sealed class FreeRules : EditRules
 {
-    public override ImmutableArray<string>? KindsToAdd => null;
+    public override ImmutableArray<string> KindsToAdd => KindsOfPart.Words;
 
     public override bool IsLocked(string path, string value) => false;
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Bench;
@@ -24,7 +25,11 @@ internal static class Sliders
         ImmutableArray<string> names = FlyBuilder.Names(recipe.Parts);
         List<Slider> all = [Speed(fly.Conditions.SpeedMS, units)];
         if (SoakedAfterS(fly) is { } soaked) all.Add(new Slider(Slider.Soak, "Time in the water", "s", 0, soaked, 1, Math.Min(soakS, soaked)));
-        for (int i = 0; i < recipe.Parts.Length; i++) AddPart(all, recipe.Parts[i], i, names[i], fly.Hook, length);
+        for (int i = 0; i < recipe.Parts.Length; i++)
+        {
+            all.AddRange(KindsOfPart.Of(recipe.Parts[i]).Dials(recipe.Parts[i], fly.Hook).Select(dial => OfPart(dial, i, names[i], length)));
+        }
+
         if (fly.Hook.Eye != EyeKind.Jig) all.Add(new Slider("hook.eye", "Eye angle, up is positive", "°", -45, 45, 1, Math.Round(fly.Hook.EyeAngleRad * 180 / Math.PI, 1)));
         double gape = fly.Hook.GapeM;
         all.Add(length.Of("hook.gape", "Gape", Math.Min(4e-3, gape), Math.Max(20e-3, gape), gape));
@@ -56,27 +61,12 @@ internal static class Sliders
         return new Slider("fishing.speed", "Speed", units == UnitSystem.Metric ? "m/s" : "ft/s", Math.Round(low, 2), Math.Round(high, 2), step, Math.Round(ms * per, 4));
     }
 
-    private static void AddPart(List<Slider> all, PartSpec part, int index, string name, ResolvedHook hook, Lengths length)
+    private static Slider OfPart(Dial dial, int index, string name, Lengths length)
     {
-        string path = $"parts[{index.ToString(CultureInfo.InvariantCulture)}]";
-        (double frontM, double rearM) = PartExtents.Of(part, hook);
-        switch (part.Kind)
-        {
-            case PartKind.Bead or PartKind.Cone:
-                double sizeM = part.SizeM ?? rearM - frontM;
-                all.Add(length.Of(path + ".size", $"Size of the {name}", 1.5e-3, Math.Max(8e-3, sizeM), sizeM));
-                break;
-            case PartKind.DumbbellEyes:
-                double eyeM = part.SizeM ?? rearM - frontM;
-                all.Add(length.Of(path + ".size", $"Size of the {name}", 1.5e-3, Math.Max(8e-3, eyeM), eyeM));
-                all.Add(length.Of(path + ".at", $"Place of the {name}", 0, Math.Max(hook.ShankM - eyeM, frontM), frontM));
-                break;
-            case PartKind.Wraps when part.Turns is { } turns && part.ToM is null:
-                double wireM = part.DiameterM ?? hook.WireM;
-                int most = Math.Max(turns, (int)Math.Floor((hook.ShankM - frontM) / wireM));
-                all.Add(new Slider(path + ".turns", $"Turns of the {name}", "", 1, most, 1, turns));
-                break;
-        }
+        string path = $"parts[{index.ToString(CultureInfo.InvariantCulture)}].{dial.Key}", label = $"{dial.Label} of the {name}";
+        return dial.Dimension is Dimension.Length
+            ? length.Of(path, label, dial.LowSi, dial.HighSi, dial.ValueSi)
+            : new Slider(path, label, "", dial.LowSi, dial.HighSi, 1, dial.ValueSi);
     }
 
     private sealed record Lengths(UnitSystem Units)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Measured;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
@@ -97,6 +98,6 @@ public sealed class LogPages(
     {
         if (RecipeParser.Parse(recipeText).Value is not { } recipe) return [];
         ImmutableArray<string> partNames = FlyBuilder.Names(recipe.Parts);
-        return [.. recipe.Parts.Select((part, i) => (part, i)).Where(p => TakeOver.CanHoldAir(p.part.Kind)).Select(p => new AirPart(p.i, partNames[p.i]))];
+        return [.. recipe.Parts.Select((part, i) => (part, i)).Where(p => KindsOfPart.Of(p.part).CanHoldAir).Select(p => new AirPart(p.i, partNames[p.i]))];
     }
 }

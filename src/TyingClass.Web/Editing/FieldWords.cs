@@ -1,8 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using TyingClass.Recipes.Catalogue;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Web.Editing;
 
@@ -27,7 +26,7 @@ internal static class FieldWords
         new FieldView("fishing.knot", "Knot") { Options = ["", "loop", "cinched"] },
         new FieldView("fishing.water", "Water") { Example = "fresh 12 °C", Suggestions = ["fresh 12 °C", "sea 12 °C"] },
         new FieldView("fishing.speed", "Speed") { Example = "0.4 m/s" },
-        new FieldView("part", "Kind") { Options = PartWords.Kinds },
+        new FieldView("part", "Kind") { Options = KindsOfPart.Words },
         new FieldView("material", "Material") { Example = "brass" },
         new FieldView("density", "Density, if not listed") { Example = "8500 kg/m³", Rare = true },
         new FieldView("size", "Size") { Example = "5.6 mm" },
@@ -47,16 +46,15 @@ internal static class FieldWords
     public static FieldView For(string path) => Known.TryGetValue(path, out FieldView? known) ? known : new FieldView(path, path);
 
     /// <summary>A field of a part of a kind; the kind may be unknown.</summary>
-    public static FieldView ForPart(int index, string key, PartKind? kind)
+    public static FieldView ForPart(int index, string key, KindOfPart? kind)
     {
         FieldView field = For(key) with { Path = $"parts[{index}].{key}" };
         if (kind is not { } known) return field;
         return key switch
         {
-            "side" => field with { Options = ["", .. PartKeys.SidesFor(known).Select(s => s.ToString().ToLowerInvariant())] },
-            "material" => field with { Suggestions = [.. Materials.All.Where(m => m.Suits.Contains(known)).Select(m => m.Name)] },
-            "diameter" when known == PartKind.Wraps => field with { Label = "Wire", Example = "0.025 in" },
-            "size" when known == PartKind.DumbbellEyes => field with { Label = "Size of one eye" },
+            "side" => field with { Options = ["", .. known.Sides.Select(s => s.ToString().ToLowerInvariant())] },
+            "material" => field with { Suggestions = [.. Materials.All.Select(m => m.Name).Where(known.SuitedMaterials.Contains)] },
+            _ when known.FieldFor(key) is { } worded => field with { Label = worded.Label, Example = worded.Example ?? field.Example },
             _ => field,
         };
     }

@@ -1,3 +1,4 @@
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Editing;
@@ -12,7 +13,7 @@ internal static class PartList
         bool known = index >= 0 && index < draft.PartCount;
         return action switch
         {
-            "add" => draft.AddPart(KeyValuePair.Create("part", PartWords.IsKind(addKind) ? addKind : PartWords.Kinds[0])),
+            "add" => draft.AddPart(KeyValuePair.Create("part", KindsOfPart.Find(addKind) is null ? KindsOfPart.Words[0] : addKind)),
             "remove" when known => draft.RemovePart(index),
             "up" when known && index > 0 => draft.MovePart(index, index - 1),
             "down" when known && index < draft.PartCount - 1 => draft.MovePart(index, index + 1),

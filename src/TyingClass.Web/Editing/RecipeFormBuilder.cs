@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
-using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Web.Editing;
@@ -24,7 +24,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
             Parts = parts,
             Fishing = fishing,
             Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
-            KindsToAdd = rules.KindsToAdd ?? PartWords.Kinds,
+            KindsToAdd = rules.KindsToAdd,
         };
     }
 
@@ -35,9 +35,9 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
     {
         string path = $"parts[{index}]";
         string kindTyped = draft.Get($"{path}.part") ?? "";
-        PartKind? kind = PartWords.Find(kindTyped);
+        KindOfPart? kind = KindsOfPart.Find(kindTyped);
         FieldView kindField = Finish(FieldWords.ForPart(index, "part", kind));
-        IEnumerable<string> keys = (kind is { } known ? PartKeys.For(known) : PartKeys.All).Concat(draft.Fields(path).Select(f => f.Key)).Distinct().Where(k => k != "part");
+        IEnumerable<string> keys = (kind?.Keys ?? PartKeys.All).Concat(draft.Fields(path).Select(f => f.Key)).Distinct().Where(k => k != "part");
         return new PartView(
             index, kindTyped, kindField,
             [.. keys.Select(key => Finish(FieldWords.ForPart(index, key, kind))).Where(IsWorthShowing)],

@@ -53,11 +53,13 @@ public sealed class CurveTests
     [Fact]
     public void KeelAgainstSpeed_WordsOfItsTwoHalves_StandClearOfTheCurves()
     {
+        int looked = 0;
         foreach (SolvedFly any in Samples.Twenty)
         {
             Picture picture = new(Curves.KeelHeightAgainstSpeed(any, DrawingOptions.Default));
             foreach (XElement words in picture.All("text").Where(t => t.Value is "returns when tipped" or "turns over"))
             {
+                looked++;
                 double width = 0.42 * 12.8 * words.Value.Length, x = Picture.Number(words, "x"), y = Picture.Number(words, "y");
                 double left = x - (string)words.Attribute("text-anchor")! switch { "end" => width, "middle" => width / 2, _ => 0 };
                 foreach (bool filled in new[] { true, false })
@@ -70,6 +72,8 @@ public sealed class CurveTests
                 }
             }
         }
+
+        Assert.True(looked >= Samples.Twenty.Length, "The words have changed: nothing was looked at.");
     }
 
     [Theory]

@@ -57,33 +57,27 @@ public sealed class FormulaBookTests
         Assert.DoesNotMatch("<[^>]*<su[bp]>", Html);
     }
 
-    // Every code the rules can give stands in the table of findings, and its link finds its place.
+    public static TheoryData<string> Codes => [.. FindingCodes.OfTheEngine];
+
+    [Fact]
+    public void Findings_OfTheDocument_AreThoseOfTheEngine() => Assert.Equal(FindingCodes.OfTheEngine.Order(), FindingCodes.InTheDocument.Order());
+
     [Theory]
-    [InlineData("leans")]
-    [InlineData("rides on its side")]
-    [InlineData("flips")]
-    [InlineData("undecided")]
-    [InlineData("hangs")]
-    [InlineData("floats")]
-    [InlineData("only while dry")]
-    [InlineData("only when soaked")]
-    [InlineData("two ways up")]
-    [InlineData("spins")]
-    [InlineData("knot holds the nose up")]
-    [InlineData("hovers")]
-    [InlineData("sinks any way up")]
-    [InlineData("tumbles")]
-    [InlineData("bend outweighs bead")]
-    [InlineData("rule of thumb disagrees")]
-    [InlineData("speed decides")]
-    [InlineData("planes down")]
-    [InlineData("planes up")]
-    [InlineData("rides as intended")]
-    [InlineData("a code of next year")]
-    public void ForFinding_Code_FindsItsPlace(string code)
+    [MemberData(nameof(Codes))]
+    public void ForFinding_Code_FindsItsOwnPlace(string code)
     {
         string link = FormulaLinks.ForFinding(code);
-        Assert.StartsWith("/model#", link, StringComparison.Ordinal);
         Assert.True(FormulaBook.HasAnchor(link["/model#".Length..]), link);
+        Assert.True(link != "/model#findings", $"FormulaLinks.ForFinding knows no place for “{code}”.");
+    }
+
+    // A verdict is linked as findings are, and a code of next year leads to the list.
+    [Theory]
+    [InlineData("rides as intended", "/model#verdicts")]
+    [InlineData("a code of next year", "/model#findings")]
+    public void ForFinding_OtherWords_FindTheNearestPlace(string words, string link)
+    {
+        Assert.Equal(link, FormulaLinks.ForFinding(words));
+        Assert.True(FormulaBook.HasAnchor(link["/model#".Length..]));
     }
 }

@@ -1,6 +1,6 @@
 using System.Reflection;
 using TyingClass.Recipes.Catalogue;
-using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using Xunit;
 
 namespace TyingClass.Recipes.Tests.Catalogue;
@@ -58,7 +58,7 @@ public sealed class MaterialsTests
 
         Assert.True(all.Length > 30, "The search should find the scales' figures.");
         Assert.All(all, f => AssertSourced(f.Name, f.Figure));
-        Assert.All(Enum.GetValues<PartKind>(), kind => AssertSourced(kind.ToString(), PartScale.NoseBluntness(kind)));
+        Assert.All(KindsOfPart.All, kind => AssertSourced(kind.Word, kind.NoseBluntness));
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class MaterialsTests
 
     [Fact]
     public void UsualMaterial_EveryKind_IsInTheTableAndSuitsIt() =>
-        Assert.All(Enum.GetValues<PartKind>(), kind => Assert.Contains(kind, Materials.Find(PartScale.UsualMaterial(kind)).Suits));
+        Assert.All(KindsOfPart.All, kind => Assert.Contains(kind.UsualMaterial, kind.SuitedMaterials));
 
     private static void AssertSourced(string name, Figure figure)
     {

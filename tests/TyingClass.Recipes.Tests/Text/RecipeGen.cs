@@ -3,6 +3,7 @@ using CsCheck;
 using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Tests.Text;
@@ -18,7 +19,7 @@ internal static class RecipeGen
         from name in Gen.Char["abcXYZ 0123456789é鱒:#&*!|>'\"%@`-?{}[],\\<>~"].Array[1, 30].Select(c => new string(c).Trim())
         from intent in Gen.Enum<Intent>()
         from hook in Hook
-        from parts in Gen.Select(Gen.Enum<PartKind>(), Gen.Int[0, 9]).Array[0, 6].SelectMany(Parts)
+        from parts in Gen.Select(Gen.Int[0, KindsOfPart.All.Length - 1].Select(i => KindsOfPart.All[i].Kind), Gen.Int[0, 9]).Array[0, 6].SelectMany(Parts)
         from fishing in Fishing
         select new Recipe(name.Length == 0 ? "x" : name, intent, hook, parts, fishing);
 

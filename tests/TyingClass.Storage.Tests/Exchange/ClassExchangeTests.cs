@@ -92,6 +92,7 @@ public sealed class ClassExchangeTests : IDisposable
     public async Task Export_AsAFile_HoldsNoSecret()
     {
         string text = await TextAsync(here.Store.Exchange.Export(room.Id)!);
+        Assert.Contains(wren.Name!, text, StringComparison.Ordinal);
         Assert.DoesNotContain("secret hash", text, StringComparison.Ordinal);
         Assert.DoesNotContain(here.Store.People.Find(wren.Id)!.Stamp, text, StringComparison.Ordinal);
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text.Yaml;
 
@@ -12,7 +13,7 @@ internal sealed class ErrorList
 
     public int Count => _errors.Count;
 
-    public void Add(Node at, string? path, string text) => Add(at.Line, at.Column, path, text);
+    public void Add(YamlNode at, string? path, string text) => Add(at.Line, at.Column, path, text);
 
     public void Add(int line, int column, string? path, string text) => _errors.Add(new RecipeError(line, column, path, text));
 

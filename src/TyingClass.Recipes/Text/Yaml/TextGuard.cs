@@ -1,4 +1,5 @@
 using System.Text;
+using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text.Yaml;
 

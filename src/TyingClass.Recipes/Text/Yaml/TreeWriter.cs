@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TyingClass.Recipes.Yaml;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -12,7 +13,7 @@ internal static partial class TreeWriter
         .WithIndentedSequences()
         .WithNewLine("\n");
 
-    public static string Write(MapNode root)
+    public static string Write(YamlMap root)
     {
         using StringWriter text = new() { NewLine = "\n" };
         Emitter emitter = new(text, Settings);
@@ -29,21 +30,21 @@ internal static partial class TreeWriter
         ? string.Concat(text.Select(c => Invisible.Is(c) ? string.Create(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}") : c.ToString()))
         : text;
 
-    private static void Emit(Emitter emitter, Node node)
+    private static void Emit(Emitter emitter, YamlNode node)
     {
         switch (node)
         {
-            case ScalarNode scalar:
+            case YamlText scalar:
                 EmitText(emitter, scalar.Value);
                 break;
-            case ListNode list:
+            case YamlList list:
                 emitter.Emit(new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, list.Items.IsEmpty ? SequenceStyle.Flow : SequenceStyle.Block));
-                foreach (Node item in list.Items) Emit(emitter, item);
+                foreach (YamlNode item in list.Items) Emit(emitter, item);
                 emitter.Emit(new SequenceEnd());
                 break;
-            case MapNode map:
+            case YamlMap map:
                 emitter.Emit(new MappingStart(AnchorName.Empty, TagName.Empty, isImplicit: true, map.Entries.IsEmpty ? MappingStyle.Flow : MappingStyle.Block));
-                foreach (MapEntry entry in map.Entries)
+                foreach (YamlEntry entry in map.Entries)
                 {
                     EmitText(emitter, entry.Key);
                     Emit(emitter, entry.Value);

@@ -1,18 +1,22 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
-using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>Legs splayed to both sides: two strands a hand.</summary>
-internal static class LegArt
+internal sealed class LegsArt : PartArt
 {
-    public static IEnumerable<Piece> Draw(Limb legs)
+    public override PartKind Kind => PartKind.Legs;
+
+    public override double? ThreadMm => 0.55;
+
+    public override IEnumerable<Piece> Draw(Limb legs)
     {
-        double splay = double.DegreesToRadians(PartScale.LegAngleDeg.Value), seat = legs.Fly.SeatMm(legs.Index, legs.FrontMm);
-        int side = legs.SideSign(Side.Around);
+        double splay = double.DegreesToRadians(Legs.AngleDeg.Value), seat = legs.Fly.SeatMm(legs.Index, legs.FrontMm);
+        int side = legs.SideSign();
         foreach (int hand in (int[])[1, -1])
         {
             Vector3D tie = legs.Place(legs.FrontMm, side == 0 ? hand * seat : 0, side * seat);

@@ -1,7 +1,7 @@
-namespace TyingClass.Recipes.Text.Yaml;
+namespace TyingClass.Recipes.Yaml;
 
 /// <summary>The lines of a text as YAML counts them: ended by LF, CR LF or a lone CR.</summary>
-internal static class TextLines
+public static class TextLines
 {
     public static string[] Of(string text) =>
         text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');

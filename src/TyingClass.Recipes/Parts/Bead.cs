@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Shapes;
+using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Supplies;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>A ball with a bore, threaded on.</summary>
+internal sealed class Bead : Weight
+{
+    private static readonly Figure SizeGapes = new(0.62, "× gape", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Bead;
+
+    public override string UsualMaterial => "brass";
+
+    public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "glass", "plastic"];
+
+    public override IEnumerable<(string, Figure)> Figures => [("bead size", SizeGapes)];
+
+    internal override ImmutableArray<string> OwnKeys => ["size", "mass"];
+
+    internal override ShankHold Hold => ShankHold.Solid;
+
+    internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
+
+    internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
+    {
+        double sizeM = SizeM(part, log, SizeGapes, hook, BoredSphere.VolumeM3(1, PartScale.BoreShare.Value));
+        double lengthM = BoredSphere.LengthM(sizeM, BoreM(sizeM, sizeM, hook));
+        return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
+    }
+
+    internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
+        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        double sizeM = part.Dimensions.SizeM, boreM = BoreM(sizeM, sizeM, part.Hook);
+        LogBore(part, boreM);
+        double massKg = part.MassKg(() => part.DensityKgM3 * BoredSphere.VolumeM3(sizeM, boreM), FromOutline);
+        Vector3D centerM = new(part.MiddleM, 0, 0);
+        draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, BoredSphere.SpreadOf(sizeM, boreM));
+        draft.AddDrag(DragElement.Sphere(centerM, sizeM));
+    }
+
+    internal override void Advise(PartChange change)
+    {
+        change.Sizes();
+        change.Materials();
+    }
+
+    public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook) => [SizeDial(part, hook)];
+
+    internal override Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
+        SupplyList.Piece(SupplyKind.Bead, this, part, dimensions.SizeM);
+}

@@ -1,0 +1,95 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Shapes;
+using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Supplies;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>A cone with a bore, threaded on, its nose forward and its wide end toward the body.</summary>
+internal sealed class Cone : Weight
+{
+    private static readonly Figure SizeGapes = new(0.6, "× gape", Figure.Estimate);
+    private static readonly Figure LengthShare = new(0.9, "× size", Figure.Estimate);
+    private static readonly Figure NoseShare = new(0.5, "× size", Figure.Estimate);
+    private static readonly Figure Bluntness = new(0.4, "1", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Cone;
+
+    public override string UsualMaterial => "brass";
+
+    public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "plastic"];
+
+    public override Figure NoseBluntness => Bluntness;
+
+    public override IEnumerable<(string, Figure)> Figures => [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness)];
+
+    internal override ImmutableArray<string> OwnKeys => ["size", "length", "mass"];
+
+    internal override ShankHold Hold => ShankHold.Solid;
+
+    internal static double NoseM(double sizeM) => NoseShare.Value * sizeM;
+
+    internal override Limit LimitOf(string key) => key == "length" ? Limits.ConeLength : base.LimitOf(key);
+
+    internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
+
+    internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
+    {
+        double ratio = new BoredFrustum(NoseShare.Value, 1, LengthShare.Value, PartScale.BoreShare.Value).VolumeM3;
+        double sizeM = SizeM(part, log, SizeGapes, hook, ratio);
+        double lengthM = part.LengthM ?? LengthShare.Value * sizeM;
+        if (part.LengthM is null) log?.AddLength("length", lengthM, "generic cone", LengthShare);
+        return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
+    }
+
+    internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
+        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        double sizeM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM, noseM = NoseM(sizeM);
+        double boreM = BoreM(sizeM, noseM, part.Hook);
+        part.Log.AddLength("nose diameter", noseM, "generic cone", NoseShare);
+        LogBore(part, boreM);
+        BoredFrustum cone = new(noseM, sizeM, lengthM, boreM);
+        double massKg = part.MassKg(() => part.DensityKgM3 * cone.VolumeM3, FromOutline);
+        draft.AddSolid(
+            massKg, massKg / part.DensityKgM3, new(part.Dimensions.FrontM + cone.CentroidM, 0, 0), Vector3D.UnitX, cone.SpreadM2);
+        AddDrag(part, draft, noseM);
+    }
+
+    // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.
+    private void AddDrag(PartContext part, PartDraft draft, double noseM)
+    {
+        part.Log.AddFigure("nose bluntness", NoseBluntness);
+        double sizeM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM;
+        int slices = 2 * part.Refinement;
+        double stepM = lengthM / slices, slender = lengthM / sizeM;
+        for (int i = 0; i < slices; i++)
+        {
+            double front = noseM + (sizeM - noseM) * i / slices, rear = noseM + (sizeM - noseM) * (i + 1) / slices;
+            double mean = (front + rear) / 2;
+            double blunt = i == slices - 1 ? Math.Min(1, NoseBluntness.Value * sizeM * sizeM / (mean * mean)) : 0;
+            double centroidM = new BoredFrustum(front, rear, stepM, 0).SideCentroidM;
+            draft.AddDrag(DragElement.Cylinder(
+                new(part.Dimensions.FrontM + i * stepM + centroidM, 0, 0), Vector3D.UnitX, stepM, mean, blunt, slender));
+        }
+    }
+
+    internal override void Advise(PartChange change)
+    {
+        change.Sizes();
+        change.Materials();
+    }
+
+    public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook) => [SizeDial(part, hook)];
+
+    internal override Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
+        SupplyList.Piece(SupplyKind.Bead, this, part, dimensions.SizeM);
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Shapes;
+using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Supplies;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>Two barrels side by side and the waist between them, lashed on top of the shank unless said otherwise.</summary>
+internal sealed class DumbbellEyes : Weight
+{
+    private static readonly Figure SizeGapes = new(0.5, "× gape", Figure.Estimate);
+
+    // Each eye is a barrel this long across the shank.
+    private static readonly Figure BarrelShare = new(0.36, "× size", Figure.Estimate);
+    private static readonly Figure ReachShare = new(0.6, "× size", Figure.Estimate);
+    private static readonly Figure WaistShare = new(0.35, "× size", Figure.Estimate);
+
+    // The eyes shelter each other from a flow across the fly: together they show it one blunt face.
+    private static readonly Figure FaceBluntness = new(0.5, "1", Figure.Estimate);
+
+    private const double OunceKg = 28.349523125e-3;
+
+    // Common practice: the pairs shops sell (docs/recipes.md).
+    private static readonly ImmutableArray<int> PairsPerOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];
+
+    private static readonly double VolumeRatio =
+        2 * Cylinders.VolumeM3(1, BarrelShare.Value) + Cylinders.VolumeM3(WaistShare.Value, 2 * ReachShare.Value - BarrelShare.Value);
+
+    public override PartKind Kind => PartKind.DumbbellEyes;
+
+    public override string Word => "dumbbell eyes";
+
+    public override bool IsPlural => true;
+
+    public override ImmutableArray<Side> Sides => [Side.Top, Side.Under];
+
+    public override Side UsualSide => Side.Top;
+
+    public override string UsualMaterial => "lead";
+
+    public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "plastic"];
+
+    public override IEnumerable<(string, Figure)> Figures =>
+    [
+        ("size of each dumbbell eye", SizeGapes), ("length of an eye's barrel", BarrelShare), ("middle of the eyes to a barrel's middle", ReachShare),
+        ("waist between the eyes", WaistShare), ("bluntness of a pair of eyes", FaceBluntness),
+    ];
+
+    internal override string SideAdvice => "Eyes are lashed on top of the shank or under it. Write top or under.";
+
+    internal override ImmutableArray<string> OwnKeys => ["size", "mass", "side"];
+
+    internal override ShankHold Hold => ShankHold.Lashed;
+
+    internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
+
+    public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size of one eye") : null;
+
+    /// <summary>Length of a barrel, middle of the pair to the middle of a barrel, and thickness of the waist, of eyes of a size.</summary>
+    internal static (double Barrel, double Reach, double Waist) Shape(double size) =>
+        (BarrelShare.Value * size, ReachShare.Value * size, WaistShare.Value * size);
+
+    internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
+    {
+        double sizeM = SizeM(part, log, SizeGapes, hook, VolumeRatio);
+        return new PartDimensions(part.AtM, part.AtM + sizeM, sizeM, sizeM, 0);
+    }
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        double sizeM = part.Dimensions.SizeM, outlineM3 = VolumeRatio * Math.Pow(sizeM, 3);
+        (double barrelM, double reachM, double waistM) = Shape(sizeM);
+        double massKg = part.MassKg(() => part.DensityKgM3 * outlineM3, FromOutline);
+        Vector3D middleM = new(part.MiddleM, 0, part.SideSign() * (part.Hook.WireM + waistM) / 2);
+
+        part.Log.AddLength("barrel", barrelM, "generic eyes", BarrelShare);
+        part.Log.AddLength("reach", reachM, "generic eyes, middle to middle of each barrel", ReachShare);
+        part.Log.AddLength("waist", waistM, "generic eyes", WaistShare);
+        AddRod(middleM - reachM * Vector3D.UnitY, sizeM, barrelM, FaceBluntness.Value);
+        AddRod(middleM, waistM, 2 * reachM - barrelM, 0);
+        AddRod(middleM + reachM * Vector3D.UnitY, sizeM, barrelM, FaceBluntness.Value);
+
+        void AddRod(Vector3D centerM, double diameterM, double lengthM, double bluntShare)
+        {
+            double shareKg = massKg * Cylinders.VolumeM3(diameterM, lengthM) / outlineM3;
+            draft.AddSolid(shareKg, shareKg / part.DensityKgM3, centerM, Vector3D.UnitY, Cylinders.SpreadOf(diameterM, lengthM));
+            draft.AddDrag(DragElement.Cylinder(centerM, Vector3D.UnitY, lengthM, diameterM, bluntShare, lengthM / diameterM));
+        }
+    }
+
+    internal override void Advise(PartChange change)
+    {
+        PartSpec part = change.Part;
+        if (part.MassKg is { } massKg)
+        {
+            change.Choose(
+                "mass", "pair", massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
+                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null }, kg => $"1/{Math.Round(OunceKg / kg)} oz");
+            change.Materials();
+        }
+        else
+        {
+            change.Sizes();
+        }
+
+        change.Places();
+        change.Sides();
+    }
+
+    public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook)
+    {
+        Dial size = SizeDial(part, hook);
+        return [size, Dial.Length("at", "Place", 0, hook.ShankM - size.ValueSi, PartExtents.Of(part, hook).FrontM)];
+    }
+
+    internal override Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
+        SupplyList.Piece(SupplyKind.Eyes, this, part, dimensions.SizeM);
+}

@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Shapes;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>A ring of fibers of equal length standing off the shank, too thin to hide what is under it. Their drag is along the flow whichever way it comes, so one element carries it.</summary>
+internal sealed class Hackle : KindOfPart
+{
+    private static readonly Figure DiameterGapes = new(1.8, "× gape", Figure.Estimate);
+
+    // Fibers standing on each mm of shank, and the thickness of one.
+    private static readonly Figure FibersPerMm = new(30, "1/mm", Figure.Estimate);
+    private static readonly Figure FiberMm = new(0.05, "mm", Figure.Estimate);
+
+    // Of a stiff fiber among its neighbors, on its side view.
+    private static readonly Figure FiberDrag = new(1, "1", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Hackle;
+
+    public override string UsualMaterial => "feather";
+
+    public override ImmutableArray<string> SuitedMaterials => ["deer hair", "marabou", "feather"];
+
+    public override IEnumerable<(string, Figure)> Figures =>
+    [
+        ("hackle diameter", DiameterGapes), ("hackle fibers on each mm", FibersPerMm), ("thickness of a hackle fiber", FiberMm),
+        ("drag coefficient of a hackle fiber", FiberDrag),
+    ];
+
+    public override bool CanHoldAir => true;
+
+    internal override ImmutableArray<string> OwnKeys => ["diameter", "mass", "to", "side"];
+
+    internal override bool Uses(string figure) => true;
+
+    internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);
+
+    internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log) =>
+        Run.Of(part, hook, log, Run.DiameterM(part, log, DiameterGapes, hook.GapeM), PartScale.CollarWires.Value * hook.WireM);
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        PartDimensions d = part.Dimensions;
+        double supple = part.Material.Suppleness.Value, fiberM = FiberMm.Value * 1e-3;
+        double rootM = part.Hook.WireM / 2, tipM = Math.Max(d.SizeM / 2, rootM + fiberM), lengthM = tipM - rootM;
+        double fiberKg = part.DensityKgM3 * Cylinders.VolumeM3(fiberM, lengthM);
+        double massKg = part.MassKg(() => fiberKg * FibersPerMm.Value * 1e3 * d.LengthM, "from fibers along the shank, estimate");
+        part.Log.AddFigure("fiber thickness", FiberMm);
+        part.Log.AddFigure("fiber drag coefficient", FiberDrag);
+        double fibers = massKg / fiberKg, sideViewM2 = fibers * fiberM * lengthM;
+
+        double offM = part.SideSign() * (rootM + (1 - supple) * lengthM / 2);
+        Vector3D centerM = new(part.MiddleM, 0, offM);
+        // Fibers lie evenly along the radius: the mean of r² from root to tip, half of it on each axis across.
+        double acrossM2 = offM == 0 ? (tipM * tipM + tipM * rootM + rootM * rootM) / 6 : lengthM * lengthM / 12;
+        draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, new Spread(d.LengthM * d.LengthM / 12, acrossM2));
+        draft.AddSoaking(massKg, part.Material, centerM);
+        draft.AddDrag(DragElement.Streamer(
+            centerM, (1 - supple) * FiberDrag.Value * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
+    }
+}

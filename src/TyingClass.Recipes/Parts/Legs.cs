@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Geometry;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>Rubber or feather splayed to both sides, as many to the left as to the right.</summary>
+internal sealed class Legs : Strand
+{
+    internal static readonly Figure AngleDeg = new(45, "°", Figure.Estimate);
+
+    private static readonly Figure Shanks = new(0.8, "× shank", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Legs;
+
+    public override bool IsPlural => true;
+
+    public override string UsualMaterial => "rubber";
+
+    public override ImmutableArray<string> SuitedMaterials => ["marabou", "feather", "rubber", "silicone rubber"];
+
+    public override IEnumerable<(string, Figure)> Figures => [("leg length", Shanks), ("how far legs splay", AngleDeg)];
+
+    protected override Figure LengthShanks => Shanks;
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        PartDimensions d = part.Dimensions;
+        double massKg = StrandBuilder.MassKg(part), splayRad = AngleDeg.Value * Math.PI / 180;
+        part.Log.AddFigure("splay to each side", AngleDeg);
+        double seatM = part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM);
+        int side = part.SideSign();
+        foreach (int hand in (ReadOnlySpan<int>)[1, -1])
+        {
+            Vector3D tieM = new(d.FrontM, side == 0 ? hand * seatM : 0, side * seatM);
+            StrandBuilder.AddStrand(part, draft, massKg / 2, d.LengthM, tieM, StrandBuilder.Toward(0, hand * splayRad));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>What wing, tail and legs have in common: stuff tied in at one place.</summary>
+internal abstract class Strand : KindOfPart
+{
+    public sealed override bool CanHoldAir => true;
+
+    /// <summary>Usual length.</summary>
+    protected abstract Figure LengthShanks { get; }
+
+    /// <summary>How steeply it leaves the shank, °; null along it.</summary>
+    protected virtual Figure? RiseDeg => null;
+
+    internal sealed override bool Uses(string figure) => true;
+
+    internal override ImmutableArray<string> OwnKeys => ["length", "mass", "side"];
+
+    internal override string Instead(string key) => key == "to" ? "Say how long it is with “length” instead." : base.Instead(key);
+
+    internal override bool MustHaveLength(PartSpec part) => part.Tied == TieDown.BothEnds;
+
+    internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
+    {
+        double lengthM = part.LengthM ?? Math.Max(LengthShanks.Value * hook.ShankM, part.ToM - part.AtM ?? 0);
+        if (part.LengthM is null) log?.AddLength("length", lengthM, "usual on such a hook", LengthShanks);
+        if (part.Tied != TieDown.BothEnds) return new PartDimensions(part.AtM, part.AtM, 0, lengthM, 0);
+
+        double rearM = part.ToM ?? Math.Min(part.AtM + lengthM, hook.ShankM);
+        if (part.ToM is null) log?.AddLength("rear tie", rearM, "the end of the shank, or of the strand");
+        return new PartDimensions(part.AtM, rearM, 0, lengthM, 0);
+    }
+
+    internal override void Build(PartContext part, PartDraft draft)
+    {
+        PartDimensions d = part.Dimensions;
+        double massKg = StrandBuilder.MassKg(part);
+        int side = part.SideSign();
+        double riseM = side * (part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM) + StrandBuilder.CompactDiameterM(part, massKg) / 2);
+        if (part.Spec.Tied != TieDown.BothEnds)
+        {
+            double angleRad = side * (RiseDeg?.Value ?? 0) * Math.PI / 180;
+            if (side != 0 && RiseDeg is { } rise) part.Log.AddFigure("angle from the shank", rise);
+            StrandBuilder.AddStrand(part, draft, massKg, d.LengthM, new(d.FrontM, 0, riseM), StrandBuilder.Toward(angleRad, 0));
+            return;
+        }
+
+        double boundM = Math.Min(d.RearM - d.FrontM, d.LengthM), freeM = d.LengthM - boundM;
+        double boundKg = massKg * boundM / d.LengthM;
+        StrandBuilder.AddBound(part, draft, boundKg, new(d.FrontM, 0, riseM), new(d.FrontM + boundM, 0, riseM));
+        if (freeM > 0) StrandBuilder.AddStrand(part, draft, massKg - boundKg, freeM, new(d.RearM, 0, riseM), StrandBuilder.Toward(0, 0));
+    }
+}

@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>Hair, feather or strip behind the body.</summary>
+internal sealed class Tail : Strand
+{
+    private static readonly Figure Shanks = new(1, "× shank", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Tail;
+
+    public override string UsualMaterial => "marabou";
+
+    public override ImmutableArray<string> SuitedMaterials =>
+    [
+        "wool", "tinsel", "flash", "synthetic hair", "deer hair", "bucktail", "goat hair", "fur strip", "marabou", "feather", "rubber",
+        "silicone rubber",
+    ];
+
+    public override IEnumerable<(string, Figure)> Figures => [("tail length", Shanks)];
+
+    protected override Figure LengthShanks => Shanks;
+}

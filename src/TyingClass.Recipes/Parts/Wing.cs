@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Model;
+
+namespace TyingClass.Recipes.Parts;
+
+/// <summary>Hair, feather or strip over or under the body, tied down in front or at both ends.</summary>
+internal sealed class Wing : Strand
+{
+    internal static readonly Figure AngleDeg = new(10, "°", Figure.Estimate);
+
+    private static readonly Figure Shanks = new(1.5, "× shank", Figure.Estimate);
+
+    public override PartKind Kind => PartKind.Wing;
+
+    public override Side UsualSide => Side.Top;
+
+    public override string UsualMaterial => "bucktail";
+
+    public override ImmutableArray<string> SuitedMaterials =>
+    [
+        "wool", "tinsel", "flash", "synthetic hair", "deer hair", "bucktail", "goat hair", "fur strip", "marabou", "feather", "rubber",
+    ];
+
+    public override IEnumerable<(string, Figure)> Figures => [("wing length", Shanks), ("how steeply a wing leaves the shank", AngleDeg)];
+
+    protected override Figure LengthShanks => Shanks;
+
+    protected override Figure? RiseDeg => AngleDeg;
+
+    internal override ImmutableArray<string> OwnKeys => ["length", "mass", "side", "tied", "to"];
+
+    internal override string? EndComplaint(PartSpec part) => part.Tied == TieDown.BothEnds
+        ? null
+        : "“to” is where a wing's rear end is tied down. Add “tied: both ends”, or delete this line and say how long the wing is with “length”.";
+
+    internal override void Advise(PartChange change) => change.Sides();
+}
