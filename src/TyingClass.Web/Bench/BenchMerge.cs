@@ -89,7 +89,7 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
 /// <summary>The bench locks nothing and allows every kind of part.</summary>
 internal sealed class FreeRules : EditRules
 {
-    public override ImmutableArray<string>? KindsToAdd => null;
+    public override ImmutableArray<string> KindsToAdd => KindsOfPart.Words;
 
     public override bool IsLocked(string path, string value) => false;
 
