@@ -6,7 +6,6 @@ using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -24,7 +23,7 @@ internal sealed class FrontPlate : FlyPlate
         : base(fly, options)
     {
         tow = State.Towed(options.SpeedMS);
-        View view = new(Attitude.Towed(0, tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
+        View view = new(Pose.Towed(0, tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
         own = view.Along(Report.Intent == Intent.PointUp ? -Vector3D.UnitZ : Vector3D.UnitZ);
         Scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         AddMark(view, MarkSet.TowPoint, "tow point", Report.TowPointMm);

@@ -2,9 +2,7 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -21,7 +19,7 @@ internal sealed class HangPlate : FlyPlate
     public HangPlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options)
     {
-        View view = new(Attitude.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
+        View view = new(Pose.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
         Scene = new Scene(new Anatomy(fly, view, -Vector3D.UnitZ));
         shankFront = view.At(Vector3D.Zero);
         shankWay = view.Along(Vector3D.UnitX).Unit();

@@ -6,7 +6,6 @@ using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -69,7 +68,7 @@ internal sealed class RunPlate : Plate
 
     private string List(Func<TowReport, double> value) => string.Join(' ', run.Select(t => SvgCanvas.Exact(value(t))));
 
-    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, fly.Report.Intent), fly.Report.TowPointMm, Facing.Side);
+    private View Seen(TowReport t) => new(Pose.Towed(t.PitchDeg, t.LeanDeg, fly.Report.Intent), fly.Report.TowPointMm, Facing.Side);
 
     private Mark[] Marked(View view)
     {

@@ -6,7 +6,6 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -17,7 +16,7 @@ internal sealed class SidePlate : FlyPlate
 {
     private readonly TowReport tow;
     private readonly Point pull;
-    private Dimension? keel;
+    private HeightLine? keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
@@ -124,20 +123,20 @@ internal sealed class SidePlate : FlyPlate
             .With(Pull(t) * leader).With(Box.Around(Pull(t) * (0.6 * LineArt.KnotMm(Fly)), loop, loop));
     }
 
-    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
+    private View Seen(TowReport t) => new(Pose.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
 
     private Scene Draft(TowReport t) => new(new Anatomy(Fly, Seen(t), Vector3D.UnitX));
 
     // The dimension line stands ahead of the fly or behind it, wherever its two level lines cross less of it.
-    private Dimension Keel(double height, Occupancy occupancy, double letter)
+    private HeightLine Keel(double height, Occupancy occupancy, double letter)
     {
         Point from = Seen(tow).At(State.BalancePointMm ?? Report.MassCenterMm);
-        Dimension Standing(double x) => new("keel height", from, height, x);
-        Dimension ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
+        HeightLine Standing(double x) => new("keel height", from, height, x);
+        HeightLine ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
         return Cost(ahead) <= Cost(behind) ? ahead : behind;
 
-        double Cost(Dimension d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
+        double Cost(HeightLine d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
 
-        bool MeetsLeader(Dimension d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
+        bool MeetsLeader(HeightLine d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
     }
 }

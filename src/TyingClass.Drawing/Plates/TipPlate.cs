@@ -5,9 +5,7 @@ using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -33,7 +31,7 @@ internal sealed class TipPlate : Plate
         state = fly.Report.State(options.State);
         tow = state.AtFishingSpeed;
         // The symmetric attitude, turned nose down by the line's own angle: then the line lies along the view.
-        view = new View(Attitude.Towed(tow.SymmetricPitchDeg - tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
+        view = new View(Pose.Towed(tow.SymmetricPitchDeg - tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
         scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         // Round the origin the fly must clear the dial however it is turned.
         dialMm = 1.1 * Math.Max(scene.Pieces.SelectMany(p => p.Outline).Max(p => p.Length), 3);

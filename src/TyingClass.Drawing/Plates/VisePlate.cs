@@ -2,10 +2,8 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plates;
@@ -16,7 +14,7 @@ internal sealed class VisePlate : FlyPlate
     public VisePlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options with { Marks = options.Marks & MarkSet.ScaleBar })
     {
-        Scene = new Scene(new Anatomy(fly, new View(Attitude.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
+        Scene = new Scene(new Anatomy(fly, new View(Pose.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
         Content = Scene.Frame;
         Compose(NaturalWidthMm);
     }

@@ -1,6 +1,5 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
 using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plots;

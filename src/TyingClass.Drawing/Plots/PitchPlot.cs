@@ -1,5 +1,4 @@
 using TyingClass.Balance.Reports;
-using TyingClass.Drawing.Words;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 

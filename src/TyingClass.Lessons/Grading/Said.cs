@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;

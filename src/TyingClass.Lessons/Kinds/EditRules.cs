@@ -8,8 +8,8 @@ namespace TyingClass.Lessons.Kinds;
 /// </summary>
 public abstract class EditRules
 {
-    /// <summary>Kinds of part, as recipes write them; null for any, empty when the list of parts is fixed.</summary>
-    public abstract ImmutableArray<string>? KindsToAdd { get; }
+    /// <summary>Kinds of part, as recipes write them; empty when the list of parts is fixed.</summary>
+    public abstract ImmutableArray<string> KindsToAdd { get; }
 
     public abstract bool IsLocked(string path, string value);
 

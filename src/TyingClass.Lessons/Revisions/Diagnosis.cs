@@ -21,6 +21,6 @@ public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<
             VerdictSentence.Of(report, units),
             CauseSentence.Of(report, units),
             [.. report.Findings.Where(f => f is not VerdictFinding).Select(f => FindingSentence.Say(f, report, units))],
-            Recipes.Catalogue.Cautions.For(fly.Recipe));
+            Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
     }
 }

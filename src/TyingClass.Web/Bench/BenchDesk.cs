@@ -30,7 +30,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
     public BenchView Take(BenchPost post, string? notice = null)
     {
         ArgumentNullException.ThrowIfNull(post);
-        BenchMerge merge = BenchMerge.Of(post, Units);
+        BenchMerge merge = BenchMerge.Of(post, solver, Units);
         if (AnswerLimit.Check(merge.Versions.Current) is { } tooLong)
             return new BenchView { Versions = merge.Versions, Beside = post.Beside, Problems = [tooLong], Notice = notice };
         string? beside = post.Action switch { "keep" => merge.Versions.Current, "drop" => null, _ => post.Beside };

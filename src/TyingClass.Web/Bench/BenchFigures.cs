@@ -28,8 +28,8 @@ internal static class BenchFigures
         (Magnitudes.RidesAsIntended, (_, s) => s.Tolerance.AsIntended),
     ];
 
-    public static ImmutableArray<Figure> Of(BalanceReport report, StateReport state, UnitSystem units) =>
-        [.. Rows.Select(row => new Figure(row.What.Label, row.What.Say(row.Si(report, state), units)))];
+    public static ImmutableArray<FigureRow> Of(BalanceReport report, StateReport state, UnitSystem units) =>
+        [.. Rows.Select(row => new FigureRow(row.What.Label, row.What.Say(row.Si(report, state), units)))];
 }
 
-public sealed record Figure(string Label, string Value);
+public sealed record FigureRow(string Label, string Value);

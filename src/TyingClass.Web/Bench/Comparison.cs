@@ -24,7 +24,7 @@ public sealed record Comparison(
         StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.Fresh;
         IHtmlContent Draw(SolvedFly fly, string prefix) =>
             BenchResult.Html(FlyDrawing.Side(fly, new DrawingOptions { IdPrefix = prefix, Units = units, State = State(fly).State, WidthPx = 520 }));
-        ImmutableArray<Figure> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);
+        ImmutableArray<FigureRow> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);
         return new Comparison(
             VerdictSentence.Of(kept.Report.Intent, State(kept), units), VerdictSentence.Of(now.Report.Intent, State(now), units),
             ChangeList.Between(kept.Recipe, now.Recipe),

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;

@@ -24,7 +24,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
             Parts = parts,
             Fishing = fishing,
             Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
-            KindsToAdd = rules.KindsToAdd ?? KindsOfPart.Words,
+            KindsToAdd = rules.KindsToAdd,
         };
     }
 

@@ -1,6 +1,5 @@
 using TyingClass.Storage;
 using TyingClass.Storage.Files;
-using TyingClass.Web.Network;
 
 namespace TyingClass.Web.Hosting;
 

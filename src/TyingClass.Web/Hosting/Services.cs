@@ -7,7 +7,6 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
@@ -31,7 +30,7 @@ internal static class Services
     {
         services.AddSingleton(places);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
+        StoreServices.Add(services, places);
         services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
         services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
         AddCourse(services, places);
@@ -45,6 +44,7 @@ internal static class Services
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
+        services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();

@@ -2,13 +2,12 @@ using System.Collections.Immutable;
 using System.Net;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
-using TyingClass.Storage;
 using TyingClass.Storage.Servers;
 
 namespace TyingClass.Web.Network;
 
 /// <summary>Opens and closes the server to the club's network while it runs, and knows the address phones can reach.</summary>
-public sealed class RoomDoor(ClassStore store, RoomStart start, RoomEndpoint endpoint, IAdapters adapters, IServer server) : IDisposable
+public sealed class RoomDoor(RoomChoiceStore store, RoomStart start, RoomEndpoint endpoint, IAdapters adapters, IServer server) : IDisposable
 {
     // The web server gives open connections five seconds to end before it closes an address.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(8);
@@ -22,7 +21,7 @@ public sealed class RoomDoor(ClassStore store, RoomStart start, RoomEndpoint end
     public RoomState State { get; private set; } = RoomState.Closed;
 
     /// <summary>In force in this run: what was kept, or else what the command line asked for.</summary>
-    public RoomChoice Choice => choice ??= AtStart(store.RoomChoice.Get());
+    public RoomChoice Choice => choice ??= AtStart(store.Get());
 
     /// <summary>What the command line asked for at this start.</summary>
     public RoomStart Start => start;
@@ -35,7 +34,7 @@ public sealed class RoomDoor(ClassStore store, RoomStart start, RoomEndpoint end
     /// <summary>Keeps the choice for this run and the next ones. <see cref="ApplyAsync"/> carries it out.</summary>
     public void Choose(RoomChoice chosen)
     {
-        store.RoomChoice.Keep(chosen);
+        store.Keep(chosen);
         choice = chosen;
     }
 

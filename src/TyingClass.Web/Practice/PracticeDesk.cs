@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Practice;
 using TyingClass.Storage;
 using TyingClass.Storage.Practice;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Compose;
@@ -7,8 +8,8 @@ namespace TyingClass.Lessons.Kinds.Compose;
 /// <summary>What is fixed stays; the note says what the parts box holds.</summary>
 internal sealed class ComposeRules(RecipeTask task, RecipeDraft typed) : EditRules
 {
-    public override ImmutableArray<string>? KindsToAdd =>
-        task.PartsBox.IsEmpty ? null : (ImmutableArray<string>)[.. task.PartsBox.Select(b => b.Part).Distinct()];
+    public override ImmutableArray<string> KindsToAdd =>
+        task.PartsBox.IsEmpty ? KindsOfPart.Words : [.. task.PartsBox.Select(b => b.Part).Distinct()];
 
     public override bool IsLocked(string path, string value) => Fixed(path) is { Words: [{ } only] } && only == value;
 

@@ -3,7 +3,6 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
-using TyingClass.Lessons.Yaml;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Repair;
@@ -7,7 +8,7 @@ namespace TyingClass.Lessons.Kinds.Repair;
 /// <summary>Only what is allowed may change; the note says how far, and what was given.</summary>
 internal sealed class RepairRules(RepairTask task, RecipeDraft given) : EditRules
 {
-    public override ImmutableArray<string>? KindsToAdd => task.Allow.Any(a => a.Path == "parts") ? null : [];
+    public override ImmutableArray<string> KindsToAdd => task.Allow.Any(a => a.Path == "parts") ? KindsOfPart.Words : [];
 
     public override bool IsLocked(string path, string value) =>
         path != "recipe" && Allowed(path) is null && (given.Get(path) ?? "") == value;

@@ -7,15 +7,13 @@ namespace TyingClass.Drawing.Marks;
 /// <summary>A height on a dimension line of engineering drawings: from one level to another, with thin lines out to both.</summary>
 /// <param name="From">The place measured from; the height is taken straight up (negative: down) from it.</param>
 /// <param name="ColumnX">Where the dimension line stands.</param>
-internal sealed record Dimension(string Name, Point From, double HeightMm, double ColumnX)
+internal sealed record HeightLine(string Name, Point From, double HeightMm, double ColumnX)
 {
     private const double HeadShare = 0.55;
 
     public double TopY => Math.Min(From.Y, From.Y - HeightMm);
 
     public double BottomY => Math.Max(From.Y, From.Y - HeightMm);
-
-    public Point Middle => new(ColumnX, From.Y - HeightMm / 2);
 
     public Box Box => new(Math.Min(ColumnX, From.X), TopY, Math.Max(ColumnX, From.X), BottomY);
 
