@@ -43,6 +43,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         await instructor.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
         await instructor.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
         await instructor.GetByRole(AriaRole.Button, new() { Name = "Open your class" }).ClickAsync();
+        await instructor.WaitForURLAsync("**/class/start");
         await instructor.GotoAsync("/class");
         string code = await instructor.Locator(".spoken").InnerTextAsync();
 
