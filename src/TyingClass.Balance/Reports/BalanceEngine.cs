@@ -37,6 +37,7 @@ public static class BalanceEngine
             Hang = Hang(body, soaked.MassCenterM),
             Casting = Cast(soaked.MassKg, heldKg),
             States = [fresh, soakedState],
+            PartlySoaked = options.PartlySoakedS is null ? null : StateCalculation.Report(body, conditions, WetState.Partly, options, deviates),
             Verdict = soakedState.Verdict,
             Findings = FindingRules.For(body, conditions, fresh, soakedState),
             Soak = SoakCalculation.Curve(body, conditions, options),
