@@ -9,7 +9,7 @@ namespace TyingClass.Balance.Reports;
 public static class BalanceEngine
 {
     /// <summary>Changes whenever a figure could: an attempt keeps it beside its grade.</summary>
-    public const string Version = "2";
+    public const string Version = "3";
 
     /// <summary>The full report, fresh and soaked.</summary>
     public static BalanceReport Report(FlyBody body, FishingConditions conditions, ReportOptions? options = null)
