@@ -36,6 +36,8 @@ internal sealed class Bead : Weight
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
     }
 
+    internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, dimensions.SizeM, hook), hook);
+
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
         new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
 

@@ -105,6 +105,9 @@ public abstract class KindOfPart
     /// <param name="owner">Its place in tying order, from 0.</param>
     internal virtual Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) => null;
 
+    /// <summary>How far to either side of the middle it can sit, m: what is threaded on the wire stops where its bore meets the wire.</summary>
+    internal virtual double PlayM(PartDimensions dimensions, ResolvedHook hook) => double.PositiveInfinity;
+
     // ---- Its physics
 
     /// <summary>Mass (estimated when the recipe gives none), volume, air, held water and drag.</summary>

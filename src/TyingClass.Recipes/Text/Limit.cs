@@ -48,6 +48,6 @@ internal static class Limits
 
     public const int FewestTurns = 1;
     public const int MostTurns = 200;
-    public const int MostParts = 60;
+    public const int MostParts = 40;
     public const int LongestName = 100;
 }

@@ -26,7 +26,7 @@ internal static class PartReader
         {
             case YamlList list:
                 if (list.Items.Length > Limits.MostParts)
-                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}.");
+                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}, so that it can be worked out while you wait. Write parts that are alike and lie together as one.");
                 return [.. list.Items.Take(Limits.MostParts).Select((item, index) => ReadItem(item, index, recipe)).OfType<ReadPart>()];
             case null or YamlSpoiled:
                 return [];
