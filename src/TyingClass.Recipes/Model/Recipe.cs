@@ -53,8 +53,8 @@ public sealed record HookSpec
     public double? MassKg { get; init; }
 }
 
-/// <summary>Where around the shank, as clamped in the vise point down: Under is the point side.</summary>
-public enum Side { Around, Top, Under }
+/// <summary>Where around the shank, as clamped in the vise point down: Under is the point side, Beside the tyer's right looking forward (+y).</summary>
+public enum Side { Around, Top, Under, Beside }
 
 public enum TieDown { Front, BothEnds }
 
@@ -75,6 +75,15 @@ public sealed record PartSpec(PartKind Kind)
     public double? DiameterM { get; init; }
 
     public int? Turns { get; init; }
+
+    /// <summary>Rattle: how many balls.</summary>
+    public int? Balls { get; init; }
+
+    /// <summary>Rattle: what the balls are made of, a name of the materials table, when stated.</summary>
+    public string? BallMaterial { get; init; }
+
+    /// <summary>Weed guard: one loop or two.</summary>
+    public int? Loops { get; init; }
 
     /// <summary>Front edge, from the front of the shank, m.</summary>
     public double AtM { get; init; }

@@ -42,7 +42,7 @@ public abstract class KindOfPart
     public virtual Side UsualSide => Side.Around;
 
     /// <summary>What to write instead of a side that is not among <see cref="Sides"/>.</summary>
-    internal virtual string SideAdvice => $"It may be {WordList.Or(Sides.Select(Text.Words.Sides.For))}.";
+    internal virtual string SideAdvice => $"It may be {WordList.Or(Sides.Select(Words.AllSides.For))}.";
 
     /// <summary>The keys it takes beside those of every part.</summary>
     internal abstract ImmutableArray<string> OwnKeys { get; }

@@ -77,13 +77,17 @@ internal static class PartReader
     private static PartSpec ReadFields(MapReader map, KindOfPart kind)
     {
         map.Missing("at", "Every part needs the place of its front edge, counted from the front of the shank, as in “at: 6 mm”.");
+        (int? balls, string? ballMaterial) = BallText.Read(map);
         PartSpec part = new(kind.Kind)
         {
             Material = Material(map),
             DensityKgM3 = map.Quantity("density", Limits.Density),
             SizeM = map.Quantity("size", kind.LimitOf("size")),
             DiameterM = map.Quantity("diameter", kind.LimitOf("diameter")),
-            Turns = Turns(map),
+            Turns = WholeNumber(map, "turns", Limits.FewestTurns, Limits.MostTurns, 18),
+            Balls = balls,
+            BallMaterial = ballMaterial,
+            Loops = WholeNumber(map, "loops", 1, Limits.MostLoops, 2),
             LengthM = map.Quantity("length", kind.LimitOf("length")),
             MassKg = map.Quantity("mass", Limits.Mass),
             AtM = At(map) ?? 0,
@@ -130,17 +134,17 @@ internal static class PartReader
 
     private static Side? SideOf(MapReader map, KindOfPart kind)
     {
-        if (map.Choice("side", Words.Sides) is not { } side) return null;
+        if (map.Choice("side", kind.Sides.Contains(Side.Beside) ? Words.AllSides : Words.Sides) is not { } side) return null;
         if (kind.Sides.Contains(side)) return side;
         map.Complain("side", kind.SideAdvice);
         return null;
     }
 
-    private static int? Turns(MapReader map)
+    private static int? WholeNumber(MapReader map, string key, int least, int most, int example)
     {
-        if (map.Text("turns", "18") is not { } text) return null;
-        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int turns) && turns is >= Limits.FewestTurns and <= Limits.MostTurns) return turns;
-        map.Complain("turns", $"{WordList.Quote(text)} is not a number of turns. Write a whole number from {Limits.FewestTurns} to {Limits.MostTurns}, such as 18, with no unit.");
+        if (map.Text(key, $"{example}") is not { } text) return null;
+        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most) return number;
+        map.Complain(key, $"{WordList.Quote(text)} is not a number of {key}. Write a whole number from {least} to {most}, such as {example}, with no unit.");
         return null;
     }
 }
