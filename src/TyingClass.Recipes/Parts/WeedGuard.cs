@@ -10,7 +10,7 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Parts;
 
-/// <summary>One loop of stiff monofilament, or two side by side, from the bend under the point to the eye: half an ellipse that clears the point.</summary>
+/// <summary>One loop of stiff monofilament, or two side by side, from the bend round its outside, under the point and forward to the eye.</summary>
 internal sealed class WeedGuard : KindOfPart
 {
     private static readonly Figure LineMm = new(0.45, "mm", Figure.Estimate + ", common practice");
@@ -57,28 +57,34 @@ internal sealed class WeedGuard : KindOfPart
         return Run.Of(part, hook, log, lineM);
     }
 
-    /// <summary>Center and half axes of each loop, m: it runs from the rear tie (0) through the second axis (a quarter turn) to the front tie (half a turn).</summary>
-    internal static IEnumerable<(Vector3D CenterM, Vector3D AlongM, Vector3D DownM)> Loops(PartSpec part, PartDimensions dimensions, ResolvedHook hook)
+    /// <summary>
+    /// Each loop as two arcs, center + cos t · U + sin t · V, t from <c>FromRad</c> on: half a circle from the rear tie round the outside of the
+    /// bend, then a quarter of an ellipse from below the point to the front tie.
+    /// </summary>
+    internal static IEnumerable<GuardArc> Arcs(PartSpec part, PartDimensions dimensions, ResolvedHook hook)
     {
-        double halfM = dimensions.LengthM / 2, middleM = dimensions.FrontM + halfM;
-        // Deep enough to clear the point where the point is, not only in its middle; a loop much shorter than the hook cannot.
-        double share = Math.Min(1, Math.Abs(hook.PointM.X - middleM) / halfM), depthM = ClearGapes.Value * hook.GapeM / Math.Max(0.5, Math.Sqrt(1 - share * share));
-        double splayRad = SplayDeg.Value * Math.PI / 180;
+        // Deep enough to clear the point where the point is; a loop much shorter than the hook cannot.
+        double share = Math.Clamp((dimensions.RearM - hook.PointM.X) / dimensions.LengthM, 0, 1);
+        double depthM = ClearGapes.Value * hook.GapeM / Math.Max(0.5, Math.Sqrt(1 - share * share)), splayRad = SplayDeg.Value * Math.PI / 180;
+        Vector3D rear = new(dimensions.RearM, 0, 0);
         foreach (double turnRad in part.Loops == 2 ? (double[])[-splayRad, splayRad] : [0])
         {
-            yield return (new(middleM, 0, 0), new(halfM, 0, 0), depthM * new Vector3D(0, Math.Sin(turnRad), -Math.Cos(turnRad)));
+            Vector3D down = depthM * new Vector3D(0, Math.Sin(turnRad), -Math.Cos(turnRad));
+            yield return new GuardArc(rear + down / 2, new(depthM / 2, 0, 0), down / 2, -Math.PI / 2, Math.PI / 2);
+            yield return new GuardArc(rear, new(dimensions.LengthM, 0, 0), down, Math.PI / 2, Math.PI);
         }
     }
 
     internal override void Build(PartContext part, PartDraft draft)
     {
-        (Vector3D CenterM, Vector3D AlongM, Vector3D DownM)[] loops = [.. Loops(part.Spec, part.Dimensions, part.Hook)];
-        part.Log.AddLength("depth", loops[0].DownM.Length, "so that it clears the point", ClearGapes);
-        if (loops.Length > 1) part.Log.AddFigure("splay to each side", SplayDeg);
+        GuardArc[] arcs = [.. Arcs(part.Spec, part.Dimensions, part.Hook)];
+        int loops = arcs.Length / 2;
+        part.Log.AddLength("depth", arcs[1].V.Length, "so that it clears the point", ClearGapes);
+        if (loops > 1) part.Log.AddFigure("splay to each side", SplayDeg);
         part.Log.Add("bow", "kept", "the line is taken as too stiff for the water to bend, estimate");
 
         double lineM = part.Dimensions.SizeM, sectionM2 = Cylinders.SectionM2(lineM);
-        WirePiece[] pieces = [.. loops.SelectMany(l => WirePiece.Arc(l.CenterM, l.AlongM, l.DownM, 0, Math.PI, 16 * part.Refinement))];
+        WirePiece[] pieces = [.. arcs.SelectMany(a => WirePiece.Arc(a.CenterM, a.U, a.V, a.FromRad, a.ToRad, 10 * part.Refinement))];
         double lengthM = pieces.Sum(p => p.LengthM);
         double massKg = part.MassKg(() => part.DensityKgM3 * sectionM2 * lengthM, "from its line, loops and density");
         foreach (WirePiece piece in pieces)
@@ -87,8 +93,8 @@ internal sealed class WeedGuard : KindOfPart
             draft.AddSolid(shareKg, shareKg / part.DensityKgM3, piece.CentroidM, piece.Direction, Cylinders.SpreadOf(lineM, piece.LengthM));
         }
 
-        double slender = lengthM / loops.Length / lineM;
-        foreach (WirePiece piece in loops.SelectMany(l => WirePiece.ArcForDrag(l.CenterM, l.AlongM, l.DownM, 0, Math.PI, 2 * part.Refinement)))
+        double slender = lengthM / loops / lineM;
+        foreach (WirePiece piece in arcs.SelectMany(a => WirePiece.ArcForDrag(a.CenterM, a.U, a.V, a.FromRad, a.ToRad, part.Refinement)))
         {
             draft.AddDrag(DragElement.Cylinder(piece.CentroidM, piece.Direction, piece.LengthM, lineM, 0, slender));
         }
@@ -100,3 +106,6 @@ internal sealed class WeedGuard : KindOfPart
     internal override Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
         SupplyList.Wire(this, part, dimensions, massKg);
 }
+
+/// <summary>A stretch of a loop: center, half axes at right angles, and from where to where, m and rad.</summary>
+internal readonly record struct GuardArc(Vector3D CenterM, Vector3D U, Vector3D V, double FromRad, double ToRad);
