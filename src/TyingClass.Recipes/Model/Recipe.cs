@@ -6,10 +6,13 @@ namespace TyingClass.Recipes.Model;
 /// <summary>A fly as its recipe text states it: what the tyer wrote, in SI, nothing filled in. Values are rounded to 12 significant digits when parsed, so that a grade never depends on the unit typed.</summary>
 public sealed record Recipe(string Name, Intent Intent, HookSpec Hook, ImmutableArray<PartSpec> Parts, FishingSpec Fishing)
 {
+    /// <summary>Tying notes, in the order they are followed. No figure hangs on them.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <summary>Equal when every stated value is equal, part by part.</summary>
     public bool Equals(Recipe? other) =>
         other is not null && Name == other.Name && Intent == other.Intent && Hook == other.Hook
-        && Fishing == other.Fishing && Parts.SequenceEqual(other.Parts);
+        && Fishing == other.Fishing && Parts.SequenceEqual(other.Parts) && Steps.SequenceEqual(other.Steps);
 
     public override int GetHashCode() => HashCode.Combine(Name, Intent, Hook, Parts.Length, Fishing);
 }
@@ -84,6 +87,9 @@ public sealed record PartSpec(PartKind Kind)
 
     /// <summary>Weed guard: one loop or two.</summary>
     public int? Loops { get; init; }
+
+    /// <summary>Measures said in words; the numbers here are what they come to on this hook, once <see cref="Parts.Places"/> has settled them.</summary>
+    public Sayings Said { get; init; } = Sayings.None;
 
     /// <summary>Front edge, from the front of the shank, m.</summary>
     public double AtM { get; init; }

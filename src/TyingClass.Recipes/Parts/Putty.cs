@@ -32,6 +32,8 @@ internal sealed class Putty : Weight
 
     internal override string Instead(string key) => key is "size" or "diameter" ? "Say how heavy it is with “mass” instead." : base.Instead(key);
 
+    internal override bool IsInRow => true;
+
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
         double boreM = IsRound(part) ? hook.WireM : 0;

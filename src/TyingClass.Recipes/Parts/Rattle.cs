@@ -74,6 +74,8 @@ internal sealed class Rattle : KindOfPart
 
     internal static int Balls(PartSpec part) => part.Balls ?? (int)UsualBalls.Value;
 
+    internal override bool IsInRow => true;
+
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
         double diameterM = Run.DiameterM(part, log, DiameterGapes, hook.GapeM);

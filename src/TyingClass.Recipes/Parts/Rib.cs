@@ -29,6 +29,12 @@ internal sealed class Rib : KindOfPart
 
     internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.OverBody();
+
+    internal override bool IsInInches(string key, string text) => key == "diameter" && TradeText.IsWire(text);
+
+    internal override string? OfferFor(string key) => key == "diameter" ? Wraps.OfferOfWire : base.OfferFor(key);
+
     internal override bool Uses(string figure) => figure == "density";
 
     public override FieldWording? FieldFor(string key) => key == "diameter" ? new FieldWording("Wire", "0.18 mm") : null;

@@ -40,6 +40,10 @@ internal sealed class WeedGuard : KindOfPart
 
     internal override string Instead(string key) => key == "side" ? "It always stands on the point side." : Sleeve.InsteadOf(key) ?? base.Instead(key);
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
+    internal override bool IsInInches(string key, string text) => key == "diameter" && TradeText.IsWire(text);
+
     internal override bool Uses(string figure) => figure == "density";
 
     public override FieldWording? FieldFor(string key) => key switch

@@ -44,8 +44,7 @@ internal static class RecipeGen
             Eye = eye,
             EyeAngleRad = eye switch { EyeKind.Jig => Rad(jig), EyeKind.Straight => null, _ => angleRad },
             Bend = bend,
-            // A lump is as long as its mass makes it, and may be of cork here.
-            MassKg = kind == PartKind.Putty ? Units.Rounded(1e-3 * sizeM) : massKg,
+            MassKg = massKg,
         };
 
     private static Gen<FishingSpec> Fishing =>
