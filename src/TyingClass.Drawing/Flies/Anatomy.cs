@@ -23,6 +23,8 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 
     public string Name => name;
 
+    public PartDimensions Dimensions => dimensions;
+
     public PartArt Art { get; } = PartArt.Of(spec.Kind);
 
     public double FrontMm { get; } = dimensions.FrontM * 1e3;

@@ -22,6 +22,7 @@ public static class FlyBuilder
         ResolvedHook hook = HookScale.Resolve(recipe.Hook);
         HookAssumptions.Add(recipe.Hook, hook, log);
 
+        recipe = recipe with { Parts = Places.Settle(recipe.Parts, hook, log) };
         ImmutableArray<string> names = Names(recipe.Parts);
         ImmutableArray<PartDimensions> dimensions = [.. recipe.Parts.Select((part, i) =>
         {

@@ -27,6 +27,8 @@ internal sealed class Bead : Weight
 
     internal override ShankHold Hold => ShankHold.Solid;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;
+
     internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)

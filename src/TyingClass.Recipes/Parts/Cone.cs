@@ -38,6 +38,8 @@ internal sealed class Cone : Weight
 
     internal override ShankHold Hold => ShankHold.Solid;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;
+
     internal static double NoseM(double sizeM) => NoseShare.Value * sizeM;
 
     internal override Limit LimitOf(string key) => key == "length" ? Limits.ConeLength : base.LimitOf(key);
