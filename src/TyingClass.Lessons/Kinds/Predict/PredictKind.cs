@@ -3,7 +3,6 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
-using TyingClass.Lessons.Yaml;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -24,6 +23,8 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
     public ImmutableArray<string> RoomChoices(Exercise exercise) => Of(exercise).Choices;
 
     public (string Choice, Feedback Feedback)? RoomAnswer(Exercise exercise) => Prediction.Answer(exercise);
+
+    public string RoomPrompt => "What will it do?";
 
     internal override ImmutableArray<string> Keys => ["ask", "choices", "change", "other recipe"];
 
