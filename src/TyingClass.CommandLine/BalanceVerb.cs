@@ -1,14 +1,19 @@
 using System.CommandLine;
-using System.Globalization;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Reports;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.CommandLine;
 
 /// <summary>balance FILE [--json]: the full report of one recipe.</summary>
 internal static class BalanceVerb
 {
+    private const UnitSystem Reader = UnitSystem.Metric;
+
     public static Command Command()
     {
         Argument<FileInfo> file = new("FILE") { Description = "A recipe, *.fly.yaml." };
@@ -41,52 +46,49 @@ internal static class BalanceVerb
     private static void WriteText(SolvedFly fly, TextWriter output)
     {
         BalanceReport r = fly.Report;
-        Line($"{fly.Recipe.Name}");
-        Line($"{r.Verdict.Text}");
-        Line($"{r.Verdict.Cause}");
-        Line($"");
-        Line($"mass                 {r.MassG:F3} g dry, {r.Casting.WetG:F3} g with the water it holds");
-        Line($"weight in water      {r.WetWeightG:F3} g soaked");
-        Line($"mass center          x {r.MassCenterMm.X:F2}  z {r.MassCenterMm.Z:F2} mm from the front of the shank");
-        Line($"tow point            x {r.TowPointMm.X:F2}  z {r.TowPointMm.Z:F2} mm");
-        Line($"hangs                shank {r.Hang.ShankFromPlumbDeg:F1}° from plumb");
-        foreach (StateReport s in r.States)
-        {
-            Line($"");
-            Line($"{(s.State == WetState.Fresh ? "FRESH FROM THE CAST" : "SOAKED")}: {BalanceJson.Words(s.Verdict.Kind)}");
-            Line($"  level-line keel    {Millimeters(s.LevelLineKeelMm?.For(r.Intent))}");
-            Line($"  keel height        {Millimeters(s.AtFishingSpeed.KeelHeightMm.For(r.Intent))}");
-            Line($"  rights itself      up to {s.Roll.RangeDeg:F0}° of heel");
-            Line($"  sinks              {(s.Sink is { } k ? string.Create(CultureInfo.InvariantCulture, $"{k.RateMS:F2} m/s, pitch {k.PitchDeg:F0}°, {k.DepthAfter5sM:F2} m in 5 s") : "hardly moves")}");
-            Line($"  tied 1000 times    {s.Tolerance.AsIntended:P0} as intended ({s.Tolerance.AsIntendedLow:P0}-{s.Tolerance.AsIntendedHigh:P0}), {s.Tolerance.Leaning:P0} lean, {s.Tolerance.Flipped:P0} flip");
-            Line($"  speed m/s   pitch°   lean°   keel mm   line°");
-            foreach (TowReport t in s.Tow)
-            {
-                Line($"  {t.SpeedMS,9:F2}{t.PitchDeg,9:F1}{t.LeanDeg,8:F1}{t.KeelHeightMm.For(r.Intent),10:F2}{t.LineAngleDeg,8:F1}   {BalanceJson.Words(t.Verdict)}");
-            }
+        output.WriteLine(fly.Recipe.Name);
+        output.WriteLine(VerdictSentence.Of(r, Reader));
+        output.WriteLine(CauseSentence.Of(r, Reader));
+        output.WriteLine();
+        output.WriteLine($"mass                 {Mass(Magnitudes.Mass, r.MassG)} dry, {Mass(Magnitudes.MassWithHeldWater, r.Casting.WetG)} with the water it holds");
+        output.WriteLine($"weight in water      {Mass(Magnitudes.WetWeight, r.WetWeightG)} soaked");
+        output.WriteLine($"mass center          {Place(r.MassCenterMm.X)} behind the front of the shank, {Place(r.MassCenterMm.Z)} above it");
+        output.WriteLine($"tow point            {Place(r.TowPointMm.X)} behind the front of the shank, {Place(r.TowPointMm.Z)} above it");
+        output.WriteLine($"hangs                shank {Magnitudes.HangAngle.Say(Si.Deg(r.Hang.ShankFromPlumbDeg), Reader)} from plumb");
+        foreach (StateReport s in r.States) WriteState(s, r, output);
+        output.WriteLine();
+        foreach (SaidFinding finding in r.Findings.Select(f => FindingSentence.Say(f, r, Reader))) output.WriteLine($"{finding.Code}: {finding.Text}");
+        output.WriteLine();
+        output.WriteLine("Assumed, because the recipe does not say:");
+        foreach (Recipes.Catalogue.Assumption a in fly.Built.Assumed) output.WriteLine($"  {a.What}: {a.Value} ({a.Why})");
 
-            foreach (LedgerEntry entry in s.Ledger)
-            {
-                Line($"  {entry.Part,-18} {entry.KeelMomentGmm,8:F3} g·mm");
-            }
-        }
-
-        Line($"");
-        foreach (Finding finding in r.Findings)
-        {
-            Line($"{finding.Code}: {finding.Text}");
-        }
-
-        Line($"");
-        Line($"Assumed, because the recipe does not say:");
-        foreach (Recipes.Catalogue.Assumption a in fly.Built.Assumed)
-        {
-            Line($"  {a.What}: {a.Value} ({a.Why})");
-        }
-
-        void Line(FormattableString text) => output.WriteLine(FormattableString.Invariant(text));
+        static string Mass(Magnitude what, double g) => what.Say(Si.G(g), Reader);
+        static string Place(double mm) => Magnitudes.Place.Say(Si.Mm(mm), Reader);
     }
 
-    private static string Millimeters(double? value) =>
-        value is { } v ? string.Create(CultureInfo.InvariantCulture, $"{v:F2} mm") : "none can be told";
+    private static void WriteState(StateReport s, BalanceReport r, TextWriter output)
+    {
+        ToleranceReport t = s.Tolerance;
+        string interval = $"{Magnitudes.ShareInterval.Number(t.AsIntendedLow, Reader)} to {Magnitudes.ShareInterval.Say(t.AsIntendedHigh, Reader)}";
+        output.WriteLine();
+        output.WriteLine($"{FlyWords.State(s).ToUpperInvariant()}: {FlyWords.Verdict(s.Verdict.Kind)}");
+        output.WriteLine($"  level-line keel    {Magnitudes.LevelLineKeel.Say(Si.Mm(s.LevelLineKeelMm?.For(r.Intent)), Reader)}");
+        output.WriteLine($"  keel height        {Magnitudes.KeelHeight.Say(Si.Mm(s.AtFishingSpeed.KeelHeightMm.For(r.Intent)), Reader)}");
+        output.WriteLine($"  rights itself      up to {Magnitudes.RightingRange.Say(Si.Deg(s.Roll.RangeDeg), Reader)} of heel");
+        output.WriteLine($"  sinks              {Sinks(s.Sink)}");
+        output.WriteLine($"  tied {t.Flies} times    {Numbers.Percent(t.AsIntended)} as intended ({interval}), {Numbers.Percent(t.Leaning)} lean, {Numbers.Percent(t.Flipped)} flip");
+        output.WriteLine($"  {"speed",9}{"pitch",9}{"lean",8}{"keel",11}{"line",8}");
+        foreach (TowReport tow in s.Tow)
+        {
+            string speed = Magnitudes.FishingSpeed.Say(tow.SpeedMS, Reader), keel = Magnitudes.KeelHeight.Say(Si.Mm(tow.KeelHeightMm.For(r.Intent)), Reader);
+            string pitch = FlyWords.Degrees(tow.PitchDeg), lean = FlyWords.Degrees(tow.LeanDeg), line = FlyWords.Degrees(tow.LineAngleDeg);
+            output.WriteLine($"  {speed,9}{pitch,9}{lean,8}{(keel == Magnitude.None ? "none" : keel),11}{line,8}   {FlyWords.Verdict(tow.Verdict)}");
+        }
+
+        foreach (LedgerEntry entry in s.Ledger) output.WriteLine($"  {entry.Part,-18} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(entry.KeelMomentGmm), Reader),13}");
+    }
+
+    private static string Sinks(SinkReport? sink) => sink is null
+        ? "hardly moves"
+        : $"{Magnitudes.SinkRate.Say(sink.RateMS, Reader)}, pitch {FlyWords.Degrees(sink.PitchDeg)}, {Magnitudes.Depth.Say(sink.DepthAfter5sM, Reader)} in 5 s";
 }

@@ -14,6 +14,9 @@ using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
 using TyingClass.Storage.Practice;
 using TyingClass.Storage.Reviews;
+using TyingClass.Storage.Servers;
+using TyingClass.Storage.Starts;
+using TyingClass.Storage.Upgrades;
 
 namespace TyingClass.Storage;
 
@@ -32,7 +35,7 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         (this.folder, this.time) = (folder, time);
-        database = new Database(folder, db => Prepare(db, time));
+        database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps));
         Attempts = new AttemptStore(database, time);
         Practice = new PracticeStore(database, time);
         People = new PersonStore(database, time);
@@ -50,6 +53,8 @@ public sealed class ClassStore : IDisposable
         Comments = new CommentStore(database, time);
         GuestMoves = new GuestMoves(database, time);
         Trash = new Trash(database, time);
+        Starts = new ClassStartStore(database);
+        RoomChoice = new RoomChoiceStore(database);
         IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
@@ -87,6 +92,13 @@ public sealed class ClassStore : IDisposable
 
     public Trash Trash { get; }
 
+    public ClassStartStore Starts { get; }
+
+    public RoomChoiceStore RoomChoice { get; }
+
+    /// <summary>What was done to an older file when it was opened; null when it was of this version.</summary>
+    public Upgraded? Upgraded { get; private set; }
+
     /// <summary>Writes a backup that has been read back, opened and counted.</summary>
     /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
@@ -110,6 +122,7 @@ public sealed class ClassStore : IDisposable
     // All at once, at the start: a collection first made under load is a race.
     private static void Prepare(ILiteDatabase db, TimeProvider time)
     {
+        FileFormat.MarkNew(db);
         AttemptStore.Prepare(db);
         PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
@@ -125,6 +138,7 @@ public sealed class ClassStore : IDisposable
         InstructorStore.Prepare(db, time);
         CommentStore.Prepare(db);
         GuestMoves.Prepare(db);
+        ClassStartStore.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
 

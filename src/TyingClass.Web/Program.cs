@@ -7,21 +7,25 @@ try
     await app.RunAsync();
     return 0;
 }
-catch (StorageException e)
+catch (AlreadyRunningException e) when (BrowserStart.IsWanted(args))
 {
-    return Refuse(e.Message);
+    // A second double click means: show it to me.
+    Console.WriteLine(e.Message);
+    BrowserStart.Open(e.Address);
+    return 0;
 }
-catch (LessonsNotFoundException e)
+catch (Exception e) when (e is StorageException or LessonsNotFoundException or StartRefusedException or AlreadyRunningException)
 {
-    return Refuse(e.Message);
+    return await RefuseAsync(e.Message);
 }
 catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
 {
-    return Refuse($"{e.Message} Another program has that address. Stop it, or choose another with --urls http://localhost:5081");
+    return await RefuseAsync($"{e.Message} Another program has that address. Stop it, or choose another with --urls http://localhost:5081");
 }
 
-static int Refuse(string message)
+async Task<int> RefuseAsync(string message)
 {
     Console.Error.WriteLine(message);
+    if (BrowserStart.IsWanted(args)) await RefusalPage.ShowAsync(message);
     return 1;
 }

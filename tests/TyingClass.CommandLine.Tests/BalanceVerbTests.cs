@@ -42,7 +42,7 @@ public sealed class BalanceVerbTests : IDisposable
         CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides));
 
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("it rides point up as intended", run.Output, StringComparison.Ordinal);
+        Assert.Contains("it rides point up as you meant it", run.Output, StringComparison.Ordinal);
         Assert.Empty(run.Errors);
     }
 

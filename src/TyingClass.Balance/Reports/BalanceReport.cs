@@ -230,10 +230,5 @@ public enum VerdictKind
     Floats,
 }
 
-/// <summary>A verdict with the number, the cause and the state it was found in, as sentences a student reads.</summary>
-/// <param name="Text">What it would do, one sentence with its numbers.</param>
-/// <param name="Cause">Why, from the ledger.</param>
-public sealed record Verdict(VerdictKind Kind, WetState State, double SpeedMS, Knot Knot, string Text, string Cause);
-
-/// <summary>Something worth telling, with a code that stays the same between versions ("only while dry").</summary>
-public sealed record Finding(string Code, string Text);
+/// <summary>What it would do, with the state and the circumstances it was found in. The figures stand in the state's report; its ledger is the cause.</summary>
+public sealed record Verdict(VerdictKind Kind, WetState State, double SpeedMS, Knot Knot);

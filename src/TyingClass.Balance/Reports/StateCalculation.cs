@@ -49,7 +49,7 @@ internal static class StateCalculation
             Sink = Sink(body, conditions, soakS, towed),
             Ledger = ledger,
             Tolerance = tolerance,
-            Verdict = VerdictText.Write(kind, state, soakS, body, conditions, towed.Report, ledger, tolerance, attitudes, fly.WetMassKg),
+            Verdict = new Verdict(kind, state, conditions.SpeedMS, conditions.Knot),
         };
     }
 

@@ -56,7 +56,7 @@ internal sealed class Anatomy
 {
     public Anatomy(SolvedFly fly, View view, Vector3D trail)
     {
-        (View, Trail) = (view, view.Attitude.ToHook(trail));
+        (View, Trail) = (view, view.Pose.ToHook(trail));
         Hook = fly.Built.Hook;
         Seed = fly.Recipe.Name;
         ImmutableArray<string> names = FlyBuilder.Names(fly.Recipe.Parts);

@@ -13,9 +13,9 @@ internal enum Facing
 }
 
 /// <summary>A parallel projection of the hook frame (mm) onto the page (mm): true to scale, and straight lines and Bézier curves stay what they are. The tow point lands on the origin.</summary>
-internal sealed class View(Attitude attitude, Vector3D towPointMm, Facing facing)
+internal sealed class View(Pose attitude, Vector3D towPointMm, Facing facing)
 {
-    public Attitude Attitude => attitude;
+    public Pose Pose => attitude;
 
     public Facing Facing => facing;
 

@@ -1,5 +1,4 @@
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
 
 namespace TyingClass.Drawing.Labels;
 
@@ -20,7 +19,4 @@ internal sealed record Label(LabelWish Wish, Point Anchor, Box Box)
 
     /// <summary>Where it meets the mark.</summary>
     public Point Head => Anchor + (Foot - Anchor).Unit() * Math.Min(Wish.ClearMm, (Foot - Anchor).Length);
-
-    public static Box BoxFor(string text, Point center, double letterMm) =>
-        Box.Around(center, TextSize.WidthEm(text) * letterMm, 1.15 * letterMm);
 }

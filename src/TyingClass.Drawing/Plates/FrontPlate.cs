@@ -6,7 +6,8 @@ using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -22,7 +23,7 @@ internal sealed class FrontPlate : FlyPlate
         : base(fly, options)
     {
         tow = State.Towed(options.SpeedMS);
-        View view = new(Attitude.Towed(0, tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
+        View view = new(Pose.Towed(0, tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
         own = view.Along(Report.Intent == Intent.PointUp ? -Vector3D.UnitZ : Vector3D.UnitZ);
         Scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         AddMark(view, MarkSet.TowPoint, "tow point", Report.TowPointMm);
@@ -37,11 +38,11 @@ internal sealed class FrontPlate : FlyPlate
 
     public override string Kind => "front";
 
-    public override string Title => $"{Fly.Recipe.Name}: seen from ahead along the shank, {Wording.State(State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: seen from ahead along the shank, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
 
     public override string Description => FrontWords.Describe(Fly, State, tow, Marks, Options.Units);
 
-    protected override string CaptionWords => $"from ahead, {Wording.State(State)}, {Wording.Speed(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
+    protected override string CaptionWords => $"from ahead, {FlyWords.State(State)}, {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
 
     // Along the shank all of them lie close together: small ones can be told apart.
     protected override double MarkRadiusMm => 0.28 * LetterMm;
@@ -67,7 +68,7 @@ internal sealed class FrontPlate : FlyPlate
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
         Point middle = tow.LeanDeg > 170 ? new Point(1, 0) : (Up + own).Unit();
-        wishes.Add(new LabelWish(Leans ? $"lean {Wording.Angle(tow.LeanDeg)}" : "plumb, no lean", "lean", Leans ? middle * (0.82 * ReachMm) : Up * (0.9 * ReachMm), 0.2 * LetterMm));
+        wishes.Add(new LabelWish(Leans ? $"lean {FlyWords.Degrees(tow.LeanDeg)}" : "plumb, no lean", "lean", Leans ? middle * (0.82 * ReachMm) : Up * (0.9 * ReachMm), 0.2 * LetterMm));
         foreach (Point way in (Point[])[Up, own])
         {
             for (int i = 1; i <= 8; i++)

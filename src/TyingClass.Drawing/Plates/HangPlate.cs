@@ -2,9 +2,9 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -19,7 +19,7 @@ internal sealed class HangPlate : FlyPlate
     public HangPlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options)
     {
-        View view = new(Attitude.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
+        View view = new(Pose.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
         Scene = new Scene(new Anatomy(fly, view, -Vector3D.UnitZ));
         shankFront = view.At(Vector3D.Zero);
         shankWay = view.Along(Vector3D.UnitX).Unit();
@@ -35,12 +35,12 @@ internal sealed class HangPlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: hung from its eye";
 
     public override string Description =>
-        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Wording.Length((Report.MassCenterMm - Report.TowPointMm).Length, Options.Units)} below it. "
-        + $"The shank stands {Wording.Number(Report.Hang.ShankFromPlumbDeg, 1)}° off the plumb line. It weighs {Wording.Mass(Report.MassG, Options.Units)}.";
+        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Magnitudes.Place.Say(Si.Mm((Report.MassCenterMm - Report.TowPointMm).Length), Options.Units)} below it. "
+        + $"The shank stands {Words} off the plumb line. It weighs {Magnitudes.Mass.Say(Si.G(Report.MassG), Options.Units)}.";
 
     protected override string CaptionWords => $"hung dry from its eye, shank {Words} off plumb";
 
-    private string Words => Wording.Angle(Report.Hang.ShankFromPlumbDeg);
+    private string Words => FlyWords.Degrees(Report.Hang.ShankFromPlumbDeg);
 
     private double LeaderMm => LineArt.KnotMm(Fly) + Math.Max(4, 0.12 * Scene.Frame.Height);
 

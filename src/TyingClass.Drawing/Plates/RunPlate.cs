@@ -6,7 +6,8 @@ using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -40,9 +41,9 @@ internal sealed class RunPlate : Plate
 
     public override string Kind => "run";
 
-    public override string Title => $"{fly.Recipe.Name}: side view from {Wording.Speed(run[0].SpeedMS, Options.Units)} to {Wording.Speed(run[^1].SpeedMS, Options.Units)}, {Wording.State(state)}";
+    public override string Title => $"{fly.Recipe.Name}: side view from {Magnitudes.FishingSpeed.Say(run[0].SpeedMS, Options.Units)} to {Magnitudes.FishingSpeed.Say(run[^1].SpeedMS, Options.Units)}, {FlyWords.State(state)}";
 
-    public override string Description => string.Join(" ", run.Select(t => $"At {Wording.Speed(t.SpeedMS, Options.Units)} {Wording.Pitch(t.PitchDeg)}, {SideWords.Leaning(t)}."));
+    public override string Description => string.Join(" ", run.Select(t => $"At {Magnitudes.FishingSpeed.Say(t.SpeedMS, Options.Units)} {FlyWords.Pitch(t.PitchDeg)}, {SideWords.Leaning(t)}."));
 
     public override void DrawInside(SvgCanvas canvas)
     {
@@ -67,7 +68,7 @@ internal sealed class RunPlate : Plate
 
     private string List(Func<TowReport, double> value) => string.Join(' ', run.Select(t => SvgCanvas.Exact(value(t))));
 
-    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, fly.Report.Intent), fly.Report.TowPointMm, Facing.Side);
+    private View Seen(TowReport t) => new(Pose.Towed(t.PitchDeg, t.LeanDeg, fly.Report.Intent), fly.Report.TowPointMm, Facing.Side);
 
     private Mark[] Marked(View view)
     {

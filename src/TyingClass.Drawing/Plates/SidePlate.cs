@@ -6,7 +6,8 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -15,7 +16,7 @@ internal sealed class SidePlate : FlyPlate
 {
     private readonly TowReport tow;
     private readonly Point pull;
-    private Dimension? keel;
+    private HeightLine? keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
@@ -35,11 +36,11 @@ internal sealed class SidePlate : FlyPlate
 
     public override string Kind => "side";
 
-    public override string Title => $"{Fly.Recipe.Name}: side view, {Wording.State(State)}, at {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: side view, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
 
     public override string Description => SideWords.Describe(Fly, State, tow, Marks, Options.Units);
 
-    protected override string? FlowWords => $"flow {Wording.Speed(tow.SpeedMS, Options.Units)}";
+    protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
 
     protected override string CaptionWords => SideWords.Caption(State, tow, Report.Intent);
 
@@ -63,9 +64,9 @@ internal sealed class SidePlate : FlyPlate
         {
             keel = Keel(height, occupancy, letter);
             // Of the way up it rides; where that is not the one meant, the words say so, for texts speak of the one meant.
-            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : Wording.Way(settled) + " ";
+            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : FlyWords.Way(settled) + " ";
             double past = keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
-            wishes.Add(new LabelWish($"keel height {way}{Wording.Length(height, Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
+            wishes.Add(new LabelWish($"keel height {way}{Magnitudes.KeelHeight.Say(Si.Mm(height), Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
             {
                 OrAnchor = new Point(keel.ColumnX, keel.TopY - past),
             });
@@ -122,20 +123,20 @@ internal sealed class SidePlate : FlyPlate
             .With(Pull(t) * leader).With(Box.Around(Pull(t) * (0.6 * LineArt.KnotMm(Fly)), loop, loop));
     }
 
-    private View Seen(TowReport t) => new(Attitude.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
+    private View Seen(TowReport t) => new(Pose.Towed(t.PitchDeg, t.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Side);
 
     private Scene Draft(TowReport t) => new(new Anatomy(Fly, Seen(t), Vector3D.UnitX));
 
     // The dimension line stands ahead of the fly or behind it, wherever its two level lines cross less of it.
-    private Dimension Keel(double height, Occupancy occupancy, double letter)
+    private HeightLine Keel(double height, Occupancy occupancy, double letter)
     {
         Point from = Seen(tow).At(State.BalancePointMm ?? Report.MassCenterMm);
-        Dimension Standing(double x) => new("keel height", from, height, x);
-        Dimension ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
+        HeightLine Standing(double x) => new("keel height", from, height, x);
+        HeightLine ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
         return Cost(ahead) <= Cost(behind) ? ahead : behind;
 
-        double Cost(Dimension d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
+        double Cost(HeightLine d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
 
-        bool MeetsLeader(Dimension d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
+        bool MeetsLeader(HeightLine d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
     }
 }

@@ -1,6 +1,8 @@
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
+using TyingClass.Recipes.Text;
+using static TyingClass.Recipes.Text.Dimension;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -12,9 +14,11 @@ internal static class Strip
     {
         (double Mm, string Words)[] bars = units == UnitSystem.Metric
             ? [(1, "1 mm"), (2, "2 mm"), (5, "5 mm"), (10, "10 mm"), (20, "20 mm"), (50, "50 mm")]
-            : [(25.4 / 16, "1/16 in"), (25.4 / 8, "1/8 in"), (6.35, "1/4 in"), (12.7, "1/2 in"), (25.4, "1 in"), (50.8, "2 in")];
+            : [Inches(16, "1/16 in"), Inches(8, "1/8 in"), Inches(4, "1/4 in"), Inches(2, "1/2 in"), Inches(1, "1 in"), Inches(0.5, "2 in")];
         return bars.LastOrDefault(b => b.Mm <= 0.22 * plateMm, bars[0]);
     }
+
+    private static (double Mm, string Words) Inches(double parts, string words) => (1e3 * Units.ToSi(1 / parts, Length, "in"), words);
 
     public static void DrawScaleBar(SvgCanvas canvas, double right, double y, double plateMm, double letterMm, double penMm, UnitSystem units)
     {

@@ -5,9 +5,9 @@ using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Svg;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -31,7 +31,7 @@ internal sealed class TipPlate : Plate
         state = fly.Report.State(options.State);
         tow = state.AtFishingSpeed;
         // The symmetric attitude, turned nose down by the line's own angle: then the line lies along the view.
-        view = new View(Attitude.Towed(tow.SymmetricPitchDeg - tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
+        view = new View(Pose.Towed(tow.SymmetricPitchDeg - tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
         scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         // Round the origin the fly must clear the dial however it is turned.
         dialMm = 1.1 * Math.Max(scene.Pieces.SelectMany(p => p.Outline).Max(p => p.Length), 3);
@@ -41,15 +41,15 @@ internal sealed class TipPlate : Plate
 
     public override string Kind => "tip";
 
-    public override string Title => $"{fly.Recipe.Name}: tipped about the line of pull, {Wording.State(state)}";
+    public override string Title => $"{fly.Recipe.Name}: tipped about the line of pull, {FlyWords.State(state)}";
 
     public override string Description => heels.Count == 0
-        ? $"Seen along the line of pull at {Wording.Speed(tow.SpeedMS, Options.Units)}. {Range}."
-        : $"Seen along the line of pull at {Wording.Speed(tow.SpeedMS, Options.Units)}. {Range}. Tipped by {Wording.Angle(heels[0])} and let go it goes through {string.Join(", ", heels.Select(Wording.Angle))}: {Outcome}.";
+        ? $"Seen along the line of pull at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}. {Range}."
+        : $"Seen along the line of pull at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}. {Range}. Tipped by {FlyWords.Degrees(heels[0])} and let go it goes through {string.Join(", ", heels.Select(FlyWords.Degrees))}: {Outcome}.";
 
-    private string Range => state.Roll.RangeDeg > 0 ? $"It comes back from up to {Wording.Angle(state.Roll.RangeDeg)}" : "It never comes back to the way it was meant to ride";
+    private string Range => state.Roll.RangeDeg > 0 ? $"It comes back from up to {FlyWords.Degrees(state.Roll.RangeDeg)}" : "It never comes back to the way it was meant to ride";
 
-    private string Outcome => heels[^1] < 30 ? "it comes back" : heels[^1] > 150 ? "it turns over" : $"it stops {Wording.Angle(heels[^1])} over";
+    private string Outcome => heels[^1] < 30 ? "it comes back" : heels[^1] > 150 ? "it turns over" : $"it stops {FlyWords.Degrees(heels[^1])} over";
 
     public override void DrawInside(SvgCanvas canvas)
     {
@@ -86,7 +86,7 @@ internal sealed class TipPlate : Plate
             Sector(ink, 0, state.Roll.RangeDeg, 3.2, "fly-range-span");
         double left = Window.Left + 0.3 * LetterMm, top = Window.Top + 1.7 * LetterMm;
         Say(ink.Canvas, state.Roll.RangeDeg > 0 ? "comes back from" : "never", new Point(left, top), "start", "range");
-        Say(ink.Canvas, state.Roll.RangeDeg > 0 ? $"up to {Wording.Angle(state.Roll.RangeDeg)}" : "comes back", new Point(left, top + 1.25 * LetterMm), "start", "range end");
+        Say(ink.Canvas, state.Roll.RangeDeg > 0 ? $"up to {FlyWords.Degrees(state.Roll.RangeDeg)}" : "comes back", new Point(left, top + 1.25 * LetterMm), "start", "range end");
     }
 
     private void Sector(Ink ink, double from, double to, double weight, string css = "fly-ink")
@@ -107,7 +107,7 @@ internal sealed class TipPlate : Plate
             // A fly drawn once and pointed at.
             canvas.Element("use", ("href", $"#{Options.IdPrefix}-tipped"), ("data-heel-deg", SvgCanvas.Exact(heels[i])),
                 ("transform", $"translate({SvgCanvas.Exact(x)} {SvgCanvas.Exact(y)}) scale({SvgCanvas.Exact(scale)}) rotate({SvgCanvas.Exact(heels[i])})"));
-            Say(canvas, Wording.Angle(heels[i]), new Point(x, Window.Bottom - 0.7 * LetterMm), "middle", "step " + (i + 1).ToString(CultureInfo.InvariantCulture));
+            Say(canvas, FlyWords.Degrees(heels[i]), new Point(x, Window.Bottom - 0.7 * LetterMm), "middle", "step " + (i + 1).ToString(CultureInfo.InvariantCulture));
         }
 
         canvas.Close();

@@ -2,10 +2,9 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
-using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plates;
 
@@ -15,7 +14,7 @@ internal sealed class VisePlate : FlyPlate
     public VisePlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options with { Marks = options.Marks & MarkSet.ScaleBar })
     {
-        Scene = new Scene(new Anatomy(fly, new View(Attitude.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
+        Scene = new Scene(new Anatomy(fly, new View(Pose.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
         Content = Scene.Frame;
         Compose(NaturalWidthMm);
     }
@@ -25,7 +24,7 @@ internal sealed class VisePlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: in the vise";
 
     public override string Description =>
-        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Wording.Length(1e3 * Fly.Built.Hook.ShankM, Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
+        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Magnitudes.Place.Say(Si.Mm(1e3 * Fly.Built.Hook.ShankM), Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
 
     protected override string CaptionWords => "in the vise, before it swims";
 

@@ -1,6 +1,6 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -12,14 +12,13 @@ internal static class AgreementPlot
 {
     public static string Draw(string title, IReadOnlyList<TimedSink> flies, DrawingOptions options)
     {
-        bool metric = options.Units == UnitSystem.Metric;
-        double per = metric ? 1 : 1 / 0.3048;
-        string unit = metric ? "m/s" : "ft/s";
-        double most = flies.SelectMany(f => new[] { f.PredictedMS, f.SeenMS }).DefaultIfEmpty(0.1).Max() * per;
+        double Shown(double rateMS) => Magnitudes.SinkRate.Shown(rateMS, options.Units);
+        string unit = Magnitudes.SinkRate.Symbol(options.Units);
+        double most = Shown(flies.SelectMany(f => new[] { f.PredictedMS, f.SeenMS }).DefaultIfEmpty(0.1).Max());
         int above = flies.Count(f => f.SeenMS > f.PredictedMS), below = flies.Count(f => f.SeenMS < f.PredictedMS);
         string description =
             $"{Count(flies.Count, "drop")} timed. {Count(above, "fly", "flies")} sank faster than computed, {below} slower. "
-            + string.Concat(flies.Take(40).Select(f => $"{f.Name}: computed {Wording.Speed(f.PredictedMS, options.Units)}, seen {Wording.Speed(f.SeenMS, options.Units)}. "));
+            + string.Concat(flies.Take(40).Select(f => $"{f.Name}: computed {Magnitudes.SinkRate.Say(f.PredictedMS, options.Units)}, seen {Magnitudes.SinkRate.Say(f.SeenMS, options.Units)}. "));
         using Plot plot = new(options, "agreement", title, description.TrimEnd(), 330) { Area = new Box(46, 60, 308, 286) };
         plot.X = Scale.Round(0, most, 5, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(0, most, 5, plot.Area.Bottom, plot.Area.Top);
@@ -33,8 +32,8 @@ internal static class AgreementPlot
         {
             bool soaked = fly.State == WetState.Soaked;
             plot.Marker(
-                plot.At(fly.PredictedMS * per, fly.SeenMS * per), soaked ? MarkerKind.Round : MarkerKind.Diamond, filled: soaked,
-                $"{fly.Name}: computed {Wording.Speed(fly.PredictedMS, options.Units)}, timed {Wording.Speed(fly.SeenMS, options.Units)}");
+                plot.At(Shown(fly.PredictedMS), Shown(fly.SeenMS)), soaked ? MarkerKind.Round : MarkerKind.Diamond, filled: soaked,
+                $"{fly.Name}: computed {Magnitudes.SinkRate.Say(fly.PredictedMS, options.Units)}, timed {Magnitudes.SinkRate.Say(fly.SeenMS, options.Units)}");
         }
 
         return plot.Finish();

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -9,22 +10,21 @@ internal static class DepthPlot
 {
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
-        bool metric = options.Units == UnitSystem.Metric;
-        double per = metric ? 1 : 1 / 0.3048;
+        double Shown(double depthM) => Magnitudes.Depth.Shown(depthM, options.Units);
         using Plot plot = new(options, "depth", $"{name}: depth in a pause", Describe(report, options.Units));
-        double[] depths = [.. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.DepthM * per), 0];
+        double[] depths = [.. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => Shown(p.DepthM)), 0];
         double longest = Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.TimeS).DefaultIfEmpty(5).Max();
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(depths.Min(), depths.Max(), 5, plot.Area.Top, plot.Area.Bottom);
-        plot.Axes("time on a slack line, s", metric ? "depth below the start, m" : "depth below the start, ft", floor: 0);
+        plot.Axes("time on a slack line, s", $"depth below the start, {Magnitudes.Depth.Symbol(options.Units)}", floor: 0);
         foreach (StateReport state in Sunk(report))
         {
             bool soaked = state.State == WetState.Soaked;
-            Point[] line = [.. state.Sink!.Depth.Select(p => plot.At(p.TimeS, p.DepthM * per))];
+            Point[] line = [.. state.Sink!.Depth.Select(p => plot.At(p.TimeS, Shown(p.DepthM)))];
             plot.Curve(line, soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
             if (longest >= 5)
-                plot.Marker(plot.At(5, state.Sink!.DepthAfter5sM * per), MarkerKind.Round, soaked, Wording.Number(state.Sink!.DepthAfter5sM, 4));
-            SpeedSeries.Legend(plot, soaked ? 0 : SpeedSeries.SecondKey, Wording.StateInBrief(state), soaked);
+                plot.Marker(plot.At(5, Shown(state.Sink!.DepthAfter5sM)), MarkerKind.Round, soaked, Numbers.Write(state.Sink!.DepthAfter5sM, 4));
+            SpeedSeries.Legend(plot, soaked ? 0 : SpeedSeries.SecondKey, FlyWords.StateInBrief(state), soaked);
         }
 
         if (!Sunk(report).Any())
@@ -34,13 +34,13 @@ internal static class DepthPlot
 
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
     {
-        string state = Wording.StateAtHead(s);
+        string state = FlyWords.StateAtHead(s);
         if (s.Sink is not { } sink)
             return $"{state} it hangs still in the water, or never settles.";
-        string rate = Wording.Speed(Math.Abs(sink.RateMS), units);
+        string rate = Magnitudes.SinkRate.Say(Math.Abs(sink.RateMS), units);
         return sink.RateMS < 0
             ? $"{state} it rises at {rate}."
-            : $"{state} it is {Wording.Depth(sink.DepthAfter5sM, units)} down after 5 s and sinks at {rate}, {Wording.Pitch(sink.PitchDeg)}.";
+            : $"{state} it is {Magnitudes.Depth.Say(sink.DepthAfter5sM, units)} down after 5 s and sinks at {rate}, {FlyWords.Pitch(sink.PitchDeg)}.";
     }));
 
     private static IEnumerable<StateReport> Sunk(BalanceReport report) => report.States.Where(s => s.Sink is not null);

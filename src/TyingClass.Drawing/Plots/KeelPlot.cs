@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -9,14 +10,13 @@ internal static class KeelPlot
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
         UnitSystem units = options.Units;
-        double perMm = units == UnitSystem.Metric ? 1 : 1 / 25.4;
-        double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) * perMm;
+        double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) is { } mm ? Magnitudes.KeelHeight.Shown(Si.Mm(mm), units) : null;
         using Plot plot = new(options, "keel", $"{name}: keel height against speed", Describe(report, units));
         double[] all = [.. report.States.SelectMany(s => s.Tow).Select(Value).OfType<double>(), 0];
-        double span = Math.Max(all.Max() - all.Min(), perMm);
+        double span = Math.Max(all.Max() - all.Min(), Magnitudes.KeelHeight.Shown(Si.Mm(1), units));
         plot.X = SpeedSeries.Axis(report, units, plot.Area);
         plot.Y = Scale.Round(Math.Min(all.Min(), -0.2 * span), Math.Max(all.Max(), 0.2 * span), 5, plot.Area.Bottom, plot.Area.Top);
-        plot.Axes(SpeedSeries.AxisWords(units), units == UnitSystem.Metric ? $"keel height {Wording.Way(report.Intent)}, mm" : $"keel height {Wording.Way(report.Intent)}, in", floor: 0);
+        plot.Axes(SpeedSeries.AxisWords(units), $"keel height {FlyWords.Way(report.Intent)}, {Magnitudes.KeelHeight.Symbol(units)}", floor: 0);
         double zero = plot.Y.At(0);
         List<Point[]> curves = [.. report.States.Select(state => state.Tow.Where(t => Value(t) is not null)
             .Select(t => plot.At(SpeedSeries.Shown(t.SpeedMS, units), Value(t)!.Value)).ToArray())];
@@ -39,12 +39,12 @@ internal static class KeelPlot
 
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
     {
-        string state = Wording.StateAtHead(s);
+        string state = FlyWords.StateAtHead(s);
         double? fished = s.AtFishingSpeed.KeelHeightMm.For(report.Intent);
         double[] all = [.. s.Tow.Select(t => t.KeelHeightMm.For(report.Intent)).OfType<double>()];
         if (all.Length == 0)
             return $"{state}: the fly hangs too steeply for a keel height to mean anything at every speed solved ({s.Tow.Length} of {s.Tow.Length}).";
-        string now = fished is { } h ? $"{Wording.Length(h, units)} at the {Wording.Speed(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
-        return $"{state}: {now}from {Wording.Length(all.Min(), units)} to {Wording.Length(all.Max(), units)} over all speeds; above zero it returns when tipped.";
+        string now = fished is { } h ? $"{Magnitudes.KeelHeight.Say(Si.Mm(h), units)} at the {Magnitudes.FishingSpeed.Say(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
+        return $"{state}: {now}from {Magnitudes.KeelHeight.Say(Si.Mm(all.Min()), units)} to {Magnitudes.KeelHeight.Say(Si.Mm(all.Max()), units)} over all speeds; above zero it returns when tipped.";
     }));
 }

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -12,10 +13,10 @@ internal static class LeanPlot
     {
         StateReport state = report.State(options.State);
         ToleranceReport t = state.Tolerance;
-        string interval = $"{Wording.Number(t.AsIntendedLow * 100, 1)} to {Wording.Number(t.AsIntendedHigh * 100, 1)} %";
+        string interval = $"{Magnitudes.ShareInterval.Number(t.AsIntendedLow, options.Units)} to {Magnitudes.ShareInterval.Say(t.AsIntendedHigh, options.Units)}";
         string description =
-            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {Wording.State(state)}: {Wording.Percent(t.AsIntended)} ride within 30° of {Wording.Way(report.Intent)} "
-            + $"(95 % interval {interval}), {Wording.Percent(t.Leaning)} lean further, {Wording.Percent(t.Flipped)} flip.";
+            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {FlyWords.State(state)}: {Numbers.Percent(t.AsIntended)} ride within 30° of {FlyWords.Way(report.Intent)} "
+            + $"(95 % interval {interval}), {Numbers.Percent(t.Leaning)} lean further, {Numbers.Percent(t.Flipped)} flip.";
         using Plot plot = new(options, "lean", $"{name}: lean of {t.Flies} flies", description, 260) { Area = new Box(46, 60, 308, 216) };
         plot.X = Scale.Exact(0, 180, 30, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(0, Math.Max(1, t.LeanHistogram.DefaultIfEmpty(0).Max()), 5, plot.Area.Bottom, plot.Area.Top);
@@ -33,12 +34,12 @@ internal static class LeanPlot
                 < 120 => ("fly-bar fly-leaning", leaning),
                 _ => ("fly-bar fly-flipped", flipped),
             };
-            plot.Bar(new Box(a.X + 0.6, a.Y, b.X - 0.6, b.Y), css, fill, $"{t.LeanHistogram[bin]} flies from {Wording.Number(from, 0)}° to {Wording.Number(from + BinDeg, 0)}°");
+            plot.Bar(new Box(a.X + 0.6, a.Y, b.X - 0.6, b.Y), css, fill, $"{t.LeanHistogram[bin]} flies from {Numbers.Write(from, 0)}° to {Numbers.Write(from + BinDeg, 0)}°");
         }
 
-        Key(plot, new Point(46, 30), $"as intended {Wording.Percent(t.AsIntended)}", "currentColor", "fly-as-intended");
-        Key(plot, new Point(182, 30), $"leaning {Wording.Percent(t.Leaning)}", leaning, "fly-leaning");
-        Key(plot, new Point(46, 48), $"flipped {Wording.Percent(t.Flipped)}", flipped, "fly-flipped");
+        Key(plot, new Point(46, 30), $"as intended {Numbers.Percent(t.AsIntended)}", "currentColor", "fly-as-intended");
+        Key(plot, new Point(182, 30), $"leaning {Numbers.Percent(t.Leaning)}", leaning, "fly-leaning");
+        Key(plot, new Point(46, 48), $"flipped {Numbers.Percent(t.Flipped)}", flipped, "fly-flipped");
         plot.Text($"95 % interval {interval}", new Point(plot.Area.Right, 13), "end", italic: true);
         return plot.Finish();
     }

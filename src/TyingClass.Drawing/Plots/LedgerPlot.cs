@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -12,19 +13,17 @@ internal static class LedgerPlot
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
         StateReport state = report.State(options.State);
-        bool metric = options.Units == UnitSystem.Metric;
-        double per = metric ? 1 : RightingPlot.GrainInches;
-        string unit = metric ? "g·mm" : "gr·in";
-        double total = state.Ledger.Sum(e => e.KeelMomentGmm) * per;
+        UnitSystem units = options.Units;
+        double total = state.Ledger.Sum(e => e.KeelMomentGmm);
         string description =
-            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}; positive brings the fly back. "
-            + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm * per)}; ")) + $"in all {Signed(total)} {unit}.";
+            $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}; positive brings the fly back. "
+            + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm, units)}; ")) + $"in all {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}.";
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
         using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12)
         {
             Area = new Box(LabelWidth, Top, 308, rows),
         };
-        double[] all = [.. state.Ledger.Select(e => e.KeelMomentGmm * per), total, 0];
+        double[] all = [.. state.Ledger.Select(e => e.KeelMomentGmm), total, 0];
         // Room beyond the longest bar on each side for its figure, and some for a figure at zero.
         double span = Math.Max(all.Max() - all.Min(), 1e-6);
         int sides = all.Min() < 0 ? 2 : 1;
@@ -33,27 +32,28 @@ internal static class LedgerPlot
         plot.X = Scale.Exact(low, high, high - low, plot.Area.Left, plot.Area.Right);
         string hatch = plot.Hatching("against", 4);
         double zero = plot.X.At(0);
-        plot.Text($"keel moment by part, {unit}", new Point(2, 13), "start", italic: true);
+        plot.Text($"keel moment by part, {Magnitudes.KeelMoment.Symbol(units)}", new Point(2, 13), "start", italic: true);
         plot.Text("← turns it over", new Point(LabelWidth, 32), "start", italic: true);
         plot.Text("brings it back →", new Point(plot.Area.Right, 32), "end", italic: true);
         for (int i = 0; i < state.Ledger.Length; i++)
-            Bar(plot, Top + Row * i, state.Ledger[i].Part, state.Ledger[i].KeelMomentGmm * per, hatch);
+            Bar(plot, Top + Row * i, state.Ledger[i].Part, (state.Ledger[i].KeelMomentGmm, Signed(state.Ledger[i].KeelMomentGmm, units)), hatch);
         double rule = Top + Row * state.Ledger.Length + 3;
         plot.Line(new Point(2, rule), new Point(plot.Area.Right, rule), "fly-axis-line", 0.9);
-        Bar(plot, rule + 2, "in all", total, hatch, strong: true);
+        Bar(plot, rule + 2, "in all", (total, Signed(total, units)), hatch, strong: true);
         plot.Line(new Point(zero, Top - 4), new Point(zero, rows), "fly-axis-line", 1.3);
         return plot.Finish();
     }
 
-    private static void Bar(Plot plot, double top, string part, double value, string hatch, bool strong = false)
+    private static void Bar(Plot plot, double top, string part, (double Gmm, string Said) moment, string hatch, bool strong = false)
     {
+        double value = moment.Gmm;
         double zero = plot.X.At(0), end = plot.X.At(value);
         string shown = part.Length > MostLetters ? part[..((int)MostLetters - 1)] + "…" : part;
         plot.Text(shown, new Point(2, top + 16), "start", css: strong ? "fly-words fly-strong" : "fly-words");
         plot.Bar(new Box(Math.Min(zero, end), top + 5, Math.Max(zero, end), top + 19), value >= 0 ? "fly-bar fly-for" : "fly-bar fly-against",
-            value >= 0 ? "currentColor" : hatch, $"{part} {Signed(value)}");
-        plot.Text(Signed(value), new Point(value >= 0 ? end + 5 : end - 5, top + 16), value >= 0 ? "start" : "end");
+            value >= 0 ? "currentColor" : hatch, $"{part} {moment.Said}");
+        plot.Text(moment.Said, new Point(value >= 0 ? end + 5 : end - 5, top + 16), value >= 0 ? "start" : "end");
     }
 
-    private static string Signed(double value) => (Math.Round(value, 2) > 0 ? "+" : "") + Wording.Fixed(value, 2);
+    private static string Signed(double gmm, UnitSystem units) => Magnitudes.KeelMoment.NumberSigned(Si.Gmm(gmm), units);
 }

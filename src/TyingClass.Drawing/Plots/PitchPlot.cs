@@ -1,5 +1,6 @@
 using TyingClass.Balance.Reports;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -22,8 +23,8 @@ internal static class PitchPlot
     private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Where(s => s.Tow.Length > 0).Select(s =>
     {
         TowReport slow = s.Tow[0], fast = s.Tow[^1];
-        string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Wording.Speed(over.SpeedMS, units)}." : "";
-        string state = Wording.StateAtHead(s);
-        return $"{state}: {Wording.Pitch(slow.PitchDeg)} at {Wording.Speed(slow.SpeedMS, units)}, {Wording.Pitch(fast.PitchDeg)} at {Wording.Speed(fast.SpeedMS, units)}.{flip}";
+        string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Magnitudes.FishingSpeed.Say(over.SpeedMS, units)}." : "";
+        string state = FlyWords.StateAtHead(s);
+        return $"{state}: {FlyWords.Pitch(slow.PitchDeg)} at {Magnitudes.FishingSpeed.Say(slow.SpeedMS, units)}, {FlyWords.Pitch(fast.PitchDeg)} at {Magnitudes.FishingSpeed.Say(fast.SpeedMS, units)}.{flip}";
     }));
 }

@@ -1,6 +1,7 @@
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Svg;
 using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -45,13 +46,13 @@ internal sealed class Plot : IDisposable
         foreach (double v in X.Ticks)
         {
             Line(new Point(X.At(v), Area.Bottom), new Point(X.At(v), Area.Bottom + 4), "fly-tick", 0.8);
-            Text(Wording.Number(v, X.Decimals), new Point(X.At(v), Area.Bottom + 16), "middle");
+            Text(Numbers.Write(v, X.Decimals), new Point(X.At(v), Area.Bottom + 16), "middle");
         }
 
         foreach (double v in Y.Ticks)
         {
             Line(new Point(Area.Left, Y.At(v)), new Point(Area.Right, Y.At(v)), "fly-ruling", 0.5, opacity: 0.25);
-            Text(Wording.Number(v, Y.Decimals), new Point(Area.Left - 6, Y.At(v) + 4), "end");
+            Text(Numbers.Write(v, Y.Decimals), new Point(Area.Left - 6, Y.At(v) + 4), "end");
         }
 
         Line(new Point(Area.Left, Area.Top), new Point(Area.Left, Area.Bottom), "fly-axis-line", 0.9);

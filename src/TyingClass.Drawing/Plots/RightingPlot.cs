@@ -1,39 +1,37 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
 /// <summary>The righting curve as naval architects draw it: restoring moment against heel, its range marked.</summary>
 internal static class RightingPlot
 {
-    /// <summary>1 g·mm in grain inches.</summary>
-    internal const double GrainInches = 1 / 0.06479891 / 25.4;
-
     public static string Draw(string name, BalanceReport report, DrawingOptions options)
     {
         StateReport state = report.State(options.State);
         RollCurve roll = state.Roll;
-        bool metric = options.Units == UnitSystem.Metric;
-        double per = metric ? 1 : GrainInches;
-        string range = roll.RangeDeg > 0 ? $"returns from up to {Wording.Angle(roll.RangeDeg)}" : "never returns";
+        UnitSystem units = options.Units;
+        double Shown(RollPoint p) => Magnitudes.KeelMoment.Shown(Si.Gmm(p.RestoringGmm), units);
+        string range = roll.RangeDeg > 0 ? $"returns from up to {FlyWords.Degrees(roll.RangeDeg)}" : "never returns";
         RollPoint top = roll.Points.OrderByDescending(p => p.RestoringGmm).FirstOrDefault();
         string description =
-            $"Riding {Wording.Way(report.Intent)}, {Wording.State(state)}. Tipped about the line of pull, the fly {range}. "
-            + $"The greatest restoring moment is {Wording.Number(top.RestoringGmm * per, 2)} {(metric ? "g·mm" : "gr·in")} at {Wording.Angle(top.HeelDeg)} of heel.";
+            $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}. Tipped about the line of pull, the fly {range}. "
+            + $"The greatest restoring moment is {Magnitudes.KeelMoment.Say(Si.Gmm(top.RestoringGmm), units)} at {FlyWords.Degrees(top.HeelDeg)} of heel.";
         using Plot plot = new(options, "righting", $"{name}: righting curve", description);
-        double[] all = [.. roll.Points.Select(p => p.RestoringGmm * per), 0];
+        double[] all = [.. roll.Points.Select(Shown), 0];
         plot.X = Scale.Exact(0, 180, 30, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(all.Min(), all.Max(), 5, plot.Area.Bottom, plot.Area.Top);
         string hatch = plot.Hatching("range", 5);
-        Point[] line = [.. roll.Points.Select(p => plot.At(p.HeelDeg, p.RestoringGmm * per))];
+        Point[] line = [.. roll.Points.Select(p => plot.At(p.HeelDeg, Shown(p)))];
         if (roll.RangeDeg > 0)
         {
-            Point[] within = [.. roll.Points.Where(p => p.HeelDeg <= roll.RangeDeg).Select(p => plot.At(p.HeelDeg, p.RestoringGmm * per))];
+            Point[] within = [.. roll.Points.Where(p => p.HeelDeg <= roll.RangeDeg).Select(p => plot.At(p.HeelDeg, Shown(p)))];
             plot.Patch([plot.At(0, 0), .. within, plot.At(roll.RangeDeg, 0)], "fly-range", hatch);
         }
 
-        plot.Axes("heel about the line of pull, degrees", $"restoring moment, {(metric ? "g·mm" : "gr·in")}", floor: 0);
+        plot.Axes("heel about the line of pull, degrees", $"restoring moment, {Magnitudes.KeelMoment.Symbol(units)}", floor: 0);
         plot.Curve(line, "fly-line fly-soaked", 1.8);
         if (roll.RangeDeg > 0)
         {

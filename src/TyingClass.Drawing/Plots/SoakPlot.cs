@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -9,25 +10,27 @@ internal static class SoakPlot
 {
     public static string Draw(string name, BalanceReport report, SoakFigure figure, DrawingOptions options)
     {
-        (string kind, string title, string axis, Func<SoakPoint, double?> value) = Of(figure, report, options.Units);
-        using Plot plot = new(options, $"soak-{kind}", $"{name}: {title} as it soaks", Describe(report, title, axis, value));
-        double[] all = [.. report.Soak.Select(value).OfType<double>()];
+        (string kind, Magnitude what, string axis, Func<SoakPoint, double?> si) = Of(figure, report);
+        double? Value(SoakPoint at) => si(at) is { } known ? what.Shown(known, options.Units) : null;
+        string Said(SoakPoint at) => si(at) is { } known ? what.Say(known, options.Units) : "undefined";
+        using Plot plot = new(options, $"soak-{kind}", $"{name}: {what.Name} as it soaks", Describe(report, what.Name, Said));
+        double[] all = [.. report.Soak.Select(Value).OfType<double>()];
         double longest = report.Soak.Select(p => p.SoakS).DefaultIfEmpty(1).Max();
         bool fromZero = figure != SoakFigure.Mass;
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(fromZero ? Math.Min(0, all.DefaultIfEmpty(0).Min()) : all.Min(), fromZero ? Math.Max(0, all.DefaultIfEmpty(1).Max()) : all.Max(), 5, plot.Area.Bottom, plot.Area.Top);
-        plot.Axes("time in the water, s", axis, fromZero ? 0 : double.NaN);
+        plot.Axes("time in the water, s", $"{axis}, {what.Symbol(options.Units)}", fromZero ? 0 : double.NaN);
         List<Point> run = [];
         foreach (SoakPoint at in report.Soak)
         {
-            if (value(at) is { } v) run.Add(plot.At(at.SoakS, v));
+            if (Value(at) is { } v) run.Add(plot.At(at.SoakS, v));
             else Flush();
         }
 
         Flush();
         foreach (SoakPoint at in report.Soak)
         {
-            if (value(at) is { } v) plot.Marker(plot.At(at.SoakS, v), Shape(at), filled: true, Wording.Number(v, 3));
+            if (Value(at) is { } v) plot.Marker(plot.At(at.SoakS, v), Shape(at), filled: true, Numbers.Write(v, 3));
         }
 
         Legend(plot, 0, MarkerKind.Round, "as intended");
@@ -43,15 +46,13 @@ internal static class SoakPlot
         }
     }
 
-    private static (string Kind, string Title, string Axis, Func<SoakPoint, double?> Value) Of(SoakFigure figure, BalanceReport report, UnitSystem units)
+    private static (string Kind, Magnitude What, string Axis, Func<SoakPoint, double?> Si) Of(SoakFigure figure, BalanceReport report)
     {
-        bool metric = units == UnitSystem.Metric;
         return figure switch
         {
-            SoakFigure.KeelHeight => ("keel", "keel height", $"keel height {Wording.Way(report.Intent)}, {(metric ? "mm" : "in")}", p => p.KeelHeightMm / (metric ? 1 : 25.4)),
-            SoakFigure.SinkRate => ("sink", "sink rate", $"sink rate, {(metric ? "m/s" : "ft/s")}", p => p.SinkRateMS / (metric ? 1 : 0.3048)),
-            // 1 grain = 64.79891 mg exactly.
-            SoakFigure.Mass => ("mass", "mass", $"mass to cast, {(metric ? "g" : "grains")}", p => p.MassG / (metric ? 1 : 0.06479891)),
+            SoakFigure.KeelHeight => ("keel", Magnitudes.KeelHeight, $"keel height {FlyWords.Way(report.Intent)}", p => Si.Mm(p.KeelHeightMm)),
+            SoakFigure.SinkRate => ("sink", Magnitudes.SinkRate, "sink rate", p => p.SinkRateMS),
+            SoakFigure.Mass => ("mass", Magnitudes.Mass, "mass to cast", p => Si.G(p.MassG)),
             _ => throw new ArgumentOutOfRangeException(nameof(figure), figure, "No such figure."),
         };
     }
@@ -69,17 +70,15 @@ internal static class SoakPlot
         plot.Text(words, new Point(plot.Area.Left + offset + 13, 30), "start");
     }
 
-    private static string Describe(BalanceReport report, string title, string axis, Func<SoakPoint, double?> value)
+    private static string Describe(BalanceReport report, string title, Func<SoakPoint, string> said)
     {
         if (report.Soak.IsEmpty) return "No soak was worked out.";
         SoakPoint first = report.Soak[0], last = report.Soak[^1];
-        string unit = axis[(axis.LastIndexOf(' ') + 1)..];
-        string Said(SoakPoint p) => value(p) is { } v ? $"{Wording.Number(v, 2)} {unit}" : "undefined";
-        string begins = $"The {title} is {Said(first)} fresh from the cast and {Said(last)} after {Wording.Number(last.SoakS, 0)} s.";
+        string begins = $"The {title} is {said(first)} fresh from the cast and {said(last)} {FlyWords.Soaked(last.SoakS).Replace(" in the water", "", StringComparison.Ordinal)}.";
         // "As intended" by its lean alone, the way the markers tell it.
         int turn = report.Soak.Select((p, i) => (p, i)).FirstOrDefault(x => x.i > 0 && Shape(x.p) != Shape(report.Soak[x.i - 1])).i;
         return turn > 0
-            ? $"{begins} Between {Wording.Number(report.Soak[turn - 1].SoakS, 0)} and {Wording.Number(report.Soak[turn].SoakS, 0)} s the way it rides changes: it leans {Wording.Number(report.Soak[turn].LeanDeg, 0)}° then."
+            ? $"{begins} Between {Numbers.Write(report.Soak[turn - 1].SoakS, 0)} and {Numbers.Write(report.Soak[turn].SoakS, 0)} s the way it rides changes: it leans {FlyWords.Degrees(report.Soak[turn].LeanDeg)} then."
             : $"{begins} The way it rides does not change.";
     }
 }

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Words;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plots;
 
@@ -11,7 +12,7 @@ internal static class SpeedSeries
     public const double SecondKey = 96;
 
     /// <summary>Speed as plotted, in the reader's unit.</summary>
-    public static double Shown(double speedMS, UnitSystem units) => units == UnitSystem.Metric ? speedMS : speedMS / 0.3048;
+    public static double Shown(double speedMS, UnitSystem units) => Magnitudes.FishingSpeed.Shown(speedMS, units);
 
     public static Scale Axis(BalanceReport report, UnitSystem units, Box area)
     {
@@ -19,7 +20,7 @@ internal static class SpeedSeries
         return Scale.Round(0, Shown(highest, units), 6, area.Left, area.Right);
     }
 
-    public static string AxisWords(UnitSystem units) => units == UnitSystem.Metric ? "speed, m/s" : "speed, ft/s";
+    public static string AxisWords(UnitSystem units) => Magnitudes.FishingSpeed.Axis(units);
 
     public static MarkerKind Shape(TowReport tow) => tow.LeanDeg switch
     {
@@ -52,7 +53,7 @@ internal static class SpeedSeries
         foreach (TowReport tow in state.Tow)
         {
             if (value(tow) is { } v)
-                plot.Marker(plot.At(Shown(tow.SpeedMS, units), v), byLean ? Shape(tow) : MarkerKind.Round, soaked, Wording.Number(v, 3));
+                plot.Marker(plot.At(Shown(tow.SpeedMS, units), v), byLean ? Shape(tow) : MarkerKind.Round, soaked, Numbers.Write(v, 3));
         }
 
         void Flush()
@@ -70,7 +71,7 @@ internal static class SpeedSeries
         bool room = x < plot.Area.Right - 46;
         plot.Text("fished", new Point(room ? x + 4 : x - 4, plot.Area.Bottom - 5), room ? "start" : "end", italic: true);
         Legend(plot, 0, "soaked", soaked: true);
-        Legend(plot, SecondKey, Wording.StateInBrief(report.Fresh), soaked: false);
+        Legend(plot, SecondKey, FlyWords.StateInBrief(report.Fresh), soaked: false);
         if (!byLean || !Strays(report))
             return;
         plot.Marker(new Point(plot.Area.Left + 15, 44), MarkerKind.Diamond, filled: true);

@@ -3,6 +3,8 @@ using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Marks;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Words;
 
@@ -12,20 +14,20 @@ internal static class SideWords
     private const double OverDeg = 90, AskewDeg = 30;
 
     /// <summary>Which way up the fly really rides.</summary>
-    public static Intent Settled(Intent intent, TowReport tow) => tow.LeanDeg > OverDeg ? Wording.Other(intent) : intent;
+    public static Intent Settled(Intent intent, TowReport tow) => tow.LeanDeg > OverDeg ? FlyWords.Other(intent) : intent;
 
     /// <summary>Keel height of the way up it rides; null while it lies between the two, or where none is defined.</summary>
     public static double? SettledKeel(Intent intent, TowReport tow) =>
         !tow.Settles || tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
 
     public static string Caption(StateReport state, TowReport tow, Intent intent) =>
-        $"{Wording.State(state)}, {Wording.Way(Settled(intent, tow))}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
+        $"{FlyWords.State(state)}, {FlyWords.Way(Settled(intent, tow))}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
 
     public static string Leaning(TowReport tow) => !tow.Settles ? "never at rest" : tow.LeanDeg switch
     {
         < 0.5 => "no lean",
-        < AskewDeg => $"leaning {Wording.Angle(tow.LeanDeg)}",
-        <= 120 => $"leaning {Wording.Angle(tow.LeanDeg)} from as intended",
+        < AskewDeg => $"leaning {FlyWords.Degrees(tow.LeanDeg)}",
+        <= 120 => $"leaning {FlyWords.Degrees(tow.LeanDeg)} from as intended",
         _ => "flipped",
     };
 
@@ -34,8 +36,8 @@ internal static class SideWords
         Intent settled = Settled(fly.Report.Intent, tow);
         List<string> says =
         [
-            $"Meant to ride {Wording.Way(fly.Report.Intent)}, the fly rides {Wording.Way(settled)}, {Wording.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Wording.Speed(tow.SpeedMS, units)}, {Wording.State(state)}.",
-            $"The line leaves the eye {Wording.Angle(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
+            $"Meant to ride {FlyWords.Way(fly.Report.Intent)}, the fly rides {FlyWords.Way(settled)}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)}, {FlyWords.State(state)}.",
+            $"The line leaves the eye {FlyWords.Degrees(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
         ];
         says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));
         if (state.BalancePointMm is null)
@@ -52,12 +54,12 @@ internal static class SideWords
         Intent settled = Settled(intent, tow);
         if (SettledKeel(intent, tow) is not { } h)
             return !tow.Settles ? "So it has no keel height to show." : tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show." : "It hangs too steeply for a keel height.";
-        string now = $"Keel height {Wording.Way(settled)}: {Wording.Length(h, units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
-        return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now : $"{now} {Sentence($"keel height {Wording.Way(intent)}, as intended", Wording.Length(meant, units))}";
+        string now = $"Keel height {FlyWords.Way(settled)}: {Magnitudes.KeelHeight.Say(Si.Mm(h), units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
+        return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now : $"{now} {Sentence($"keel height {FlyWords.Way(intent)}, as intended", Magnitudes.KeelHeight.Say(Si.Mm(meant), units))}";
     }
 
     private static string Sentence(string what, string where) => $"{char.ToUpperInvariant(what[0])}{what[1..]}: {where}.";
 
     private static string Place(Mark mark, UnitSystem units) =>
-        $"{Wording.Length(Math.Abs(mark.At.X), units)} {(mark.At.X < 0 ? "ahead of" : "behind")} and {Wording.Length(Math.Abs(mark.At.Y), units)} {(mark.At.Y < 0 ? "above" : "below")}";
+        $"{Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.X)), units)} {(mark.At.X < 0 ? "ahead of" : "behind")} and {Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.Y)), units)} {(mark.At.Y < 0 ? "above" : "below")}";
 }

@@ -8,6 +8,9 @@ public static class IdList
 {
     public const string FileName = "exercise-ids.txt";
 
+    /// <summary>A folder of lessons is known by its list.</summary>
+    public static bool IsCourse(string directory) => File.Exists(Path.Combine(directory, FileName));
+
     /// <param name="mayStand">Tells of an id that is not in the course whether it may stand in a lesson that cannot be read.</param>
     public static IEnumerable<AuthorError> Check(string directory, Course course, Func<string, bool>? mayStand = null)
     {

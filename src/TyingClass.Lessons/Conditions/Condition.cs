@@ -45,7 +45,7 @@ internal sealed record AnyOf(ImmutableArray<Condition> Parts) : Condition
 
 internal enum Relation { Below, AtMost, Equal, NotEqual, AtLeast, Above, Near }
 
-internal sealed record Comparison(Expression Left, Relation Relation, Expression Right) : Condition
+internal sealed record RelationCondition(Expression Left, Relation Relation, Expression Right) : Condition
 {
     internal override IEnumerable<QuantityQuery> Quantities => Left.Quantities.Concat(Right.Quantities);
 

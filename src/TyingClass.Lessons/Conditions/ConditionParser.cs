@@ -116,9 +116,9 @@ public static class ConditionParser
             TokenListParser<ConditionToken, Expression> sum = null!;
             TokenListParser<ConditionToken, Expression> primary =
                 Token.EqualTo(ConditionToken.Number).Select(Expression (t) => new Literal(t.ToStringValue(), 0, At(t)))
-                    .Or(Token.EqualTo(ConditionToken.Quantity).Select(Expression (t) => new Figure(Query(t), At(t))))
+                    .Or(Token.EqualTo(ConditionToken.Quantity).Select(Expression (t) => new FigureTerm(Query(t), At(t))))
                     .Or(Word("answer").Select(NumericAnswer))
-                    .Or(Word("change").Then(_ => Word("in")).Then(_ => Token.EqualTo(ConditionToken.Quantity)).Select(Expression (t) => new Change(StartQuery(t), At(t))))
+                    .Or(Word("change").Then(_ => Word("in")).Then(_ => Token.EqualTo(ConditionToken.Quantity)).Select(Expression (t) => new ChangeTerm(StartQuery(t), At(t))))
                     .Or(Sign("-", "−").Then(t => Superpower.Parse.Ref(() => product).Select(Expression (e) => new Scaled(e, -1, At(t)))))
                     .Or(Superpower.Parse.Ref(() => sum).Between(Token.EqualTo(ConditionToken.Open), Token.EqualTo(ConditionToken.Close)));
             product = Superpower.Parse.Chain(Sign("*", "×", "/"), primary, Multiply);
@@ -237,12 +237,12 @@ public static class ConditionParser
             ? Query(token)
             : throw new ConditionException(At(token), "There is no fly given to compare with in this kind of exercise.");
 
-        private Comparison Compare(Expression left, Relation relation, Expression right)
+        private RelationCondition Compare(Expression left, Relation relation, Expression right)
         {
             Dimension? dimension = Dimensions.Of(left, _scope.AnswerDimension, out bool known);
             if (!known) dimension = Dimensions.Of(right, _scope.AnswerDimension, out known);
             if (!known) throw new ConditionException(left.Position, "Two plain numbers are compared here. Name a quantity on one side.");
-            return new Comparison(Dimensions.Read(left, dimension, _scope.AnswerDimension), relation, Dimensions.Read(right, dimension, _scope.AnswerDimension));
+            return new RelationCondition(Dimensions.Read(left, dimension, _scope.AnswerDimension), relation, Dimensions.Read(right, dimension, _scope.AnswerDimension));
         }
     }
 }

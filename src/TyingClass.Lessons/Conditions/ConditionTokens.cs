@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Superpower;
 using Superpower.Model;
@@ -77,6 +76,4 @@ internal sealed partial class ConditionTokenizer : Tokenizer<ConditionToken>
 
     [GeneratedRegex(@"\G[\p{L}]+")]
     private static partial Regex Word();
-
-    internal static double PlainNumber(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

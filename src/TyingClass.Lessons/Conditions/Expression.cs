@@ -18,14 +18,14 @@ internal sealed record Literal(string Text, double Si, int Position) : Expressio
     public override double? Value(ConditionFacts facts) => Si;
 }
 
-internal sealed record Figure(QuantityQuery Quantity, int Position) : Expression(Position)
+internal sealed record FigureTerm(QuantityQuery Quantity, int Position) : Expression(Position)
 {
     public override IEnumerable<QuantityQuery> Quantities => [Quantity];
 
     public override double? Value(ConditionFacts facts) => facts.Fly is { } fly ? Quantity.Of(fly) : null;
 }
 
-internal sealed record Change(QuantityQuery Quantity, int Position) : Expression(Position)
+internal sealed record ChangeTerm(QuantityQuery Quantity, int Position) : Expression(Position)
 {
     public override IEnumerable<QuantityQuery> Quantities => [Quantity];
 
@@ -61,10 +61,10 @@ internal static class Dimensions
     {
         switch (expression)
         {
-            case Figure f:
+            case FigureTerm f:
                 isKnown = true;
                 return f.Quantity.Quantity.Dimension;
-            case Change c:
+            case ChangeTerm c:
                 isKnown = true;
                 return c.Quantity.Quantity.Dimension;
             case Answer:

@@ -5,6 +5,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -71,6 +72,6 @@ public static class LastHint
 
         string Left(ImmutableArray<Goal> goals) => goals.IsEmpty ? "" : $"That leaves {string.Join("; ", goals.Select(g => Said.Goal(g, GoalCheck.Query(g), units)))}.";
 
-        string Cost(Proposal p) => Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass." : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Tell(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
+        string Cost(Proposal p) => Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass." : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -22,8 +23,10 @@ public sealed record GradeResult
 
     public Feedback? Feedback { get; init; }
 
-    /// <summary>Of the submitted fly, when the answer is one.</summary>
-    public BalanceReport? Report { get; init; }
+    /// <summary>The submitted fly with the report that it was graded by, when the answer is one.</summary>
+    public SolvedFly? Fly { get; init; }
+
+    public BalanceReport? Report => Fly?.Report;
 
     /// <summary>Explain: the author's answer, shown once the student has submitted one.</summary>
     public string? ModelAnswer { get; init; }

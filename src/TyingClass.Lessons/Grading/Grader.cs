@@ -18,6 +18,9 @@ public sealed record GradeOptions
     /// <summary>Who gives the last hint; null for the engine's adviser.</summary>
     public AdviserCall? Adviser { get; init; }
 
+    /// <summary>The same answer by field, where it was typed into a form: it need not be read from its text.</summary>
+    public RecipeDraft? Draft { get; init; }
+
     /// <summary>Null for the default accuracy, sample and seed.</summary>
     public ReportOptions? Report { get; init; }
 }

@@ -19,7 +19,7 @@ internal static class RecipeGrader
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("There is no recipe here yet. Fill in the fly and submit it again.");
         if (System.Text.Encoding.UTF8.GetByteCount(answerText) > MostBytes) return GradeResult.Refused("The recipe is longer than 64 KB. A fly fits on a page; shorten it.");
-        ParseResult<Recipe> parsed = RecipeParser.Parse(answerText);
+        ParseResult<Recipe> parsed = options.Draft is { } draft ? RecipeParser.Parse(draft) : RecipeParser.Parse(answerText);
         if (parsed.Value is not { } recipe)
             return GradeResult.Refused([.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
         Recipe? given = exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
@@ -45,7 +45,7 @@ internal static class RecipeGrader
         return new GradeResult
         {
             Passed = passed,
-            Report = report,
+            Fly = fly.Solved,
             ExerciseVersion = exercise.Version,
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
@@ -56,7 +56,7 @@ internal static class RecipeGrader
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
-                Cautions = [.. Cautions.For(recipe).Select(c => c.Text)],
+                Cautions = [.. Cautions.For(recipe, fly.Body).Select(c => c.Text)],
             },
         };
     }

@@ -3,6 +3,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Lessons.Quantities;
 
@@ -14,6 +15,7 @@ public sealed class FlyFigures
     private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
     private readonly Dictionary<(WetState, double?, Knot?), ToleranceReport> _tolerances = [];
     private readonly Dictionary<(WetState, double?, Knot?), ImmutableArray<LedgerEntry>> _ledgers = [];
+    private readonly BuiltFly _built;
     private readonly ReportOptions _options;
 
     /// <param name="start">The fly an exercise starts from, for what is counted against it.</param>
@@ -23,20 +25,23 @@ public sealed class FlyFigures
     }
 
     private FlyFigures(BuiltFly built, Recipe recipe, FlyFigures? start, ReportOptions? options) =>
-        (Body, Conditions, Recipe, Start, _options) = (built.Body, built.Conditions, recipe, start, options ?? ReportOptions.Default);
+        (_built, Recipe, Start, _options) = (built, recipe, start, options ?? ReportOptions.Default);
 
     private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start) =>
-        (Body, Conditions, Recipe, Start, _options) = (body, other.Conditions, other.Recipe, start, other._options);
+        (_built, Recipe, Start, _options) = (other._built with { Body = body }, other.Recipe, start, other._options);
 
-    public FlyBody Body { get; }
+    public FlyBody Body => _built.Body;
 
-    public FishingConditions Conditions { get; }
+    public FishingConditions Conditions => _built.Conditions;
 
     public Recipe Recipe { get; }
 
     public FlyFigures? Start { get; }
 
     public BalanceReport Report => FullReport(null, null);
+
+    /// <summary>With the whole report.</summary>
+    public SolvedFly Solved => new(Recipe, _built, Report);
 
     /// <summary>The same fly tied a little differently.</summary>
     public FlyFigures Tied(FlyBody body, FlyFigures? start) => new(this, body, start);

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Lessons.Quantities;
 
@@ -43,11 +45,24 @@ public sealed record Quantity(
     public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
         || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
 
+    /// <summary>How it is told, the same on every page; null for a plain count.</summary>
+    public Magnitude? Magnitude => Magnitudes.Find(Name);
+
     /// <summary>The value with its unit, as the reader prefers it; "not defined" for none.</summary>
-    public string Say(double? si, UnitSystem units) => (si, Dimension) switch
+    public string Say(double? si, UnitSystem units) => (si, Magnitude) switch
     {
         (null, _) => "not defined",
-        ({ } value, null) => Units.Rounded(value).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture),
-        ({ } value, { } dimension) => Units.Tell(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, dimension, units),
+        ({ } value, null) => Numbers.Write(value, 2),
+        ({ } value, { } magnitude) => magnitude.Say(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, units),
     };
+
+    /// <summary>Two or more of them set against one another, told apart where they differ.</summary>
+    public ImmutableArray<string> SayApart(UnitSystem units, params ReadOnlySpan<double?> si)
+    {
+        if (Magnitude is not { } magnitude) return [.. si.ToArray().Select(v => Say(v, units))];
+        return [.. magnitude.SayApart(units, si).Select(text => text == Telling.Figures.Magnitude.None ? Say(null, units) : text)];
+    }
+
+    /// <summary>A value that somebody set, typed or saw, in the reader's units.</summary>
+    public string SayStated(double si, UnitSystem units) => Dimension is { } dimension ? Stated.Say(si, dimension, units) : Numbers.Write(si, 2);
 }

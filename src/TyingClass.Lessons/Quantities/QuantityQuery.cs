@@ -27,7 +27,7 @@ public sealed partial record QuantityQuery(
     public string Phrase => Quantity.Phrase + Circumstances;
 
     /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
-    internal const string BendWords = "bend and spear";
+    internal const string BendWords = Telling.Sentences.FlyWords.Bend;
 
     private static IEnumerable<string> LedgerNames => [.. KindsOfPart.Words, "hook eye", "hook", "shank", BendWords, "bend", "eye", "knot"];
 
@@ -46,6 +46,8 @@ public sealed partial record QuantityQuery(
     /// <summary>A quantity by its name, which was checked before.</summary>
     internal static QuantityQuery Known(string name) =>
         TryParse(name, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
+
+    public string SayStated(double si, UnitSystem units) => Quantity.SayStated(si, units);
 
     /// <summary>Reads the whole text as one quantity.</summary>
     /// <param name="error">What is wrong and what to write instead.</param>

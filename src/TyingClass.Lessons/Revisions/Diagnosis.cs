@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
-using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Revisions;
 
@@ -11,16 +11,16 @@ namespace TyingClass.Lessons.Revisions;
 /// <param name="WhatItWouldDo">The verdict with its numbers.</param>
 /// <param name="Why">The largest terms of the moment ledger.</param>
 /// <param name="Findings">Each with its code; the verdict's own finding is left out, being said already.</param>
-public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<Finding> Findings, ImmutableArray<Caution> Cautions)
+public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<SaidFinding> Findings, ImmutableArray<Caution> Cautions)
 {
     public static Diagnosis Of(SolvedFly fly, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(fly);
         BalanceReport report = fly.Report;
         return new Diagnosis(
-            Said.Verdict(report, units),
-            Said.Ledger(report, units),
-            [.. report.Findings.Where(f => f.Text != report.Verdict.Text)],
-            Recipes.Catalogue.Cautions.For(fly.Recipe));
+            VerdictSentence.Of(report, units),
+            CauseSentence.Of(report, units),
+            [.. report.Findings.Where(f => f is not VerdictFinding).Select(f => FindingSentence.Say(f, report, units))],
+            Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
     }
 }

@@ -3,6 +3,7 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Revisions;
 
@@ -26,6 +27,6 @@ public sealed record FlyForecast(double HangAngleRad, string Way, double MassKg,
             WayWords.Of(report.Intent, seen.Verdict.Kind),
             1e-3 * report.MassG,
             seen.Sink?.RateMS,
-            state == WetState.Soaked ? Grading.Said.Verdict(report, units) : seen.Verdict.Text);
+            VerdictSentence.Of(report.Intent, seen, units));
     }
 }

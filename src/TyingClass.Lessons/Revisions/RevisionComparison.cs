@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
-using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -43,7 +42,7 @@ public sealed record RevisionComparison(SolvedFly Before, SolvedFly After, Immut
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         FlyFigures first = new(before), second = new(after);
-        return new RevisionComparison(Solved(first), Solved(second), PartByPart(before, after), Compare(Whole, first, second));
+        return new RevisionComparison(first.Solved, second.Solved, PartByPart(before, after), Compare(Whole, first, second));
     }
 
     private static ImmutableArray<PartDifference> PartByPart(Recipe before, Recipe after)
@@ -59,8 +58,6 @@ public sealed record RevisionComparison(SolvedFly Before, SolvedFly After, Immut
 
         return parts.ToImmutable();
     }
-
-    private static SolvedFly Solved(FlyFigures fly) => new(fly.Recipe, FlyBuilder.Build(fly.Recipe), fly.Report);
 
     // Halfway between two sound flies may stand one whose parts overlap.
     private static FlyFigures? TryBuild(Recipe recipe)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
@@ -27,12 +28,13 @@ public static class Cautions
     ];
 
     /// <summary>The cautions that apply, hooks first: every fly has one.</summary>
+    /// <param name="body">Where it is built already.</param>
     /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build"/>.</exception>
-    public static ImmutableArray<Caution> For(Recipe recipe)
+    public static ImmutableArray<Caution> For(Recipe recipe, FlyBody? body = null)
     {
         ArgumentNullException.ThrowIfNull(recipe);
         HashSet<string> codes = [.. recipe.Parts.SelectMany(part => KindsOfPart.Of(part).CautionCodes(part)), "hooks"];
-        if (FlyBuilder.Build(recipe).Body.Parts.Sum(part => part.Masses.Sum(e => e.MassKg)) * 1e3 >= HeavyFly.Value) codes.Add("heavy");
+        if ((body ?? FlyBuilder.Build(recipe).Body).Parts.Sum(part => part.Masses.Sum(e => e.MassKg)) * 1e3 >= HeavyFly.Value) codes.Add("heavy");
         return [.. All.Where(caution => codes.Contains(caution.Code))];
     }
 

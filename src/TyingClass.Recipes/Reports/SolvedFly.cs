@@ -13,4 +13,7 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
         BuiltFly built = FlyBuilder.Build(recipe);
         return new SolvedFly(recipe, built, BalanceEngine.Report(built.Body, built.Conditions, options));
     }
+
+    /// <summary>The same fly, already built, with other things worked out of it.</summary>
+    public SolvedFly With(ReportOptions options) => this with { Report = BalanceEngine.Report(Built.Body, Built.Conditions, options) };
 }

@@ -19,6 +19,8 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
     /// <summary>Nothing typed yet.</summary>
     public static RecipeDraft Empty { get; } = new(new YamlMap([]));
 
+    internal YamlMap Root => _root;
+
     /// <summary>How many parts are listed.</summary>
     public int PartCount => Parts?.Items.Length ?? 0;
 

@@ -24,6 +24,23 @@ public static class RecipeParser
         return recipe is not null && errors.Count == 0 ? ParseResult<Recipe>.Of(recipe) : ParseResult<Recipe>.Failed(errors.InOrder());
     }
 
+    /// <summary>
+    /// The recipe of a form, read without being printed first. A draft with a mistake in it is read from its text, so that the mistake has the
+    /// place that it has there.
+    /// </summary>
+    public static ParseResult<Recipe> Parse(RecipeDraft draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        ErrorList errors = new();
+        if (!IsPlain(draft)) return Parse(draft.ToText());
+        Recipe recipe = ReadRecipe(new MapReader(draft.Root, "", "", complete: true, errors));
+        return errors.Count == 0 ? ParseResult<Recipe>.Of(recipe) : Parse(draft.ToText());
+    }
+
+    // What the look over a text would complain about, its size and halves of letters, is for the text to show.
+    private static bool IsPlain(RecipeDraft draft) =>
+        draft.Values.Sum(v => v.Key.Length + v.Value.Length) < TextGuard.MostBytes / 8 && !draft.Values.Any(v => v.Value.Any(char.IsSurrogate));
+
     private static Recipe ReadRecipe(MapReader map)
     {
         map.CheckKeys(Keys, key => $"{WordList.Quote(key)} is not a key of a recipe.{Nearest.Hint(key, Keys)} A recipe has {WordList.And(Keys)}.");

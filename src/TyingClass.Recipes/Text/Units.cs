@@ -6,8 +6,6 @@ namespace TyingClass.Recipes.Text;
 /// <summary>Numbers with units, read and shown. A bare number is never guessed at.</summary>
 public static class Units
 {
-    private const int ToldDigits = 3;
-
     /// <summary>
     /// Reads "5/64 in", "1 1/4 in", "0.25 g", "-3 °C", … into SI (temperature into °C), rounded to 12 significant digits so
     /// that the same size typed in two units is the same number.
@@ -41,15 +39,15 @@ public static class Units
         return Join(Digits(RoundedHalfUp(unit.FromSi(si), significantDigits), significantDigits), unit);
     }
 
-    /// <summary>As <see cref="Format"/>, for sentences: three digits, none finer than a tyer can measure (0.01 mm, 0.001 in, 1 mg), and a minus sign that is one.</summary>
+    /// <summary>A value in one unit, unrounded.</summary>
     /// <param name="si">SI, temperature in °C.</param>
-    public static string Tell(double si, Dimension dimension, UnitSystem system = UnitSystem.Metric)
-    {
-        Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, system));
-        double told = RoundedHalfUp(unit.FromSi(si), ToldDigits);
-        if (UnitChoice.Finest(unit.Symbol) is { } decimals && Math.Abs(told) < 1e6) told = (double)Math.Round((decimal)told, decimals, MidpointRounding.AwayFromZero) + 0.0;
-        return Join(Digits(told, ToldDigits), unit).Replace('-', '−');
-    }
+    public static double FromSi(double si, Dimension dimension, string symbol) => UnitTable.For(dimension).Get(symbol).FromSi(si);
+
+    /// <summary>SI of so many of one unit; temperature in °C.</summary>
+    public static double ToSi(double value, Dimension dimension, string symbol) => UnitTable.For(dimension).Get(symbol).ToSi(value);
+
+    /// <summary>The unit that <see cref="Format"/> shows a value in.</summary>
+    public static string SymbolFor(double si, Dimension dimension, UnitSystem system) => UnitChoice.Symbol(si, dimension, system);
 
     /// <summary>"5.6 mm": what a value of this dimension looks like.</summary>
     public static string Example(Dimension dimension) => UnitTable.For(dimension).Example;

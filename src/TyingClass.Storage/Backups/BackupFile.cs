@@ -3,6 +3,7 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using LiteDB;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Upgrades;
 using JsonSerializer = System.Text.Json.JsonSerializer;
 
 namespace TyingClass.Storage.Backups;
@@ -17,16 +18,19 @@ internal static class BackupFile
     private const string PhotoEntries = "photos/";
     private const string ContentsEntry = "contents.json";
 
-    public static BackupContents Write(Database database, DataFolder folder, string path, DateTimeOffset now)
+    public static BackupContents Write(Database database, DataFolder folder, string path, DateTimeOffset now) => Write(database.CopyTo, folder, path, now);
+
+    /// <param name="copyTo">Copies the whole database to a path.</param>
+    public static BackupContents Write(Action<string> copyTo, DataFolder folder, string path, DateTimeOffset now)
     {
         string target = Path.GetFullPath(path);
         string copy = target + ".copy", draft = target + ".part";
         try
         {
-            database.CopyTo(copy);
+            copyTo(copy);
             // After the database: a photo is put in place before an entry names it, so none that is named is missed.
             string[] photos = [.. Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")];
-            BackupContents contents = new(1, now, Count(copy), Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
+            BackupContents contents = new(1, now, Look(copy).Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
             Pack(copy, photos, contents, draft);
             Unpack(draft, copy, photosPath: null);
             File.Move(draft, target, overwrite: true);
@@ -62,7 +66,8 @@ internal static class BackupFile
             }
 
             if (Hash(databasePath) != contents.Sha256) throw new BackupDamagedException("It was damaged after it was made: the checksum does not agree.");
-            ImmutableSortedDictionary<string, int> counted = Count(databasePath);
+            (ImmutableSortedDictionary<string, int> counted, int format) = Look(databasePath);
+            if (format > FileFormat.Current) throw new BackupDamagedException($"It was made by a newer TyingClass than this one: its data are of format {format}, and this one reads up to {FileFormat.Current}. Use the newer one.");
             if (!counted.SequenceEqual(contents.Documents)) throw new BackupDamagedException("It does not hold what its list of contents says.");
             return contents;
         }
@@ -84,10 +89,11 @@ internal static class BackupFile
     }
 
     // Every document is read, not only the index: a count alone would not notice a broken page.
-    private static ImmutableSortedDictionary<string, int> Count(string databasePath)
+    private static (ImmutableSortedDictionary<string, int> Counted, int Format) Look(string databasePath)
     {
         using LiteDatabase db = Database.OpenFile(databasePath, readOnly: true);
-        return db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
+        var counted = db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
+        return (counted, FileFormat.Of(db));
     }
 
     private static void Pack(string databasePath, string[] photos, BackupContents contents, string path)

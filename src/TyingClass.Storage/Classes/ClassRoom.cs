@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Supplies;
 
 namespace TyingClass.Storage.Classes;
 
@@ -13,6 +14,17 @@ public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> In
 
     /// <summary>UTC where this machine does not know the zone.</summary>
     public TimeZoneInfo Zone => TimeZoneInfo.TryFindSystemTimeZoneById(TimeZoneId, out TimeZoneInfo? zone) ? zone : TimeZoneInfo.Utc;
+
+    /// <summary>Out of the way since then: nobody joins it, its people keep their work; null for a class that goes on.</summary>
+    public DateTimeOffset? ArchivedAt { get; init; }
+
+    public ImmutableArray<Deputy> Deputies { get; init; } = [];
+
+    /// <summary>What the class's packets hold; null for the usual sizes.</summary>
+    public Packets? Packets { get; init; }
+
+    /// <summary>Null for someone who is no deputy here.</summary>
+    public Deputy? DeputyOf(string personId) => Deputies.FirstOrDefault(d => d.PersonId == personId);
 
     public bool IsTaughtBy(string personId) => InstructorIds.Contains(personId);
 }

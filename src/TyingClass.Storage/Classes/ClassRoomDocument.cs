@@ -1,4 +1,5 @@
 using LiteDB;
+using TyingClass.Recipes.Supplies;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Classes;
@@ -15,6 +16,14 @@ internal static class ClassRoomDocument
         ["timeZone"] = room.TimeZoneId,
         ["createdTicks"] = Ticks.From(room.CreatedAt),
         ["version"] = room.Version,
+        ["archivedTicks"] = Ticks.FromOrNull(room.ArchivedAt),
+        ["deputies"] = Documents.ToArray(room.Deputies, d => new BsonDocument
+        {
+            ["personId"] = d.PersonId,
+            ["everything"] = d.Everything,
+            ["evenings"] = Documents.ToArray(d.Evenings, n => new BsonValue(n)),
+        }),
+        ["packets"] = room.Packets is { } packets ? From(packets) : BsonValue.Null,
     };
 
     public static ClassRoom ToRoom(BsonDocument document) => new(
@@ -24,5 +33,33 @@ internal static class ClassRoomDocument
         document["code"].AsString,
         document["timeZone"].AsString,
         document["createdTicks"].ToTime(),
-        document["version"].AsInt32);
+        document["version"].AsInt32)
+    {
+        // None of these in a file from before there were any: a missing field reads as null.
+        ArchivedAt = document["archivedTicks"].ToTimeOrNull(),
+        Deputies = document["deputies"].ToList(d => new Deputy(d["personId"].AsString, d["everything"].AsBoolean, d["evenings"].ToList(n => n.AsInt32))),
+        Packets = document["packets"] is { IsNull: false } packets ? ToPackets(packets) : null,
+    };
+
+    private static BsonDocument From(Packets packets) => new()
+    {
+        ["hooks"] = packets.Hooks,
+        ["beads"] = packets.Beads,
+        ["pairsOfEyes"] = packets.PairsOfEyes,
+        ["wireM"] = packets.WireM,
+        ["dressingKg"] = packets.DressingKg,
+        ["sparePieces"] = packets.SparePieces,
+        ["waste"] = packets.Waste,
+    };
+
+    private static Packets ToPackets(BsonValue packets) => new()
+    {
+        Hooks = packets["hooks"].AsInt32,
+        Beads = packets["beads"].AsInt32,
+        PairsOfEyes = packets["pairsOfEyes"].AsInt32,
+        WireM = packets["wireM"].AsDouble,
+        DressingKg = packets["dressingKg"].AsDouble,
+        SparePieces = packets["sparePieces"].AsDouble,
+        Waste = packets["waste"].AsDouble,
+    };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
+using TyingClass.Recipes.Supplies;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
@@ -50,6 +51,36 @@ public sealed class ClassRoomStore
         return new EditOutcome<ClassRoom>(true, Keep(db, changed));
     });
 
+    /// <summary>Puts a class out of the way, or takes it back. Nothing in it changes.</summary>
+    /// <returns>Null when there is no such class.</returns>
+    public ClassRoom? SetArchived(string classId, bool archived) =>
+        ChangeQuietly(classId, r => r with { ArchivedAt = archived ? r.ArchivedAt ?? time.GetUtcNow() : null });
+
+    /// <summary>What the packets of the class hold.</summary>
+    public ClassRoom? KeepPackets(string classId, Packets packets) => ChangeQuietly(classId, r => r with { Packets = packets });
+
+    /// <summary>Lets someone run part of a class, or takes it back when nothing is left to run.</summary>
+    /// <returns>Null when there is no such class, or the person is no student or mentor of it.</returns>
+    public ClassRoom? SetDeputy(string classId, Deputy deputy)
+    {
+        ArgumentNullException.ThrowIfNull(deputy);
+        return database.Write(db =>
+        {
+            if (FindIn(db, classId) is not { } room || PersonStore.FindIn(db, deputy.PersonId) is not { RemovedAt: null } person || person.ClassId != classId)
+                return null;
+            ImmutableArray<Deputy> others = [.. room.Deputies.Where(d => d.PersonId != deputy.PersonId)];
+            ClassRoom changed = room with { Deputies = deputy.MayNothing ? others : others.Add(deputy) };
+            Rooms(db).Update(ClassRoomDocument.From(changed));
+            return changed;
+        });
+    }
+
+    /// <summary>Makes a class like another one, for the next winter: see <see cref="ClassCopy"/>.</summary>
+    /// <param name="days">How much later everything is; at the same time on the wall.</param>
+    /// <returns>Null when there is no such class.</returns>
+    public ClassRoom? Copy(string classId, string instructorId, string? name, int days) => database.Write(db =>
+        FindIn(db, classId) is { } room ? new ClassCopy(db, time, room).Run(instructorId, name, days) : null);
+
     /// <summary>Removes a class that nobody ever joined.</summary>
     /// <returns>False when there is none such, or someone is in it, the trash included.</returns>
     public bool RemoveIfEmpty(string classId) => database.Write(db =>
@@ -85,6 +116,24 @@ public sealed class ClassRoomStore
         HashSet<string> taken = [.. OfInstructorIn(db, instructorId).Select(r => r.Name)];
         return NumberedName.FirstFree(name, MostNameLength, free => !taken.Contains(free));
     }
+
+    internal static void Overwrite(ILiteDatabase db, ClassRoom room) => Rooms(db).Update(ClassRoomDocument.From(room));
+
+    /// <summary>Takes someone who is gone for good off every class's list of deputies.</summary>
+    internal static void DropDeputy(ILiteDatabase db, string personId)
+    {
+        foreach (ClassRoom room in Rooms(db).FindAll().ToList().Select(ClassRoomDocument.ToRoom).Where(r => r.DeputyOf(personId) is not null))
+            Overwrite(db, room with { Deputies = [.. room.Deputies.Where(d => d.PersonId != personId)] });
+    }
+
+    // Nobody's open form of name and zone goes stale by it.
+    private ClassRoom? ChangeQuietly(string classId, Func<ClassRoom, ClassRoom> change) => database.Write(db =>
+    {
+        if (FindIn(db, classId) is not { } room) return null;
+        ClassRoom changed = change(room);
+        Overwrite(db, changed);
+        return changed;
+    });
 
     private static ClassRoom Keep(ILiteDatabase db, ClassRoom room)
     {

@@ -39,11 +39,6 @@ public sealed class CommentStore
         return Comments(db).Update(From(comment with { SeenAt = comment.SeenAt ?? time.GetUtcNow() }));
     });
 
-    /// <summary>Takes one's own comment back before it was read.</summary>
-    /// <returns>False when it was read meanwhile, or is someone else's.</returns>
-    public bool TakeBack(string commentId, string byPersonId) => database.Write(db =>
-        Find(db, commentId) is { SeenAt: null } comment && comment.ByPersonId == byPersonId && Comments(db).Delete(commentId));
-
     internal static void Prepare(ILiteDatabase db)
     {
         Comments(db).EnsureIndex("personId", "$.personId");

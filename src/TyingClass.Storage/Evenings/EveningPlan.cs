@@ -29,3 +29,7 @@ public sealed record EveningPlan(string ClassId, int Number)
 /// <param name="Each">How many every student ties.</param>
 /// <param name="Shown">How many the instructor ties to show.</param>
 public sealed record FlyCount(string Name, int Each, int Shown);
+
+/// <param name="StartsLocal">In the zone of the class; null for no date.</param>
+/// <param name="Version">Of the evening as it was read.</param>
+public sealed record EveningStart(int Number, DateTime? StartsLocal, int Version);

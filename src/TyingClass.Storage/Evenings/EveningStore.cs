@@ -32,6 +32,22 @@ public sealed class EveningStore
         });
     }
 
+    /// <summary>Sets when evenings begin, all of them or none; null for no date. Everything else about them stays.</summary>
+    /// <param name="starts">By number, with the version of each as it was read.</param>
+    /// <returns>False when one of them was changed meanwhile; then nothing was written.</returns>
+    public bool SetStarts(string classId, IReadOnlyList<EveningStart> starts)
+    {
+        ArgumentNullException.ThrowIfNull(starts);
+        return database.Write(db =>
+        {
+            ImmutableArray<EveningPlan> now = [.. starts.Select(s => FindIn(db, classId, s.Number))];
+            if (now.Zip(starts).Any(p => p.First.Version != p.Second.Version)) return false;
+            foreach ((EveningPlan plan, EveningStart start) in now.Zip(starts).Where(p => p.First.StartsLocal != p.Second.StartsLocal))
+                Keep(db, plan with { StartsLocal = start.StartsLocal, Version = plan.Version + 1 });
+            return true;
+        });
+    }
+
     internal static void Prepare(ILiteDatabase db) => Evenings(db).EnsureIndex("classId", "$.classId");
 
     internal static ImmutableArray<EveningPlan> OfClassIn(ILiteDatabase db, string classId) =>

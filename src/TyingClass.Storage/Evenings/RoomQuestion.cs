@@ -15,13 +15,16 @@ public sealed record RoomQuestion(string Id, string ClassId, string Title, Immut
     /// <summary>"which way up" or "nose", with <see cref="RecipeText"/>.</summary>
     public string? Ask { get; init; }
 
+    /// <summary>Kept to be asked some evening, and not before any room yet.</summary>
+    public bool IsPrepared { get; init; }
+
     /// <summary>Null until revealed; from then on no answer is taken.</summary>
     public RoomAnswer? Answer { get; init; }
 
     /// <summary>Null while it is the question of the room.</summary>
     public DateTimeOffset? ClosedAt { get; init; }
 
-    public bool TakesAnswers => Answer is null && ClosedAt is null;
+    public bool TakesAnswers => Answer is null && ClosedAt is null && !IsPrepared;
 }
 
 /// <summary>What the engine computed when the question was revealed: kept, so that an evening reads later as it went.</summary>

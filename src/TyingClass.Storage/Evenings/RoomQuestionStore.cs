@@ -21,18 +21,26 @@ public sealed class RoomQuestionStore
         return database.Write(db =>
         {
             DateTimeOffset now = time.GetUtcNow();
-            foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q.ClosedAt is null)) Keep(db, before with { ClosedAt = now });
-            RoomQuestion put = question with { Id = RandomId.New(), OpenedAt = now, Answer = null, ClosedAt = null };
+            foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q is { ClosedAt: null, IsPrepared: false }))
+                Keep(db, before with { ClosedAt = now });
+            RoomQuestion put = question with { Id = RandomId.New(), OpenedAt = now, Answer = null, ClosedAt = null, IsPrepared = false };
             Keep(db, put);
             return put;
         });
     }
 
     /// <summary>The one the room has before it; null when there is none.</summary>
-    public RoomQuestion? Current(string classId) => database.Read(db => OfClassIn(db, classId).LastOrDefault(q => q.ClosedAt is null));
+    public RoomQuestion? Current(string classId) => database.Read(db => OfClassIn(db, classId).LastOrDefault(q => q is { ClosedAt: null, IsPrepared: false }));
 
-    /// <summary>Oldest first.</summary>
-    public ImmutableArray<RoomQuestion> OfClass(string classId) => database.Read(db => OfClassIn(db, classId));
+    /// <summary>Those that were put, oldest first.</summary>
+    public ImmutableArray<RoomQuestion> OfClass(string classId) => database.Read(db => OfClassIn(db, classId).Where(q => !q.IsPrepared).ToImmutableArray());
+
+    /// <summary>Those kept to be asked some evening, in the order they were once asked.</summary>
+    public ImmutableArray<RoomQuestion> Prepared(string classId) => database.Read(db => OfClassIn(db, classId).Where(q => q.IsPrepared).ToImmutableArray());
+
+    /// <summary>Takes a question off the list of those kept to be asked.</summary>
+    /// <returns>False when it is not on it.</returns>
+    public bool Forget(string questionId) => database.Write(db => FindIn(db, questionId) is { IsPrepared: true } && Questions(db).Delete(questionId));
 
     public RoomQuestion? Find(string questionId) => database.Read(db => FindIn(db, questionId));
 
@@ -107,6 +115,7 @@ public sealed class RoomQuestionStore
         ["recipe"] = q.RecipeText,
         ["ask"] = q.Ask,
         ["closedTicks"] = Ticks.FromOrNull(q.ClosedAt),
+        ["prepared"] = q.IsPrepared,
         ["answer"] = q.Answer is { } a
             ? new BsonDocument { ["choice"] = a.Choice, ["whatItWouldDo"] = a.WhatItWouldDo, ["why"] = a.Why, ["revealedTicks"] = Ticks.From(a.RevealedAt) }
             : BsonValue.Null,
@@ -123,6 +132,7 @@ public sealed class RoomQuestionStore
         RecipeText = document["recipe"].TextOrNull(),
         Ask = document["ask"].TextOrNull(),
         ClosedAt = document["closedTicks"].ToTimeOrNull(),
+        IsPrepared = document["prepared"] is { IsBoolean: true, AsBoolean: true },
         Answer = document["answer"] is { IsNull: false } a
             ? new RoomAnswer(a["choice"].AsString, a["whatItWouldDo"].AsString, a["why"].AsString, a["revealedTicks"].ToTime())
             : null,

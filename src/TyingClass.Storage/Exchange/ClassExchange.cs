@@ -45,7 +45,7 @@ public sealed class ClassExchange
             BenchLog = [.. people.SelectMany(p => LogDocument.Entries(db).FindAll("personId = @0", p.Id).Select(LogDocument.ToEntry)).Where(e => e.TrashedAt is null).Select(e => e with { PhotoId = null })],
             Dates = ClassDatesStore.OfIn(db, classId).Rows,
             Evenings = [.. EveningStore.OfClassIn(db, classId).Select(e => new ExportedEvening(e.Number, e.StartsLocal, e.Plan, e.Demonstrations, e.Students, e.Flies))],
-            RoomQuestions = [.. RoomQuestionStore.OfClassIn(db, classId).Select(q => Of(q, RoomQuestionStore.AnswersIn(db, q.Id)))],
+            RoomQuestions = [.. RoomQuestionStore.OfClassIn(db, classId).Where(q => !q.IsPrepared).Select(q => Of(q, RoomQuestionStore.AnswersIn(db, q.Id)))],
         };
     });
 

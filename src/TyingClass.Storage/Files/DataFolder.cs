@@ -26,6 +26,14 @@ public sealed record DataFolder
     /// <summary>Photos of tied flies; readable by the owner only.</summary>
     public string PhotosPath => System.IO.Path.Combine(Path, "photos");
 
+    /// <summary>
+    /// Where an installed program keeps its data: ~/.local/share/TyingClass on Linux (XDG_DATA_HOME is heeded), %LOCALAPPDATA%\TyingClass
+    /// on Windows, ~/Library/Application Support/TyingClass on macOS. A folder made by nobody yet counts as well.
+    /// </summary>
+    public static string OfUser => System.IO.Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } own ? own : AppContext.BaseDirectory,
+        "TyingClass");
+
     /// <summary>Creates what is missing.</summary>
     /// <param name="path">Absolute, or relative to the current folder.</param>
     /// <exception cref="StorageException">The folder cannot be made or written to.</exception>

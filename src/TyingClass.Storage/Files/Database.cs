@@ -21,13 +21,15 @@ internal sealed class Database : IDisposable
     private bool disposed;
 
     /// <param name="prepare">Creates collections and indexes; runs at every open.</param>
+    /// <param name="before">Runs once, when the folder is ours and before the file is opened.</param>
     /// <exception cref="StorageException">The folder is in use or the file cannot be opened.</exception>
-    public Database(DataFolder folder, Action<ILiteDatabase> prepare)
+    public Database(DataFolder folder, Action<ILiteDatabase> prepare, Action? before = null)
     {
         (this.folder, this.prepare) = (folder, prepare);
         folderLock = FolderLock.Take(folder);
         try
         {
+            before?.Invoke();
             open = Open();
         }
         catch

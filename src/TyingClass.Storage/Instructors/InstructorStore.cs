@@ -23,9 +23,6 @@ public sealed class InstructorStore
     /// <summary>The first there was.</summary>
     public Person? Find() => database.Read(FindIn);
 
-    /// <summary>True while a code is out that has not been used.</summary>
-    public bool AwaitsCode() => database.Read(db => Codes(db).FindById(CodeId) is not null);
-
     /// <summary>Replaces any code not yet used: only a hash is kept, so the old one cannot be shown again.</summary>
     public string NewCode() => database.Write(db => KeepCode(db, CodeId));
 

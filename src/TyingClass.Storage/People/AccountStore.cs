@@ -16,6 +16,17 @@ public enum JoinProblem
 /// <param name="Person">Null when there is a problem; then nothing was written.</param>
 public sealed record JoinOutcome(Person? Person, JoinProblem Problem);
 
+/// <param name="PassphraseHash">Of a passphrase made up for the person, who chooses another at the first visit.</param>
+public sealed record NewPerson(string Name, Role Role, string PassphraseHash);
+
+/// <summary>Why one of a list cannot be added.</summary>
+/// <param name="Index">In the list, from 0.</param>
+/// <param name="TwinIndex">Of the earlier one in the list that has the same name; null where the name is taken by someone on the server.</param>
+public sealed record RefusedPerson(int Index, JoinProblem Problem, int? TwinIndex = null);
+
+/// <param name="Added">In the order of the list; none when anyone was refused.</param>
+public sealed record AddedPeople(ImmutableArray<Person> Added, ImmutableArray<RefusedPerson> Refused);
+
 /// <summary>People with a name and passphrase: students, mentors, instructors. The same collection as the guests, so that work never changes hands.</summary>
 public sealed class AccountStore
 {
@@ -29,7 +40,7 @@ public sealed class AccountStore
     /// <param name="guestId">The guest record this browser has filled so far: it becomes the account, with all work in it.</param>
     public JoinOutcome Join(string code, string? name, string passphraseHash, string? guestId = null) => database.Write(db =>
     {
-        if (ClassRoomStore.FindByCodeIn(db, code) is not { } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
+        if (ClassRoomStore.FindByCodeIn(db, code) is not { ArchivedAt: null } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
         return PersonStore.CleanName(name) is { } clean
             ? Make(db, room.Id, Role.Student, clean, passphraseHash, guestId)
             : new JoinOutcome(null, JoinProblem.NoName);
@@ -40,6 +51,37 @@ public sealed class AccountStore
         ClassRoomStore.FindIn(db, classId) is null ? new JoinOutcome(null, JoinProblem.NoSuchClass)
         : PersonStore.CleanName(name) is { } clean ? Make(db, classId, role, clean, passphraseHash, guestId: null)
         : new JoinOutcome(null, JoinProblem.NoName));
+
+    /// <summary>Makes students and mentors of a list, all of them or nobody: one name that is blank, taken or twice in the list refuses it.</summary>
+    public AddedPeople AddAll(string classId, IReadOnlyList<NewPerson> people)
+    {
+        ArgumentNullException.ThrowIfNull(people);
+        return database.Write(db =>
+        {
+            ImmutableArray<RefusedPerson> refused = [.. Refusals(db, classId, people)];
+            if (!refused.IsEmpty) return new AddedPeople([], refused);
+            return new AddedPeople([.. people.Select(p => MakeHanded(db, classId, p))], []);
+        });
+    }
+
+    /// <summary>Gives those who have not been here yet another passphrase to hand over, all at once; anyone else is left as is.</summary>
+    /// <param name="hashes">By person.</param>
+    /// <returns>Those who have one now.</returns>
+    public ImmutableArray<Person> HandAgain(string classId, IReadOnlyDictionary<string, string> hashes)
+    {
+        ArgumentNullException.ThrowIfNull(hashes);
+        return database.Write(db => OfClassIn(db, classId, removed: false)
+            .Where(p => !p.HasBeenHere && hashes.ContainsKey(p.Id))
+            .Select(p => Change(db, p.Id, q => q with { PassphraseHash = hashes[q.Id], Stamp = RandomId.New(), MustChoosePassphrase = true })!)
+            .ToImmutableArray());
+    }
+
+    /// <summary>Two names with one key are one name: for comparing names that stand in no store yet.</summary>
+    public static string NameKey(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return PersonDocument.NameKey(name);
+    }
 
     /// <summary>Null for a name nobody has, and for one in the trash.</summary>
     public Person? FindByName(string name) => database.Read(db =>
@@ -88,10 +130,50 @@ public sealed class AccountStore
             old["nameKey"] = PersonDocument.NameKey(old["name"].TextOrNull() ?? "Instructor");
             people.Update(old);
         }
+
+        Rekey(people);
     }
 
-    internal static Person? FindByNameIn(ILiteDatabase db, string name) =>
-        PersonStore.People(db).FindFirst("nameKey = @0", PersonDocument.NameKey(name)) is { } found ? PersonDocument.ToPerson(found) : null;
+    // Keys written before a letter and its mark counted as one. A key that another account has by now stays as it was: both can still sign in.
+    private static void Rekey(ILiteCollection<BsonDocument> people)
+    {
+        foreach (BsonDocument old in people.FindAll("nameKey != null").Where(d => d["nameKey"].IsString && d["name"].IsString))
+        {
+            string key = PersonDocument.NameKey(old["name"].AsString);
+            if (key == old["nameKey"].AsString || people.FindFirst("nameKey = @0", key) is not null) continue;
+            old["nameKey"] = key;
+            people.Update(old);
+        }
+    }
+
+    private static IEnumerable<RefusedPerson> Refusals(ILiteDatabase db, string classId, IReadOnlyList<NewPerson> people)
+    {
+        bool known = ClassRoomStore.FindIn(db, classId) is not null;
+        Dictionary<string, int> seen = new(StringComparer.Ordinal);
+        for (int i = 0; i < people.Count; i++)
+        {
+            if (!known) yield return new RefusedPerson(i, JoinProblem.NoSuchClass);
+            else if (PersonStore.CleanName(people[i].Name) is not { } name) yield return new RefusedPerson(i, JoinProblem.NoName);
+            else if (!seen.TryAdd(PersonDocument.NameKey(name), i))
+                yield return new RefusedPerson(i, JoinProblem.NameTaken, seen[PersonDocument.NameKey(name)]);
+            else if (!NameIsFree(db, name, exceptPersonId: null)) yield return new RefusedPerson(i, JoinProblem.NameTaken);
+        }
+    }
+
+    private Person MakeHanded(ILiteDatabase db, string classId, NewPerson person)
+    {
+        if (person.Role is not (Role.Student or Role.Mentor)) throw new ArgumentException("Only students and mentors are added to a class.", nameof(person));
+        Person made = Make(db, classId, person.Role, PersonStore.CleanName(person.Name)!, person.PassphraseHash, guestId: null).Person!;
+        return Change(db, made.Id, p => p with { MustChoosePassphrase = true })!;
+    }
+
+    internal static Person? FindByNameIn(ILiteDatabase db, string name)
+    {
+        string key = PersonDocument.NameKey(name), spelled = PersonDocument.SpelledKey(name);
+        BsonDocument? found = spelled == key ? null : PersonStore.People(db).FindFirst("nameKey = @0", spelled);
+        found ??= PersonStore.People(db).FindFirst("nameKey = @0", key);
+        return found is null ? null : PersonDocument.ToPerson(found);
+    }
 
     internal static bool NameIsFree(ILiteDatabase db, string name, string? exceptPersonId) =>
         FindByNameIn(db, name) is not { } taken || taken.Id == exceptPersonId;

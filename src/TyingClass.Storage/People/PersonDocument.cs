@@ -43,8 +43,11 @@ internal static class PersonDocument
         MustChoosePassphrase = document["mustChoose"].IsBoolean && document["mustChoose"].AsBoolean,
     };
 
-    /// <summary>Case, runs of spaces and characters without ink make no other name. No Unicode normalization: it depends on the machine.</summary>
-    public static string NameKey(string name) =>
+    /// <summary>Case, runs of spaces, characters without ink and the spelling of a marked letter make no other name.</summary>
+    public static string NameKey(string name) => SpelledKey(Letters.Compose(name));
+
+    /// <summary>As <see cref="NameKey"/>, but with marked letters as they were typed: the key of accounts that could not be given the other.</summary>
+    public static string SpelledKey(string name) =>
         string.Join(' ', string.Concat(name.ToUpperInvariant().Where(c => char.GetUnicodeCategory(c) != UnicodeCategory.Format))
             .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

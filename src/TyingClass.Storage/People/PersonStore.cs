@@ -89,5 +89,5 @@ public sealed class PersonStore
         }
     }
 
-    internal static string? CleanName(string? name) => CleanText.Line(name, MostNameLength);
+    internal static string? CleanName(string? name) => CleanText.Line(name is null ? null : Letters.Compose(name), MostNameLength);
 }

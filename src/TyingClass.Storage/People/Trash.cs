@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
@@ -27,6 +28,7 @@ public sealed class Trash
         BenchLogStore.DeleteOf,
         RoomQuestionStore.DeleteOf,
         GuestMoves.DeleteOf,
+        ClassRoomStore.DropDeputy,
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>

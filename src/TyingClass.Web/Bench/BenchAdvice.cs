@@ -1,12 +1,11 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
-using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage.Attempts;
-using TyingClass.Web.Figures;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
@@ -26,7 +25,7 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
         return new BenchAdvice(
             fine,
             [.. found.Select(p => new Advised(Capital(p.Text), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
-            [.. Adviser.Sensitivities(fly.Recipe).Select(s => new OneStep(Capital(s.Step), Moves("Mm", s.KeelHeightMm, units), Moves("Deg", s.PitchDeg, units), Moves("MS", s.SinkRateMS, units)))]);
+            [.. Adviser.Sensitivities(fly.Recipe).Select(s => new OneStep(Capital(s.Step), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units), Moves(Magnitudes.Pitch, Si.Deg(s.PitchDeg), units), Moves(Magnitudes.SinkRate, s.SinkRateMS, units)))]);
     }
 
     private static bool Rides(SolvedFly fly) => fly.Report.Verdict.Kind == VerdictKind.RidesAsIntended;
@@ -35,13 +34,13 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
 
     private static string Effect(Proposal p, UnitSystem units)
     {
-        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass." : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Units.Tell(1e-3 * Math.Abs(p.AddedMassG), Dimension.Mass, units)}.";
-        return $"{mass} {FlyInWords.Verdict(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
+        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass." : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
+        return $"{mass} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
     }
 
-    private static string Moves(string name, double? by, UnitSystem units) => by is not { } value || !double.IsFinite(value)
-        ? "cannot be told"
-        : (value > 0 ? "+" : "") + FigureText.Say(new KeptFigure(name, value), units);
+    private static string Moves(Magnitude what, double? by, UnitSystem units) => by is not { } value || !double.IsFinite(value)
+        ? Magnitude.None
+        : what.SaySigned(value, units);
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -6,7 +6,7 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.Bench;
 
 /// <summary>Takes the bench's form in and lays the bench out. Nothing is kept on the server: all of it is in the form and the address.</summary>
-public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor, EndpointDataSource endpoints, Visitor visitor)
+public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor, EndpointDataSource endpoints, Visitor visitor, Network.ClassAddress classAddress)
 {
     public const string StaleForm = "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing is lost; go on from here.";
     public const string CutShort = "The recipe in this address could not be read: it was probably cut short on the way. Ask for the whole address, or for the recipe as text. Here is another fly meanwhile.";
@@ -30,7 +30,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
     public BenchView Take(BenchPost post, string? notice = null)
     {
         ArgumentNullException.ThrowIfNull(post);
-        BenchMerge merge = BenchMerge.Of(post, Units);
+        BenchMerge merge = BenchMerge.Of(post, solver, Units);
         if (AnswerLimit.Check(merge.Versions.Current) is { } tooLong)
             return new BenchView { Versions = merge.Versions, Beside = post.Beside, Problems = [tooLong], Notice = notice };
         string? beside = post.Action switch { "keep" => merge.Versions.Current, "drop" => null, _ => post.Beside };
@@ -66,7 +66,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
             Advice = advise && solved.Fly is { } mended ? BenchAdvice.Of(mended, Units) : null,
             SoakS = soakS,
             TipDeg = tip,
-            Address = $"{Http.Request.Scheme}://{Http.Request.Host}{new BenchAddress(Packed.Pack(text), null, null, soakS, null, null)}",
+            Address = classAddress.Of(new BenchAddress(Packed.Pack(text), null, null, soakS, null, null).ToString()),
             SaveAt = solved.Fly is not null && visitor.PersonIfReadable is { Role: not Storage.People.Role.Guest } ? PatternsPage : null,
         };
     }

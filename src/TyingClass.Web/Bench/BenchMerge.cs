@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Kinds;
-using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
@@ -15,11 +14,11 @@ namespace TyingClass.Web.Bench;
 /// <param name="SoakS">Null when soaked through.</param>
 internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Notice)
 {
-    public static BenchMerge Of(BenchPost post, UnitSystem units)
+    public static BenchMerge Of(BenchPost post, BenchSolver solver, UnitSystem units)
     {
         Versions was = post.Was ?? Versions.Of(post.Text.Length > 0 ? post.Text : post.Form?.ToText() ?? BenchStart.Text);
         double? soakS = post.Number("soak-was");
-        ImmutableArray<Slider> sliders = SlidersOf(was.Current, soakS, units);
+        ImmutableArray<Slider> sliders = solver.Built(was.Current) is { } stood ? Sliders.Of(stood.Recipe, stood.Fly, soakS ?? double.PositiveInfinity, units) : [];
 
         (Versions versions, string? notice) = Typing(post, was);
         versions = Sliding(post, versions, sliders);
@@ -83,20 +82,6 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
     // A part that went meanwhile takes its sliders with it.
     private static bool Exists(RecipeDraft draft, Slider slider) =>
         !slider.Path.StartsWith("parts[", StringComparison.Ordinal) || draft.Get(slider.Path[..slider.Path.LastIndexOf('.')] + ".part") is not null;
-
-    private static ImmutableArray<Slider> SlidersOf(string text, double? soakS, UnitSystem units)
-    {
-        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe }) return [];
-        try
-        {
-            return Sliders.Of(recipe, FlyBuilder.Build(recipe), soakS ?? double.PositiveInfinity, units);
-        }
-        catch (ArgumentException)
-        {
-            // Parsed, but no fly can be built of it: there were no sliders to move.
-            return [];
-        }
-    }
 
     private static string Trimmed(string text) => text.Trim('\n', ' ');
 }

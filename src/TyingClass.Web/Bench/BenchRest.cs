@@ -13,7 +13,7 @@ public sealed record BenchCurve(string Title, IHtmlContent Picture);
 
 /// <summary>What is looked at once the fly is left alone: the other views, the curves, figures and cautions.</summary>
 public sealed record BenchRest(
-    IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<Figure> Figures, ImmutableArray<Caution> Cautions)
+    IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<FigureRow> Figures, ImmutableArray<Caution> Cautions)
 {
     public static BenchRest Of(SolvedFly fly, StateReport state, double tipDeg, UnitSystem units)
     {
@@ -31,6 +31,6 @@ public sealed record BenchRest(
                 Curve("A thousand flies tied like it", "lean", Drawing.Curves.LeanHistogram),
             ],
             BenchFigures.Of(fly.Report, state, units),
-            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe));
+            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
     }
 }

@@ -1,9 +1,10 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
-using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
@@ -26,6 +27,8 @@ public sealed record BenchResult
 
     public required string Cause { get; init; }
 
+    public required ImmutableArray<SaidFinding> Findings { get; init; }
+
     public required IHtmlContent Side { get; init; }
 
     public required IHtmlContent Ledger { get; init; }
@@ -44,10 +47,11 @@ public sealed record BenchResult
         {
             Fly = fly,
             State = state,
-            VerdictWords = BalanceJson.Words(state.Verdict.Kind),
+            VerdictWords = FlyWords.Verdict(state.Verdict.Kind),
             IsUndecided = state.Verdict.Kind == VerdictKind.Undecided,
-            Sentence = FlyInWords.Verdict(fly.Report.Intent, state, units),
-            Cause = FlyInWords.Cause(fly.Report.Intent, state, units),
+            Sentence = VerdictSentence.Of(fly.Report.Intent, state, units),
+            Cause = CauseSentence.Of(fly.Report.Intent, state, units),
+            Findings = [.. fly.Report.Findings.Select(f => FindingSentence.Say(f, fly.Report, units))],
             Side = Html(FlyDrawing.Side(fly, Named("side"))),
             Ledger = Html(Curves.Ledger(fly, Named("ledger"))),
         };

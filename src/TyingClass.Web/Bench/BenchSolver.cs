@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -14,20 +15,41 @@ public sealed record Solved(SolvedFly? Fly, Recipe? Recipe, ImmutableArray<Answe
 /// <summary>Solves for the bench, with a small store of its own: what is compared with, undone and redone was solved before.</summary>
 public sealed class BenchSolver : IDisposable
 {
-    private const int MostKept = 64;
+    private const int MostKept = 128;
+
+    private static readonly MemoryCacheEntryOptions One = new() { Size = 1 };
 
     private readonly MemoryCache cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
 
     /// <param name="soakS">Seconds in the water of the first of the two states reported; the second is soaked through.</param>
-    public Solved Solve(string text, double soakS) => cache.GetOrCreate((text, soakS), entry =>
+    public Solved Solve(string text, double soakS)
     {
-        entry.Size = 1;
-        return Fresh(text, ReportOptions.Default with { FreshSoakS = soakS });
-    })!;
+        if (cache.TryGetValue((text, soakS), out Solved? known)) return known!;
+        ReportOptions options = ReportOptions.Default with { FreshSoakS = soakS };
+        // Another time in the water needs another report, but no other fly.
+        Solved solved = cache.TryGetValue(text, out Solved? before) && before!.Fly is { } built ? before with { Fly = built.With(options) } : Fresh(text, options);
+        cache.Set(text, solved, One);
+        return cache.Set((text, soakS), solved, One);
+    }
+
+    /// <summary>The fly as built for whatever was asked of it last; built anew when that is long ago. Null when none can be built.</summary>
+    public (Recipe Recipe, BuiltFly Fly)? Built(string text)
+    {
+        if (cache.TryGetValue(text, out Solved? known)) return known!.Fly is { } fly ? (fly.Recipe, fly.Built) : null;
+        if (RecipeParser.Parse(text).Value is not { } recipe) return null;
+        try
+        {
+            return (recipe, FlyBuilder.Build(recipe));
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
 
     public void Dispose() => cache.Dispose();
 
-    internal static Solved Fresh(string text, ReportOptions options)
+    private static Solved Fresh(string text, ReportOptions options)
     {
         ParseResult<Recipe> parsed = RecipeParser.Parse(text);
         if (!parsed.Success) return new Solved(null, null, [.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);

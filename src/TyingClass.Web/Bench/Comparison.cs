@@ -5,6 +5,7 @@ using TyingClass.Drawing;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
@@ -23,9 +24,9 @@ public sealed record Comparison(
         StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.Fresh;
         IHtmlContent Draw(SolvedFly fly, string prefix) =>
             BenchResult.Html(FlyDrawing.Side(fly, new DrawingOptions { IdPrefix = prefix, Units = units, State = State(fly).State, WidthPx = 520 }));
-        ImmutableArray<Figure> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);
+        ImmutableArray<FigureRow> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);
         return new Comparison(
-            FlyInWords.Verdict(kept.Report.Intent, State(kept), units), FlyInWords.Verdict(now.Report.Intent, State(now), units),
+            VerdictSentence.Of(kept.Report.Intent, State(kept), units), VerdictSentence.Of(now.Report.Intent, State(now), units),
             ChangeList.Between(kept.Recipe, now.Recipe),
             [.. was.Zip(isNow, (a, b) => new FigurePair(a.Label, a.Value, b.Value))],
             Draw(kept, "kept-side"), Draw(now, "now-side"));

@@ -1,18 +1,16 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.Bench;
 
 /// <summary>The quantities that matter most, as far as a recipe has them, in the reader's units.</summary>
 internal static class Sliders
 {
-    private const double MmPerInch = 25.4, FeetPerMeter = 1 / 0.3048;
-
     // From a dead drift to a fast strip; the recipe itself may say less or more.
     private const double SlowestMS = 0.05, FastestMS = 1.5;
 
@@ -55,10 +53,11 @@ internal static class Sliders
 
     private static Slider Speed(double ms, UnitSystem units)
     {
-        double per = units == UnitSystem.Metric ? 1 : FeetPerMeter;
+        string symbol = Magnitudes.FishingSpeed.Symbol(units);
+        double per = Magnitudes.FishingSpeed.Shown(1, units);
         double step = units == UnitSystem.Metric ? 0.01 : 0.05;
         double low = Math.Min(SlowestMS, ms) * per, high = Math.Max(FastestMS, ms) * per;
-        return new Slider("fishing.speed", "Speed", units == UnitSystem.Metric ? "m/s" : "ft/s", Math.Round(low, 2), Math.Round(high, 2), step, Math.Round(ms * per, 4));
+        return new Slider("fishing.speed", "Speed", symbol, Math.Round(low, 2), Math.Round(high, 2), step, Math.Round(ms * per, 4));
     }
 
     private static Slider OfPart(Dial dial, int index, string name, Lengths length)
@@ -76,8 +75,9 @@ internal static class Sliders
         // Whole steps at both ends, so that the handle can stand there.
         public Slider Of(string path, string label, double lowM, double highM, double valueM)
         {
-            double per = 1e3 / (Metric ? 1 : MmPerInch), step = Metric ? 0.1 : 0.005;
-            return new Slider(path, label, Metric ? "mm" : "in", Math.Floor(lowM * per / step + 1e-9) * step, Math.Floor(highM * per / step + 1e-9) * step, step, Math.Round(valueM * per, Metric ? 2 : 3));
+            string symbol = Magnitudes.Place.Symbol(Units);
+            double per = Magnitudes.Place.Shown(1, Units), step = Metric ? 0.1 : 0.005;
+            return new Slider(path, label, symbol, Math.Floor(lowM * per / step + 1e-9) * step, Math.Floor(highM * per / step + 1e-9) * step, step, Math.Round(valueM * per, Metric ? 2 : 3));
         }
     }
 }

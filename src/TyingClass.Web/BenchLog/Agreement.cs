@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.BenchLog;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.BenchLog;
 
@@ -25,15 +26,15 @@ public static class Agreement
         }
 
         if (seen.HangAngleRad is { } hang)
-            rows.Add(Row("Hang angle, shank from plumb", foreseen.HangAngleRad, hang, Dimension.Angle, units));
+            rows.Add(Row("Hang angle, shank from plumb", foreseen.HangAngleRad, hang, Magnitudes.HangAngle, units));
         if (seen.MassKg is { } mass)
-            rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Dimension.Mass, units) with { Apart = Percent(foreseen.MassKg, mass) });
+            rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Magnitudes.Mass, units) with { Apart = Percent(foreseen.MassKg, mass) });
         if (seen.SinkRateMS is { } rate)
         {
-            string what = $"Sink rate over {Units.Tell(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
+            string what = $"Sink rate over {Stated.Say(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
             rows.Add(foreseen.SinkRateMS is { } computed
-                ? Row(what, computed, rate, Dimension.Speed, units) with { Apart = Ratio(computed, rate) }
-                : new AgreementRow(what, "settles to no rate", Units.Tell(rate, Dimension.Speed, units), "nothing to compare with"));
+                ? Row(what, computed, rate, Magnitudes.SinkRate, units) with { Apart = Ratio(computed, rate) }
+                : new AgreementRow(what, "settles to no rate", Stated.Say(rate, Dimension.Speed, units), "nothing to compare with"));
         }
 
         return rows.ToImmutable();
@@ -58,11 +59,11 @@ public static class Agreement
 
     private static string State(Seen seen) => seen.State == WetState.Fresh ? "fresh" : "soaked";
 
-    private static AgreementRow Row(string what, double computed, double seen, Dimension dimension, UnitSystem units)
+    private static AgreementRow Row(string what, double computed, double seen, Magnitude magnitude, UnitSystem units)
     {
         double more = seen - computed;
         return new AgreementRow(
-            what, Units.Tell(computed, dimension, units), Units.Tell(seen, dimension, units),
-            $"{Units.Format(Math.Abs(more), dimension, units, 2)} {(more >= 0 ? "more" : "less")}");
+            what, magnitude.Say(computed, units), Stated.Say(seen, magnitude.Dimension, units),
+            $"{magnitude.Say(Math.Abs(more), units)} {(more >= 0 ? "more" : "less")}");
     }
 }

@@ -63,7 +63,7 @@ public sealed class LogPages(
     /// <returns>Null for someone who runs no class.</returns>
     public ClassLog? OfClass()
     {
-        if (access.Current is not { } room || !access.MentorsOrTeaches(visitor.Person, room.Id)) return null;
+        if (access.Current is not { } room || !access.MentorsOrRuns(visitor.Person, room.Id)) return null;
         ImmutableArray<ClassLogLine> lines = [.. store.BenchLog.OfClass(room.Id)
             .Where(e => store.People.Find(e.PersonId) is { RemovedAt: null })
             .Select(e => new ClassLogLine(e, names.NameOf(e.PersonId), Agreement.WayAgrees(e), Agreement.Of(e, units.Now)))];

@@ -73,7 +73,8 @@ public sealed class ClassCalendar(ClassStore store, ClassAccess access, Visitor 
     }
 
     /// <summary>Of the visitor's own class; null for a guest and for those who teach, who see everything at once.</summary>
-    public ClassWindows? Mine => visitor.PersonIfReadable is { Role: Role.Student } && access.Current is { } room ? mine ??= Of(room) : null;
+    public ClassWindows? Mine => visitor.PersonIfReadable is { Role: Role.Student } && access.Right < ClassRight.Everything && access.Current is { } room
+        ? mine ??= Of(room) : null;
 
     /// <summary>When a lesson opens for the visitor; null when it is open.</summary>
     public DateTimeOffset? OpensLater(Lesson lesson) => Later(Mine?.Of(lesson).OpensAt);

@@ -31,6 +31,8 @@ public sealed class ClassClock
         LocalDateTimePattern.CreateWithInvariantCulture("uuuu-MM-dd HH:mm"),
     ];
 
+    private static readonly string[] KnownZones = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC")];
+
     private readonly DateTimeZone zone;
 
     public ClassClock(ClassRoom room)
@@ -38,6 +40,10 @@ public sealed class ClassClock
         ArgumentNullException.ThrowIfNull(room);
         zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(room.TimeZoneId) ?? DateTimeZone.Utc;
     }
+
+    /// <summary>In order, the one in force always among them: not every zone that works is listed.</summary>
+    public static IEnumerable<string> ZonesToChoose(string? inForce) =>
+        KnownZones.Concat(inForce is null ? [] : [inForce]).Distinct().Order(StringComparer.Ordinal);
 
     /// <summary>"Europe/Berlin".</summary>
     public string ZoneId => zone.Id;
@@ -61,6 +67,9 @@ public sealed class ClassClock
     public string Say(DateTimeOffset time) => Say(Local(time));
 
     public static string Say(DateTime local) => local.ToString("ddd, MMM d, yyyy, HH:mm", CultureInfo.InvariantCulture);
+
+    /// <summary>"Wed, Jan 14, 2026".</summary>
+    public string Day(DateTimeOffset time) => Local(time).ToString("ddd, MMM d, yyyy", CultureInfo.InvariantCulture);
 
     /// <summary>As a date field holds it: "2026-01-14T19:00", empty for none.</summary>
     public static string Write(DateTime? local) => local is { } time ? Form.Format(LocalDateTime.FromDateTime(time)) : "";

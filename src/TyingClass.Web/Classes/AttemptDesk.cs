@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Editing;
@@ -18,15 +17,15 @@ public sealed record CellView(Person Person, string ExerciseId, Exercise? Exerci
 public sealed record TypedJudgment(string? AttemptId, int Expected, bool? Accept, string? Reason);
 
 /// <summary>Another person's attempts at one exercise: to read, accept, return, comment on.</summary>
-public sealed class AttemptDesk(ICourseSource source, ClassStore store, ClassAccess access, Visitor visitor)
+public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access, Visitor visitor)
 {
     /// <returns>Null when there is nothing to show, or not to this visitor: the two look the same.</returns>
     public CellView? Open(string personId, string exerciseId)
     {
-        if (!access.MaySeeWorkOf(visitor.Person, personId) || store.People.Find(personId) is not { } person) return null;
+        if (!access.MaySeeWorkOf(visitor.Person, personId) || personStore.Find(personId) is not { } person) return null;
         bool known = source.Current.TryFindExercise(exerciseId, out _, out Exercise exercise);
-        ImmutableArray<Attempt> attempts = store.Attempts.Of(personId, exerciseId);
-        ImmutableArray<Comment> comments = [.. store.Comments.To(personId).Where(c => c.ExerciseId == exerciseId)];
+        ImmutableArray<Attempt> attempts = attemptStore.Of(personId, exerciseId);
+        ImmutableArray<Comment> comments = [.. commentStore.To(personId).Where(c => c.ExerciseId == exerciseId)];
         return known || attempts.Length > 0 ? new CellView(person, exerciseId, known ? exercise : null, attempts, comments) : null;
     }
 
@@ -38,10 +37,10 @@ public sealed class AttemptDesk(ICourseSource source, ClassStore store, ClassAcc
     public string? Judge(TypedJudgment typed)
     {
         ArgumentNullException.ThrowIfNull(typed);
-        if (typed.AttemptId is null || store.Attempts.Find(typed.AttemptId) is not { } attempt || !MayJudge(attempt)) return "This attempt is not yours to decide. Nothing was changed.";
+        if (typed.AttemptId is null || attemptStore.Find(typed.AttemptId) is not { } attempt || !MayJudge(attempt)) return "This attempt is not yours to decide. Nothing was changed.";
         if (typed.Accept is not { } accept) return "Say whether you accept it or return it.";
         if (string.IsNullOrWhiteSpace(typed.Reason)) return "Give a reason: the student reads it, and whoever looks at this register later.";
-        EditOutcome<Attempt>? outcome = store.Attempts.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason);
+        EditOutcome<Attempt>? outcome = attemptStore.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason);
         if (outcome is { Saved: false, Current.Judgments: [.., { } other] })
             return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing: “{other.Reason}” Yours was not kept, but it stands in the form: send it again if you still mean it.";
         return outcome is null ? "This attempt is gone. Nothing was changed." : null;
@@ -52,7 +51,7 @@ public sealed class AttemptDesk(ICourseSource source, ClassStore store, ClassAcc
     {
         if (visitor.Person is not { } me || me.Id == personId || !access.MaySeeWorkOf(me, personId)) return "You cannot write to this person.";
         if (string.IsNullOrWhiteSpace(text)) return "Write something first.";
-        store.Comments.Add(personId, me.Id, me.Label, exerciseId, text);
+        commentStore.Add(personId, me.Id, me.Label, exerciseId, text);
         return null;
     }
 }

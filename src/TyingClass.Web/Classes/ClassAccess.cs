@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 
@@ -28,24 +29,53 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
         {
             ImmutableArray<ClassRoom> mine = ClassesOf(visitor.Person);
             string? chosen = accessor.HttpContext?.Request.Cookies[Cookie];
-            return mine.FirstOrDefault(c => c.Id == chosen) ?? mine.FirstOrDefault();
+            return mine.FirstOrDefault(c => c.Id == chosen) ?? mine.FirstOrDefault(c => c.ArchivedAt is null) ?? mine.FirstOrDefault();
         }
     }
 
+    /// <summary>What the visitor may run of the class that is open; nothing where the store cannot be read: this frames every page.</summary>
+    public ClassRight Right
+    {
+        get
+        {
+            try
+            {
+                return Current is { } room ? RightIn(visitor.Person, room) : visitor.IsInstructor ? ClassRight.Teaches : ClassRight.None;
+            }
+            catch (StorageException)
+            {
+                return ClassRight.None;
+            }
+        }
+    }
+
+    public static ClassRight RightIn(Person? viewer, ClassRoom room)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        if (viewer is not { RemovedAt: null }) return ClassRight.None;
+        if (viewer.Role == Role.Instructor) return room.IsTaughtBy(viewer.Id) ? ClassRight.Teaches : ClassRight.None;
+        if (viewer.ClassId != room.Id || room.DeputyOf(viewer.Id) is not { } deputy) return ClassRight.None;
+        return deputy.Everything ? ClassRight.Everything : ClassRight.Evenings;
+    }
+
+    /// <summary>One evening of the class that is open.</summary>
+    public bool MayRunEvening(int number) =>
+        Right >= ClassRight.Everything || (visitor.Person is { } me && Current?.DeputyOf(me.Id)?.MayRun(number) == true && Right == ClassRight.Evenings);
+
     /// <summary>
-    /// Everyone their own; mentor and instructor that of the students of their class; an instructor also that of mentors there. Guests
-    /// belong to no class: only where there is no other class does its instructor see their work.
+    /// Everyone their own; mentor, instructor and deputy of everything that of the students of their class; the last two also that of mentors
+    /// there. Guests belong to no class: only where there is no other class does its instructor see their work.
     /// </summary>
     public bool MaySeeWorkOf(Person? viewer, string ownerPersonId)
     {
-        if (viewer is null || viewer.RemovedAt is not null) return false;
+        if (viewer is not { Role: not Role.Guest, RemovedAt: null }) return viewer is { RemovedAt: null } && viewer.Id == ownerPersonId;
         if (viewer.Id == ownerPersonId) return true;
-        if (viewer.Role is not (Role.Mentor or Role.Instructor) || store.People.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
+        if (store.People.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
         return owner.Role switch
         {
             Role.Guest => SeesGuests(viewer),
-            Role.Student => owner.ClassId is { } id && MentorsOrTeaches(viewer, id),
-            Role.Mentor => owner.ClassId is { } id && Teaches(viewer, id),
+            Role.Student => owner.ClassId is { } id && MentorsOrRuns(viewer, id),
+            Role.Mentor => owner.ClassId is { } id && Runs(viewer, id),
             _ => false,
         };
     }
@@ -54,18 +84,22 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     public bool SeesGuests(Person? viewer) =>
         viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.All() is [{ } only] && only.IsTaughtBy(viewer.Id);
 
-    /// <summary>An instructor may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their own.</summary>
+    /// <summary>Instructor and deputy of everything may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their
+    /// own.</summary>
     public bool MayJudge(Person? viewer, Attempt attempt)
     {
         ArgumentNullException.ThrowIfNull(attempt);
-        return viewer is not null && viewer.Id != attempt.PersonId
-            && (viewer.Role == Role.Instructor || (viewer.Role == Role.Mentor && attempt.AwaitsReview))
-            && MaySeeWorkOf(viewer, attempt.PersonId);
+        if (viewer is null || viewer.Id == attempt.PersonId || !MaySeeWorkOf(viewer, attempt.PersonId)) return false;
+        return viewer.Role == Role.Instructor || attempt.AwaitsReview || (viewer.ClassId is { } id && Runs(viewer, id));
     }
 
-    /// <summary>Mentor or instructor of that class.</summary>
-    public bool MentorsOrTeaches(Person? viewer, string classId) =>
-        viewer is { Role: Role.Mentor, RemovedAt: null } ? viewer.ClassId == classId : Teaches(viewer, classId);
+    /// <summary>Mentor of that class, or whoever runs all of it.</summary>
+    public bool MentorsOrRuns(Person? viewer, string classId) =>
+        (viewer is { Role: Role.Mentor, RemovedAt: null } && viewer.ClassId == classId) || Runs(viewer, classId);
+
+    /// <summary>Instructor or deputy of everything.</summary>
+    public bool Runs(Person? viewer, string classId) =>
+        viewer is not null && store.Classes.Find(classId) is { } room && RightIn(viewer, room) >= ClassRight.Everything;
 
     public bool Teaches(Person? viewer, string classId) =>
         viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.Find(classId)?.IsTaughtBy(viewer.Id) == true;

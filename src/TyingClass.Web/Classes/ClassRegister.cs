@@ -42,7 +42,8 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
     {
         ArgumentNullException.ThrowIfNull(room);
         ArgumentNullException.ThrowIfNull(reader);
-        return Lines(room, people => people.Where(p => reader.Role == Role.Instructor || p.Role == Role.Student), s => s.AwaitsReview);
+        bool readsMentors = ClassAccess.RightIn(reader, room) >= ClassRight.Everything;
+        return Lines(room, people => people.Where(p => p.Id != reader.Id && (readsMentors || p.Role == Role.Student)), s => s.AwaitsReview);
     }
 
     public static IEnumerable<RegisterColumn> Columns(Course course)

@@ -36,6 +36,23 @@ public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, 
         if (access.Teaches(visitor.Person, classId) && store.Classes.Find(classId) is { } room) Remember(room);
     }
 
+    /// <summary>Puts a class of the visitor's out of the way, or takes it back and opens it.</summary>
+    public void Archive(string classId, bool archived)
+    {
+        if (!access.Teaches(visitor.Person, classId) || store.Classes.SetArchived(classId, archived) is not { } room) return;
+        if (!archived) Remember(room);
+        else if (accessor.HttpContext!.Request.Cookies[ClassAccess.Cookie] == classId) accessor.HttpContext.Response.Cookies.Delete(ClassAccess.Cookie);
+    }
+
+    /// <summary>Makes a class like one of the visitor's, so many days later, and opens it.</summary>
+    /// <returns>Null for a class that is someone else's.</returns>
+    public ClassRoom? Copy(string classId, string? name, int days)
+    {
+        if (!access.Teaches(visitor.Person, classId) || store.Classes.Copy(classId, visitor.Person!.Id, name, days) is not { } made) return null;
+        Remember(made);
+        return made;
+    }
+
     private void Remember(ClassRoom room) => accessor.HttpContext!.Response.Cookies.Append(ClassAccess.Cookie, room.Id, new CookieOptions
     {
         HttpOnly = true,

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
@@ -9,7 +8,7 @@ using TyingClass.Web.Progress;
 namespace TyingClass.Web.Classes;
 
 /// <summary>Finds what the students of a class share in their answers to one exercise; mentors are not counted.</summary>
-public sealed class ExerciseAcross(ICourseSource source, ClassStore store)
+public sealed class ExerciseAcross(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore)
 {
     /// <returns>Null for an exercise the course does not have.</returns>
     /// <param name="part">Of the answers, from 1; one that is not there gives the nearest.</param>
@@ -17,8 +16,8 @@ public sealed class ExerciseAcross(ICourseSource source, ClassStore store)
     {
         ArgumentNullException.ThrowIfNull(room);
         if (ClassRegister.Columns(source.Current).FirstOrDefault(c => c.Exercise.Id == exerciseId) is not { } column) return null;
-        Dictionary<string, Person> people = store.Accounts.OfClass(room.Id).Where(p => p.Role == Role.Student).ToDictionary(p => p.Id);
-        ImmutableArray<AttemptNote> attempts = [.. store.Attempts.NotesAt(exerciseId).Where(a => people.ContainsKey(a.PersonId))];
+        Dictionary<string, Person> people = accountStore.OfClass(room.Id).Where(p => p.Role == Role.Student).ToDictionary(p => p.Id);
+        ImmutableArray<AttemptNote> attempts = [.. attemptStore.NotesAt(exerciseId).Where(a => people.ContainsKey(a.PersonId))];
         ImmutableArray<AcrossLine> lines = [.. attempts.GroupBy(a => a.PersonId).Select(g => Line(people[g.Key], [.. g.OrderBy(a => a.Number)])).OrderBy(l => l.Person.Label, StringComparer.OrdinalIgnoreCase)];
         ImmutableArray<CountedFinding> misreadings = Counted(attempts, people, a => a.Misreading is { } said ? [said] : []);
         ImmutableArray<CountedFinding> missed = Counted(attempts.Where(a => !a.Counts), people, a => a.Missed);
@@ -48,7 +47,7 @@ public sealed class ExerciseAcross(ICourseSource source, ClassStore store)
             .OrderByDescending(g => g.Length).ThenBy(g => g[0].Person.Label, StringComparer.OrdinalIgnoreCase)];
 
     private GivenAnswer? Given(ImmutableArray<AcrossLine> lines) =>
-        store.Attempts.Find(lines[0].Shown.Id) is { } sample ? new GivenAnswer(sample, lines[0].Kind, lines) : null;
+        attemptStore.Find(lines[0].Shown.Id) is { } sample ? new GivenAnswer(sample, lines[0].Kind, lines) : null;
 
     private static string? Sentence(ImmutableArray<CountedFinding> misreadings, ImmutableArray<CountedFinding> missed, int tried) =>
         (misreadings.FirstOrDefault(), missed.FirstOrDefault()) switch

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
 
@@ -18,8 +18,11 @@ public sealed record GuestHolding(string Mark, Person Guest, ImmutableArray<(str
 /// <param name="Trouble">What to tell whoever typed the mark.</param>
 public sealed record GuestSearch(GuestHolding? Holding, string? Trouble);
 
+/// <summary>What the desk reads and moves of a guest's work.</summary>
+public sealed record GuestStores(PersonStore People, AttemptStore Attempts, PracticeStore Practice, GuestMoves GuestMoves);
+
 /// <summary>Brings in the work of whoever told the instructor the mark of their browser.</summary>
-public sealed class GuestDesk(ICourseSource source, ClassStore store, PeopleDesk people, Visitor visitor, AccountLimit limit)
+public sealed class GuestDesk(ICourseSource source, GuestStores store, PeopleDesk people, Visitor visitor, AccountLimit limit)
 {
     /// <summary>Counted, whether the mark is right or not.</summary>
     public GuestSearch Try(string? mark)

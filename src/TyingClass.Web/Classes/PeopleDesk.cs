@@ -40,6 +40,19 @@ public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor vis
 
     public bool SetRole(string personId, Role role) => Find(personId) is not null && store.Accounts.SetRole(personId, role) is not null;
 
+    /// <summary>Null for someone who is no deputy.</summary>
+    public Deputy? DeputyOf(Person person)
+    {
+        ArgumentNullException.ThrowIfNull(person);
+        return person.ClassId is { } classId ? store.Classes.Find(classId)?.DeputyOf(person.Id) : null;
+    }
+
+    public bool SetDeputy(Deputy deputy)
+    {
+        ArgumentNullException.ThrowIfNull(deputy);
+        return Find(deputy.PersonId)?.ClassId is { } classId && store.Classes.SetDeputy(classId, deputy) is not null;
+    }
+
     /// <returns>The new passphrase, to be handed over; kept nowhere.</returns>
     public string? ResetPassphrase(string personId)
     {

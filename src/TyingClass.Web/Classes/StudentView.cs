@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Practice;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.People;
@@ -28,25 +27,25 @@ public sealed record StudentView(
 }
 
 /// <summary>One student, for whoever helps them.</summary>
-public sealed class StudentDesk(ICourseSource source, ClassStore store, ClassAccess access, Visitor visitor)
+public sealed class StudentDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access, Visitor visitor)
 {
     /// <returns>Null when there is no such person, or not for this visitor.</returns>
     public StudentView? Open(string personId) =>
-        access.MaySeeWorkOf(visitor.Person, personId) && store.People.Find(personId) is { } person ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc) : null;
+        access.MaySeeWorkOf(visitor.Person, personId) && personStore.Find(personId) is { } person ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc) : null;
 
     /// <param name="zone">The class's: which day an attempt was made on.</param>
     public StudentView Of(Person person, TimeZoneInfo zone)
     {
         ArgumentNullException.ThrowIfNull(person);
         Dictionary<string, RegisterColumn> columns = ClassRegister.Columns(source.Current).ToDictionary(c => c.Exercise.Id);
-        ImmutableArray<AttemptNote> attempts = store.Attempts.NotesOf(person.Id);
-        ImmutableArray<Standing> standings = [.. store.Attempts.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
+        ImmutableArray<AttemptNote> attempts = attemptStore.NotesOf(person.Id);
+        ImmutableArray<Standing> standings = [.. attemptStore.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
         return new StudentView(
             person,
             Concepts(columns, attempts),
             [.. standings.Where(s => s is { Passed: false, AwaitsReview: false, Failed: > 0 }).OrderBy(s => s.LastAt).Select(s => new StuckLine(person, columns[s.ExerciseId], s))],
             Days(columns, attempts, zone),
-            store.Comments.To(person.Id),
+            commentStore.To(person.Id),
             standings.Count(s => s.Passed),
             columns.Count);
     }

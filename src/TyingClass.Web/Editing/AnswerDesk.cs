@@ -13,7 +13,7 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.Editing;
 
 /// <summary>Takes answers in and lays assignments out.</summary>
-public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor accessor)
+public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpContextAccessor accessor)
 {
     public const string StaleForm =
         "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing was sent in. What you typed stands below; submit it again.";
@@ -51,7 +51,8 @@ public sealed class AnswerDesk(FlyPictures pictures, IHttpContextAccessor access
         try
         {
             int failed = work.Attempts().Count(a => a is { Counts: false, Waits: false });
-            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead });
+            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead, Draft = typed.Draft });
+            if (grade.Fly is { } fly) flies.Keep(typed.Text, fly);
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade), null)
                 : new DeskResult(null, Again(work, typed, grade.Problems), StatusCodes.Status422UnprocessableEntity);

@@ -1,13 +1,13 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Storage;
+using TyingClass.Storage.Attempts;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Editing;
 
 /// <summary>The exercises of the course, by id.</summary>
-public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor visitor, AnswerDesk desk, ClassCalendar calendar)
+public sealed class ExerciseDesk(ICourseSource course, AttemptStore store, Visitor visitor, AnswerDesk desk, ClassCalendar calendar)
 {
     /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
     /// <returns>Null for an exercise nobody knows.</returns>
@@ -36,8 +36,8 @@ public sealed class ExerciseDesk(ICourseSource course, ClassStore store, Visitor
     private Assignment? Find(string exerciseId) => course.Current.TryFindExercise(exerciseId, out Lesson lesson, out Exercise exercise)
         ? new Assignment(lesson, exercise, $"/exercises/{Uri.EscapeDataString(exercise.Id)}")
         {
-            Attempts = () => visitor.Person is { } person ? store.Attempts.Of(person.Id, exercise.Id) : [],
-            Keep = (text, grade) => store.Attempts.Add(visitor.PersonOrNewGuest().Id, exercise.Id, text, grade),
+            Attempts = () => visitor.Person is { } person ? store.Of(person.Id, exercise.Id) : [],
+            Keep = (text, grade) => store.Add(visitor.PersonOrNewGuest().Id, exercise.Id, text, grade),
         }
         : null;
 }

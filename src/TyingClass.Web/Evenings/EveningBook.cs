@@ -19,13 +19,14 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
     /// <summary>Null for someone without a class.</summary>
     public ClassRoom? Room => access.Current;
 
-    /// <summary>Every evening that a lesson names or the instructor wrote about.</summary>
+    /// <summary>Every evening that a lesson names or the instructor wrote about, and the visitor may run.</summary>
     public ImmutableArray<EveningLine> All()
     {
         if (Room is not { } room) return [];
         Dictionary<int, EveningPlan> plans = store.Evenings.OfClass(room.Id).ToDictionary(p => p.Number);
         ILookup<int, Lesson> lessons = course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
-        return [.. lessons.Select(l => l.Key).Union(plans.Keys).Order().Select(n => new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
+        return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n =>
+            new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
     }
 
     /// <returns>Null for no class, or an evening nobody ever spoke of.</returns>
@@ -38,16 +39,6 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
         ImmutableArray<Lesson> lessons = [.. course.Current.Lessons.Where(l => l.Evening == plan.Number)];
         int students = plan.Students ?? store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student);
         return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room));
-    }
-
-    /// <summary>Sets when the evenings begin: the first as told, each next so many days later by the calendar, at the same time on the wall.</summary>
-    /// <returns>False when someone changed one of them meanwhile.</returns>
-    public bool Schedule(DateTime first, int everyDays)
-    {
-        bool all = true;
-        foreach ((EveningLine line, int index) in All().Select((l, i) => (l, i)))
-            all &= store.Evenings.Save(line.Plan with { StartsLocal = first.AddDays(index * everyDays) }).Saved;
-        return all;
     }
 
     private static ImmutableArray<EveningFly> Flies(ImmutableArray<Lesson> lessons, EveningPlan plan)

@@ -6,7 +6,7 @@ using TyingClass.Web.Calendar;
 namespace TyingClass.Web.Evenings;
 
 /// <summary>What was typed about an evening, whatever it is.</summary>
-public sealed record EveningForm(string Starts, string Plan, string Demonstrations, string Students, ImmutableArray<FlyLine> Flies, int Version)
+public sealed record EveningForm(string Starts, string Plan, string Demonstrations, string Students, ImmutableArray<FlyRow> Flies, int Version)
 {
     public const int MostStudents = 200;
     public const int MostFlies = 50;
@@ -33,7 +33,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
             plan.Plan.Length == 0 ? UsualPlan.ReplaceLineEndings("\n") : plan.Plan,
             plan.Demonstrations,
             plan.Students?.ToString(CultureInfo.InvariantCulture) ?? "",
-            [.. evening.Flies.Select((f, i) => new FlyLine(i, f.Name, Whole(f.Each), Whole(f.Shown)))],
+            [.. evening.Flies.Select((f, i) => new FlyRow(i, f.Name, Whole(f.Each), Whole(f.Shown)))],
             plan.Version);
     }
 
@@ -46,7 +46,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
             form["plan"].ToString().ReplaceLineEndings("\n"),
             form["demonstrations"].ToString().ReplaceLineEndings("\n"),
             form["students"].ToString().Trim(),
-            [.. evening.Flies.Select((f, i) => new FlyLine(i, f.Name, form[$"each-{i}"].ToString().Trim(), form[$"shown-{i}"].ToString().Trim()))],
+            [.. evening.Flies.Select((f, i) => new FlyRow(i, f.Name, form[$"each-{i}"].ToString().Trim(), form[$"shown-{i}"].ToString().Trim()))],
             int.TryParse(form["version"], CultureInfo.InvariantCulture, out int version) ? version : 0);
     }
 
@@ -57,7 +57,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         if (Plan.Length > EveningPlan.MostNoteLength) yield return ("plan", TooLong("plan", Plan));
         if (Demonstrations.Length > EveningPlan.MostNoteLength) yield return ("demonstrations", TooLong("notes", Demonstrations));
         if (Students.Length > 0 && !IsWhole(Students, MostStudents)) yield return ("students", $"Students: write a whole number up to {MostStudents}, or leave it empty for everyone in the class.");
-        foreach (FlyLine fly in Flies.Where(f => !IsWhole(f.Each, MostFlies) || !IsWhole(f.Shown, MostFlies)))
+        foreach (FlyRow fly in Flies.Where(f => !IsWhole(f.Each, MostFlies) || !IsWhole(f.Shown, MostFlies)))
             yield return (fly.EachField, $"{fly.Name}: write whole numbers from 0 to {MostFlies}.");
     }
 
@@ -80,7 +80,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
     private static string Whole(int n) => n.ToString(CultureInfo.InvariantCulture);
 }
 
-public sealed record FlyLine(int Index, string Name, string Each, string Shown)
+public sealed record FlyRow(int Index, string Name, string Each, string Shown)
 {
     public string EachField => FormattableString.Invariant($"each-{Index}");
 

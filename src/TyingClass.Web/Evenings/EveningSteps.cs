@@ -23,6 +23,9 @@ public sealed record EveningStep(string Tab, string Title)
     /// <summary>Shown as a recipe only: a drawing would give the answer away.</summary>
     public string? CardRecipe { get; init; }
 
+    /// <summary>The class code, for whoever has not joined yet: on the first screen.</summary>
+    public string? JoinCode { get; init; }
+
     /// <summary>The exercise that can be put to the room from here.</summary>
     public string? AskExercise { get; init; }
 }
@@ -46,6 +49,7 @@ public static class EveningSteps
     private static EveningStep Welcome(EveningView evening) => new($"Evening {evening.Number}", evening.Room.Name)
     {
         Items = [.. evening.Lessons.Select(l => $"{l.Number}. {l.Title}")],
+        JoinCode = evening.Room.Code,
     };
 
     private static IEnumerable<EveningStep> CautionSteps(EveningView evening)

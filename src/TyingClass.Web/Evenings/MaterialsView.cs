@@ -9,7 +9,8 @@ namespace TyingClass.Web.Evenings;
 /// <param name="Packets">Whole packets or spools that hold it.</param>
 public sealed record MaterialLine(string Item, string Need, string Bring, int Packets);
 
-/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark. What cannot be a packet is taken, and shown, as the nearest that can.</summary>
+/// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark; without any, those the class keeps. What cannot be a
+/// packet is taken, and shown, as the nearest that can.</summary>
 public sealed class PacketQuery
 {
     public const int MostPieces = 10_000;
@@ -30,6 +31,30 @@ public sealed class PacketQuery
     public int SparePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.SparePieces * 100);
 
     public int WastePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.Waste * 100);
+
+    private static readonly string[] Fields = ["hooks", "beads", "eyes", "wireM", "dressingG", "sparePercent", "wastePercent"];
+
+    public static PacketQuery Of(Packets packets)
+    {
+        ArgumentNullException.ThrowIfNull(packets);
+        return new PacketQuery
+        {
+            Hooks = packets.Hooks,
+            Beads = packets.Beads,
+            Eyes = packets.PairsOfEyes,
+            WireM = packets.WireM,
+            DressingG = Math.Round(packets.DressingKg * 1e3, 6),
+            SparePercent = (int)Math.Round(packets.SparePieces * 100),
+            WastePercent = (int)Math.Round(packets.Waste * 100),
+        };
+    }
+
+    /// <summary>Sizes stand in the address, or in the form.</summary>
+    public bool WasAsked(HttpRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return Fields.Any(f => request.Query.ContainsKey(f) || (request.HasFormContentType && request.Form.ContainsKey(f)));
+    }
 
     public Packets ToPackets() => new()
     {

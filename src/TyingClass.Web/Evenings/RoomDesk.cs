@@ -40,6 +40,24 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
         return null;
     }
 
+    /// <summary>Questions kept to be asked some evening: those of the class this one was copied from.</summary>
+    public IEnumerable<RoomQuestion> Prepared() => Room is { } room ? store.RoomQuestions.Prepared(room.Id) : [];
+
+    /// <returns>What is wrong; null when the question is put.</returns>
+    public string? PutPrepared(string questionId)
+    {
+        if (!IsOurs(questionId) || store.RoomQuestions.Find(questionId) is not { IsPrepared: true } question) return "That question is no longer on the list.";
+        if (ExerciseOf(question) is not { } exercise)
+            return $"The exercise of “{question.Title}” has left the course since it was asked. Take it off the list and ask another.";
+        store.RoomQuestions.Put(question with { Title = exercise.Title, Choices = exercise.Choices });
+        return null;
+    }
+
+    public void Forget(string questionId)
+    {
+        if (IsOurs(questionId)) store.RoomQuestions.Forget(questionId);
+    }
+
     /// <param name="ask">One of <see cref="Prediction.Asks"/>.</param>
     /// <returns>Everything that is wrong; empty when the question is put.</returns>
     public ImmutableArray<string> PutRecipe(string recipeText, string ask)

@@ -15,39 +15,15 @@ namespace TyingClass.Web.Exchange;
 /// <param name="Ticket">For <see cref="HandedSlips"/>; null when nothing was made.</param>
 public sealed record FilesOutcome(string? Ticket, ImmutableArray<string> Problems);
 
-/// <summary>What leaves or enters the server as a file: rosters, registers, classes, backups.</summary>
+/// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
 public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register, Places places, TimeProvider time)
 {
     public const long MostBytes = 256L << 20;
-
-    private const int MostRosterBytes = 1 << 20;
 
     public ClassRoom? Room => access.Current;
 
     /// <summary>A backup holds every class of the server: for whoever came first and set it up.</summary>
     public bool MayBackUp => visitor.Person is { Role: Role.Instructor } person && store.Instructors.Find()?.Id == person.Id;
-
-    /// <summary>Adds the people of a list, each with a passphrase to hand over; all of them or none.</summary>
-    public FilesOutcome AddRoster(byte[] csv)
-    {
-        if (Room is not { } room) return new FilesOutcome(null, ["You have no class yet. Make one under Setup first."]);
-        if (csv.Length > MostRosterBytes) return new FilesOutcome(null, ["This list is larger than 1 MB: it is no list of names."]);
-        Roster roster = RosterCsv.Read(csv);
-        ImmutableArray<string> taken = [.. roster.Lines.Where(l => store.Accounts.NameIsTaken(l.Name)).Select(l => $"Line {l.Line}: someone on this server is called “{l.Name}” already. Take the line out, or add something to the name.")];
-        ImmutableArray<string> problems = [.. roster.Problems, .. taken];
-        if (!problems.IsEmpty) return new FilesOutcome(null, problems);
-        List<Slip> made = [];
-        foreach (RosterLine line in roster.Lines)
-        {
-            string passphrase = HandedPassphrase.New();
-            JoinOutcome outcome = store.Accounts.Add(room.Id, line.Role, line.Name, account.Hash(passphrase));
-            if (outcome.Person is not { } person) continue;
-            store.Accounts.SetPassphrase(person.Id, person.PassphraseHash!, mustChoose: true);
-            made.Add(new Slip(person.Label, passphrase));
-        }
-
-        return new FilesOutcome(Lay($"New in {room.Name}", made), []);
-    }
 
     public (string Name, byte[] Bytes)? RegisterFile() => Room is { } room ? ($"register-{Stem(room)}.csv", register.Of(room)) : null;
 
@@ -63,7 +39,7 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         HandedOut[] passphrases = [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
         ImportOutcome outcome = store.Exchange.Import(export, visitor.Person!.Id, passphrases);
         return outcome.Room is { } room
-            ? new FilesOutcome(Lay($"Imported: {room.Name}", outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
+            ? new FilesOutcome(Lay(room, outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
             : new FilesOutcome(null, outcome.Problems);
     }
 
@@ -76,7 +52,7 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         return ($"tyingclass-backup-{Day()}.zip", file, contents);
     }
 
-    private string Lay(string title, IEnumerable<Slip> made) => slips.Lay(visitor.Person!.Id, title, made);
+    private string Lay(ClassRoom room, IEnumerable<Slip> made) => slips.Lay(visitor.Person!.Id, $"Imported: {room.Name}", made, room.Id);
 
     private string Stem(ClassRoom room)
     {

@@ -8,7 +8,8 @@ namespace TyingClass.Web.Exchange;
 public sealed record Slip(string Name, string Passphrase);
 
 /// <summary>What was just made, to be shown to the instructor who made it and to nobody else, for a while and from memory only.</summary>
-public sealed record SlipSheet(string ByPersonId, string Title, ImmutableArray<Slip> Slips, DateTimeOffset Until);
+/// <param name="ClassId">Of a class that came in with them; null for people of a class that was open already.</param>
+public sealed record SlipSheet(string ByPersonId, string Title, ImmutableArray<Slip> Slips, DateTimeOffset Until, string? ClassId = null);
 
 /// <summary>Passphrases are kept nowhere: between the form that made them and the page that shows them, they are here.</summary>
 public sealed class HandedSlips(TimeProvider time)
@@ -18,16 +19,22 @@ public sealed class HandedSlips(TimeProvider time)
     private readonly ConcurrentDictionary<string, SlipSheet> sheets = new(StringComparer.Ordinal);
 
     /// <returns>What to ask for them with.</returns>
-    public string Lay(string byPersonId, string title, IEnumerable<Slip> slips)
+    /// <param name="classId">Of a class that came in with them.</param>
+    public string Lay(string byPersonId, string title, IEnumerable<Slip> slips, string? classId = null)
     {
         DateTimeOffset now = time.GetUtcNow();
         foreach ((string old, SlipSheet sheet) in sheets) if (sheet.Until < now) sheets.TryRemove(old, out _);
         string ticket = RandomNumberGenerator.GetHexString(20, lowercase: true);
-        sheets[ticket] = new SlipSheet(byPersonId, title, [.. slips], now + Kept);
+        sheets[ticket] = new SlipSheet(byPersonId, title, [.. slips], now + Kept, classId);
         return ticket;
     }
 
     /// <returns>Null when it is gone or someone else's.</returns>
     public SlipSheet? Find(string? ticket, string? personId) =>
         ticket is not null && sheets.TryGetValue(ticket, out SlipSheet? sheet) && sheet.ByPersonId == personId && sheet.Until >= time.GetUtcNow() ? sheet : null;
+
+    /// <summary>The last ones this person made that are still here.</summary>
+    public (string Ticket, SlipSheet Sheet)? Latest(string personId) => sheets
+        .Where(s => s.Value.ByPersonId == personId && s.Value.Until >= time.GetUtcNow())
+        .OrderByDescending(s => s.Value.Until).Select(s => ((string, SlipSheet)?)(s.Key, s.Value)).FirstOrDefault();
 }

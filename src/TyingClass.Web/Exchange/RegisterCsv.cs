@@ -1,5 +1,4 @@
 using System.Globalization;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
@@ -10,7 +9,7 @@ using TyingClass.Web.Progress;
 namespace TyingClass.Web.Exchange;
 
 /// <summary>The register as a table: one row a person and exercise, which any spreadsheet can pivot.</summary>
-public sealed class RegisterCsv(ClassRegister register, ClassStore store, ClassCalendar calendar)
+public sealed class RegisterCsv(ClassRegister register, AttemptStore store, ClassCalendar calendar)
 {
     public static readonly string[] Heads = ["name", "role", "evening", "lesson", "exercise", "title", "state", "attempts", "failed", "last at", "due", "late"];
 
@@ -19,7 +18,7 @@ public sealed class RegisterCsv(ClassRegister register, ClassStore store, ClassC
         ArgumentNullException.ThrowIfNull(room);
         RegisterView view = register.Of(room, new RegisterFilter(null, null, false, default));
         ClassWindows windows = calendar.Of(room);
-        Dictionary<(string, string), Standing> standings = store.Attempts.StandingsOf(view.Rows.Select(r => r.Person.Id)).ToDictionary(s => (s.PersonId, s.ExerciseId));
+        Dictionary<(string, string), Standing> standings = store.StandingsOf(view.Rows.Select(r => r.Person.Id)).ToDictionary(s => (s.PersonId, s.ExerciseId));
         return CsvText.Write(view.Rows
             .SelectMany(row => view.Columns.Select(column => Row(row.Person, column, standings.GetValueOrDefault((row.Person.Id, column.Exercise.Id)), windows)))
             .Prepend(Heads));

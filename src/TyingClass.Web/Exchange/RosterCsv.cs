@@ -1,43 +1,71 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Storage.People;
 
 namespace TyingClass.Web.Exchange;
 
+/// <summary>What becomes of one line of a list.</summary>
 /// <param name="Line">Of the file, from 1.</param>
-public sealed record RosterLine(long Line, string Name, Role Role);
+/// <param name="Typed">The cells the name was made of, as they stand in the list.</param>
+/// <param name="Problem">Why it cannot be added, and what to do; null when it can.</param>
+public sealed record RosterLine(long Line, string Typed, string Name, Role Role, string? Problem = null);
 
-/// <param name="Problems">When any: nobody is to be added.</param>
-public sealed record Roster(ImmutableArray<RosterLine> Lines, ImmutableArray<string> Problems);
+/// <param name="All">Every line that is not empty, in order.</param>
+/// <param name="Trouble">What is wrong with the list as a whole; null when its lines could be read.</param>
+public sealed record Roster(ImmutableArray<RosterLine> All, RosterHeads? Heads, string? Trouble)
+{
+    public IEnumerable<RosterLine> Lines => All.Where(l => l.Problem is null);
 
-/// <summary>A list of names for a class: one a line, or a table with the columns "name" and "role".</summary>
+    /// <summary>When any: nobody is to be added.</summary>
+    public ImmutableArray<string> Problems => Trouble is { } trouble ? [trouble]
+        : [.. All.Where(l => l.Problem is not null).Select(l => string.Create(CultureInfo.InvariantCulture, $"Line {l.Line}: {l.Problem}"))];
+
+    public bool MayBeAdded => Trouble is null && !All.IsEmpty && All.All(l => l.Problem is null);
+}
+
+/// <summary>A list of names for a class: one a line, or a table with the columns of names that lists usually have, and perhaps a role.</summary>
 public static partial class RosterCsv
 {
     public const int MostPeople = 300;
 
-    public static Roster Read(byte[] bytes)
+    /// <param name="lastNameFirst">How two columns of names without heads are meant.</param>
+    public static Roster Read(byte[] bytes, bool lastNameFirst = false)
     {
         (ImmutableArray<CsvRow> rows, string? problem) = CsvText.Read(bytes);
-        if (problem is not null) return new Roster([], [problem]);
-        if (LeavesAQuoteOpen(bytes)) return new Roster([], ["A quote (\") is opened and never closed, so it cannot be told where one name ends and the next begins. Close it or take it out."]);
-        (int name, int role, bool header) = Columns(rows);
-        CsvRow[] people = [.. rows.Skip(header ? 1 : 0).Where(r => r.Fields.Any(f => f.Length > 0))];
-        if (people.Length == 0) return new Roster([], ["There is no name in it. Write one name a line, or a table with the columns name and role."]);
-        if (people.Length > MostPeople) return new Roster([], [$"These are {people.Length} people; at most {MostPeople} can be added at once."]);
-        List<string> problems = [];
-        List<RosterLine> lines = [];
-        foreach (CsvRow row in people)
-        {
-            if (row.Fields.Any(f => f.AsSpan().IndexOfAny('\r', '\n') >= 0)) problems.Add($"Line {row.Line}: an entry runs on over the end of its line. A quote (\") that begins a name must also end it.");
-            else if (RoleOf(role < 0 ? "" : row[role]) is not { } as_) problems.Add($"Line {row.Line}: “{row[role]}” is not a role. Write student or mentor, or leave it empty for a student.");
-            else if (Clean(row[name]) is not { } cleaned) problems.Add($"Line {row.Line}: the name is missing.");
-            else if (cleaned.Length > PersonStore.MostNameLength) problems.Add($"Line {row.Line}: a name may have {PersonStore.MostNameLength} characters; this has {cleaned.Length}.");
-            else if (lines.FirstOrDefault(l => string.Equals(l.Name, cleaned, StringComparison.OrdinalIgnoreCase)) is { } twin) problems.Add($"Line {row.Line}: “{cleaned}” stands in line {twin.Line} already. Names tell people apart: add something to one of them.");
-            else lines.Add(new RosterLine(row.Line, cleaned, as_));
-        }
-
-        return new Roster([.. lines], [.. problems]);
+        if (problem is not null) return Refused(problem);
+        if (LeavesAQuoteOpen(bytes))
+            return Refused("A quote (\") is opened and never closed, so it cannot be told where one name ends and the next begins. Close it or take it out.");
+        RosterHeads heads = RosterHeads.Of(rows, lastNameFirst);
+        CsvRow[] people = [.. rows.Skip(heads.Heading ? 1 : 0).Where(r => r.Fields.Any(f => f.Length > 0))];
+        if (people.Length == 0) return Refused("There is no name in it. Write one name a line, or a table with the columns name and role.");
+        if (people.Length > MostPeople) return Refused($"These are {people.Length} people; at most {MostPeople} can be added at once.");
+        Dictionary<string, RosterLine> seen = new(StringComparer.Ordinal);
+        return new Roster([.. people.Select(row => Of(row, heads, seen))], heads, null);
     }
+
+    internal static string Twin(string name, long line) =>
+        string.Create(CultureInfo.InvariantCulture, $"“{name}” stands in line {line} already. Names tell people apart: add something to one of them.");
+
+    private static RosterLine Of(CsvRow row, RosterHeads heads, Dictionary<string, RosterLine> seen)
+    {
+        string role = heads.Role < 0 ? "" : row[heads.Role];
+        RosterLine line = new(row.Line, string.Join(" | ", row.Fields.Where(f => f.Length > 0)), Clean(heads.NameOf(row)),
+            RosterHeads.RoleOf(role) ?? Role.Student);
+        if (row.Fields.Any(f => f.AsSpan().IndexOfAny('\r', '\n') >= 0))
+            return line with { Problem = "an entry runs on over the end of its line. A quote (\") that begins a name must also end it." };
+        if (RosterHeads.RoleOf(role) is null)
+            return line with { Problem = $"“{role}” is not a role. Write student or mentor, or leave it empty for a student." };
+        if (line.Name.Length == 0) return line with { Problem = "the name is missing." };
+        if (line.Name.Length > PersonStore.MostNameLength)
+            return line with { Problem = $"a name may have {PersonStore.MostNameLength} characters; this has {line.Name.Length}." };
+        if (seen.TryGetValue(AccountStore.NameKey(line.Name), out RosterLine? twin))
+            return line with { Problem = Twin(line.Name, twin.Line) };
+        seen[AccountStore.NameKey(line.Name)] = line;
+        return line;
+    }
+
+    private static Roster Refused(string trouble) => new([], null, trouble);
 
     // A quote counts where it begins an entry, after RFC 4180; inside a name it is a letter like any other.
     private static bool LeavesAQuoteOpen(byte[] bytes) =>
@@ -46,29 +74,6 @@ public static partial class RosterCsv
     [GeneratedRegex("(^|[,;\\t])[ ]*\"", RegexOptions.Multiline | RegexOptions.CultureInvariant)]
     private static partial Regex QuotedEntry();
 
-    private static (int Name, int Role, bool Header) Columns(ImmutableArray<CsvRow> rows)
-    {
-        if (rows.IsEmpty) return (0, -1, false);
-        int name = Find(rows[0], "name");
-        return name >= 0 ? (name, Find(rows[0], "role"), true) : (0, rows.Any(r => r.Fields.Length > 1) ? 1 : -1, false);
-    }
-
-    private static int Find(CsvRow row, string head)
-    {
-        for (int i = 0; i < row.Fields.Length; i++)
-        {
-            if (row.Fields[i].Equals(head, StringComparison.OrdinalIgnoreCase)) return i;
-        }
-
-        return -1;
-    }
-
-    private static Role? RoleOf(string word) => word.ToLowerInvariant() switch
-    {
-        "" or "student" => Role.Student,
-        "mentor" => Role.Mentor,
-        _ => null,
-    };
-
-    private static string? Clean(string name) => string.Concat(name.Where(c => !char.IsControl(c))).Trim() is { Length: > 0 } cleaned ? cleaned : null;
+    private static string Clean(string name) =>
+        string.Join(' ', string.Concat(name.Where(c => !char.IsControl(c))).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

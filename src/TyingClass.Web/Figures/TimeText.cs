@@ -2,10 +2,12 @@ using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Figures;
 
-/// <summary>Times as words, by this server's clock and zone.</summary>
-public sealed class TimeText(TimeProvider time)
+/// <summary>Times as words, on the clock of the class that is open: every time on a page is of one clock. Who has no class has the server's.</summary>
+public sealed class TimeText(TimeProvider time, ClassAccess access)
 {
-    public string When(DateTimeOffset at) => TimeWords.Moment(at, time.LocalTimeZone);
+    public TimeZoneInfo Zone => access.Current?.Zone ?? time.LocalTimeZone;
+
+    public string When(DateTimeOffset at) => TimeWords.Moment(at, Zone);
 
     /// <summary>"3 days": how long something has waited.</summary>
     public string Since(DateTimeOffset at) => TimeWords.Span(time.GetUtcNow() - at);

@@ -8,8 +8,6 @@ namespace TyingClass.Web.Hosting;
 /// <summary>Fills an empty data folder with an invented class, and says so.</summary>
 internal static class DemoStart
 {
-    public const string Flag = "--demo";
-
     /// <exception cref="StorageException">The folder holds a real class.</exception>
     public static void Fill(ClassStore store, IServiceProvider services)
     {

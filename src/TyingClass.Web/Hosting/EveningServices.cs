@@ -16,14 +16,16 @@ internal static class EveningServices
         services.AddScoped<RoomDesk>();
         services.AddScoped<RegisterCsv>();
         services.AddScoped<FilesDesk>();
+        services.AddScoped<NamesDesk>();
+        services.AddScoped<StartDesk>();
         services.AddSingleton<HandedSlips>();
         services.AddHostedService<BackupAnswers>();
     }
 
     public static void Protect(PageConventionCollection pages)
     {
-        pages.AuthorizeFolder("/Dates", ClassPolicies.Instructor);
-        pages.AuthorizeFolder("/Evenings", ClassPolicies.Instructor);
+        pages.AuthorizeFolder("/Dates", ClassPolicies.Deputy);
+        pages.AuthorizeFolder("/Evenings", ClassPolicies.Evening);
         pages.AuthorizeFolder("/Files", ClassPolicies.Instructor);
     }
 }

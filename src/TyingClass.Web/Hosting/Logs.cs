@@ -6,6 +6,8 @@ internal static class Logs
     public static void Configure(ILoggingBuilder logging)
     {
         logging.AddFilter("Microsoft", LogLevel.Warning);
+        // It would warn that "urls" are overridden by endpoints: we made the endpoints out of them.
+        logging.AddFilter("Microsoft.AspNetCore.Server.Kestrel", LogLevel.Error);
         // Keys at rest are guarded by the folder's mode; said in the README, not at every start.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         // A stale form is met with a page of its own; it is no event for the console.

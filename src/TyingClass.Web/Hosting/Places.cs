@@ -1,3 +1,5 @@
+using TyingClass.Lessons.Checking;
+using TyingClass.Lessons.Courses;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Web.Hosting;
@@ -10,7 +12,7 @@ public sealed record Places(DataFolder Data, string LessonsPath)
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
     public static Places From(IConfiguration configuration, string contentRoot)
     {
-        string data = configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? Path.Combine(contentRoot, "data");
+        string data = configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
         return new Places(DataFolder.At(data), FindLessons(configuration["lessons"], contentRoot));
     }
 
@@ -22,8 +24,10 @@ public sealed record Places(DataFolder Data, string LessonsPath)
             return Directory.Exists(full) ? full : throw new LessonsNotFoundException($"There is no folder {full} to read lessons from. Give another one with --lessons DIR.");
         }
 
-        return ProjectFolder.Above(contentRoot).Select(folder => Path.Combine(folder, "lessons")).FirstOrDefault(Directory.Exists)
-            ?? throw new LessonsNotFoundException($"There is no lessons folder at or above {contentRoot}. Say where it is with --lessons DIR.");
+        // The program's own first; a folder that only happens to be called so is nobody's course.
+        return InstalledProgram.Lessons
+            ?? ProjectFolder.Above(contentRoot).Select(folder => Path.Combine(folder, "lessons")).FirstOrDefault(IdList.IsCourse)
+            ?? throw new LessonsNotFoundException($"There is no folder of lessons (with {IdList.FileName} in it) at or above {contentRoot}. Say where it is with --lessons DIR.");
     }
 }
 

@@ -1,27 +1,30 @@
 using TyingClass.Storage;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Puts the application together; Program only runs it.</summary>
 public static class Server
 {
+    public const int DefaultPort = 5080;
+
     public const string DefaultAddress = "http://localhost:5080";
 
     /// <summary>Starts no listening yet, but opens the data folder: a second server on the same one is refused here.</summary>
-    /// <exception cref="Storage.Files.StorageException">The data folder cannot be used.</exception>
+    /// <exception cref="StorageException">The data folder cannot be used.</exception>
+    /// <exception cref="AlreadyRunningException">It is in use by a server that said where it is.</exception>
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
+    /// <exception cref="StartRefusedException">Something else asked for cannot be done.</exception>
     public static WebApplication Build(string[] args)
     {
-        (bool demo, string[] rest) = TakeFlag(args, DemoStart.Flag);
-        (bool newCode, string[] others) = TakeFlag(rest, StartupNotice.NewCodeFlag);
+        StartFlags flags = StartFlags.Read(args);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
-            Args = others,
+            Args = flags.Others,
             ContentRootPath = ProjectFolder.Find(),
             // Not the entry assembly: in the browser tests that is the test host, and no page would be found.
             ApplicationName = typeof(Server).Assembly.GetName().Name,
         });
-        if (string.IsNullOrWhiteSpace(builder.Configuration[WebHostDefaults.ServerUrlsKey])) builder.WebHost.UseUrls(DefaultAddress);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -29,16 +32,27 @@ public static class Server
         });
         Logs.Configure(builder.Logging);
         Places places = Places.From(builder.Configuration, builder.Environment.ContentRootPath);
-        Services.Add(builder.Services, places, newCode);
+        NetworkServices.Add(builder, flags);
+        Services.Add(builder.Services, places, flags.NewCode);
 
         WebApplication app = builder.Build();
         // Opened now, so that a folder in use stops the start instead of the first visitor.
-        ClassStore store = app.Services.GetRequiredService<ClassStore>();
-        if (demo) DemoStart.Fill(store, app.Services);
+        ClassStore store = Open(app, places);
+        if (flags.Demo) DemoStart.Fill(store, app.Services);
         Pipeline.Use(app);
+        if (BrowserStart.IsWanted(args)) app.Services.GetRequiredService<StartupNotice>().OpensBrowser = true;
         return app;
     }
 
-    private static (bool Found, string[] Others) TakeFlag(string[] args, string flag) =>
-        (args.Contains(flag), [.. args.Where(a => a != flag)]);
+    private static ClassStore Open(WebApplication app, Places places)
+    {
+        try
+        {
+            return app.Services.GetRequiredService<ClassStore>();
+        }
+        catch (StorageException e) when (e.FolderInUse && RunningAddress.Find(places.Data) is { } address)
+        {
+            throw new AlreadyRunningException(address, e);
+        }
+    }
 }

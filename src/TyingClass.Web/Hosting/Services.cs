@@ -7,7 +7,6 @@ using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
@@ -31,8 +30,9 @@ internal static class Services
     {
         services.AddSingleton(places);
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
-        services.AddHostedService(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        StoreServices.Add(services, places);
+        services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
         AddCourse(services, places);
         AddPeople(services, places);
         AddPages(services);
@@ -44,6 +44,7 @@ internal static class Services
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
+        services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
@@ -69,7 +70,7 @@ internal static class Services
     private static void AddPatterns(IServiceCollection services)
     {
         services.AddScoped<ReaderUnits>();
-        services.AddSingleton<TimeText>();
+        services.AddScoped<TimeText>();
         services.AddScoped<FlySheets>();
         services.AddScoped<RevisionPairs>();
         services.AddScoped<PatternDesk>();
@@ -89,6 +90,7 @@ internal static class Services
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
         services.AddScoped<ClassAccess>();
+        services.AddScoped<Microsoft.AspNetCore.Authorization.IAuthorizationHandler, RightHandler>();
         services.AddScoped<AccountSignIn>();
         services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
@@ -116,6 +118,7 @@ internal static class Services
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
+            options.Conventions.ConfigureFilter(new ArchivedFilter());
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
         services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);

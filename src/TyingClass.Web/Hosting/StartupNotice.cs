@@ -1,27 +1,33 @@
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using TyingClass.Storage;
+using TyingClass.Web.Network;
 
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Tells whoever started the server where it is, and the instructor's one-time code while there is need of one.</summary>
-internal sealed class StartupNotice(IServer server, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode) : IHostedService
+internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode) : IHostedService
 {
-    /// <summary>For an instructor who forgot the passphrase.</summary>
-    public const string NewCodeFlag = "--new-instructor-code";
+    /// <summary>Set before the start: once it listens, the browser is shown where.</summary>
+    public bool OpensBrowser { get; set; }
 
     public Task StartAsync(CancellationToken cancellationToken)
     {
         string? code = newCode || store.Instructors.Find() is null ? store.Instructors.NewCode() : null;
-        lifetime.ApplicationStarted.Register(() => Print(code));
+        lifetime.ApplicationStarted.Register(() => _ = PrintAsync(code));
         return Task.CompletedTask;
     }
 
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
-    private void Print(string? code)
+    private async Task PrintAsync(string? code)
     {
-        foreach (string address in server.Features.Get<IServerAddressesFeature>()?.Addresses ?? []) Console.WriteLine($"TyingClass is open at {address}");
+        string[] own = [.. server.Features.Get<IServerAddressesFeature>()?.Addresses ?? []];
+        RoomState room = await door.ApplyAsync();
+        foreach (string address in own) Console.WriteLine($"TyingClass is open at {address}");
+        if (own is [var first, ..]) RunningAddress.Note(places.Data, BrowserStart.Here(first));
+        Console.WriteLine(Room(room));
+        if (store.Upgraded is { } upgraded) Console.WriteLine($"The data file was upgraded from format {upgraded.From} to {upgraded.To}. As it was before: {upgraded.BackupPath}");
         Console.WriteLine($"Data: {places.Data.Path}");
         Console.WriteLine($"Lessons: {places.LessonsPath}");
         if (code is not null)
@@ -32,6 +38,15 @@ internal sealed class StartupNotice(IServer server, IHostApplicationLifetime lif
         }
 
         if (store.IsInvented) DemoStart.Print();
-        Console.WriteLine("Stop with Ctrl+C.");
+        Console.WriteLine(OpensBrowser ? "Stop with Ctrl+C, or close this window." : "Stop with Ctrl+C.");
+        if (OpensBrowser && own is [var here, ..]) BrowserStart.Open(BrowserStart.Here(here) + (code is null ? "/" : "/sign-in?code=new"));
     }
+
+    private static string Room(RoomState room) => room switch
+    {
+        { Root: { } root, Note: { } note } => $"In the room, for phones: {root}\n{note}",
+        { Root: { } root } => $"In the room, for phones: {root}",
+        { Trouble: { } trouble } => $"Phones cannot reach it: {trouble}",
+        _ => "Phones cannot reach it: only this machine can. To open it to the room, see Setup in the program, or start it with --room.",
+    };
 }

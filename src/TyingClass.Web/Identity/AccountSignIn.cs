@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using TyingClass.Storage;
 using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Identity;
@@ -39,7 +40,7 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     /// <summary>No instructor yet: the code from the console makes one.</summary>
     public bool NeedsCode => store.Instructors.Find() is null;
 
-    public string Hash(string passphrase) => hasher.HashPassword(null!, passphrase);
+    public string Hash(string passphrase) => hasher.HashPassword(null!, WordPassphrase.Kept(passphrase));
 
     public async Task<EnterOutcome> EnterAsync(string name, string passphrase)
     {
@@ -50,13 +51,19 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
         return person!.MustChoosePassphrase ? EnterOutcome.MustChoose : EnterOutcome.Entered;
     }
 
+    /// <summary>As it was typed when it was chosen, or, when it is made of words, however it is spaced, hyphened or cased.</summary>
     public bool Matches(Person? person, string passphrase) =>
-        hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, passphrase) != PasswordVerificationResult.Failed && person?.PassphraseHash is not null;
+        WordPassphrase.Tries(passphrase).Any(t =>
+            hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash.Value, t) != PasswordVerificationResult.Failed)
+        && person?.PassphraseHash is not null;
 
     /// <returns>False when the code is wrong, used up or too old.</returns>
     public async Task<bool> ClaimAsync(string code, string? name, string? className, string passphrase)
     {
         if (store.Instructors.Claim(code, name, Hash(passphrase), className) is not { } instructor) return false;
+        // A class nobody is in yet is set up step by step; one that has people is only opened again.
+        if (store.Classes.OfInstructor(instructor.Id) is [{ } room] && store.Accounts.OfClass(room.Id).IsEmpty)
+            store.Starts.MarkDone(room.Id, StartSteps.Begun);
         await KeepSignedInAsync(instructor);
         return true;
     }

@@ -1,12 +1,11 @@
 using System.Security.Claims;
-using TyingClass.Storage;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
 
 namespace TyingClass.Web.Identity;
 
 /// <summary>Who is asking: someone signed in, a guest known by a cookie, or nobody yet.</summary>
-public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store, TimeProvider time)
+public sealed class Visitor(IHttpContextAccessor accessor, PersonStore personStore, AccountStore accountStore, TimeProvider time)
 {
     // A visit is a matter of minutes: no write for every page.
     private static readonly TimeSpan VisitLength = TimeSpan.FromMinutes(5);
@@ -23,7 +22,7 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store, Tim
         {
             if (looked) return person;
             string? id = Http.User.FindFirstValue(ClaimTypes.NameIdentifier);
-            person = id is not null ? store.People.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? store.People.FindGuest(secret) : null;
+            person = id is not null ? personStore.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? personStore.FindGuest(secret) : null;
             looked = true;
             NoteVisit();
             return person;
@@ -57,7 +56,7 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store, Tim
     public Person PersonOrNewGuest(string? name = null)
     {
         if (Person is { } known) return known;
-        (Person guest, string secret) = store.People.AddGuest(name);
+        (Person guest, string secret) = personStore.AddGuest(name);
         GuestCookie.Write(Http, secret);
         (person, looked) = (guest, true);
         return guest;
@@ -68,7 +67,7 @@ public sealed class Visitor(IHttpContextAccessor accessor, ClassStore store, Tim
         if (person is null || time.GetUtcNow() - person.LastSeenAt < VisitLength) return;
         try
         {
-            person = store.Accounts.Touch(person.Id) ?? person;
+            person = accountStore.Touch(person.Id) ?? person;
         }
         catch (StorageException)
         {

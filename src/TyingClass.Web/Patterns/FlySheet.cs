@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
-using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Catalogue;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
-using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Web.Bench;
 using TyingClass.Web.Editing;
@@ -19,8 +16,8 @@ namespace TyingClass.Web.Patterns;
 /// <param name="Diagnosis">Null where no fly can be built of the recipe.</param>
 public sealed record FlySheet(string RecipeText, RecipeCard Card, IHtmlContent? Picture, Diagnosis? Diagnosis, ImmutableArray<KeptFigure> Figures);
 
-/// <summary>Lays recipes out. A recipe that was solved once is kept for a while: revisions never change.</summary>
-public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, IMemoryCache cache)
+/// <summary>Lays recipes out.</summary>
+public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, SolvedFlies flies)
 {
     private static readonly RecipeCard Unreadable = new("A fly", "", "", [], "");
 
@@ -43,26 +40,9 @@ public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, IMemoryCa
         card.Sheet.Card, $"By {card.Owner}, revision {card.Revision}{(card.SignedOffBy is { } by ? $", signed off by {by}" : "")}.", card.Sheet.RecipeText);
 
     private PrintCard Print(RecipeCard parts, string byline, string recipeText) => Solve(recipeText) is { } fly
-        ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo, BenchFigures.Of(fly.Report, fly.Report.Soaked, units.Now), Cautions.For(fly.Recipe))
+        ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo, BenchFigures.Of(fly.Report, fly.Report.Soaked, units.Now), Cautions.For(fly.Recipe, fly.Built.Body))
         : new PrintCard(parts, byline, null, "", [], []);
 
     /// <returns>Null when no fly can be built of it.</returns>
-    public SolvedFly? Solve(string recipeText) => cache.GetOrCreate(("solved", recipeText), entry =>
-    {
-        entry.Size = 1;
-        return RecipeParser.Parse(recipeText) is { Success: true, Value: { } recipe } ? TrySolve(recipe) : null;
-    });
-
-    private static SolvedFly? TrySolve(Recipe recipe)
-    {
-        try
-        {
-            return SolvedFly.Solve(recipe);
-        }
-        catch (ArgumentException)
-        {
-            // Parsed, but no fly can be built of it.
-            return null;
-        }
-    }
+    public SolvedFly? Solve(string recipeText) => flies.Whole(recipeText);
 }

@@ -43,7 +43,7 @@ public sealed class PatternCards(ClassStore store, Visitor visitor, ClassAccess 
     // Whoever was asked about a pattern may read it: asking is showing.
     private bool MaySeeAll(Pattern pattern) =>
         visitor.Person is { } person
-        && (pattern.OwnerId == person.Id || store.Reviews.Of(pattern.Id).Any(r => r.State != ReviewState.Withdrawn && access.MentorsOrTeaches(person, r.ClassId)));
+        && (pattern.OwnerId == person.Id || store.Reviews.Of(pattern.Id).Any(r => r.State != ReviewState.Withdrawn && access.MentorsOrRuns(person, r.ClassId)));
 
     private bool IsInMyBook(Pattern pattern) => access.ClassesOf(visitor.Person).Any(c => c.Id == pattern.BookClassId);
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
@@ -12,7 +11,7 @@ using TyingClass.Web.Pictures;
 namespace TyingClass.Web.Patterns;
 
 /// <summary>Takes patterns in, for their owner only.</summary>
-public sealed class PatternDesk(ClassStore store, Visitor visitor, FlyPictures pictures)
+public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures pictures)
 {
     public const string NewAddress = "/patterns/new";
 
@@ -20,7 +19,7 @@ public sealed class PatternDesk(ClassStore store, Visitor visitor, FlyPictures p
 
     /// <summary>This visitor's own pattern, not in the trash; null for any other.</summary>
     public Pattern? Own(string patternId) =>
-        visitor.Person is { } person && store.Patterns.Find(patternId) is { TrashedAt: null } found && found.OwnerId == person.Id ? found : null;
+        visitor.Person is { } person && store.Find(patternId) is { TrashedAt: null } found && found.OwnerId == person.Id ? found : null;
 
     public PatternEditor Blank(string? recipeText) => Lay(new PatternEditor
     {
@@ -32,7 +31,7 @@ public sealed class PatternDesk(ClassStore store, Visitor visitor, FlyPictures p
     public PatternEditor Open(Pattern pattern, int? fromRevision)
     {
         ArgumentNullException.ThrowIfNull(pattern);
-        PatternRevision from = (fromRevision is { } number ? store.Patterns.Revision(pattern.Id, number) : null) ?? store.Patterns.Revision(pattern.Id, pattern.Revision)!;
+        PatternRevision from = (fromRevision is { } number ? store.Revision(pattern.Id, number) : null) ?? store.Revision(pattern.Id, pattern.Revision)!;
         return Lay(new PatternEditor
         {
             Address = AddressOf(pattern.Id),
@@ -71,15 +70,15 @@ public sealed class PatternDesk(ClassStore store, Visitor visitor, FlyPictures p
     private PatternResult Save(Pattern? pattern, PatternEditor editor, string name)
     {
         string ownerId = visitor.Person!.Id;
-        if (pattern is null) return new PatternResult(store.Patterns.Create(ownerId, name, editor.Typed.Text, editor.Note), null);
-        EditOutcome<Pattern>? outcome = store.Patterns.Save(pattern.Id, ownerId, editor.Expected, name, editor.Typed.Text, editor.Note);
+        if (pattern is null) return new PatternResult(store.Create(ownerId, name, editor.Typed.Text, editor.Note), null);
+        EditOutcome<Pattern>? outcome = store.Save(pattern.Id, ownerId, editor.Expected, name, editor.Typed.Text, editor.Note);
         if (outcome is null) return new PatternResult(null, null, StatusCodes.Status404NotFound);
         if (outcome.Saved) return new PatternResult(outcome.Current, null);
         int now = outcome.Current.Revision;
         PatternEditor told = editor with
         {
             Expected = now,
-            Meanwhile = store.Patterns.Revision(pattern.Id, now),
+            Meanwhile = store.Revision(pattern.Id, now),
             Notice = $"Revision {now} was saved from another window or device while you were working on revision {editor.Expected}. Nothing was overwritten and nothing you typed is lost: yours stands in the editor, the other one beside it. Save again to make yours revision {now + 1}.",
         };
         return new PatternResult(null, Lay(told), StatusCodes.Status409Conflict);

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using TyingClass.Storage;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Reviews;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Reviews;
@@ -14,11 +14,14 @@ namespace TyingClass.Web.Patterns;
 public sealed record PatternView(
     Pattern Pattern, PatternEditor Editor, FlySheet Sheet, ImmutableArray<PatternRevision> Revisions, ImmutableArray<RoundView> Rounds, bool MayAsk)
 {
-    public RoundView? Waiting => Rounds.FirstOrDefault(r => r.Review.State == Storage.Reviews.ReviewState.Waiting);
+    public RoundView? Waiting => Rounds.FirstOrDefault(r => r.Review.State == ReviewState.Waiting);
 }
 
+/// <summary>What the pages of patterns read.</summary>
+public sealed record PatternStores(PatternStore Patterns, ReviewStore Reviews);
+
 /// <summary>Gathers what a pattern's page shows and carries out its buttons, for the owner only.</summary>
-public sealed class PatternPages(ClassStore store, Visitor visitor, ClassAccess access, PatternDesk desk, FlySheets sheets, ReviewThreads threads)
+public sealed class PatternPages(PatternStores store, Visitor visitor, ClassAccess access, PatternDesk desk, FlySheets sheets, ReviewThreads threads)
 {
     /// <returns>Null for a pattern this visitor does not have.</returns>
     public PatternView? Open(string patternId, int? fromRevision = null) =>

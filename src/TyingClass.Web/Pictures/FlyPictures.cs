@@ -3,13 +3,12 @@ using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
-using TyingClass.Recipes.Text;
 using TyingClass.Web.Preferences;
 
 namespace TyingClass.Web.Pictures;
 
 /// <summary>Pictures of recipes for one page. A picture is drawn once and kept: the same recipe always gives the same one.</summary>
-public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accessor)
+public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpContextAccessor accessor)
 {
     /// <summary>Pictures kept at a time, some 40 KB each.</summary>
     public const int MostKept = 400;
@@ -26,11 +25,14 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
     /// <param name="view">"side" or the name of a curve.</param>
     /// <param name="fresh">Fresh from the cast instead of soaked.</param>
     public IHtmlContent? Draw(string recipeText, string view = "side", bool fresh = false) =>
-        Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solve(recipeText, Plates.Needed(view)) is { } fly ? plate(fly, options) : null);
+        Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solved(recipeText, view) is { } fly ? plate(fly, options) : null);
 
     /// <summary>Two flies from the side to one scale, the first above the second; null when either cannot be drawn.</summary>
     public IHtmlContent? Pair(string beforeText, string afterText) =>
-        Keep((beforeText, afterText), false, options => Solve(beforeText, ReportOptions.AttitudeOnly) is { } before && Solve(afterText, ReportOptions.AttitudeOnly) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+        Keep((beforeText, afterText), false, options =>
+            flies.Attitude(beforeText) is { } before && flies.Attitude(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+
+    private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? flies.Attitude(recipeText) : flies.Whole(recipeText);
 
     private HtmlString? Keep((string, string) what, bool fresh, Func<DrawingOptions, string?> draw)
     {
@@ -43,18 +45,5 @@ public sealed class FlyPictures(IMemoryCache cache, IHttpContextAccessor accesso
         });
         // Ids inside a picture must be the page's only ones.
         return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++onThisPage}", StringComparison.Ordinal));
-    }
-
-    private static SolvedFly? Solve(string recipeText, ReportOptions needed)
-    {
-        try
-        {
-            return RecipeParser.Parse(recipeText).Value is { } recipe ? SolvedFly.Solve(recipe, needed) : null;
-        }
-        catch (ArgumentException)
-        {
-            // Parsed, but no fly can be built of it; the answer's own feedback says why.
-            return null;
-        }
     }
 }

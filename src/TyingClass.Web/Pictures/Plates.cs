@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
 
@@ -29,8 +28,7 @@ internal static class Plates
     /// <summary>Views of one attitude: a tenth of the full report draws them.</summary>
     private static readonly FrozenSet<string> OfOneAttitude = FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang");
 
-    /// <summary>What must be worked out of a fly to draw that view.</summary>
-    public static ReportOptions Needed(string view) => OfOneAttitude.Contains(view) ? ReportOptions.AttitudeOnly : ReportOptions.Default;
+    public static bool NeedsAttitudeOnly(string view) => OfOneAttitude.Contains(view);
 
     public static Plate? Find(string view) => ByName.GetValueOrDefault(view);
 }

@@ -5,6 +5,7 @@ using TyingClass.Lessons.Practice;
 using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Practice;
+using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Practice;
@@ -30,7 +31,7 @@ public sealed record ConceptView(ImmutableArray<ConceptLine> Lines, ConceptLine?
 }
 
 /// <summary>How firmly somebody holds each concept of the course, from first answers to exercises and practice problems.</summary>
-public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassStore store, Visitor visitor, TimeProvider time)
+public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassStore store, Visitor visitor, TimeText times, TimeProvider time)
 {
     public ConceptView Mine() => Of(visitor.Person?.Id);
 
@@ -74,6 +75,6 @@ public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassS
     private ConceptLine Line(string concept, Lesson lesson, List<ConceptAttempt> attempts, bool hasPractice, DateTimeOffset now)
     {
         ConceptStanding standing = ConceptStanding.Of(concept, attempts);
-        return new ConceptLine(concept, lesson, standing, hasPractice, attempts.Count, standing.DueAt <= now, DueWords.Of(standing.DueAt, now, time.LocalTimeZone));
+        return new ConceptLine(concept, lesson, standing, hasPractice, attempts.Count, standing.DueAt <= now, DueWords.Of(standing.DueAt, now, times.Zone));
     }
 }

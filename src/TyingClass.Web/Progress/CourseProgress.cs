@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Identity;
@@ -31,7 +30,7 @@ public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Less
 }
 
 /// <summary>Where the visitor is in the course.</summary>
-public sealed class CourseProgress(ICourseSource source, ClassStore store, Visitor visitor, ClassCalendar calendar)
+public sealed class CourseProgress(ICourseSource source, AttemptStore store, Visitor visitor, ClassCalendar calendar)
 {
     public CoursePlan Now()
     {
@@ -43,7 +42,7 @@ public sealed class CourseProgress(ICourseSource source, ClassStore store, Visit
 
     /// <summary>By exercise, as far as there are any.</summary>
     public Dictionary<string, Standing> Standings() =>
-        visitor.Person is { } person ? store.Attempts.StandingsOf(person.Id).ToDictionary(s => s.ExerciseId) : [];
+        visitor.Person is { } person ? store.StandingsOf(person.Id).ToDictionary(s => s.ExerciseId) : [];
 
     // The course's own order; what waits for a mark is out of the student's hands.
     private static (Lesson, ExerciseLine)? Next(ImmutableArray<LessonLine> lessons) =>

@@ -40,7 +40,7 @@ public sealed class ReviewDesk(ClassStore store, Visitor visitor, ClassAccess ac
 
     /// <returns>Null for a review this visitor may not see.</returns>
     public Review? Find(string reviewId) =>
-        store.Reviews.Find(reviewId) is { } review && access.MentorsOrTeaches(visitor.Person, review.ClassId) && PatternOf(review) is not null ? review : null;
+        store.Reviews.Find(reviewId) is { } review && access.MentorsOrRuns(visitor.Person, review.ClassId) && PatternOf(review) is not null ? review : null;
 
     /// <param name="against">The revision to compare with; the one last judged, or the one before, when null.</param>
     public ReviewView? Open(string reviewId, int? against)
@@ -90,7 +90,7 @@ public sealed class ReviewDesk(ClassStore store, Visitor visitor, ClassAccess ac
 
     private IEnumerable<QueueLine> Lines(Func<ClassRoom, ImmutableArray<Review>> of)
     {
-        ImmutableArray<ClassRoom> mine = [.. access.ClassesOf(visitor.Person).Where(c => access.MentorsOrTeaches(visitor.Person, c.Id))];
+        ImmutableArray<ClassRoom> mine = [.. access.ClassesOf(visitor.Person).Where(c => access.MentorsOrRuns(visitor.Person, c.Id))];
         return mine.SelectMany(room => of(room)
             .Select(r => (Review: r, Pattern: PatternOf(r)))
             .Where(r => r.Pattern is not null)

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using TyingClass.Storage;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.People;
 using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Web.Reviews;
@@ -14,18 +14,18 @@ public sealed record CommentView(ReviewComment Comment, string By, string? On);
 public sealed record RoundView(Review Review, string? DecidedBy, ImmutableArray<CommentView> Comments);
 
 /// <summary>What was said about a pattern, round by round, for its owner and its mentors alike.</summary>
-public sealed class ReviewThreads(ClassStore store)
+public sealed class ReviewThreads(ReviewStore reviewStore, PersonStore personStore)
 {
     /// <summary>The latest round first; rounds withdrawn before a word was said are left out.</summary>
     public ImmutableArray<RoundView> Of(string patternId)
     {
-        ILookup<string, ReviewComment> comments = store.Reviews.CommentsOn(patternId).ToLookup(c => c.ReviewId);
-        return [.. store.Reviews.Of(patternId).Reverse()
+        ILookup<string, ReviewComment> comments = reviewStore.CommentsOn(patternId).ToLookup(c => c.ReviewId);
+        return [.. reviewStore.Of(patternId).Reverse()
             .Where(r => r.State != ReviewState.Withdrawn || comments.Contains(r.Id))
             .Select(r => new RoundView(r, r.DecidedById is { } id ? NameOf(id) : null, [.. comments[r.Id].Select(View)]))];
     }
 
-    public string NameOf(string personId) => store.People.Find(personId)?.Label ?? "someone no longer on this server";
+    public string NameOf(string personId) => personStore.Find(personId)?.Label ?? "someone no longer on this server";
 
     public static string StateWord(PatternState state) => state switch
     {

@@ -20,7 +20,7 @@ public sealed class NoSinkTests
 
         Assert.Null(report.Soaked.Sink);
         Finding finding = Assert.Single(report.Findings, f => f.Code == "sinks any way up");
-        Assert.Contains("1.36 m/s", finding.Text, StringComparison.Ordinal);
+        Assert.Equal(1.36, Assert.IsType<NoSinkFinding>(finding).RateMS!.Value, 0.005);
     }
 
     [Fact]

@@ -20,9 +20,10 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         await instructor.Locator("#name").FillAsync("Dunlin");
         await instructor.Locator("#passphrase").FillAsync(Passphrase);
         await instructor.Locator("main form button").ClickAsync();
-        await instructor.GotoAsync("/class/files");
+        await instructor.GotoAsync("/class/people/names");
         await instructor.Locator("#names").FillAsync("Evening Wren\nEvening Otter, mentor");
-        await instructor.GetByRole(AriaRole.Button, new() { Name = "Add these people" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "See what each line becomes" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Add these 2 people" }).ClickAsync();
         IReadOnlyList<string> passphrases = await instructor.Locator(".slip-pass").AllInnerTextsAsync();
         Assert.Equal(2, passphrases.Count);
         IPage student = await EnterAsync("Evening Wren", passphrases[0], 390);

@@ -3,7 +3,6 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using Xunit;
-using Attitude = TyingClass.Drawing.Geometry.Attitude;
 
 namespace TyingClass.Drawing.Tests.Geometry;
 
@@ -12,7 +11,7 @@ public sealed class LatheTests
     [Theory, InlineData(0, 0), InlineData(40, 10), InlineData(-80, 170)]
     public void Outline_Ball_IsItsDiameterFromAnywhere(double pitchDeg, double leanDeg)
     {
-        View view = new(Attitude.Towed(pitchDeg, leanDeg, Intent.PointDown), Vector3D.Zero, Facing.Side);
+        View view = new(Pose.Towed(pitchDeg, leanDeg, Intent.PointDown), Vector3D.Zero, Facing.Side);
         Lathe ball = new(view, new Vector3D(3, 0, 0), Vector3D.UnitX, Lathe.Ball(4, 0));
         Point center = view.At(new Vector3D(5, 0, 0));
         Assert.All(ball.Outline, p => Assert.Equal(2, (p - center).Length, 0.06));
@@ -22,7 +21,7 @@ public sealed class LatheTests
     [Fact]
     public void Outline_ConeSeenSquareOn_IsItsSideView()
     {
-        View view = new(Attitude.Vise, Vector3D.Zero, Facing.Side);
+        View view = new(Pose.Vise, Vector3D.Zero, Facing.Side);
         Lathe cone = new(view, Vector3D.Zero, Vector3D.UnitX, (0, 1), (4, 3));
         Assert.Equal(4, cone.Outline.Max(p => p.X), 1e-6);
         Assert.Equal(3, cone.Outline.Max(p => p.Y), 0.02);
@@ -32,7 +31,7 @@ public sealed class LatheTests
     [Fact]
     public void Face_OnlyTheEndTowardTheOnlooker_IsSeen()
     {
-        View ahead = new(Attitude.Vise, Vector3D.Zero, Facing.Front);
+        View ahead = new(Pose.Vise, Vector3D.Zero, Facing.Front);
         Lathe cone = new(ahead, Vector3D.Zero, Vector3D.UnitX, (0, 1), (4, 3));
         Assert.NotNull(cone.Face(front: true, 1));
         Assert.Null(cone.Face(front: false, 3));

@@ -4,7 +4,6 @@ using System.Text.RegularExpressions;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;

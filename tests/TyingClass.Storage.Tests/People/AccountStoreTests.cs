@@ -56,6 +56,60 @@ public sealed class AccountStoreTests : IDisposable
         Assert.Single(temp.Store.People.All());
     }
 
+    [Theory]
+    [InlineData("Rene\u0301 Ame\u0301lie", "RENÉ  AMÉLIE")]
+    [InlineData("Søren Ha\u030Akon", "søren håkon")]
+    [InlineData("Zdene\u030Ck", "Zdeněk")]
+    public void Join_MarkedLettersSpelledTheOtherWay_AreOneName(string apart, string composed)
+    {
+        Person one = Accounts.Join(room.Code, apart, "hash").Person!;
+        Assert.Equal(JoinProblem.NameTaken, Accounts.Join(room.Code, composed, "hash").Problem);
+        Assert.Equal(one.Id, Accounts.FindByName(composed)!.Id);
+        Assert.Equal(one.Id, Accounts.FindByName(apart)!.Id);
+    }
+
+    [Fact]
+    public void AddAll_Clean_AddsEveryoneWithAPassphraseToChangeInOneStep()
+    {
+        AddedPeople outcome = Accounts.AddAll(room.Id, [new NewPerson(" Wren ", Role.Student, "one"), new NewPerson("Otter", Role.Mentor, "two")]);
+        Assert.Empty(outcome.Refused);
+        temp.Reopen();
+        Assert.Equal([("Otter", Role.Mentor, "two"), ("Wren", Role.Student, "one")], Accounts.OfClass(room.Id).Select(p =>
+            (p.Name!, p.Role, p.PassphraseHash!)));
+        Assert.All(Accounts.OfClass(room.Id), p => Assert.True(p is { MustChoosePassphrase: true, HasBeenHere: false }));
+    }
+
+    [Theory]
+    [InlineData("Wren", " wren ", 0)]
+    [InlineData("Wren Alder", "Wren   Alder", 0)]
+    [InlineData("Wre\u200Bn", "Wren", 0)]
+    [InlineData("Heron", "Teal", null)]
+    [InlineData("Heron", " ", null)]
+    public void AddAll_OneThatCannotBe_AddsNobodyAndSaysWhichOfTheList(string first, string second, int? twin)
+    {
+        Accounts.Join(room.Code, "Teal", "hash");
+        AddedPeople outcome = Accounts.AddAll(room.Id, [new NewPerson(first, Role.Student, "h"), new NewPerson(second, Role.Student, "h"),
+            new NewPerson("Dunlin", Role.Student, "h")]);
+        JoinProblem problem = string.IsNullOrWhiteSpace(second) ? JoinProblem.NoName : JoinProblem.NameTaken;
+        Assert.Equal([new RefusedPerson(1, problem, twin)], outcome.Refused);
+        Assert.Equal(["Teal"], Accounts.OfClass(room.Id).Select(p => p.Name));
+    }
+
+    [Fact]
+    public void AddAll_ClassThatIsGone_AddsNobody() =>
+        Assert.Equal(JoinProblem.NoSuchClass, Assert.Single(Accounts.AddAll("gone", [new NewPerson("Wren", Role.Student, "h")]).Refused).Problem);
+
+    [Fact]
+    public void HandAgain_OnlyThoseWhoHaveNotBeenHere_GetAnother()
+    {
+        Person[] added = [.. Accounts.AddAll(room.Id, [new NewPerson("Otter", Role.Student, "h"), new NewPerson("Wren", Role.Student, "h")]).Added];
+        temp.Clock.Advance(TimeSpan.FromMinutes(1));
+        Accounts.Touch(added[0].Id);
+        Person[] handed = [.. Accounts.HandAgain(room.Id, added.ToDictionary(p => p.Id, _ => "new"))];
+        Assert.Equal(["Wren"], handed.Select(p => p.Name));
+        Assert.Equal(("h", "new"), (Accounts.FindByName("Otter")!.PassphraseHash, Accounts.FindByName("Wren")!.PassphraseHash));
+    }
+
     [Fact]
     public void Join_WrongCodeOrNoName_SaysWhich()
     {

@@ -58,13 +58,11 @@ public sealed class TrashTests : IDisposable
     }
 
     [Fact]
-    public void Comment_ReadOrTakenBack_NoLongerUnseen()
+    public void Comment_Read_IsNoLongerUnseen()
     {
         string id = Assert.Single(temp.Store.Comments.UnseenBy(wren.Id)).Id;
         Assert.False(temp.Store.Comments.MarkSeen(id, "heron"));
-        Assert.False(temp.Store.Comments.TakeBack(id, "heron"));
         Assert.True(temp.Store.Comments.MarkSeen(id, wren.Id));
-        Assert.False(temp.Store.Comments.TakeBack(id, "teacher"));
         Assert.Empty(temp.Store.Comments.UnseenBy(wren.Id));
         Assert.NotNull(Assert.Single(temp.Store.Comments.To(wren.Id)).SeenAt);
     }

@@ -10,8 +10,14 @@ internal enum May
     /// <summary>Anyone signed in.</summary>
     Student,
 
-    /// <summary>Mentors and instructors.</summary>
+    /// <summary>Whoever runs an evening: its deputy, a deputy of everything, instructors.</summary>
+    Evening,
+
+    /// <summary>Mentors, deputies of everything, instructors.</summary>
     Mentor,
+
+    /// <summary>Deputies of everything, and instructors.</summary>
+    Deputy,
     Instructor,
 }
 
@@ -24,7 +30,14 @@ internal sealed record RouteRow(string Route, May May, string? Sample = null, bo
 {
     public string Address => Sample ?? Route;
 
-    public bool IsOpenTo(May role) => role >= May;
+    /// <param name="role">As whom: <see cref="May.Evening"/> is a student who is deputy of one evening, <see cref="May.Deputy"/> one who is deputy of
+    /// everything.</param>
+    public bool IsOpenTo(May role) => (May, role) switch
+    {
+        (May.Evening, May.Mentor) => false,
+        (May.Mentor, May.Evening) => false,
+        _ => role >= May,
+    };
 
     public string Expected(string name, May role, bool ofFirstClass)
     {
@@ -56,6 +69,7 @@ internal static class RouteTable
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
         new("/preferences", May.Everyone),
+        new("/reached", May.Everyone),
         new("/problem/{status:int}", May.Everyone, "/problem/404", Says: HttpStatusCode.NotFound),
 
         // The door.
@@ -71,13 +85,13 @@ internal static class RouteTable
         new("/patterns", May.Student),
         new("/patterns/new", May.Everyone),
         new("/patterns/{id}", May.Student, "/patterns/{pattern}", OpensFor: "Wren"),
-        new("/patterns/{id}/card", May.Student, "/patterns/{pattern}/card", OpensFor: "Wren Otter Dipper"),
+        new("/patterns/{id}/card", May.Student, "/patterns/{pattern}/card", OpensFor: "Wren Otter Dunlin Dipper"),
         new("/patterns/{id}/compare", May.Student, "/patterns/{pattern}/compare?from=1&to=1", OpensFor: "Wren"),
         new("/bench-log", May.Student),
         new("/bench-log/new", May.Student),
-        new("/bench-log/{id}", May.Student, "/bench-log/{log}", OpensFor: "Wren Otter Dipper"),
+        new("/bench-log/{id}", May.Student, "/bench-log/{log}", OpensFor: "Wren Otter Dunlin Dipper"),
         new("/bench-log/{id}/correct", May.Student, "/bench-log/{log}/correct", OpensFor: "Wren"),
-        new("/bench-log/{id}/photo", May.Student, "/bench-log/{log}/photo", OpensFor: "Wren Otter Dipper"),
+        new("/bench-log/{id}/photo", May.Student, "/bench-log/{log}/photo", OpensFor: "Wren Otter Dunlin Dipper"),
 
         // Of one's class.
         new("/pattern-book", May.Student),
@@ -85,7 +99,7 @@ internal static class RouteTable
 
         // Reading others' work.
         new("/reviews", May.Mentor),
-        new("/reviews/{id}", May.Mentor, "/reviews/{review}", OpensFor: "Otter Dipper"),
+        new("/reviews/{id}", May.Mentor, "/reviews/{review}", OpensFor: "Otter Dunlin Dipper"),
         new("/bench-log/class", May.Mentor),
         new("/class/waiting", May.Mentor),
         new("/class/students/{personId}", May.Mentor, "/class/students/{wren}", OfOneClass: true),
@@ -96,20 +110,29 @@ internal static class RouteTable
         new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{guest}/first-01", OpensFor: ""),
 
         // Running a class.
-        new("/class", May.Instructor),
-        new("/class/stuck", May.Instructor),
-        new("/class/exercises/{id}", May.Instructor, "/class/exercises/first-03"),
+        new("/class", May.Deputy),
+        new("/class/stuck", May.Deputy),
+        new("/class/exercises/{id}", May.Deputy, "/class/exercises/first-03"),
         new("/class/people", May.Instructor),
+        new("/class/people/names", May.Instructor),
         new("/class/people/{personId}", May.Instructor, "/class/people/{wren}", OfOneClass: true),
         new("/class/people/{personId}/remove", May.Instructor, "/class/people/{wren}/remove", OfOneClass: true),
         new("/class/setup", May.Instructor),
-        new("/class/dates", May.Instructor),
-        new("/class/evenings", May.Instructor),
-        new("/class/evenings/{number:int:range(1,60)}", May.Instructor, "/class/evenings/1"),
-        new("/class/evenings/{number:int:range(1,60)}/handout", May.Instructor, "/class/evenings/1/handout"),
-        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Instructor, "/class/evenings/1/wall/1"),
-        new("/class/tonight", May.Instructor),
-        new("/class/tonight/wall", May.Instructor),
+        new("/class/room", May.Instructor),
+        new("/class/start", May.Instructor),
+        // Without a class to copy there is no such page.
+        new("/class/copy", May.Instructor, Says: HttpStatusCode.NotFound),
+        new("/class/dates", May.Deputy),
+        new("/class/evenings", May.Evening),
+        new("/class/evenings/{number:int:range(1,60)}", May.Evening, "/class/evenings/1"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Evening, "/class/evenings/1/handout"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Evening, "/class/evenings/1/wall/1"),
+        // An evening Siskin was not asked to run; the other class has no such evening at all.
+        new("/class/evenings/{number:int:range(1,60)}", May.Evening, "/class/evenings/2", OpensFor: "Dunlin Dipper"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Evening, "/class/evenings/2/handout", OpensFor: "Dunlin Dipper"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Evening, "/class/evenings/2/wall/1", OpensFor: "Dunlin Dipper"),
+        new("/class/tonight", May.Evening),
+        new("/class/tonight/wall", May.Evening),
         new("/class/files", May.Instructor),
         // Slips are shown once, after an import.
         new("/class/files/slips", May.Instructor, Says: HttpStatusCode.Gone),

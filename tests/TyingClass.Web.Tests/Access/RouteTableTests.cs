@@ -1,14 +1,20 @@
 using System.Net;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Evenings;
+using TyingClass.Storage.People;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Access;
 
 public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixture<RouteTableTests.Server>
 {
-    private static readonly (string Name, May Role)[] FirstClass = [("nobody", May.Everyone), ("Wren", May.Student), ("Heron", May.Student), ("Otter", May.Mentor), ("Dipper", May.Instructor)];
-    private static readonly (string Name, May Role)[] SecondClass = [("Teal", May.Student), ("Sedge", May.Mentor), ("Plover", May.Instructor)];
+    private static readonly (string Name, May Role)[] FirstClass = [("nobody", May.Everyone), ("Wren", May.Student), ("Heron", May.Student),
+        ("Siskin", May.Evening), ("Otter", May.Mentor), ("Dunlin", May.Deputy), ("Dipper", May.Instructor)];
+    private static readonly (string Name, May Role)[] SecondClass = [("Teal", May.Student), ("Linnet", May.Evening), ("Sedge", May.Mentor),
+        ("Pipit", May.Deputy), ("Plover", May.Instructor)];
 
     [Fact]
     public void EveryEndpoint_OfTheProgram_HasARow()
@@ -79,6 +85,19 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
         {
             Two = await TwoClasses.OpenAsync();
             await Answers.PassFirstAsync(Two.Room.NewBrowser());
+            Lend(Two.First.Id, "Siskin", everything: false);
+            Lend(Two.First.Id, "Dunlin", everything: true);
+            Lend(Two.Second.Id, "Linnet", everything: false);
+            Lend(Two.Second.Id, "Pipit", everything: true);
+            Two.Room.Store.Evenings.Save(new EveningPlan(Two.First.Id, 2) { Plan = "Not Siskin's." });
+        }
+
+        // A student who may run evening 1, or everything.
+        private void Lend(string classId, string name, bool everything)
+        {
+            string hash = Two.Room.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, TwoClasses.Passphrase);
+            Person person = Two.Room.Store.Accounts.Add(classId, Role.Student, name, hash).Person!;
+            Two.Room.Store.Classes.SetDeputy(classId, new Deputy(person.Id, everything, everything ? [] : [1]));
         }
 
         public ValueTask DisposeAsync()

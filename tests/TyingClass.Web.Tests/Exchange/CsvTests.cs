@@ -53,6 +53,41 @@ public sealed class CsvTests
         Assert.Equal([("Wren", Role.Student), ("Otter", Role.Mentor)], roster.Lines.Select(l => (l.Name, l.Role)));
     }
 
+    [Theory]
+    [InlineData("First name,Last name\nWren,Alder\nTeal,\n", "Wren Alder|Teal")]
+    [InlineData("Surname;Given Name;Email\nAlder;Wren;w@example.org\n;Teal;\n", "Wren Alder|Teal")]
+    [InlineData("FIRST_NAME\tfamily-name\nWren\tAlder\nTeal\tBrook\n", "Wren Alder|Teal Brook")]
+    [InlineData("Name,First name\nAlder,Wren\n", "Wren Alder")]
+    [InlineData("Full Name\nWren Alder\n", "Wren Alder")]
+    [InlineData("Student,Role\nWren Alder,student\n", "Wren Alder")]
+    [InlineData("Wren;Alder\nTeal;Brook\n", "Wren Alder|Teal Brook")]
+    [InlineData("Wren,Alder,mentor\nTeal,Brook,\n", "Wren Alder|Teal Brook")]
+    [InlineData("Wren,w@example.org\nTeal,t@example.org\n", "Wren|Teal")]
+    [InlineData("\"Alder, Wren\"\nTeal\n", "Alder, Wren|Teal")]
+    public void Roster_UsualHeads_PartsOfANameAreJoined(string text, string expected)
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(text));
+        Assert.Empty(roster.Problems);
+        Assert.Equal(expected.Split('|'), roster.Lines.Select(l => l.Name));
+    }
+
+    [Fact]
+    public void Roster_TwoColumnsWithoutHeads_AreTurnedRoundOnDemand()
+    {
+        byte[] list = Encoding.UTF8.GetBytes("Alder,Wren\nBrook,Teal\n");
+        Assert.True(RosterCsv.Read(list).Heads!.AreGuessed);
+        Assert.Equal(["Wren Alder", "Teal Brook"], RosterCsv.Read(list, lastNameFirst: true).Lines.Select(l => l.Name));
+    }
+
+    [Fact]
+    public void Roster_TwinsThatLookAlike_AreToldWithTheLineOfTheFirst()
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes("Wren  Alder\n\nwren alder\nRen\u00E9\nRene\u0301\n"));
+        Assert.Equal(["Line 3: “wren alder” stands in line 1 already", "Line 5: “Rene\u0301” stands in line 4 already"], roster.Problems.Select(p =>
+            p.Split('.')[0]));
+        Assert.False(roster.MayBeAdded);
+    }
+
     [Fact]
     public void Roster_SeveralMistakes_NamesTheLineOfEach()
     {

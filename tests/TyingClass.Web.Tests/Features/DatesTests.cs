@@ -103,7 +103,8 @@ public sealed class DatesTests : IDisposable
     {
         Browser instructor = await room.NewInstructorAsync();
         Sheet evenings = await instructor.OpenAsync("/class/evenings");
-        await evenings.FillAndSendAsync("main form", "button", ("first", "2026-02-04T19:00"), ("every", "14"));
+        Sheet look = await evenings.FillAndSendAsync("#every-form", "button", ("first", "2026-02-04T19:00"), ("every", "14"));
+        await look.FillAndSendAsync("#look", ".button");
 
         Sheet filled = await (await instructor.OpenAsync("/class/dates")).FillAndSendAsync(Form, ".fill button", ("days", "3"));
 

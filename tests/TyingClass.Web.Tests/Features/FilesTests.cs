@@ -4,7 +4,6 @@ using System.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Files;
-using TyingClass.Storage.People;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
@@ -13,74 +12,9 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class FilesTests : IDisposable
 {
-    private const string Roster = "form[action*='Roster' i]";
     private const string Import = "form[action*='Import' i]";
 
     private readonly ClassRoom room = new();
-
-    [Fact]
-    public async Task Roster_Typed_GivesEachASlipThatOpensTheDoorOnce()
-    {
-        Browser instructor = await room.NewInstructorAsync();
-        Sheet slips = await (await instructor.OpenAsync("/class/files")).FillAndSendAsync(Roster, "button", ("names", "Wren\nOtter, mentor\n"));
-
-        Assert.Equal(["Wren", "Otter"], slips.All(".slip-name").Select(s => s.TextContent));
-        Assert.Equal(Role.Mentor, room.Store.Accounts.FindByName("Otter")!.Role);
-        string passphrase = slips.All(".slip-pass").First().TextContent;
-        SignInPage entered = await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(passphrase, "Wren");
-        Assert.StartsWith("/account", entered.Sheet.Address, StringComparison.Ordinal);
-        room.Clock.Advance(HandedSlips.Kept + TimeSpan.FromSeconds(1));
-        Assert.Equal(HttpStatusCode.Gone, (await instructor.OpenAsync(slips.Address)).Status);
-    }
-
-    [Fact]
-    public async Task Slips_OfAnotherInstructor_AreNotShown()
-    {
-        using TwoClasses two = await TwoClasses.OpenAsync();
-        Sheet slips = await (await (await two.AsAsync("Dipper")).OpenAsync("/class/files")).FillAndSendAsync(Roster, "button", ("names", "Dunlin"));
-        Assert.Equal(HttpStatusCode.OK, slips.Status);
-        Assert.Equal(HttpStatusCode.Gone, (await (await two.AsAsync("Plover")).OpenAsync(slips.Address)).Status);
-    }
-
-    [Fact]
-    public async Task Roster_WithANameThatIsTaken_AddsNobodyAndKeepsTheList()
-    {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
-        Sheet told = await (await instructor.OpenAsync("/class/files")).FillAndSendAsync(Roster, "button", ("names", "Teal\nwren\n"));
-        Assert.Contains("Line 2: someone on this server is called “wren”", told.Text("[role=alert]"), StringComparison.Ordinal);
-        Assert.Contains("Teal", told.Text("#names"), StringComparison.Ordinal);
-        Assert.Null(room.Store.Accounts.FindByName("Teal"));
-    }
-
-    [Fact]
-    public async Task Roster_Added_IsSaidNotToHaveBeenHereYet()
-    {
-        Browser instructor = await room.NewInstructorAsync();
-        Sheet slips = await (await instructor.OpenAsync("/class/files")).FillAndSendAsync(Roster, "button", ("names", "Wren"));
-        Assert.Contains("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
-        Browser wren = room.NewBrowser();
-        SignInPage entered = await (await SignInPage.OpenAsync(wren)).EnterAsync(slips.All(".slip-pass").First().TextContent, "Wren");
-        room.Clock.Advance(TimeSpan.FromHours(2));
-        await wren.OpenAsync("/");
-        Assert.DoesNotContain("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public async Task Roster_FileAndTypedNamesAtOnce_AddsNobodyAndKeepsTheNames()
-    {
-        Browser instructor = await room.NewInstructorAsync();
-        Sheet open = await instructor.OpenAsync("/class/files");
-        using MultipartFormDataContent form = [];
-        foreach ((string key, string value) in Browser.FieldsOf(open.Form(Roster)).Where(f => f.Key != "names").Select(f => (f.Key, f.Value))) form.Add(new StringContent(value), key);
-        form.Add(new StringContent("Teal"), "names");
-        form.Add(new ByteArrayContent(Encoding.UTF8.GetBytes("Wren\n")), "file", "people.csv");
-        using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri(open.Form(Roster).Action, UriKind.RelativeOrAbsolute), form, TestContext.Current.CancellationToken);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
-        Assert.Contains("Teal</textarea>", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
-        Assert.Null(room.Store.Accounts.FindByName("Wren"));
-        Assert.Null(room.Store.Accounts.FindByName("Teal"));
-    }
 
     [Fact]
     public async Task Register_AsCsv_HasARowForEachPersonAndExerciseAndDefusesFormulas()

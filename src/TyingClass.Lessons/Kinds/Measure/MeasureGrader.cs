@@ -10,12 +10,14 @@ namespace TyingClass.Lessons.Kinds.Measure;
 /// <summary>Measure: the answer is a number with a unit.</summary>
 internal static class MeasureGrader
 {
+    private static readonly double MmPerInch = 1e3 * Units.ToSi(1, Dimension.Length, "in");
+
     // Slips worth naming: a decimal place, thousandths, inches for millimeters.
     private static readonly (double Ratio, string Say)[] Slips =
     [
         (10, "Your figure is ten times too large: look at the decimal point."), (0.1, "Your figure is ten times too small: look at the decimal point."),
         (1000, "Your figure is a thousand times too large: look at the unit."), (0.001, "Your figure is a thousand times too small: look at the unit."),
-        (25.4, "Your figure is 25.4 times too large: that is the number of millimeters in an inch."), (1 / 25.4, "Your figure is 25.4 times too small: that is the number of millimeters in an inch."),
+        (MmPerInch, "Your figure is 25.4 times too large: that is the number of millimeters in an inch."), (1 / MmPerInch, "Your figure is 25.4 times too small: that is the number of millimeters in an inch."),
         (-1, "Your figure has the right size but the wrong sign."),
     ];
 
@@ -42,7 +44,7 @@ internal static class MeasureGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [new GoalResult($"{query.Phrase}, within {query.Say(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
+                Goals = [new GoalResult($"{query.Phrase}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
                 // The part's own mass would be the answer, while hints are still in store.
                 Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
@@ -54,7 +56,7 @@ internal static class MeasureGrader
     }
 
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
-        $"your {query.Say(answer, units)} {(passed ? "agrees" : answer > key ? "is too large" : "is too small")}";
+        $"your {query.SayStated(answer, units)} {(passed ? "agrees" : answer > key ? "is too large" : "is too small")}";
 
     private static string? Slip(double answer, double key, double tolerance) =>
         Slips.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();

@@ -19,7 +19,7 @@ public sealed record WhichWayUp : Question
 /// <summary>"ask: nose": where the nose points when towed.</summary>
 public sealed record WhereTheNosePoints : Question
 {
-    public const double LevelDeg = 5;
+    public const double LevelDeg = Telling.Sentences.FlyWords.LevelDeg;
     public const string Up = "nose up";
     public const string Level = "level, within 5°";
     public const string Down = "nose down";

@@ -62,7 +62,7 @@ internal static class TubTestGrader
 
         if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error)) return null;
         double? predicted = query.Of(fly);
-        return new Observation(name, predicted, si, query.Say(predicted, units), query.Say(si, units));
+        return new Observation(name, predicted, si, query.Say(predicted, units), query.SayStated(si, units));
     }
 
     private static string Compared(Observation seen, UnitSystem units)

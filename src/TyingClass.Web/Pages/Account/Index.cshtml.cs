@@ -38,6 +38,9 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
 
     private Person? Guest => GuestCookie.Read(Request) is { } secret ? store.People.FindGuest(secret) : null;
 
+    /// <summary>Shown while they are typed.</summary>
+    public ShownField Shown => ShownField.Of(Request);
+
     public void OnGet(bool joined, string? done)
     {
         (Name, Joined) = (Me.Name, joined);
@@ -50,8 +53,12 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
         "passphrase" => await ChangeAsync(),
         "bring" => Bring(),
         "leave" => await LeaveAsync(),
+        _ when ShownField.WasAsked(Request) => ShowFields(),
         _ => LocalRedirect("/account"),
     };
+
+    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
+    public string? Kept(string? typed) => ShownField.WasAsked(Request) ? typed : null;
 
     public IActionResult ShowAgain() => Refuse("name", "The form had gone stale and nothing was changed. Send it again.");
 
@@ -78,6 +85,12 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     {
         await account.LeaveEverywhereAsync(Me);
         return LocalRedirect("/sign-in?door=open");
+    }
+
+    private PageResult ShowFields()
+    {
+        Name ??= Me.Name;
+        return Page();
     }
 
     private PageResult Refuse(string field, string text)

@@ -1,13 +1,13 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
+using TyingClass.Storage.BenchLog;
 using TyingClass.Web.BenchLog;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.BenchLog;
 
-public sealed class EntryModel(LogPages pages, ClassStore store, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class EntryModel(LogPages pages, BenchLogStore store, Visitor visitor) : PageModel, IKeepsTyped
 {
     public LogView View { get; private set; } = null!;
 
@@ -25,7 +25,7 @@ public sealed class EntryModel(LogPages pages, ClassStore store, Visitor visitor
 
     public IActionResult OnPostAir(string id, int part, int revision) => Taken(id, pages.TakeAir(id, part, revision));
 
-    public IActionResult OnPostTrash(string id) => store.BenchLog.Trash(id, visitor.Person!.Id) ? LocalRedirect($"/bench-log?trashed={id}") : NotFound();
+    public IActionResult OnPostTrash(string id) => store.Trash(id, visitor.Person!.Id) ? LocalRedirect($"/bench-log?trashed={id}") : NotFound();
 
     public IActionResult ShowAgain()
     {

@@ -4,12 +4,13 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.People;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.BenchLog;
 
-public sealed class IndexModel(ClassStore store, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class IndexModel(ClassStore store, Visitor visitor, ClassAccess access) : PageModel, IKeepsTyped
 {
     public ImmutableArray<LogEntry> Entries { get; private set; } = [];
 
@@ -19,7 +20,7 @@ public sealed class IndexModel(ClassStore store, Visitor visitor) : PageModel, I
 
     public bool Stale { get; private set; }
 
-    public bool RunsAClass => visitor.Person?.Role is Role.Mentor or Role.Instructor;
+    public bool RunsAClass => visitor.IsMentor || access.Right >= ClassRight.Everything;
 
     public void OnGet(string? trashed)
     {

@@ -5,7 +5,7 @@ using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Pages.Class;
 
-[Authorize(ClassPolicies.Instructor)]
+[Authorize(ClassPolicies.Deputy)]
 public sealed class AcrossModel(ClassAccess access, ExerciseAcross across) : PageModel
 {
     public AcrossView View { get; private set; } = null!;

@@ -1,16 +1,20 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Evenings;
+using TyingClass.Web.Figures;
 using TyingClass.Web.Progress;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Class;
 
 [Authorize(ClassPolicies.Instructor)]
-public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvider time) : PageModel, IKeepsTyped
+public sealed class PersonModel(PeopleDesk desk, TimeText times, EveningBook book, TimeProvider time) : PageModel, IKeepsTyped
 {
     public Person Who { get; private set; } = null!;
 
@@ -43,6 +47,8 @@ public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvide
                 desk.SetRole(personId, what == "mentor" ? Role.Mentor : Role.Student);
                 Done = $"{person.Label} is a {what} now, and signs in again.";
                 break;
+            case "deputy":
+                return SetDeputy(person);
             case "passphrase":
                 Handed = desk.ResetPassphrase(personId);
                 break;
@@ -56,6 +62,12 @@ public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvide
 
         return LocalRedirect($"/class/people/{Uri.EscapeDataString(personId)}");
     }
+
+    /// <summary>As it stands, or as it was chosen when that could not be kept.</summary>
+    public Deputy Lent { get; private set; } = null!;
+
+    /// <summary>To choose from.</summary>
+    public ImmutableArray<EveningLine> Evenings => book.All();
 
     public IActionResult ShowAgain()
     {
@@ -71,14 +83,36 @@ public sealed class PersonModel(PeopleDesk desk, ClassAccess access, TimeProvide
         return CountWords.Attempts(move.Attempts) + practice;
     }
 
-    public string Say(DateTimeOffset at) => TimeWords.Moment(at, access.Current?.Zone ?? TimeZoneInfo.Utc);
+    public string Say(DateTimeOffset at) => times.When(at);
 
     internal static string Moved(GuestMove move) => $"{Count(move)} moved in. For 30 days this can be undone, below under “Work done as a guest”.";
+
+    private IActionResult SetDeputy(Person person)
+    {
+        (string lent, int[] evenings) = (Request.Form["deputy"].ToString(), Ticked());
+        Deputy deputy = new(person.Id, lent == "everything", lent == "evenings" ? [.. evenings] : []);
+        if (lent == "evenings" && evenings.Length == 0)
+        {
+            ModelState.AddModelError("deputy-evenings", $"Tick at least one evening for {person.Label} to run.");
+            Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+            return Show(person.Id);
+        }
+
+        Done = !desk.SetDeputy(deputy) ? "Nothing was changed."
+            : deputy.Everything ? $"{person.Label} may run everything but people, files and setup now."
+            : lent == "evenings" ? $"{person.Label} may run {(evenings.Length == 1 ? "evening" : "evenings")} {string.Join(", ", evenings)} now."
+            : $"{person.Label} runs nothing for you any more.";
+        return LocalRedirect($"/class/people/{Uri.EscapeDataString(person.Id)}");
+    }
+
+    // Only evenings that are listed: the numbers come from a form.
+    private int[] Ticked() => [.. Evenings.Select(e => e.Number).Where(n => Request.Form["evening"].Contains(n.ToString(CultureInfo.InvariantCulture)))];
 
     private IActionResult Show(string personId)
     {
         if (desk.Find(personId) is not { } person) return NotFound();
         Who = person;
+        Lent = desk.DeputyOf(person) ?? new Deputy(person.Id, false, []);
         return Page();
     }
 }

@@ -4,7 +4,7 @@ using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Pages.Class;
 
-[Authorize(ClassPolicies.Instructor)]
+[Authorize(ClassPolicies.Deputy)]
 public sealed class RegisterModel(ClassAccess access, ClassRegister register, TimeProvider time) : PageModel
 {
     /// <summary>Null for an instructor who has no class yet.</summary>

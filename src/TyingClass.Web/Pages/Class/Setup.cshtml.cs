@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Classes;
+using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
@@ -28,10 +29,7 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
 
     public ImmutableArray<ClassRoom> Mine => access.ClassesOf(visitor.Person);
 
-    private static readonly ImmutableArray<string> KnownZones = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC")];
-
-    /// <summary>To choose from, the one in force always among them: not every zone that works is listed.</summary>
-    public IEnumerable<string> Zones => KnownZones.Concat(Room is { } room ? [room.TimeZoneId] : []).Distinct().Order(StringComparer.Ordinal);
+    public IEnumerable<string> Zones => ClassClock.ZonesToChoose(Room?.TimeZoneId);
 
     /// <summary>A one-time code for another instructor: shown this once.</summary>
     [TempData]
@@ -63,6 +61,14 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
                 break;
             case "open" when id is not null:
                 setup.Open(id);
+                break;
+            case "archive" when id is not null:
+                setup.Archive(id, archived: true);
+                Done = "Archived. It stands below under “Archived” and can be opened, read and taken back.";
+                break;
+            case "take-back" when id is not null:
+                setup.Archive(id, archived: false);
+                Done = "Taken back, and open now.";
                 break;
         }
 

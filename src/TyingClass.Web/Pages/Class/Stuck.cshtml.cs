@@ -5,7 +5,7 @@ using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Pages.Class;
 
-[Authorize(ClassPolicies.Instructor)]
+[Authorize(ClassPolicies.Deputy)]
 public sealed class StuckModel(ClassAccess access, ClassRegister register, TimeProvider time) : PageModel
 {
     public ImmutableArray<StuckLine> Lines { get; private set; } = [];

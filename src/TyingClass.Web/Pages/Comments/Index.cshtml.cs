@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
 using TyingClass.Storage.Comments;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -11,9 +10,9 @@ using TyingClass.Web.Security;
 namespace TyingClass.Web.Pages.Comments;
 
 [Authorize(ClassPolicies.Student)]
-public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, IKeepsTyped
+public sealed class IndexModel(Visitor visitor, CommentStore store) : PageModel, IKeepsTyped
 {
-    public ImmutableArray<Comment> Comments => store.Comments.To(visitor.Person!.Id);
+    public ImmutableArray<Comment> Comments => store.To(visitor.Person!.Id);
 
     public void OnGet()
     {
@@ -21,7 +20,7 @@ public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, I
 
     public IActionResult OnPost([FromForm] string? id, [FromForm] string? back)
     {
-        if (id is not null) store.Comments.MarkSeen(id, visitor.Person!.Id);
+        if (id is not null) store.MarkSeen(id, visitor.Person!.Id);
         return LocalRedirect(Url.IsLocalUrl(back) ? back : "/comments");
     }
 

@@ -1,17 +1,17 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Editing;
+using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Dates;
 
-public sealed class IndexModel(ICourseSource course, ClassStore store, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class IndexModel(ICourseSource course, ClassDatesStore classDatesStore, EveningStore eveningStore, ClassAccess access) : PageModel, IKeepsTyped
 {
     public const int MostDaysBefore = 365;
 
@@ -34,7 +34,7 @@ public sealed class IndexModel(ICourseSource course, ClassStore store, ClassAcce
     public IActionResult OnGet(bool saved = false)
     {
         if (!Open()) return NotFound();
-        (Form, Saved) = (DatesForm.Of(course.Current, store.Dates.Of(Room.Id), Clock), saved);
+        (Form, Saved) = (DatesForm.Of(course.Current, classDatesStore.Of(Room.Id), Clock), saved);
         return Page();
     }
 
@@ -43,7 +43,7 @@ public sealed class IndexModel(ICourseSource course, ClassStore store, ClassAcce
         if (!Open()) return NotFound();
         TakeTyped();
         if (Form.HasErrors) return Again("Nothing was saved yet: something below cannot be read.");
-        EditOutcome<ClassDates> outcome = store.Dates.Save(Room.Id, Form.Rows(), Version);
+        EditOutcome<ClassDates> outcome = classDatesStore.Save(Room.Id, Form.Rows(), Version);
         if (outcome.Saved) return RedirectToPage(new { saved = true });
         Form = Form.Beside(outcome.Current);
         return Again("Someone else changed the dates while you had them open. Yours stand in the fields, theirs beside them where they differ; save again to keep yours.");
@@ -54,7 +54,7 @@ public sealed class IndexModel(ICourseSource course, ClassStore store, ClassAcce
     {
         if (!Open()) return NotFound();
         TakeTyped();
-        Form = Form.FromEvenings(course.Current, store.Evenings.OfClass(Room.Id), Math.Clamp(DaysBefore, 0, MostDaysBefore), Clock);
+        Form = Form.FromEvenings(course.Current, eveningStore.OfClass(Room.Id), Math.Clamp(DaysBefore, 0, MostDaysBefore), Clock);
         Notice = "Filled from the evenings. Look it over; it counts once you save.";
         ModelState.Clear();
         return Page();

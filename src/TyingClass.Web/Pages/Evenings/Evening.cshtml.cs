@@ -4,12 +4,14 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Evenings;
+using TyingClass.Web.Calendar;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class EveningModel(EveningBook book, ClassStore store) : PageModel, IKeepsTyped
+public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(SupportsGet = true)]
     public PacketQuery Packets { get; set; } = new();
@@ -27,10 +29,15 @@ public sealed class EveningModel(EveningBook book, ClassStore store) : PageModel
 
     public bool Saved { get; private set; }
 
-    public IActionResult OnGet(int number, bool saved = false)
+    public bool PacketsKept { get; private set; }
+
+    /// <summary>The class keeps sizes of its own, and these are they.</summary>
+    public bool ShowsKept => !Packets.WasAsked(Request) && Evening.Room.Packets is not null;
+
+    public IActionResult OnGet(int number, bool saved = false, bool kept = false)
     {
         if (!Open(number)) return NotFound();
-        (Form, Saved) = (EveningForm.Of(Evening), saved);
+        (Form, Saved, PacketsKept) = (EveningForm.Of(Evening), saved, kept);
         return Page();
     }
 
@@ -40,10 +47,21 @@ public sealed class EveningModel(EveningBook book, ClassStore store) : PageModel
         Form = EveningForm.Posted(Request.Form, Evening);
         foreach ((string field, string text) in Form.Errors()) ModelState.AddModelError(field, text);
         if (Form.Errors().Any()) return Again("Nothing was saved yet.");
+        DateTime? before = Evening.Plan.StartsLocal;
         EditOutcome<EveningPlan> outcome = store.Evenings.Save(Form.ToPlan(Evening.Room.Id, number));
+        if (outcome.Saved && MovesOthers(before, outcome.Current))
+            return RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) });
         if (outcome.Saved) return RedirectToPage(new { number, saved = true });
         (Theirs, Form) = (outcome.Current, Form with { Version = outcome.Current.Version });
         return Again("Someone else changed this evening while you had it open. Yours stands in the form, theirs below it: take over what you want, and save again.");
+    }
+
+    /// <summary>Keeps the packet sizes that are shown for every evening of the class.</summary>
+    public IActionResult OnPostPackets(int number)
+    {
+        if (!Open(number)) return NotFound();
+        store.Classes.KeepPackets(Evening.Room.Id, Packets.ToPackets());
+        return RedirectToPage(new { number, kept = true });
     }
 
     public IActionResult ShowAgain()
@@ -60,9 +78,15 @@ public sealed class EveningModel(EveningBook book, ClassStore store) : PageModel
         return Page();
     }
 
+    // A date that became another one, with evenings after it that have dates, and someone who may move them.
+    private bool MovesOthers(DateTime? before, EveningPlan after) =>
+        before is not null && after.StartsLocal is not null && before != after.StartsLocal && access.Right >= ClassRight.Everything
+        && book.All().Any(e => e.Number > after.Number && e.Plan.StartsLocal is not null);
+
     private bool Open(int number)
     {
         if (book.Open(number) is not { } evening) return false;
+        if (!Packets.WasAsked(Request) && evening.Room.Packets is { } kept) Packets = PacketQuery.Of(kept);
         (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets()));
         return true;
     }

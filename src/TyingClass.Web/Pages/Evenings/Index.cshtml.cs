@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage;
 using TyingClass.Web.Calendar;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class IndexModel(EveningBook book) : PageModel, IKeepsTyped
+public sealed class IndexModel(EveningBook book, ClassStore store, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "first")]
     public string? First { get; set; }
@@ -15,39 +17,100 @@ public sealed class IndexModel(EveningBook book) : PageModel, IKeepsTyped
     [BindProperty(Name = "every")]
     public int Every { get; set; } = 7;
 
+    /// <summary>Days without an evening, as typed.</summary>
+    [BindProperty(Name = "skip")]
+    public string? Skip { get; set; }
+
     public string ClassName { get; private set; } = "";
+
+    public string ZoneId { get; private set; } = "";
 
     public ImmutableArray<EveningLine> Evenings { get; private set; }
 
-    public bool Saved { get; private set; }
+    /// <summary>Dates to be looked over; null while none are asked for.</summary>
+    public EveningSchedule? Schedule { get; private set; }
 
-    public IActionResult OnGet(bool saved = false)
+    /// <summary>The evening whose move led here, and how far it went.</summary>
+    public (int Number, string By)? Moved { get; private set; }
+
+    public string? Done { get; private set; }
+
+    /// <summary>Setting dates is for whoever runs all evenings.</summary>
+    public bool MaySet => access.Right >= ClassRight.Everything;
+
+    /// <param name="moved">An evening that was just moved: those after it are offered to move as far.</param>
+    /// <param name="was">When it began before.</param>
+    public IActionResult OnGet(bool saved = false, bool copied = false, int? moved = null, string? was = null)
     {
-        Saved = saved;
-        return Show();
+        Done = saved ? "The evenings are set. Dates of lessons stay as they are: look at Dates whether they still fit."
+            : copied ? "The class is made, and open now. Look its evenings over; the class code is under People." : null;
+        if (!Open()) return NotFound();
+        if (MaySet && moved is { } number && ClassClock.TryRead(was, out DateTime? before) && before is { } then) Offer(number, then);
+        return Page();
     }
 
+    /// <summary>Works the dates out and shows them beside those that stand; sets nothing.</summary>
     public IActionResult OnPost()
     {
+        if (!MaySet) return Forbid();
+        (ImmutableHashSet<DateOnly> skipped, string? problem) = EveningSchedule.ReadSkipped(Skip);
         if (!ClassClock.TryRead(First, out DateTime? first) || first is null) ModelState.AddModelError("first", "Say when the first evening begins: a date with a time, as in 2026-01-14 19:00.");
         else if (Every is < 1 or > 60) ModelState.AddModelError("every", "Days between evenings: a whole number from 1 to 60.");
-        else if (!book.Schedule(first.Value, Every)) ModelState.AddModelError("first", "Someone else changed an evening at the same moment. Look at the list and set the dates once more.");
-        else return RedirectToPage(new { saved = true });
-        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
-        return Show();
+        else if (problem is not null) ModelState.AddModelError("skip", problem);
+        else
+        {
+            if (!Open()) return NotFound();
+            Schedule = EveningSchedule.Every(Evenings, first.Value, Every, skipped);
+            return Page();
+        }
+
+        return Refused();
+    }
+
+    /// <summary>Sets the dates as they were looked over, all of them or none.</summary>
+    public IActionResult OnPostSet()
+    {
+        if (!MaySet) return Forbid();
+        if (!Open()) return NotFound();
+        Schedule = EveningSchedule.Posted(Request.Form, Evenings, new ClassClock(book.Room!));
+        foreach (ScheduleLine line in Schedule.Lines.Where(l => l.Error is not null)) ModelState.AddModelError(line.Field, line.Error!);
+        if (Schedule.HasErrors) return Refused();
+        if (store.Evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
+        Schedule = Schedule.Beside(store.Evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
+        ModelState.AddModelError("look",
+            "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");
+        return Refused();
     }
 
     public IActionResult ShowAgain()
     {
         ModelState.AddModelError("first", "The form had gone stale and nothing was saved. Send it once more.");
-        return Show();
+        if (!Open()) return NotFound();
+        EveningSchedule typed = EveningSchedule.Posted(Request.Form, Evenings, new ClassClock(book.Room!));
+        if (!typed.Lines.IsEmpty) Schedule = typed;
+        return Page();
     }
 
-    private IActionResult Show()
+    private void Offer(int number, DateTime before)
     {
-        if (book.Room is not { } room) return NotFound();
-        (ClassName, Evenings) = (room.Name, book.All());
+        if (Evenings.FirstOrDefault(e => e.Number == number)?.Plan.StartsLocal is not { } now || now == before) return;
+        EveningSchedule after = EveningSchedule.After(Evenings, number, now - before);
+        if (after.Lines.IsEmpty) return;
+        Schedule = after;
+        Moved = (number, $"{TimeWords.Span((now - before).Duration())} {(now > before ? "later" : "earlier")}");
+    }
+
+    private IActionResult Refused()
+    {
+        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Open() ? Page() : NotFound();
+    }
+
+    private bool Open()
+    {
+        if (book.Room is not { } room) return false;
+        (ClassName, ZoneId, Evenings) = (room.Name, new ClassClock(room).ZoneId, book.All());
         First ??= Evenings.Select(e => e.Plan.StartsLocal).FirstOrDefault(s => s is not null) is { } starts ? ClassClock.Write(starts) : null;
-        return Page();
+        return true;
     }
 }

@@ -33,6 +33,14 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
 
     public IActionResult OnPostRecipe() => After(desk.PutRecipe((Recipe ?? "").ReplaceLineEndings("\n"), Ask ?? ""));
 
+    public IActionResult OnPostPrepared() => After(desk.PutPrepared(QuestionId ?? "") is { } wrong ? [wrong] : []);
+
+    public IActionResult OnPostForget()
+    {
+        desk.Forget(QuestionId ?? "");
+        return RedirectToPage();
+    }
+
     public IActionResult OnPostReveal() => After(desk.Reveal(QuestionId ?? "") is { } wrong ? [wrong] : []);
 
     public IActionResult OnPostClose()

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Exchange;
@@ -11,10 +10,6 @@ namespace TyingClass.Web.Pages.Files;
 [RequestFormLimits(MultipartBodyLengthLimit = FilesDesk.MostBytes)]
 public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
 {
-    /// <summary>A list pasted instead of a file; kept on the page when something is wrong with it.</summary>
-    [BindProperty(Name = "names")]
-    public string? Names { get; set; }
-
     [BindProperty(Name = "file")]
     public IFormFile? Upload { get; set; }
 
@@ -24,17 +19,6 @@ public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
 
     public void OnGet()
     {
-    }
-
-    public async Task<IActionResult> OnPostRosterAsync()
-    {
-        if (Upload is { Length: > 0 } && !string.IsNullOrWhiteSpace(Names))
-            return After(new FilesOutcome(null, ["A file was chosen and names were typed as well, and only one of them can be taken at a time. Nobody was added. The typed names stand below: send them first, then the file."]));
-        byte[] csv = Upload is { Length: > 0 } file ? await BytesAsync(file) : Encoding.UTF8.GetBytes(Names ?? "");
-        FilesOutcome outcome = desk.AddRoster(csv);
-        // What stood in the file is put where it can be mended.
-        if (outcome.Ticket is null && Upload is not null && csv.Length < 1 << 16 && CsvText.TryDecode(csv, out string text)) Names = text;
-        return After(outcome);
     }
 
     public async Task<IActionResult> OnPostImportAsync()
@@ -70,12 +54,5 @@ public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
         Problems = outcome.Problems;
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
-    }
-
-    private static async Task<byte[]> BytesAsync(IFormFile file)
-    {
-        using MemoryStream bytes = new();
-        await file.CopyToAsync(bytes);
-        return bytes.ToArray();
     }
 }

@@ -1,13 +1,16 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Pages.Files;
 
-public sealed class SlipsModel(HandedSlips slips, Visitor visitor) : PageModel
+public sealed class SlipsModel(HandedSlips slips, Visitor visitor, ClassAccess access) : PageModel
 {
     public SlipSheet? Sheet { get; private set; }
+
+    public string? OpenClassId => access.Current?.Id;
 
     public IActionResult OnGet(string? ticket)
     {

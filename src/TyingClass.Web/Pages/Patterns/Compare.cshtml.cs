@@ -1,12 +1,11 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
 using TyingClass.Storage.Patterns;
 using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Pages.Patterns;
 
-public sealed class CompareModel(PatternDesk desk, RevisionPairs pairs, ClassStore store) : PageModel
+public sealed class CompareModel(PatternDesk desk, RevisionPairs pairs, PatternStore store) : PageModel
 {
     public Pattern Pattern { get; private set; } = null!;
 
@@ -17,7 +16,7 @@ public sealed class CompareModel(PatternDesk desk, RevisionPairs pairs, ClassSto
 
     public IActionResult OnGet(string id, int from, int to)
     {
-        if (desk.Own(id) is not { } pattern || store.Patterns.Revision(id, from) is not { } before || store.Patterns.Revision(id, to) is not { } after) return NotFound();
+        if (desk.Own(id) is not { } pattern || store.Revision(id, from) is not { } before || store.Revision(id, to) is not { } after) return NotFound();
         (Pattern, Pair, Note) = (pattern, pairs.Of(before, after), after.Note);
         return Page();
     }

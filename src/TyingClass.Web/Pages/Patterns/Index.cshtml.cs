@@ -1,14 +1,13 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
 using TyingClass.Storage.Patterns;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Patterns;
 
-public sealed class IndexModel(ClassStore store, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class IndexModel(PatternStore store, Visitor visitor) : PageModel, IKeepsTyped
 {
     public ImmutableArray<Pattern> Patterns { get; private set; } = [];
 
@@ -21,13 +20,13 @@ public sealed class IndexModel(ClassStore store, Visitor visitor) : PageModel, I
 
     public void OnGet(string? trashed)
     {
-        Patterns = store.Patterns.Of(visitor.Person!.Id);
-        Trash = store.Patterns.TrashOf(visitor.Person.Id);
+        Patterns = store.Of(visitor.Person!.Id);
+        Trash = store.TrashOf(visitor.Person.Id);
         Trashed = Trash.FirstOrDefault(p => p.Id == trashed);
     }
 
     public IActionResult OnPostRestore(string id) =>
-        store.Patterns.Restore(id, visitor.Person!.Id) ? LocalRedirect(Web.Patterns.PatternDesk.AddressOf(id)) : NotFound();
+        store.Restore(id, visitor.Person!.Id) ? LocalRedirect(Web.Patterns.PatternDesk.AddressOf(id)) : NotFound();
 
     public IActionResult ShowAgain()
     {

@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Preferences;
@@ -9,7 +8,7 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Preferences;
 
-public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, IKeepsTyped
+public sealed class IndexModel(Visitor visitor, PersonStore store) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "name")]
     public string? Name { get; set; }
@@ -34,7 +33,7 @@ public sealed class IndexModel(Visitor visitor, ClassStore store) : PageModel, I
     {
         new Look(Units, Theme).Write(HttpContext);
         bool named = !string.IsNullOrWhiteSpace(Name);
-        if (visitor.Person is { Role: Role.Guest } person) store.People.Rename(person.Id, Name);
+        if (visitor.Person is { Role: Role.Guest } person) store.Rename(person.Id, Name);
         else if (named && visitor.Person is null) visitor.PersonOrNewGuest(Name);
         return LocalRedirect("/preferences?kept=true");
     }

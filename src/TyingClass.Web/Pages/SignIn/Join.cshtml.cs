@@ -14,6 +14,9 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
+    /// <summary>The code as the address brought it: typed by hand it is nobody else's business.</summary>
+    public string? CodeInAddress => Request.Query["code"] is [{ Length: > 0 and <= 60 } code] ? code : null;
+
     [BindProperty(Name = "name")]
     public string? Name { get; set; }
 
@@ -25,11 +28,18 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore
     /// <summary>Of the guest this browser has been so far.</summary>
     public int Attempts => visitor.Person is { } guest ? store.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
 
+    /// <summary>Shown while it is typed.</summary>
+    public ShownField Shown => ShownField.Of(Request);
+
+    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
+    public string? Kept => ShownField.WasAsked(Request) ? Passphrase : null;
+
     public void OnGet() => Name = visitor.Person?.Name;
 
     public async Task<IActionResult> OnPostAsync()
     {
         if (visitor.HasAccount) return LocalRedirect("/join");
+        if (ShownField.WasAsked(Request)) return Page();
         if ((Passphrase ?? "").Length < AccountSignIn.FewestSigns)
             ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestSigns} characters.");
         else if (await account.JoinAsync(Code ?? "", Name, Passphrase!) is var problem && problem == JoinProblem.None)

@@ -12,7 +12,8 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
-    [BindProperty(Name = "name")]
+    /// <summary>A slip's code for the phone brings it along; the passphrase never stands in an address.</summary>
+    [BindProperty(Name = "name", SupportsGet = true)]
     public string? Name { get; set; }
 
     [BindProperty(Name = "class-name")]
@@ -30,6 +31,12 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     /// <summary>The form that asks for the one-time code.</summary>
     public bool WithCode { get; private set; }
 
+    /// <summary>Shown while it is typed.</summary>
+    public ShownField Shown => ShownField.Of(Request);
+
+    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
+    public string? Kept => ShownField.WasAsked(Request) ? Passphrase : null;
+
     public void OnGet(string? door)
     {
         WithCode = (account.NeedsCode && door is null) || Code is not null;
@@ -39,6 +46,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     public async Task<IActionResult> OnPostAsync()
     {
         WithCode = CodeTyped;
+        if (ShownField.WasAsked(Request)) return Page();
         string? target = WithCode ? await ClaimAsync() : await EnterAsync();
         if (target is not null) return LocalRedirect(Url.IsLocalUrl(Next) ? Next : target);
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
@@ -57,7 +65,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
         if ((Passphrase ?? "").Length < AccountSignIn.FewestInstructorSigns)
             ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestInstructorSigns} characters.");
         else if (await account.ClaimAsync(Code ?? "", Name, ClassName, Passphrase!))
-            return "/class";
+            return "/welcome?claimed=true";
         else
             ModelState.AddModelError("code", "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
         return null;
@@ -76,7 +84,9 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
                 ModelState.AddModelError("name", $"Too many tries with this name. Wait {AccountLimit.Minutes} minutes, then try again.");
                 return null;
             default:
-                ModelState.AddModelError("passphrase", "Name and passphrase do not belong together. Check both; capitals count in the passphrase, not in the name.");
+                ModelState.AddModelError("passphrase",
+                    "Name and passphrase do not belong together. Check both. "
+                    + "In a passphrase made of words, capitals, spaces and hyphens make no difference; in any other, every sign counts.");
                 return null;
         }
     }

@@ -1,7 +1,6 @@
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds.Predict;
-using TyingClass.Lessons.Tests.Grading;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Kinds.Predict;

@@ -88,8 +88,6 @@ public sealed class RepairTests
         Assert.Equal("First hint.", Hint(0));
         Assert.Equal("Second hint.", Hint(1));
         Assert.Equal("The smallest change that does it: put it there. It adds no mass.", Hint(2));
-        Assert.Equal(["First hint.", "Second hint."], HintLadder.Opened(Flies.Repair, 5));
-        Assert.Empty(HintLadder.Opened(Flies.Repair, 0));
 
         static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.Darter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
         static IEnumerable<Proposal> Adviser(

@@ -15,7 +15,7 @@ public sealed class SortTests
         GradeResult result = Grader.Grade(Flies.Sort, answer, 0);
 
         Assert.True(result.Passed);
-        Assert.Contains("In order: Slate Minnow (0.555 g)", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
+        Assert.Contains("In order: Slate Minnow (0.55 g)", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
     }
 
     [Fact]

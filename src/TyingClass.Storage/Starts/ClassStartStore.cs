@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using LiteDB;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Starts;
+
+/// <summary>One document a class, so that setting it up can be left and taken up again from any browser.</summary>
+public sealed class ClassStartStore
+{
+    private readonly Database database;
+
+    internal ClassStartStore(Database database) => this.database = database;
+
+    /// <summary>With nothing done when nothing was kept yet.</summary>
+    public ClassStart Of(string classId) => database.Read(db => OfIn(db, classId));
+
+    public ClassStart KeepNames(string classId, string names, bool lastNameFirst)
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        string kept = names.Length > ClassStart.MostNamesLength ? names[..ClassStart.MostNamesLength] : names;
+        return Change(classId, s => s with { Names = kept, LastNameFirst = lastNameFirst });
+    }
+
+    public ClassStart MarkDone(string classId, string step) =>
+        Change(classId, s => s.IsDone(step) ? s : s with { Done = s.Done.Add(step) });
+
+    internal static void Prepare(ILiteDatabase db) => Starts(db).EnsureIndex("done", "$.done[*]");
+
+    private ClassStart Change(string classId, Func<ClassStart, ClassStart> change) => database.Write(db =>
+    {
+        ClassStart changed = change(OfIn(db, classId));
+        Starts(db).Upsert(new BsonDocument
+        {
+            ["_id"] = changed.ClassId,
+            ["names"] = changed.Names,
+            ["lastNameFirst"] = changed.LastNameFirst,
+            ["done"] = Documents.ToArray(changed.Done, d => new BsonValue(d)),
+        });
+        return changed;
+    });
+
+    private static ClassStart OfIn(ILiteDatabase db, string classId) => Starts(db).FindById(classId) is { } found
+        ? new ClassStart(classId, found["names"].AsString, found["lastNameFirst"].AsBoolean, found["done"].ToList(d => d.AsString))
+        : new ClassStart(classId, "", LastNameFirst: false, ImmutableArray<string>.Empty);
+
+    private static ILiteCollection<BsonDocument> Starts(ILiteDatabase db) => db.GetCollection("class_starts");
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using System.Text;
+using TyingClass.Storage;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.People;
+using TyingClass.Storage.Starts;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Identity;
+
+namespace TyingClass.Web.Exchange;
+
+/// <summary>A list as it was typed, pasted or read from a file, and how its two columns are meant.</summary>
+public sealed record NamesTyped(string Text, bool LastNameFirst);
+
+/// <summary>Adds the people of a list to the class that is open: looked at first, then all of them at once or nobody.</summary>
+public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+{
+    private const int MostBytes = 1 << 20;
+
+    public ClassRoom? Room => access.Current;
+
+    /// <summary>What was typed here and not added yet, from whatever browser.</summary>
+    public NamesTyped Kept => Room is { } room && store.Starts.Of(room.Id) is var start
+        ? new NamesTyped(start.Names, start.LastNameFirst)
+        : new NamesTyped("", false);
+
+    /// <summary>Keeps what was typed and says what each line becomes. Adds nobody.</summary>
+    public Roster Look(NamesTyped typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        if (Room is not { } room) return new Roster([], null, "You have no class yet. Make one under Setup first.");
+        store.Starts.KeepNames(room.Id, typed.Text, typed.LastNameFirst);
+        return Read(typed);
+    }
+
+    /// <summary>What each line becomes; keeps nothing.</summary>
+    public Roster Read(NamesTyped typed)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        if (Encoding.UTF8.GetByteCount(typed.Text) > MostBytes) return TooLarge;
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(typed.Text), typed.LastNameFirst);
+        return roster with { All = [.. roster.All.Select(l => l.Problem is null && store.Accounts.NameIsTaken(l.Name) ? Taken(l) : l)] };
+    }
+
+    /// <summary>As <see cref="Look"/>, and adds everyone when nothing is wrong.</summary>
+    /// <returns>The ticket of the slips; null when nobody was added, and the list says why.</returns>
+    public (string? Ticket, Roster Roster) Add(NamesTyped typed)
+    {
+        Roster roster = Look(typed);
+        if (Room is not { } room || !roster.MayBeAdded) return (null, roster);
+        // Hashing is slow on purpose: before the store is locked.
+        (RosterLine Line, string Passphrase, string Hash)[] made =
+            [.. roster.All.AsParallel().AsOrdered().Select(l => (l, HandedPassphrase.New())).Select(p => (p.l, p.Item2, account.Hash(p.Item2)))];
+        AddedPeople outcome = store.Accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))]);
+        if (!outcome.Refused.IsEmpty) return (null, Refused(roster, outcome.Refused));
+        store.Starts.KeepNames(room.Id, "", typed.LastNameFirst);
+        return (slips.Lay(visitor.Person!.Id, $"New in {room.Name}", outcome.Added.Zip(made, (p, m) => new Slip(p.Label, m.Passphrase))), roster);
+    }
+
+    /// <summary>Text of a file.</summary>
+    /// <returns>What is wrong with it, when it cannot be a list of names.</returns>
+    public static (string Text, Roster? Wrong) Decode(byte[] file)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        if (file.Length > MostBytes) return ("", TooLarge);
+        return CsvText.TryDecode(file, out string text) ? (text, null) : ("", RosterCsv.Read(file));
+    }
+
+    private static Roster TooLarge => new([], null, "This list is larger than 1 MB: it is no list of names. Nobody was added.");
+
+    private static RosterLine Taken(RosterLine line) =>
+        line with { Problem = $"someone on this server is called “{line.Name}” already. Take the line out, or add something to the name." };
+
+    // Someone joined between the look and the press of the button.
+    private static Roster Refused(Roster roster, ImmutableArray<RefusedPerson> refused) => roster with
+    {
+        All = [.. roster.All.Select((line, i) => refused.FirstOrDefault(r => r.Index == i) is not { } no ? line
+            : no.TwinIndex is { } twin ? line with { Problem = RosterCsv.Twin(line.Name, roster.All[twin].Line) }
+            : no.Problem == JoinProblem.NoName ? line with { Problem = "the name is missing." }
+            : no.Problem == JoinProblem.NoSuchClass ? line with { Problem = "the class is gone." }
+            : Taken(line))],
+    };
+}

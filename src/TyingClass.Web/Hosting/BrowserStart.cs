@@ -1,0 +1,36 @@
+using System.ComponentModel;
+using System.Diagnostics;
+
+namespace TyingClass.Web.Hosting;
+
+/// <summary>Opens the browser for someone who started the program by a double click.</summary>
+internal static class BrowserStart
+{
+    /// <summary>Only for an installed program with a screen of its own: not in a repository, not for a service.</summary>
+    public static bool IsWanted(string[] args) => ProjectFolder.IsInstalled && !args.Contains(StartFlags.NoBrowserFlag) && HasScreen(Environment.GetEnvironmentVariable);
+
+    internal static bool HasScreen(Func<string, string?> environment) =>
+        // systemd.exec(5): set for every unit's process.
+        environment("INVOCATION_ID") is not { Length: > 0 } || environment("TERM") is { Length: > 0 }
+            ? !OperatingSystem.IsLinux() || environment("DISPLAY") is { Length: > 0 } || environment("WAYLAND_DISPLAY") is { Length: > 0 }
+            : false;
+
+    public static void Open(string address)
+    {
+        try
+        {
+            using Process? browser = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+        }
+        catch (Exception e) when (e is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        {
+            Console.WriteLine($"No browser could be opened. Open {address} in one yourself.");
+        }
+    }
+
+    /// <summary>As a browser on this machine reaches a listener.</summary>
+    public static string Here(string bound)
+    {
+        Uri address = new(bound);
+        return address.Host is "[::]" or "0.0.0.0" ? $"{address.Scheme}://localhost:{address.Port}" : bound;
+    }
+}

@@ -1,0 +1,37 @@
+using TyingClass.Storage;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Patterns;
+
+namespace TyingClass.Web.Hosting;
+
+/// <summary>Hands each desk the stores it uses, and none the whole data file: only what starts, backs up or fills a class asks for <see cref="ClassStore"/>.</summary>
+internal static class StoreServices
+{
+    public static void Add(IServiceCollection services, Places places)
+    {
+        services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
+        AddOne(services, s => s.Attempts);
+        AddOne(services, s => s.Practice);
+        AddOne(services, s => s.People);
+        AddOne(services, s => s.Patterns);
+        AddOne(services, s => s.Reviews);
+        AddOne(services, s => s.Photos);
+        AddOne(services, s => s.BenchLog);
+        AddOne(services, s => s.Accounts);
+        AddOne(services, s => s.Instructors);
+        AddOne(services, s => s.Classes);
+        AddOne(services, s => s.Dates);
+        AddOne(services, s => s.Evenings);
+        AddOne(services, s => s.RoomQuestions);
+        AddOne(services, s => s.Exchange);
+        AddOne(services, s => s.Comments);
+        AddOne(services, s => s.GuestMoves);
+        AddOne(services, s => s.Trash);
+        AddOne(services, s => s.RoomChoice);
+        services.AddSingleton<GuestStores>();
+        services.AddSingleton<PatternStores>();
+    }
+
+    private static void AddOne<T>(IServiceCollection services, Func<ClassStore, T> one)
+        where T : class => services.AddSingleton(s => one(s.GetRequiredService<ClassStore>()));
+}

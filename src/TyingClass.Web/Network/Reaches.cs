@@ -1,0 +1,40 @@
+using System.Net;
+
+namespace TyingClass.Web.Network;
+
+/// <summary>Which phones opened the page that checks the network, in memory only and for an hour.</summary>
+public sealed class Reaches(RoomDoor door, TimeProvider time)
+{
+    private static readonly TimeSpan Kept = TimeSpan.FromHours(1);
+
+    private readonly Lock gate = new();
+    private readonly Dictionary<IPAddress, DateTimeOffset> seen = [];
+
+    /// <returns>True when it was another machine, and so proves something about the network.</returns>
+    public bool Note(ConnectionInfo connection)
+    {
+        ArgumentNullException.ThrowIfNull(connection);
+        if (connection.RemoteIpAddress is not { } from || (!ComesFromElsewhere(connection, from) && !IsBroughtByOthers)) return false;
+        lock (gate) seen[Plain(from)] = time.GetUtcNow();
+        return true;
+    }
+
+    /// <summary>How many, and when the last.</summary>
+    public (int Phones, DateTimeOffset? Last) Lately()
+    {
+        lock (gate)
+        {
+            foreach (IPAddress old in seen.Where(s => time.GetUtcNow() - s.Value > Kept).Select(s => s.Key).ToList()) seen.Remove(old);
+            return (seen.Count, seen.Count == 0 ? null : seen.Values.Max());
+        }
+    }
+
+    // A program in between (a whole address was given) hides who is calling.
+    private bool IsBroughtByOthers => door.Choice.Address?.Contains("://", StringComparison.Ordinal) == true;
+
+    // A machine that calls its own address calls from that address.
+    private static bool ComesFromElsewhere(ConnectionInfo connection, IPAddress from) =>
+        connection.LocalIpAddress is { } at && !Plain(at).Equals(Plain(from));
+
+    private static IPAddress Plain(IPAddress address) => address.IsIPv4MappedToIPv6 ? address.MapToIPv4() : address;
+}

@@ -1,0 +1,77 @@
+using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Web.Classes;
+using TyingClass.Web.Exchange;
+using TyingClass.Web.Security;
+
+namespace TyingClass.Web.Pages.Class;
+
+[Authorize(ClassPolicies.Instructor)]
+public sealed class NamesModel(NamesDesk desk) : PageModel, IKeepsTyped
+{
+    [BindProperty(Name = "names")]
+    public string? Names { get; set; }
+
+    [BindProperty(Name = "last-first")]
+    public bool LastNameFirst { get; set; }
+
+    [BindProperty(Name = "file")]
+    public IFormFile? Upload { get; set; }
+
+    /// <summary>Null before anything was typed.</summary>
+    public Roster? Roster { get; private set; }
+
+    public string? Notice { get; private set; }
+
+    private NamesTyped Typed => new((Names ?? "").ReplaceLineEndings("\n"), LastNameFirst);
+
+    public IActionResult OnGet()
+    {
+        if (desk.Room is null) return LocalRedirect("/class/setup");
+        (Names, LastNameFirst) = desk.Kept;
+        if (!string.IsNullOrWhiteSpace(Names)) Roster = desk.Read(Typed);
+        return Page();
+    }
+
+    public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what)
+    {
+        if (what == "add") return Add();
+        if (Upload is { Length: > 0 } && !string.IsNullOrWhiteSpace(Names))
+            return Show(null,
+                "A file was chosen and names stand in the field as well, and only one of them can be taken at a time. Nobody was added. "
+                + "Use the names below first, or empty the field and choose the file again.");
+        if (Upload is { Length: > 0 } file)
+        {
+            (string text, Roster? wrong) = NamesDesk.Decode(await BytesAsync(file));
+            if (wrong is not null) return Show(wrong);
+            Names = text;
+        }
+
+        return Show(desk.Look(Typed));
+    }
+
+    public IActionResult ShowAgain() => Show(desk.Read(Typed), "The form had gone stale and nobody was added. The names stand below: send them once more.");
+
+    private IActionResult Add()
+    {
+        (string? ticket, Roster roster) = desk.Add(Typed);
+        return ticket is not null ? RedirectToPage("/Files/Slips", new { ticket }) : Show(roster);
+    }
+
+    private PageResult Show(Roster? roster, string? notice = null)
+    {
+        (Roster, Notice) = (roster, notice);
+        // What is shown was perhaps read from a file, not posted in the field.
+        ModelState.Clear();
+        if (roster is not { MayBeAdded: true } || notice is not null) Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
+        return Page();
+    }
+
+    private static async Task<byte[]> BytesAsync(IFormFile file)
+    {
+        using MemoryStream bytes = new();
+        await file.CopyToAsync(bytes);
+        return bytes.ToArray();
+    }
+}

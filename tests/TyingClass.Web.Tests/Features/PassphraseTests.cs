@@ -1,0 +1,80 @@
+using AngleSharp.Html.Dom;
+using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.DependencyInjection;
+using TyingClass.Storage.People;
+using TyingClass.Web.Identity;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+public sealed class PassphraseTests : IDisposable
+{
+    private readonly ClassRoom room = new();
+
+    [Theory]
+    [InlineData("Reed copper Lantern", "reedcopperlantern")]
+    [InlineData(" reed–copper - lantern ", "reedcopperlantern")]
+    [InlineData("SecretPass", "SecretPass")]
+    [InlineData("a b c", "a b c")]
+    [InlineData("blue trout 42", "blue trout 42")]
+    public void Kept_MadeOfWords_IsTheWordsAloneElseAsTyped(string typed, string kept) => Assert.Equal(kept, WordPassphrase.Kept(typed));
+
+    [Theory]
+    [InlineData("four quiet winter trout")]
+    [InlineData("Four-Quiet-Winter-Trout ")]
+    [InlineData("FOURQUIETWINTERTROUT")]
+    public async Task SignIn_ChosenOfWords_OpensHoweverItIsWritten(string typed)
+    {
+        await room.NewInstructorAsync();
+        await room.NewStudentAsync("Wren");
+        Assert.Equal("/", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(typed, "Wren")).Sheet.Address);
+    }
+
+    [Theory]
+    [InlineData("reed-copper-lantern-maple", "Reed copper lantern maple", true)]
+    [InlineData("reed-copper-lantern-maple", "reedcopperlanternmaple", false)]
+    [InlineData("My Old Trout Pond", "My Old Trout Pond", true)]
+    [InlineData("My Old Trout Pond", "my old trout pond", false)]
+    [InlineData("pa55word!", "pa55word!", true)]
+    [InlineData("pa55word!", "PA55WORD!", false)]
+    public async Task SignIn_AccountFromBefore_OpensAsItWas(string hashed, string typed, bool opens)
+    {
+        await room.NewInstructorAsync();
+        string hash = room.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, hashed);
+        room.Store.Accounts.Add(room.Store.Classes.All()[0].Id, Role.Student, "Wren", hash);
+        SignInPage entered = await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(typed, "Wren");
+        Assert.Equal(opens, entered.Errors.Length == 0);
+    }
+
+    [Fact]
+    public async Task Join_OnAPhone_ShowsWhatIsTypedAndHidesItOnDemandWithoutLosingAnything()
+    {
+        await room.NewInstructorAsync();
+        Browser phone = room.NewBrowser();
+        phone.Client.DefaultRequestHeaders.UserAgent.ParseAdd("Mozilla/5.0 (Linux; Android 14) Mobile");
+        Sheet shown = await phone.OpenAsync("/join");
+        Assert.Equal(("text", "off"), (Field(shown).Type, Field(shown).GetAttribute("autocomplete")));
+
+        Sheet hidden = await shown.PressAsync("Hide what I type", ("code", "reed"), ("name", "Wren"), ("passphrase", "quiet trout"));
+        Assert.Equal(("password", "quiet trout"), (Field(hidden).Type, Field(hidden).Value));
+        Assert.Equal("reed", ((IHtmlInputElement)hidden.Find("#code")).Value);
+        Assert.False(hidden.Has("[role=alert]"));
+        Assert.Empty(room.Store.Accounts.OfClass(room.Store.Classes.All()[0].Id));
+
+        Sheet refused = await hidden.PressAsync("Join");
+        Assert.Equal(("password", ""), (Field(refused).Type, Field(refused).Value));
+    }
+
+    [Fact]
+    public async Task SignIn_OnTheClubMachine_HidesWhatIsTypedUntilAsked()
+    {
+        Sheet hidden = await room.NewBrowser().OpenAsync("/sign-in?door=open");
+        Assert.Equal("password", Field(hidden).Type);
+        Assert.Equal("text", Field(await hidden.PressAsync("Show what I type")).Type);
+    }
+
+    public void Dispose() => room.Dispose();
+
+    private static IHtmlInputElement Field(Sheet sheet) => (IHtmlInputElement)sheet.Find("#passphrase");
+}

@@ -1,0 +1,33 @@
+using Microsoft.Extensions.Configuration;
+using TyingClass.Web.Hosting;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Hosting;
+
+public sealed class PlacesTests : IDisposable
+{
+    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-places-");
+
+    public void Dispose() => folder.Delete(recursive: true);
+
+    [Fact]
+    public void From_StrangersFolderNamedLessons_IsPassedOver()
+    {
+        Directory.CreateDirectory(Path.Combine(folder.FullName, "a", "b"));
+        Lessons("a");
+
+        Assert.Contains("exercise-ids.txt", Assert.Throws<LessonsNotFoundException>(() => From("a", "b")).Message, StringComparison.Ordinal);
+
+        string own = Lessons(".");
+        File.WriteAllText(Path.Combine(own, "exercise-ids.txt"), "x-1");
+        Assert.Equal(own, From("a", "b").LessonsPath);
+    }
+
+    private Places From(params string[] at)
+    {
+        IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection([new("data", Path.Combine(folder.FullName, "data"))]).Build();
+        return Places.From(configuration, Path.Combine([folder.FullName, .. at]));
+    }
+
+    private string Lessons(string at) => Directory.CreateDirectory(Path.GetFullPath(Path.Combine(folder.FullName, at, "lessons"))).FullName;
+}
