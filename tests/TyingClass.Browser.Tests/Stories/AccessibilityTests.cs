@@ -50,6 +50,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
             "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}", $"/class/people/{student.Id}/remove",
             "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
             "/class/dates", "/class/files", "/class/evenings", "/class/evenings/1", "/class/evenings/1/handout", "/class/evenings/1/wall/1", "/class/tonight", "/class/tonight/wall",
+            "/class/room", "/reached",
         ]);
     }
 
