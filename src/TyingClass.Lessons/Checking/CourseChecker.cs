@@ -30,9 +30,8 @@ public static class CourseChecker
         Course course = CourseLoader.Load(files, Course.Empty);
         ConcurrentBag<AuthorError> errors = [.. course.Problems];
         if (course.Lessons.IsEmpty && course.Problems.IsEmpty) errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
-        foreach (AuthorError error in Recipes(files).Concat(IdList.Check(files.Directory, course)).Concat(Concepts(course)).Concat(GlossaryChecker.Check(course))) errors.Add(error);
-
-        // A broken lesson hides its exercises; then ids and links cannot be judged.
+        BrokenLessons broken = BrokenLessons.Of(files, course);
+        Add(Recipes(files).Concat(IdList.Check(files.Directory, course, broken.MayHold)).Concat(Concepts(course, broken)).Concat(GlossaryChecker.Check(course)));
         Action[] work =
         [
             .. course.Exercises.Select(e => (Action)(() => Add(ExerciseChecker.Check(e)))),
@@ -42,7 +41,7 @@ public static class CourseChecker
         Parallel.ForEach(work, action => action());
         foreach (Lesson lesson in course.Lessons)
         {
-            Add(LinkChecker.Check(course, lesson));
+            Add(LinkChecker.Check(course, lesson, broken));
             if (Time(lesson) is { } error) errors.Add(error);
         }
 
@@ -73,7 +72,7 @@ public static class CourseChecker
         return all.ToImmutable();
     }
 
-    private static IEnumerable<AuthorError> Concepts(Course course)
+    private static IEnumerable<AuthorError> Concepts(Course course, BrokenLessons broken)
     {
         string[] taught = [.. course.Lessons.SelectMany(l => l.Concepts).Distinct()];
         foreach (Lesson lesson in course.Lessons)
@@ -81,7 +80,7 @@ public static class CourseChecker
             IEnumerable<(Exercise Exercise, string Concept)> used = lesson.Exercises
                 .Concat(lesson.Blocks.OfType<PracticeBlock>().Select(p => p.Practice.Template))
                 .SelectMany(e => e.Concepts.Select(c => (e, c)));
-            foreach ((Exercise exercise, string concept) in used.Where(u => !taught.Contains(u.Concept)))
+            foreach ((Exercise exercise, string concept) in used.Where(u => !taught.Contains(u.Concept) && !broken.MayHold(u.Concept)))
             {
                 (int line, int column) = exercise.Place.Of("concepts");
                 yield return new AuthorError(lesson.File, line, column, $"No lesson teaches “{concept}”.{Nearest.Hint(concept, taught)} Lessons list what they teach under “concepts”.");

@@ -11,7 +11,8 @@ internal static class ExerciseChecker
     public static IEnumerable<AuthorError> Check(Exercise exercise)
     {
         if (exercise.Kind.KeyComplaint(exercise) is { } complaint) yield return At(exercise.Kind.Keys[0], "kind", complaint);
-        foreach (CheckComplaint found in exercise.Kind.Check(exercise)) yield return At(found.Key, found.OtherKey, found.Text);
+        foreach (CheckComplaint found in exercise.Kind.Check(exercise))
+            yield return found.Place is { } place ? new AuthorError(exercise.Place.File, place.Line, place.Column, $"{exercise.Id}: {found.Text}") : At(found.Key, found.OtherKey, found.Text);
         if (exercise is { ModelAnswer: { } model, Kind.IsMarkedByPerson: false })
         {
             GradeResult result = Grader.Grade(exercise, model, 0, GradeOptions.WithoutAdvice);
@@ -37,24 +38,17 @@ internal static class ExerciseChecker
         GradeResult result = Grader.Grade(exercise, wrong.Answer, 0, GradeOptions.WithoutAdvice);
         if (!result.IsAttempt)
             return wrong.FindingNamed == WrongAnswer.Refused ? null : $"The wrong answer {shown} is refused, not marked wrong: {result.Problems[0].Text} Write “named: {WrongAnswer.Refused}” if that is meant.";
-        if (exercise.Kind.IsMarkedByPerson) return "An explanation is marked by a person, so it can have no wrong answers here.";
+        if (exercise.Kind.IsMarkedByPerson) return $"An answer to {exercise.Kind.Word} is marked by a person, so it can have no wrong answers here.";
         if (result.Passed) return $"The wrong answer {shown} passes.";
         if (wrong.FindingNamed is not { } named || Names(exercise, result).Contains(named, StringComparer.OrdinalIgnoreCase)) return null;
         return $"The wrong answer {shown} fails, but not for “{named}”. What is named: {string.Join("; ", Names(exercise, result).Distinct())}.";
     }
 
-    // What an author may name: a goal missed, a finding of the report, its verdict, a misreading (by number or by what it says).
+    // What an author may name: what was missed (of a fly, the goal), a finding of the report, its verdict, a misreading (by number or by what it says).
     private static IEnumerable<string> Names(Exercise exercise, GradeResult result)
     {
         Feedback feedback = result.Feedback!;
-        if (exercise.Goals.Length > 0)
-        {
-            foreach ((Goal goal, GoalResult outcome) in exercise.Goals.Zip(feedback.Goals))
-            {
-                if (!outcome.Met) yield return goal.Quantity;
-            }
-        }
-
+        foreach (string missed in exercise.Kind.Missed(exercise, result)) yield return missed;
         foreach (Balance.Reports.Finding finding in result.Report?.Findings ?? []) yield return finding.Code;
         if (feedback.Misreading is { } say)
         {

@@ -12,7 +12,13 @@ namespace TyingClass.Lessons.Conditions;
 /// <param name="AnswerText">The answer as typed, for a choice.</param>
 /// <param name="AnswerSi">The answer as a number, for a measure.</param>
 /// <param name="ToleranceSi">How near counts as right, for a measure.</param>
-public sealed record ConditionFacts(FlyFigures? Fly, FlyFigures? Start, string? AnswerText = null, double? AnswerSi = null, double ToleranceSi = 0);
+public sealed record ConditionFacts(FlyFigures? Fly, FlyFigures? Start, string? AnswerText = null, double? AnswerSi = null, double ToleranceSi = 0)
+{
+    /// <summary>What the answer says, where it says more than one thing.</summary>
+    public ImmutableArray<string> AnswerParts { get; init; } = [];
+
+    internal IEnumerable<string> Answers => AnswerText is null ? AnswerParts : [AnswerText, .. AnswerParts];
+}
 
 /// <summary>Something that holds or not. One that speaks of a figure the fly does not have does not hold.</summary>
 public abstract record Condition
@@ -63,7 +69,7 @@ internal sealed record RelationCondition(Expression Left, Relation Relation, Exp
 internal sealed record AnswerIs(string Text, bool Not) : Condition
 {
     public override bool Holds(ConditionFacts facts) =>
-        facts.AnswerText is { } answer && string.Equals(answer.Trim(), Text.Trim(), StringComparison.OrdinalIgnoreCase) != Not;
+        facts.Answers.ToArray() is { Length: > 0 } said && said.Any(a => string.Equals(a.Trim(), Text.Trim(), StringComparison.OrdinalIgnoreCase)) != Not;
 }
 
 internal enum Trend { Rises, Falls, Unchanged }

@@ -65,7 +65,8 @@ public static partial class LessonReader
             }
 
             Flush();
-            if (ReadFence(Fence.From(fenced, lines), lines, readFile, errors) is { } ours) blocks.Add(ours);
+            // One that is never closed has swallowed what follows: there is no telling what was meant to be in it.
+            if (IsClosed(fenced) && ReadFence(Fence.From(fenced, lines), lines, readFile, errors) is { } ours) blocks.Add(ours);
         }
 
         Flush();
@@ -95,12 +96,16 @@ public static partial class LessonReader
     {
         foreach (FencedCodeBlock fence in document.Descendants<FencedCodeBlock>())
         {
-            if (fence.ClosingFencedCharCount == 0)
+            if (!IsClosed(fence))
                 errors.Add(fence.Line + 1, fence.Column + 1, "This fence is never closed. Put a line of the same signs after its last line.");
             if (Fence.IsOurs(fence) && fence.Parent is not MarkdownDocument)
                 errors.Add(fence.Line + 1, fence.Column + 1, $"A fence of kind “{fence.Info}” must stand by itself, not inside a list or a quotation.");
         }
     }
+
+    // One that runs into the beginning of the next is closed by that one's end.
+    private static bool IsClosed(FencedCodeBlock fence) =>
+        fence.ClosingFencedCharCount > 0 && !(Fence.IsOurs(fence) && fence.Lines.Lines.Take(fence.Lines.Count).Any(l => l.Slice.ToString().StartsWith("```", StringComparison.Ordinal)));
 
     [GeneratedRegex(@"\A(?<number>[0-9]{2})-(?<slug>[a-z0-9]+(?:-[a-z0-9]+)*)\.md\z")]
     private static partial Regex FileName();

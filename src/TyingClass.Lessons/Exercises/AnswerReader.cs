@@ -58,6 +58,8 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
     {
         if (givenText is null)
         {
+            // A fly given that cannot be read has been complained about.
+            if (fields.Has("recipe") || fields.Has("file")) return null;
             fields.Errors.Add(map, "An answer written as changes needs a fly given. Write the whole recipe here.");
             return null;
         }

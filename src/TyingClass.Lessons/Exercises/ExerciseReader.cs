@@ -34,7 +34,7 @@ internal static partial class ExerciseReader
             : [.. CommonKeys, .. kind.Keys]);
         RecipeSource? source = Given(fields, recipes);
         Recipe? given = source?.Parse(errors);
-        if (!fields.Has("recipe") && !fields.Has("file") && kind.NeedsFly) errors.Add(map, $"“recipe” is missing: a {kind.Word} exercise needs a fly.");
+        if (!fields.Has("recipe") && !fields.Has("file") && kind.NeedsFly) fields.Missing("recipe", $"a {kind.Word} exercise needs a fly.");
         AnswerReader answers = new(fields, kind, given is null ? null : source!.Text, recipes);
         Exercise exercise = new()
         {
@@ -50,7 +50,7 @@ internal static partial class ExerciseReader
             Place = new ExercisePlace(errors.File, map.Line, map.Column, map.Entries.DistinctBy(e => e.Key).ToImmutableDictionary(e => e.Key, e => (e.Value.Line, e.Value.Column))),
         };
         if (!isPractice && kind.NeedsModelAnswer && !fields.Has("model answer"))
-            errors.Add(map, "“model answer” is missing: check-lessons proves with it that the exercise can be done.");
+            fields.Missing("model answer", "check-lessons proves with it that the exercise can be done.");
         if (exercise.Task is null) return null;
         exercise = exercise with { Misreadings = Misreadings(fields, exercise, given), Version = Hash(fence.Text, recipes.FileTexts) };
         return errors.Count == before ? exercise : null;

@@ -14,7 +14,7 @@ internal static partial class GoalReader
 
     public static ImmutableArray<Goal> ReadRequired(FieldReader fields, bool hasStart)
     {
-        if (!fields.Has("goals")) fields.Errors.Add(fields.Map, "“goals” is missing: say what the fly must do, as in “- keel height: at least 0.4 mm”.");
+        if (!fields.Has("goals")) fields.Missing("goals", "say what the fly must do, as in “- keel height: at least 0.4 mm”.");
         return Read(fields, hasStart);
     }
 

@@ -74,6 +74,9 @@ public abstract class ExerciseKind
     /// <summary>What else check-lessons finds wrong.</summary>
     internal virtual IEnumerable<CheckComplaint> Check(Exercise exercise) => [];
 
+    /// <summary>What an answer that did not pass missed, in words an author may name.</summary>
+    internal virtual IEnumerable<string> Missed(Exercise exercise, GradeResult result) => [];
+
     private protected static Exercise Of(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
@@ -82,4 +85,8 @@ public abstract class ExerciseKind
 }
 
 /// <param name="Key">The key of the fence it stands at; <paramref name="OtherKey"/> where that is not there.</param>
-internal sealed record CheckComplaint(string Key, string OtherKey, string Text);
+internal sealed record CheckComplaint(string Key, string OtherKey, string Text)
+{
+    /// <summary>Where it stands exactly, when that is known.</summary>
+    public (int Line, int Column)? Place { get; init; }
+}

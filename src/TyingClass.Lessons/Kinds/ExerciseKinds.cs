@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Kinds.Compose;
 using TyingClass.Lessons.Kinds.Explain;
+using TyingClass.Lessons.Kinds.FindTheSlip;
 using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Kinds.Repair;
@@ -18,6 +19,7 @@ public static class ExerciseKinds
         MeasureKind.Instance,
         RepairKind.Instance,
         ComposeKind.Instance,
+        FindTheSlipKind.Instance,
         SortKind.Instance,
         ExplainKind.Instance,
         TubTestKind.Instance,

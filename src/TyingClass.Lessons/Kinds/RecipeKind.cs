@@ -19,6 +19,9 @@ internal abstract class RecipeKind : ExerciseKind
     internal override GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options) =>
         RecipeGrader.Grade(exercise, answerText, failedAttempts, options);
 
+    internal override IEnumerable<string> Missed(Exercise exercise, GradeResult result) =>
+        exercise.Goals.Zip(result.Feedback!.Goals).Where(g => !g.Second.Met).Select(g => g.First.Quantity);
+
     internal override IEnumerable<CheckComplaint> Check(Exercise exercise)
     {
         if (!exercise.WrongAnswers.Any(w => w.FindingNamed is not (null or WrongAnswer.Refused)))

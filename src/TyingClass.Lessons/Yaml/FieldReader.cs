@@ -8,29 +8,33 @@ namespace TyingClass.Lessons.Yaml;
 /// <param name="what">As a sentence names it: "an exercise", "the front matter".</param>
 internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
 {
+    // Keys that were meant, by the way they were typed: said once, then read as meant, so that one slip makes one error.
+    private readonly Dictionary<string, string> _meant = new(StringComparer.Ordinal);
+
     public YamlMap Map => map;
 
     public AuthorErrors Errors => errors;
 
-    public bool Has(string key) => map.Find(key) is not null;
+    public bool Has(string key) => Node(key) is not null;
 
-    public YamlNode? Node(string key) => map.Find(key);
+    public YamlNode? Node(string key) => map.Find(key) ?? (_meant.TryGetValue(key, out string? typed) ? map.Find(typed) : null);
 
     /// <summary>The place of a key's value, or of the whole map.</summary>
-    public YamlNode At(string key) => map.Find(key) ?? map;
+    public YamlNode At(string key) => Node(key) ?? map;
 
     public void CheckKeys(params ReadOnlySpan<string> known)
     {
         foreach (YamlEntry entry in map.Entries)
         {
-            if (!known.Contains(entry.Key))
-                errors.Add(entry.Line, entry.Column, $"“{Clip(entry.Key)}” is not a key of {what}.{Nearest.Hint(entry.Key, known.ToArray())} It takes {string.Join(", ", known.ToArray())}.");
+            if (known.Contains(entry.Key)) continue;
+            if (Nearest.Find(entry.Key, known.ToArray()) is { } near) _meant.TryAdd(near, entry.Key);
+            errors.Add(entry.Line, entry.Column, $"“{Clip(entry.Key)}” is not a key of {what}.{Nearest.Hint(entry.Key, known.ToArray())} It takes {string.Join(", ", known.ToArray())}.");
         }
     }
 
     public string? Text(string key)
     {
-        switch (map.Find(key))
+        switch (Node(key))
         {
             case YamlText { Value: var value } when !string.IsNullOrWhiteSpace(value):
                 return value.Trim();
@@ -44,6 +48,10 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
                 return null;
         }
     }
+
+    /// <summary>Complains that a key is not there.</summary>
+    /// <param name="advice">What to write, after a colon.</param>
+    public void Missing(string key, string advice) => errors.Add(map, $"“{key}” is missing: {advice}");
 
     public string? RequiredText(string key, string example)
     {
@@ -61,13 +69,13 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
 
     public YamlMap? Group(string key)
     {
-        if (map.Find(key) is null or YamlMap) return map.Find(key) as YamlMap;
+        if (Node(key) is null or YamlMap) return Node(key) as YamlMap;
         errors.Add(At(key), $"“{key}” must be a group of keys.");
         return null;
     }
 
     /// <summary>The items of a list; one value stands for a list of one.</summary>
-    public ImmutableArray<YamlNode> Items(string key) => map.Find(key) switch
+    public ImmutableArray<YamlNode> Items(string key) => Node(key) switch
     {
         null or YamlSpoiled => [],
         YamlList list => [.. list.Items.Where(i => i is not YamlSpoiled)],

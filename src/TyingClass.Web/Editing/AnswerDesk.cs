@@ -127,8 +127,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         {
             { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind.AnswerIsRecipe: true } => pictures.Draw(attempt.AnswerText),
+            _ when !IsTold(exercise, [attempt]) => null,
             _ when AskedRecipes.Change(exercise) is { } change => pictures.Pair(change.Before, change.After),
-            _ => IsTold(exercise, [attempt]) && AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+            _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.

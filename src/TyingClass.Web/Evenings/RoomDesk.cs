@@ -105,6 +105,7 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
             visitor.Person is { } person ? store.RoomQuestions.AnswerOf(question.Id, person.Id) : null,
             store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student))
         {
+            Prompt = (exercise?.Kind as IPutToRoom)?.RoomPrompt ?? "",
             Change = exercise is null ? null : AskedRecipes.Change(exercise),
         };
     }

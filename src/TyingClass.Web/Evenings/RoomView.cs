@@ -14,6 +14,9 @@ public sealed record TallyLine(string Choice, int Count, int Share, bool Right, 
 /// <param name="Members">Students of the class.</param>
 public sealed record RoomView(RoomQuestion Question, string PromptHtml, ImmutableArray<string> Recipes, RoomTally Tally, int? Mine, int Members)
 {
+    /// <summary>What is asked above the choices.</summary>
+    public string Prompt { get; init; } = "";
+
     /// <summary>The fly before and after, where the question is what a change does.</summary>
     public (string Before, string After)? Change { get; init; }
 

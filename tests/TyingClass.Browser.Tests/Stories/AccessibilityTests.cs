@@ -51,6 +51,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
             "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
             "/class/start", "/class/people/names", $"/class/copy?from={classId}",
             "/class/dates", "/class/files", "/class/evenings", "/class/evenings/1", "/class/evenings/1/handout", "/class/evenings/1/wall/1", "/class/tonight", "/class/tonight/wall",
+            "/class/room", "/reached",
         ]);
     }
 

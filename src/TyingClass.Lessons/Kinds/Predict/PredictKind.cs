@@ -24,6 +24,8 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
 
     public (string Choice, Feedback Feedback)? RoomAnswer(Exercise exercise) => Prediction.Answer(exercise);
 
+    public string RoomPrompt => "What will it do?";
+
     internal override ImmutableArray<string> Keys => ["ask", "choices", "change", "other recipe"];
 
     internal override bool NeedsFly => true;

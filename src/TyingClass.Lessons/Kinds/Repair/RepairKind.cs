@@ -27,7 +27,7 @@ internal sealed class RepairKind : RecipeKind, IPracticed
 
     internal override ExerciseTask? Read(TaskReading reading)
     {
-        if (!reading.Fields.Has("allow")) reading.Errors.Add(reading.Fields.Map, "“allow” is missing: say what may be changed.");
+        if (!reading.Fields.Has("allow")) reading.Fields.Missing("allow", "say what may be changed.");
         return new RepairTask(AllowReader.Allow(reading.Fields, reading.Given)) { Goals = GoalReader.ReadRequired(reading.Fields, hasStart: true) };
     }
 

@@ -30,7 +30,7 @@ internal sealed class TubTestKind : ExerciseKind
     internal override ExerciseTask? Read(TaskReading reading)
     {
         FieldReader fields = reading.Fields;
-        if (!fields.Has("record")) fields.Errors.Add(fields.Map, "“record” is missing: list what to watch for, as in “record: [hang angle, sink rate]”.");
+        if (!fields.Has("record")) fields.Missing("record", "list what to watch for, as in “record: [hang angle, sink rate]”.");
         ImmutableArray<string>.Builder names = ImmutableArray.CreateBuilder<string>();
         foreach (YamlText node in fields.TextNodes("record"))
         {

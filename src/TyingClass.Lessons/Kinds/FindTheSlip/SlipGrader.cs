@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Conditions;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
+
+namespace TyingClass.Lessons.Kinds.FindTheSlip;
+
+/// <summary>Find the slip: the answer is a step and a reason. The reason is looked at only where the step is the right one.</summary>
+internal static class SlipGrader
+{
+    public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        FindTheSlipTask task = (FindTheSlipTask)exercise.Task;
+        if (Complaint(task, answerText, out int step, out int reason) is { } problem) return GradeResult.Refused(problem);
+        SlipKey key = SlipKey.Of(exercise);
+        FlyFigures? fly = SlipKey.Fly(exercise, options.Report);
+        if (key.Step(fly) is not { } slip)
+            return GradeResult.Refused("The engine does not find just this one step wrong for this fly, so your answer was not marked. Please tell your instructor.");
+        bool found = step == slip, passed = found && reason == task.RightReason;
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly?.Recipe, new ConditionFacts(fly, fly?.Start)
+        {
+            AnswerParts = [FindTheSlipTask.StepWord(step), FindTheSlipTask.ReasonWord(reason)],
+        });
+        return new GradeResult
+        {
+            Passed = passed,
+            ExerciseVersion = exercise.Version,
+            Figures = fly is null ? [] : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name).Select(q => new GradedFigure(q.Name, q.Of(fly)))],
+            Feedback = new Feedback
+            {
+                WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
+                Goals = [StepGoal(step, found), ReasonGoal(task, reason, found, passed)],
+                Why = Why(key, step, fly, options.Units),
+                WhereToLook = passed ? null : Hint(exercise, failedAttempts, found, slip),
+                Misreading = misreading?.Say,
+                MisreadConcept = misreading?.Concept,
+                Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
+            },
+        };
+    }
+
+    private static string Verdict(FindTheSlipTask task, int step, bool found, bool passed)
+    {
+        if (!found) return $"Step {step} holds: the argument goes wrong at another one.";
+        if (!passed) return $"Step {step} is the one that goes wrong, and it has another reason than yours.";
+        return $"Step {step} is the one that goes wrong. {task.Reasons[task.RightReason - 1]}{(task.Instead is { } instead ? $" It should read: “{instead}”" : "")}";
+    }
+
+    // What the engine finds of the very thing the step speaks of.
+    private static string Computed(SlipKey key, int step, FlyFigures? fly, UnitSystem units) =>
+        fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked
+            ? $" {(fly.Start is null ? "By the engine: " : "By the engine, after the change: ")}{Said.Figures(fly, asked, units)}"
+            : "";
+
+    private static GoalResult StepGoal(int step, bool found) =>
+        new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);
+
+    private static GoalResult ReasonGoal(FindTheSlipTask task, int reason, bool found, bool passed)
+    {
+        string said = $"you said “{task.Reasons[reason - 1].TrimEnd('.')}”";
+        return new GoalResult("why it goes wrong", passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
+    }
+
+    private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
+    {
+        if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
+            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? Said.MassChange(start, fly, units) : Said.Why(fly, asked, units);
+        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may only repeat its mistake.";
+    }
+
+    // The author's hints lead to the step; whoever stands on it needs another.
+    private static string? Hint(Exercise exercise, int failedAttempts, bool found, int slip)
+    {
+        FindTheSlipTask task = (FindTheSlipTask)exercise.Task;
+        if (!found) return HintLadder.Next(exercise, failedAttempts, () => $"The slip is at step {slip}. Which of the reasons says what is wrong with that step alone?");
+        return failedAttempts < exercise.Hints.Length
+            ? $"You have the step. Hold each reason against step {slip} alone: one of them says what that step takes for granted."
+            : $"The reason is this: “{task.Reasons[task.RightReason - 1]}”";
+    }
+
+    private static AnswerProblem? Complaint(FindTheSlipTask task, string answerText, out int step, out int reason)
+    {
+        SlipAnswer? answer = SlipAnswer.Read(answerText);
+        (step, reason) = (answer?.Step ?? 0, answer?.Reason ?? 0);
+        return answer switch
+        {
+            null => Problem("step", "Write the number of the step and of the reason, as in “3; reason 2”."),
+            (null, null) => Problem("step", "Choose the step that goes wrong and the reason first."),
+            (null, _) => Problem("step", "Choose the step that goes wrong too."),
+            ({ } s, _) when s < 1 || s > task.Steps.Length => Problem("step", $"There is no step {s}: the argument has {task.Steps.Length}."),
+            (_, null) => Problem("reason", "Choose the reason too: what is wrong with that step?"),
+            (_, { } r) when r < 1 || r > task.Reasons.Length => Problem("reason", $"There is no reason {r}: there are {task.Reasons.Length} to choose from."),
+            _ => null,
+        };
+    }
+
+    private static AnswerProblem Problem(string field, string text) => new(0, 0, field, text);
+}
