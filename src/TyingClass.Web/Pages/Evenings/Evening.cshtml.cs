@@ -7,6 +7,7 @@ using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
+using TyingClass.Web.Preferences;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
@@ -60,7 +61,7 @@ public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess
     public IActionResult OnPostPackets(int number)
     {
         if (!Open(number)) return NotFound();
-        store.Classes.KeepPackets(Evening.Room.Id, Packets.ToPackets());
+        store.Classes.KeepPackets(Evening.Room.Id, Packets.ToPackets(), Look.Of(Request).Units);
         return RedirectToPage(new { number, kept = true });
     }
 
