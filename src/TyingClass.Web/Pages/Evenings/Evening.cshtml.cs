@@ -7,6 +7,7 @@ using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
+using TyingClass.Web.Preferences;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
@@ -87,7 +88,7 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
     {
         if (book.Open(number) is not { } evening) return false;
         if (!Packets.WasAsked(Request) && evening.Room.Packets is { } kept) Packets = PacketQuery.Of(kept);
-        (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets()));
+        (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets(), Look.Of(Request).Units));
         return true;
     }
 }
