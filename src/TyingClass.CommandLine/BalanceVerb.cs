@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Towing;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -74,7 +75,7 @@ internal static class BalanceVerb
         output.WriteLine($"{FlyWords.State(s).ToUpperInvariant()}: {FlyWords.Verdict(s.Verdict.Kind)}");
         output.WriteLine($"  level-line keel    {Magnitudes.LevelLineKeel.Say(Si.Mm(s.LevelLineKeelMm?.For(r.Intent)), Reader)}");
         output.WriteLine($"  keel height        {Magnitudes.KeelHeight.Say(Si.Mm(s.AtFishingSpeed.KeelHeightMm.For(r.Intent)), Reader)}");
-        output.WriteLine($"  rights itself      up to {Magnitudes.RightingRange.Say(Si.Deg(s.Roll.RangeDeg), Reader)} of heel");
+        output.WriteLine($"  rights itself      up to {Magnitudes.RightingRange.Say(Si.Deg(s.Roll.RangeDeg), Reader)} of heel{Side(s.Roll.Side)}");
         output.WriteLine($"  sinks              {Sinks(s.Sink)}");
         output.WriteLine($"  tied {t.Flies} times    {Numbers.Percent(t.AsIntended)} as intended ({interval}), {Numbers.Percent(t.Leaning)} lean, {Numbers.Percent(t.Flipped)} flip");
         output.WriteLine($"  {"speed",9}{"pitch",9}{"lean",8}{"keel",11}{"line",8}");
@@ -87,6 +88,8 @@ internal static class BalanceVerb
 
         foreach (LedgerEntry entry in s.Ledger) output.WriteLine($"  {entry.Part,-18} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(entry.KeelMomentGmm), Reader),13}");
     }
+
+    private static string Side(HeelSide side) => side == HeelSide.Either ? "" : $" to the {side.ToString().ToLowerInvariant()}, looking the way it swims";
 
     private static string Sinks(SinkReport? sink) => sink is null
         ? "hardly moves"

@@ -3,7 +3,7 @@ using TyingClass.Drawing.ContactSheets;
 
 namespace TyingClass.CommandLine;
 
-/// <summary>contact-sheet [DIR]: twenty flies drawn on one sheet, to be looked at.</summary>
+/// <summary>contact-sheet [DIR]: two dozen or so flies drawn on one sheet, to be looked at.</summary>
 internal static class ContactSheetVerb
 {
     private const string UsualFolder = "docs";
@@ -16,7 +16,7 @@ internal static class ContactSheetVerb
             DefaultValueFactory = _ => new DirectoryInfo(UsualFolder),
         };
         Option<bool> pages = new("--html") { Description = "Also contact-sheet.html: side, front and hang views and the curves, light or dark as the reader's system is." };
-        Command command = new("contact-sheet", "Draws twenty flies on one sheet, to see whether each looks like what it is.") { folder, pages };
+        Command command = new("contact-sheet", "Draws some two dozen flies on one sheet, to see whether each looks like what it is.") { folder, pages };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(folder), parsed.GetValue(pages), Console.Out, Console.Error));
         return command;
     }

@@ -29,7 +29,7 @@ public sealed partial class DrawingStyleTests
     {
         string docs = File.ReadAllText(Path.Combine(Repository(), "docs", "drawing.md"));
         SortedSet<string> used = [];
-        foreach (SolvedFly fly in Samples.Twenty)
+        foreach (SolvedFly fly in Samples.OfSheet)
         {
             string[] all =
             [

@@ -49,14 +49,13 @@ public readonly record struct MassMoments(double MassKg, Vector3D MassMomentKgM,
     public Vector3D WetMomentKgM(double densityKgM3, Vector3D aboutM) =>
         MassMomentKgM - densityKgM3 * VolumeMomentM4 - WetMassKg(densityKgM3) * aboutM;
 
-    /// <summary>The balance point, or null when |M - ρV| is no more than 5 % of M and the point runs away to infinity.</summary>
-    public Vector3D? BalancePointM(double densityKgM3)
-    {
-        double wet = WetMassKg(densityKgM3);
-        return Math.Abs(wet) > 0.05 * MassKg
-            ? (MassMomentKgM - densityKgM3 * VolumeMomentM4) / wet
-            : null;
-    }
+    /// <summary>So little weight is left in water, no more than 5 % of it, that what is divided by it runs away to infinity: balance point and keel height are then not told.</summary>
+    public bool IsNearNeutral(double densityKgM3) => Math.Abs(WetMassKg(densityKgM3)) <= 0.05 * MassKg;
+
+    /// <summary>The balance point, or null near neutral buoyancy.</summary>
+    public Vector3D? BalancePointM(double densityKgM3) => IsNearNeutral(densityKgM3)
+        ? null
+        : (MassMomentKgM - densityKgM3 * VolumeMomentM4) / WetMassKg(densityKgM3);
 }
 
 /// <summary>Standard values.</summary>

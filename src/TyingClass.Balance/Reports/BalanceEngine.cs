@@ -9,7 +9,7 @@ namespace TyingClass.Balance.Reports;
 public static class BalanceEngine
 {
     /// <summary>Changes whenever a figure could: an attempt keeps it beside its grade.</summary>
-    public const string Version = "2";
+    public const string Version = "3";
 
     /// <summary>The full report, fresh and soaked.</summary>
     public static BalanceReport Report(FlyBody body, FishingConditions conditions, ReportOptions? options = null)
@@ -37,6 +37,7 @@ public static class BalanceEngine
             Hang = Hang(body, soaked.MassCenterM),
             Casting = Cast(soaked.MassKg, heldKg),
             States = [fresh, soakedState],
+            PartlySoaked = options.PartlySoakedS is null ? null : StateCalculation.Report(body, conditions, WetState.Partly, options, deviates),
             Verdict = soakedState.Verdict,
             Findings = FindingRules.For(body, conditions, fresh, soakedState),
             Soak = SoakCalculation.Curve(body, conditions, options),

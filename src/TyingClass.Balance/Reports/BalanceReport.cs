@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Towing;
 
 namespace TyingClass.Balance.Reports;
 
@@ -48,6 +49,9 @@ public sealed record BalanceReport
     /// <summary>The fly at the recipe's own speed after each soak, shortest first.</summary>
     public required ImmutableArray<SoakPoint> Soak { get; init; }
 
+    /// <summary>After <see cref="ReportOptions.PartlySoakedS"/>; null when that was not asked for.</summary>
+    public StateReport? PartlySoaked { get; init; }
+
     public StateReport Fresh => States[0];
 
     public StateReport Soaked => States[1];
@@ -70,6 +74,9 @@ public enum WetState
 
     /// <summary>Soaked through.</summary>
     Soaked,
+
+    /// <summary>After so many seconds in the water.</summary>
+    Partly,
 }
 
 /// <summary>The fly after some time under water.</summary>
@@ -123,6 +130,9 @@ public sealed record StateReport
 
     /// <summary>Each part's share of the keel moment (keel height × wet weight) of the intended attitude, g·mm; sums to the total.</summary>
     public required ImmutableArray<LedgerEntry> Ledger { get; init; }
+
+    /// <summary>Each part's share of the moment that heels it over when held upright, g·mm, positive to the left as it swims; the strongest first, none of a fly alike on both sides.</summary>
+    public ImmutableArray<HeelingEntry> Heeling { get; init; } = [];
 
     public required ToleranceReport Tolerance { get; init; }
 
@@ -178,6 +188,9 @@ public readonly record struct StableAttitude(double PitchDeg, double LeanDeg, do
 public sealed record SinkReport(
     double RateMS, double PitchDeg, double LeanDeg, double DepthAfter5sM, ImmutableArray<DepthPoint> Depth)
 {
+    /// <summary>Every stable way to sink, the commonest first; the figures above are of the one that follows from the way it was fished.</summary>
+    public ImmutableArray<SinkWay> Ways { get; init; } = [];
+
     /// <summary>Depth after a pause, m, between the reported points.</summary>
     /// <param name="pauseS">0 to the last reported time.</param>
     public double DepthAfterM(double pauseS)
@@ -196,13 +209,21 @@ public sealed record SinkReport(
 
 public readonly record struct DepthPoint(double TimeS, double DepthM);
 
+/// <summary>One stable way to sink.</summary>
+/// <param name="Share">Share of the releases that end in it, 0 to 1.</param>
+public readonly record struct SinkWay(double RateMS, double PitchDeg, double LeanDeg, double Share);
+
 /// <param name="Part">As the recipe names it; "knot" for a cinched leader.</param>
 /// <param name="KeelMomentGmm">Positive helps the intended attitude.</param>
 public readonly record struct LedgerEntry(string Part, double KeelMomentGmm);
 
-/// <param name="Points">Heel from 0° to 180°.</param>
-/// <param name="RangeDeg">Heel up to which the moment still restores; 0 when it never does.</param>
-public sealed record RollCurve(ImmutableArray<RollPoint> Points, double RangeDeg);
+/// <param name="HeelingGmm">Positive to the left, as someone sees it who looks the way the fly swims.</param>
+public readonly record struct HeelingEntry(string Part, double HeelingGmm);
+
+/// <param name="Points">Heel from 0° to 180°, to <paramref name="Side"/>.</param>
+/// <param name="RangeDeg">Heel up to which the moment still restores, to the side where that is less; 0 when it never does.</param>
+/// <param name="Side">That side, as someone sees it who looks the way the fly swims.</param>
+public sealed record RollCurve(ImmutableArray<RollPoint> Points, double RangeDeg, HeelSide Side = HeelSide.Either);
 
 /// <param name="RestoringGmm">Positive turns the fly back, g·mm.</param>
 public readonly record struct RollPoint(double HeelDeg, double RestoringGmm);
@@ -217,7 +238,16 @@ public enum TyingAccuracy { FirstSeason, Practiced, Production }
 /// <param name="LeanHistogram">Flies in each 10° of lean, 18 bins.</param>
 public sealed record ToleranceReport(
     TyingAccuracy Accuracy, int Flies, double AsIntended, double AsIntendedLow, double AsIntendedHigh,
-    double Leaning, double Flipped, ImmutableArray<int> LeanHistogram);
+    double Leaning, double Flipped, ImmutableArray<int> LeanHistogram)
+{
+    private const int BinsTheRightWayUp = 6;
+
+    /// <summary>Flies that lean less than 60°: the right way up, if not level.</summary>
+    public int FliesTheRightWayUp => LeanHistogram.Take(BinsTheRightWayUp).Sum();
+
+    /// <summary>Their share, 0 to 1.</summary>
+    public double TheRightWayUp => FliesTheRightWayUp / (double)Flies;
+}
 
 public enum VerdictKind
 {
@@ -228,6 +258,9 @@ public enum VerdictKind
     Undecided,
     Hangs,
     Floats,
+
+    /// <summary>The right way up, but not level: too few flies tied like it ride within 30° of the intended attitude, yet hardly one leans over 60°.</summary>
+    Tilts,
 }
 
 /// <summary>What it would do, with the state and the circumstances it was found in. The figures stand in the state's report; its ledger is the cause.</summary>

@@ -23,6 +23,8 @@ public enum FindingKind
     SpeedDecides,
     PlanesDown,
     PlanesUp,
+    Tilts,
+    TwoWaysToSink,
 }
 
 /// <summary>Something worth telling, as its kind and the figures it turns on.</summary>
@@ -52,6 +54,8 @@ public abstract record Finding(FindingKind Kind)
         FindingKind.SpeedDecides => "speed decides",
         FindingKind.PlanesDown => "planes down",
         FindingKind.PlanesUp => "planes up",
+        FindingKind.Tilts => "tilts",
+        FindingKind.TwoWaysToSink => "two ways to sink",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "No such finding."),
     };
 }
@@ -68,6 +72,14 @@ public sealed record KnotFinding(double LiftsDeg) : Finding(FindingKind.KnotHold
 /// <param name="Rises">It would rise, not sink.</param>
 /// <param name="RateMS">How fast, either way, where it is the same in any attitude.</param>
 public sealed record NoSinkFinding(FindingKind Kind, bool Rises, double? RateMS) : Finding(Kind);
+
+/// <param name="Ways">The stable ways that many releases end in, the commonest first.</param>
+public sealed record SinkWaysFinding(ImmutableArray<SinkWay> Ways) : Finding(FindingKind.TwoWaysToSink)
+{
+    public bool Equals(SinkWaysFinding? other) => other is not null && Ways.SequenceEqual(other.Ways);
+
+    public override int GetHashCode() => Ways.Length;
+}
 
 /// <param name="BendGmm">Keel moment of the bend, g·mm.</param>
 /// <param name="WeightsGmm">Of the weights together.</param>

@@ -11,6 +11,9 @@ internal static class FindingRules
     private const double KnotMattersDeg = 5;
     private const double SignCertainMm = 0.05;
 
+    /// <summary>Fewer releases than this are no way worth telling.</summary>
+    private const double WayThatCounts = 0.1;
+
     public static ImmutableArray<Finding> For(FlyBody body, FishingConditions conditions, StateReport fresh, StateReport soaked)
     {
         ImmutableArray<Finding>.Builder findings = ImmutableArray.CreateBuilder<Finding>();
@@ -43,6 +46,11 @@ internal static class FindingRules
             findings.Add(new KnotFinding(tow.PitchDeg - loop));
         }
 
+        if (soaked.Sink is { } sink && sink.Ways.Count(w => w.Share >= WayThatCounts) > 1)
+        {
+            findings.Add(new SinkWaysFinding([.. sink.Ways.Where(w => w.Share >= WayThatCounts)]));
+        }
+
         AddNoSink(findings, body, conditions, soaked);
         AddWeightAgainstBend(findings, body, soaked);
         AddRuleOfThumb(findings, body, soaked);
@@ -68,6 +76,7 @@ internal static class FindingRules
         VerdictKind.Undecided => FindingKind.Undecided,
         VerdictKind.Hangs => FindingKind.Hangs,
         VerdictKind.Floats => FindingKind.Floats,
+        VerdictKind.Tilts => FindingKind.Tilts,
         _ => null,
     };
 

@@ -43,7 +43,7 @@ public static class PartialReports
     }
 
     private static double SoakS(WetState state, ReportOptions? options) =>
-        state == WetState.Soaked ? double.PositiveInfinity : (options ?? ReportOptions.Default).FreshSoakS;
+        StateCalculation.SoakS(state, options ?? ReportOptions.Default);
 
     private static Towed Towed(FlyBody body, FishingConditions conditions, double soakS)
     {

@@ -24,6 +24,6 @@ public sealed record ReportOptions
     /// <summary>Seconds under water at which the soak curve is worked out, shortest first; none for no curve.</summary>
     public ImmutableArray<double> SoakTimesS { get; init; } = [0, 5, 10, 20, 30, 45, 60, 90, 120, 180, 240, 300];
 
-    /// <summary>Seconds of soaking of the fresh state.</summary>
-    public double FreshSoakS { get; init; }
+    /// <summary>A state between fresh and soaked to report too, seconds in the water; null for none.</summary>
+    public double? PartlySoakedS { get; init; }
 }

@@ -14,10 +14,13 @@ internal static class StateCalculation
     private const double PauseS = 10;
     private const int PausePoints = 40;
     private const double GmmPerNM = 1e6 / Standard.GravityMS2;
+    // Steeper than this, lean is about to lose its meaning.
+    private const double PlumbDeg = 80;
+    private const double HeelingThatCountsNM = 1e-4 / GmmPerNM;
 
     public static StateReport Report(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options, double[] deviates)
     {
-        double soakS = state == WetState.Soaked ? double.PositiveInfinity : options.FreshSoakS;
+        double soakS = SoakS(state, options);
         double density = conditions.Water.DensityKgM3, speed = conditions.SpeedMS;
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
         TowedFly fly = TowedFly.From(body, conditions, soakS);
@@ -32,6 +35,7 @@ internal static class StateCalculation
                 BalanceEngine.Degrees(b.Rest.Attitude.PitchRad), BalanceEngine.Degrees(b.Rest.Attitude.LeanRad(body.Intent)), b.Share)),
         ];
         VerdictKind kind = VerdictRules.Decide(towed.Report, attitudes, tolerance, fly.WetMassKg);
+        ImmutableArray<HeelingEntry> heeling = Heeling(body, conditions, soakS, fly, towed);
         return new StateReport
         {
             State = state,
@@ -48,9 +52,35 @@ internal static class StateCalculation
             Roll = Roll(fly, towed, speed),
             Sink = Sink(body, conditions, soakS, towed),
             Ledger = ledger,
+            Heeling = heeling,
             Tolerance = tolerance,
             Verdict = new Verdict(kind, state, conditions.SpeedMS, conditions.Knot),
         };
+    }
+
+    /// <summary>A state is a number of seconds under water.</summary>
+    internal static double SoakS(WetState state, ReportOptions options) => state switch
+    {
+        WetState.Fresh => 0,
+        WetState.Soaked => double.PositiveInfinity,
+        _ => options.PartlySoakedS ?? throw new ArgumentException("How long the fly has been in the water is not stated.", nameof(options)),
+    };
+
+    private static ImmutableArray<HeelingEntry> Heeling(FlyBody body, FishingConditions conditions, double soakS, TowedFly fly, Towed towed)
+    {
+        if (!towed.IsBalanced)
+        {
+            return [];
+        }
+
+        Linearized loads = fly.Linearize(towed.Symmetric, conditions.SpeedMS);
+        return
+        [
+            .. Keel.Heeling(body, conditions, soakS, towed.Symmetric, conditions.SpeedMS, loads)
+                .Where(share => Math.Abs(share.HeelingNM) > HeelingThatCountsNM)
+                .OrderByDescending(share => Math.Abs(share.HeelingNM))
+                .Select(share => new HeelingEntry(share.Part, share.HeelingNM * GmmPerNM)),
+        ];
     }
 
     private static double OnALoop(FlyBody body, FishingConditions conditions, double soakS) =>
@@ -70,16 +100,16 @@ internal static class StateCalculation
 
     internal static RollCurve Roll(TowedFly fly, Towed towed, double speed)
     {
-        ImmutableArray<RightingPoint> curve = !towed.IsBalanced ? [] : Righting.Curve(fly, towed.Symmetric, speed, RollSteps);
+        RightingRange lesser = towed.IsBalanced ? Righting.Lesser(fly, towed.Symmetric, speed, RollSteps) : new RightingRange([], 0, HeelSide.Either);
         return new RollCurve(
-            [.. curve.Select(p => new RollPoint(BalanceEngine.Degrees(p.HeelRad), p.RestoringNM * GmmPerNM))],
-            BalanceEngine.Degrees(Righting.RangeRad(curve)));
+            [.. lesser.Curve.Select(p => new RollPoint(BalanceEngine.Degrees(p.HeelRad), p.RestoringNM * GmmPerNM))],
+            BalanceEngine.Degrees(lesser.RangeRad), lesser.Side);
     }
 
     internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
         SinkingFly fly = new(body, conditions, soakS);
-        if (!TrySteady(fly, towed, out SteadySink steady))
+        if (!fly.TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady))
         {
             return null;
         }
@@ -90,19 +120,36 @@ internal static class StateCalculation
             BalanceEngine.Degrees(steady.PitchRad),
             BalanceEngine.Degrees(steady.LeanRad(body.Intent)),
             depth[PausePoints / 2].DepthM,
-            [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))]);
+            [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))])
+        {
+            Ways = Ways(fly, body.Intent),
+        };
+    }
+
+    // Two that mirror each other are one way to a tyer.
+    private static ImmutableArray<SinkWay> Ways(SinkingFly fly, Intent intent)
+    {
+        List<SinkWay> told = [];
+        foreach ((SteadySink sink, double share) in fly.Ways())
+        {
+            SinkWay way = new(sink.RateMS, BalanceEngine.Degrees(sink.PitchRad), BalanceEngine.Degrees(sink.LeanRad(intent)), share);
+            int i = told.FindIndex(w => Math.Abs(w.RateMS - way.RateMS) < 1e-3 * Math.Abs(way.RateMS) && Math.Abs(w.PitchDeg - way.PitchDeg) < 0.5
+                && (Math.Abs(w.LeanDeg - way.LeanDeg) < 0.5 || Math.Abs(way.PitchDeg) > PlumbDeg));
+            if (i < 0)
+            {
+                told.Add(way);
+            }
+            else
+            {
+                told[i] = told[i] with { Share = told[i].Share + share };
+            }
+        }
+
+        return [.. told.OrderByDescending(w => w.Share)];
     }
 
     internal static double? SinkRateMS(FlyBody body, FishingConditions conditions, double soakS, Towed towed) =>
-        TrySteady(new SinkingFly(body, conditions, soakS), towed, out SteadySink steady) ? steady.RateMS : null;
-
-    private static bool TrySteady(SinkingFly fly, Towed towed, out SteadySink steady)
-    {
-        // Let go from the attitude it was fished in, a hair off it so that an unstable one is left.
-        Vector3D start = (towed.Rest.Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
-        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
-        return (fly.TryFindSteady(start, out steady) && steady.IsStable) || (fly.TryFindSteady(-start, out steady) && steady.IsStable);
-    }
+        new SinkingFly(body, conditions, soakS).TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady) ? steady.RateMS : null;
 
     internal static ToleranceReport Tolerance(
         FlyBody body, FishingConditions conditions, double soakS, ReportOptions options, Towed towed, double[] deviates)

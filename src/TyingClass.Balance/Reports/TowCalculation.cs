@@ -56,7 +56,7 @@ internal static class TowCalculation
     private static double? KeelHeightMm(TowedFly fly, Intent intent, double speedMS, Pitches pitches)
     {
         double pitch = pitches.For(intent);
-        if (!double.IsFinite(pitch) || fly.WetMassKg <= 0)
+        if (!double.IsFinite(pitch) || fly.WetMassKg <= 0 || fly.IsNearNeutral)
         {
             return null;
         }
@@ -72,11 +72,11 @@ internal static class TowCalculation
     {
         Linearized loads = fly.Linearize(symmetric, speedMS);
         // From an unstable balance the least heel decides; a lopsided fly brings its own.
-        Attitude start = loads.Turning.IsStable ? symmetric : symmetric.Turned(0.02 * symmetric.Flow);
+        Attitude start = loads.Turning.IsStable ? symmetric : symmetric.Turned(fly.Hand * 0.02 * symmetric.Flow);
         bool settles = Settling.TryFindRest(fly, speedMS, start, out Rest rest);
         if (settles && !rest.IsStable)
         {
-            settles = Settling.TryFindRest(fly, speedMS, rest.Attitude.Turned(0.05 * rest.Attitude.Flow + 0.02 * rest.Attitude.Up), out rest);
+            settles = Settling.TryFindRest(fly, speedMS, rest.Attitude.Turned(fly.Hand * (0.05 * rest.Attitude.Flow + 0.02 * rest.Attitude.Up)), out rest);
         }
 
         return (rest, settles && rest.IsStable);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Tying;
 
 namespace TyingClass.Balance.Reports;
 
@@ -9,6 +10,9 @@ internal static class VerdictRules
     private const double RivalShare = 0.1;
 
     private const double AgreementShare = 0.75;
+
+    /// <summary>A smaller sample is a search's first look and is taken at its word: its interval would reach from one end to the other.</summary>
+    private const int FliesThatTell = 400;
 
     /// <summary>From where one fly has settled.</summary>
     public static VerdictKind ByAttitude(double wetMassKg, double pitchRad, double leanRad) => wetMassKg < 0
@@ -25,6 +29,11 @@ internal static class VerdictRules
             return tow.Verdict;
         }
 
+        if (!tow.Settles || HasRival(tow, attitudes))
+        {
+            return VerdictKind.Undecided;
+        }
+
         // The sampled flies must agree with the verdict itself, not merely with one another.
         double agreeing = tow.Verdict switch
         {
@@ -32,9 +41,14 @@ internal static class VerdictRules
             VerdictKind.Flips => tolerance.Flipped,
             _ => tolerance.Leaning,
         };
-        bool agreed = agreeing >= AgreementShare;
-        return tow.Settles && agreed && !HasRival(tow, attitudes) ? tow.Verdict : VerdictKind.Undecided;
+        return Agree(agreeing, tolerance.Flies) ? tow.Verdict
+            : tow.LeanDeg <= 60 && Agree(tolerance.TheRightWayUp, tolerance.Flies) ? VerdictKind.Tilts
+            : VerdictKind.Undecided;
     }
+
+    // The whole interval must lie above, not the share alone: another thousand flies would then say the same.
+    private static bool Agree(double share, int flies) =>
+        (flies < FliesThatTell ? share : ShareInterval.Wilson((int)Math.Round(share * flies), flies).Low) >= AgreementShare;
 
     /// <summary>Another stable way to ride that many releases end in.</summary>
     public static bool HasRival(TowReport tow, ImmutableArray<StableAttitude> attitudes) =>

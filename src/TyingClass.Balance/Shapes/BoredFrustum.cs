@@ -14,6 +14,10 @@ public readonly record struct BoredFrustum
         _a = Require.InRange(boreM, 0, 2 * Math.Min(_r1, _r2), nameof(boreM)) / 2;
     }
 
+    public double LengthM => _l;
+
+    public double BoreM => 2 * _a;
+
     /// <summary>π L [(R1² + R1 R2 + R2²)/3 - a²], m³.</summary>
     public double VolumeM3 => Math.PI * _l * ((_r1 * _r1 + _r1 * _r2 + _r2 * _r2) / 3 - _a * _a);
 

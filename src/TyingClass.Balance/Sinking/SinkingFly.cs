@@ -29,6 +29,7 @@ public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsSt
 public sealed class SinkingFly
 {
     private const double LongestStepRad = 0.3;
+    private const double SameWayRad = 0.01;
 
     private readonly DragField _drag;
     private readonly double _wetWeightN;
@@ -40,6 +41,7 @@ public sealed class SinkingFly
     private readonly Vector3D _massCenter;
     private readonly Vector3D _towPoint;
     private readonly double _momentScale;
+    private readonly double _hand;
 
     public SinkingFly(FlyBody body, FishingConditions conditions, double soakS)
     {
@@ -55,11 +57,45 @@ public sealed class SinkingFly
         _knotStiffness = conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0;
         _leaderDragPerSpeed2 = density / 2 * conditions.Leader.DiameterM;
         _leaderReynoldsPerSpeed = density * conditions.Leader.DiameterM / conditions.Water.ViscosityPaS;
+        _hand = Handedness.Of(body);
         _momentScale = Math.Max(Math.Abs(_wetWeightN) * body.ShankLengthM, Standard.GravityMS2 * _wetMoment.Length);
     }
 
     /// <summary>So near the weight of the water it pushes aside that it hardly moves: under a thousandth of its own weight is left.</summary>
     public bool Hovers => Math.Abs(_wetWeightN) < 1e-3 * _massKg * Standard.GravityMS2;
+
+    /// <summary>The stable sink a fly settles into when the line goes slack, let go a hair off an attitude so that an unstable one is left. False when it finds none.</summary>
+    public bool TryFindStable(Vector3D up, out SteadySink steady)
+    {
+        Vector3D start = (up + new Vector3D(0.003, _hand * 0.01, 0)).Normalized();
+        // Drag turns with the flow, so whatever circles about one attitude for ever may rest in the opposite one.
+        return (TryFindSteady(start, out steady) && steady.IsStable) || (TryFindSteady(-start, out steady) && steady.IsStable);
+    }
+
+    /// <summary>Every stable way to sink and the share of releases that end in it, the commonest first. Shares sum to under 1 when some never settle.</summary>
+    public ImmutableArray<(SteadySink Sink, double Share)> Ways()
+    {
+        List<(SteadySink Sink, int Count)> found = [];
+        foreach (Vector3D start in SinkStarts.All)
+        {
+            if (!TryFindSteady(_hand < 0 ? start with { Y = -start.Y } : start, out SteadySink steady) || !steady.IsStable)
+            {
+                continue;
+            }
+
+            int i = found.FindIndex(f => Vector3D.Cross(f.Sink.Up, steady.Up).Length < SameWayRad && Vector3D.Dot(f.Sink.Up, steady.Up) > 0);
+            if (i < 0)
+            {
+                found.Add((steady, 1));
+            }
+            else
+            {
+                found[i] = (found[i].Sink, found[i].Count + 1);
+            }
+        }
+
+        return [.. found.OrderByDescending(f => f.Count).Select(f => (f.Sink, f.Count / (double)SinkStarts.All.Length))];
+    }
 
     /// <summary>The steady sink reached from an attitude. False when the fly hovers, or does not settle.</summary>
     public bool TryFindSteady(Vector3D up, out SteadySink steady)
@@ -85,14 +121,12 @@ public sealed class SinkingFly
                 return true;
             }
 
-            Vector3D turn = tilt.Step(stable ? 0 : tilt.LeavingRate);
-            double length = turn.Length;
-            if (!double.IsFinite(length))
+            Vector3D turn = BoundedStep(tilt, stable ? 0 : tilt.LeavingRate);
+            if (!double.IsFinite(turn.Length))
             {
                 return false;
             }
 
-            turn *= length > LongestStepRad ? LongestStepRad / length : 1;
             Vector3D from = up, fromFlow = flow;
             double size = tilt.MomentNM;
             for (int halving = 0; ; halving++)
@@ -210,6 +244,20 @@ public sealed class SinkingFly
             a, b, Vector3D.Dot(moment, a), Vector3D.Dot(moment, b),
             Vector3D.Dot(ja, a), Vector3D.Dot(jb, a) + about, Vector3D.Dot(ja, b) - about, Vector3D.Dot(jb, b));
         return true;
+    }
+
+    // An overlong step is taken by a shorter time, not cut to length: it then follows the fly, and does not jump over into another way to sink.
+    private static Vector3D BoundedStep(in Tilt tilt, double rate)
+    {
+        Vector3D turn = tilt.Step(rate);
+        double enough = tilt.MomentNM / LongestStepRad;
+        for (double share = 1.0 / 64; turn.Length > LongestStepRad && share <= 1; share *= 4)
+        {
+            turn = tilt.Step(rate + share * enough);
+        }
+
+        double length = turn.Length;
+        return length > LongestStepRad ? LongestStepRad / length * turn : turn;
     }
 
     // What the fly sees of a fixed direction after it has turned.

@@ -59,6 +59,24 @@ public static class Keel
         return shares.ToImmutable();
     }
 
+    /// <summary>Each part's share of the moment that heels an upright fly with yaw settled, N·m, positive to the left as it swims: M_x - (J_xz / J_zz) M_z, linear in the loads. A fly alike on both sides has none.</summary>
+    public static ImmutableArray<(string Part, double HeelingNM)> Heeling(
+        FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, double speedMS, Linearized whole)
+    {
+        ArgumentNullException.ThrowIfNull(body);
+        double zz = Component(attitude.Up, attitude.Up, attitude, whole);
+        double rollPerYaw = zz < 0 ? Component(attitude.Flow, attitude.Up, attitude, whole) / zz : 0;
+        FishingConditions hinged = conditions with { Knot = Knot.Loop };
+        return
+        [
+            .. body.Parts.Select(part =>
+            {
+                Vector3D moment = TowedFly.From(body with { Parts = [part] }, hinged, soakS).At(attitude, speedMS).MomentNM;
+                return (part.Name, Vector3D.Dot(moment, attitude.Flow) - rollPerYaw * Vector3D.Dot(moment, attitude.Up));
+            }),
+        ];
+    }
+
     // ∂(M_world · axis)/∂(turn about turnAxis): the hook-frame derivative plus the moment carried round by the turn itself.
     private static double Component(Vector3D axis, Vector3D turnAxis, in Attitude attitude, in Linearized loads) =>
         Vector3D.Dot(axis, loads.Turning * turnAxis + Vector3D.Cross(turnAxis, loads.MomentNM));

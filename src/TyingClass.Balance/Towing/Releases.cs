@@ -20,7 +20,7 @@ public static class Releases
         List<(Rest At, int Count)> found = [];
         foreach (Attitude start in Starts)
         {
-            if (!Settling.TryFindRest(fly, speedMS, start, out Rest rest) || !rest.IsStable)
+            if (!Settling.TryFindRest(fly, speedMS, fly.Hand < 0 ? Mirrored(start) : start, out Rest rest) || !rest.IsStable)
             {
                 continue;
             }
@@ -38,6 +38,10 @@ public static class Releases
 
         return [.. found.OrderByDescending(f => f.Count).Select(f => new Basin(f.At, f.Count / (double)Starts.Length))];
     }
+
+    private static Attitude Mirrored(Attitude start) => new(Mirrored(start.Flow), Mirrored(start.Up));
+
+    private static Vector3D Mirrored(Vector3D v) => v with { Y = -v.Y };
 
     private static ImmutableArray<Attitude> MakeStarts()
     {

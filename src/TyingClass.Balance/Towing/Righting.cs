@@ -4,16 +4,35 @@ using TyingClass.Balance.Geometry;
 namespace TyingClass.Balance.Towing;
 
 /// <summary>Restoring moment at a heel, N·m.</summary>
+/// <param name="HeelRad">To the side the curve is drawn for, 0 to π.</param>
+/// <param name="RestoringNM">Positive turns the fly back toward upright.</param>
 public readonly record struct RightingPoint(double HeelRad, double RestoringNM);
+
+/// <summary>Which side a fly is heeled to, as someone sees it who looks the way it swims.</summary>
+public enum HeelSide
+{
+    /// <summary>Both sides alike.</summary>
+    Either,
+    Left,
+    Right,
+}
+
+/// <summary>The side to which a fly comes back from less.</summary>
+public readonly record struct RightingRange(ImmutableArray<RightingPoint> Curve, double RangeRad, HeelSide Side);
 
 /// <summary>The righting curve: restoring moment against heel about the flow, pitch and yaw settled at every heel, as naval architects draw a ship's. Its slope at zero is K.</summary>
 public static class Righting
 {
+    private const double SameRangeRad = 0.5 * Math.PI / 180;
+
     /// <summary>From 0 to π. Ends early where the fly no longer settles in pitch and yaw.</summary>
     /// <param name="upright">The symmetric attitude the heel is measured from.</param>
     /// <param name="steps">Equal steps of heel, 2 or more.</param>
-    public static ImmutableArray<RightingPoint> Curve(TowedFly fly, Attitude upright, double speedMS, int steps)
+    /// <param name="side">Left, where either will do.</param>
+    public static ImmutableArray<RightingPoint> Curve(TowedFly fly, Attitude upright, double speedMS, int steps, HeelSide side = HeelSide.Left)
     {
+        // A right-handed turn about the flow raises the side that is on the right as the fly swims.
+        double sign = side == HeelSide.Right ? -1 : 1;
         ArgumentNullException.ThrowIfNull(fly);
         ArgumentOutOfRangeException.ThrowIfLessThan(steps, 2);
         ImmutableArray<RightingPoint>.Builder points = ImmutableArray.CreateBuilder<RightingPoint>(steps + 1);
@@ -21,15 +40,52 @@ public static class Righting
         for (int i = 0; i <= steps; i++)
         {
             double heel = Math.PI * i / steps;
-            if (!TrySettle(fly, upright, speedMS, heel, ref pitch, ref yaw, out double restoring))
+            if (!TrySettle(fly, upright, speedMS, sign * heel, ref pitch, ref yaw, out double restoring))
             {
                 break;
             }
 
-            points.Add(new RightingPoint(heel, restoring));
+            points.Add(new RightingPoint(heel, sign * restoring));
         }
 
         return points.ToImmutable();
+    }
+
+    /// <summary>Heeled both ways: the lesser range and its side. A lopsided fly comes back to where it lists, not to upright; its range on the low side is counted from upright all the same.</summary>
+    public static RightingRange Lesser(TowedFly fly, Attitude upright, double speedMS, int steps)
+    {
+        ImmutableArray<RightingPoint> left = Curve(fly, upright, speedMS, steps, HeelSide.Left), right = Curve(fly, upright, speedMS, steps, HeelSide.Right);
+        double toLeft = RangeFromListRad(left, right), toRight = RangeFromListRad(right, left);
+        return Math.Abs(toLeft - toRight) < SameRangeRad
+            ? new RightingRange(left, Math.Min(toLeft, toRight), HeelSide.Either)
+            : toLeft < toRight ? new RightingRange(left, toLeft, HeelSide.Left) : new RightingRange(right, toRight, HeelSide.Right);
+    }
+
+    // Upright the moment pushes a listing fly over to its low side; there the curve first rises through zero, at the list, and the range ends where it next falls through it.
+    private static double RangeFromListRad(ImmutableArray<RightingPoint> curve, ImmutableArray<RightingPoint> otherSide)
+    {
+        if (curve.IsEmpty || otherSide.IsEmpty)
+        {
+            return 0;
+        }
+
+        double upright = curve[0].RestoringNM, scale = Math.Max(curve.Max(p => Math.Abs(p.RestoringNM)), otherSide.Max(p => Math.Abs(p.RestoringNM)));
+        if (Math.Abs(upright) <= 1e-9 * scale)
+        {
+            return RangeRad(curve);
+        }
+
+        ImmutableArray<RightingPoint> low = upright < 0 ? curve : otherSide;
+        int list = 1;
+        while (list < low.Length && low[list].RestoringNM < 0)
+        {
+            list++;
+        }
+
+        // Lying over on its beam ends or worse, it does not come back to anything a tyer would call upright.
+        return list >= low.Length || low[list].HeelRad > Math.PI / 2 ? 0
+            : upright < 0 ? RangeRad(curve[list..])
+            : RangeRad(curve);
     }
 
     /// <summary>The heel up to which the moment restores, rad: 0 when it never does, π when it always does.</summary>
@@ -41,7 +97,7 @@ public static class Righting
             bool last = i == curve.Length - 1;
             if (here < 0 && !(last && curve[i].HeelRad > 3.1))
             {
-                return i == 1 ? 0 : curve[i - 1].HeelRad + (curve[i].HeelRad - curve[i - 1].HeelRad) * before / (before - here);
+                return before <= 1e-9 * -here ? 0 : curve[i - 1].HeelRad + (curve[i].HeelRad - curve[i - 1].HeelRad) * before / (before - here);
             }
         }
 

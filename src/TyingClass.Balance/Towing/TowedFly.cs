@@ -40,6 +40,12 @@ public sealed class TowedFly
 
     public double ShankLengthM { get; }
 
+    /// <summary>Too little weight left in water for a keel height to mean anything (<see cref="MassMoments.IsNearNeutral"/>).</summary>
+    public bool IsNearNeutral { get; private init; }
+
+    /// <summary>1 or -1: the side that searches try first (<see cref="Handedness"/>).</summary>
+    public double Hand { get; private init; } = 1;
+
     /// <summary>W' = (M - ρV) g, N.</summary>
     public double WetWeightN => WetMassKg * Standard.GravityMS2;
 
@@ -58,7 +64,11 @@ public sealed class TowedFly
             moments.WetMassKg(conditions.Water.DensityKgM3),
             moments.WetMomentKgM(conditions.Water.DensityKgM3, body.TowPointM),
             conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0,
-            body.ShankLengthM);
+            body.ShankLengthM)
+        {
+            IsNearNeutral = moments.IsNearNeutral(conditions.Water.DensityKgM3),
+            Hand = Handedness.Of(body),
+        };
     }
 
     /// <summary>Moment about the tow point and drag, hook frame. Allocates nothing.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Towing;
@@ -35,20 +36,18 @@ public sealed class ThousandFlies
         return ErrorsPerPart * body.Parts.Length;
     }
 
-    /// <summary>Deviates for a batch of flies, the same for the same seed on every machine.</summary>
+    /// <summary>Deviates for a batch of flies, the same for the same seed on every machine; one fly after another, its parts in order. Each part has a row of its own, drawn by its name, so that the order of the parts decides nothing.</summary>
     public static double[] Deviates(FlyBody body, int flies, int seed)
     {
-        Random random = new(seed);
-        double[] deviates = new double[ErrorsPerFly(body) * flies];
-        for (int i = 0; i < deviates.Length; i += 2)
+        int perFly = ErrorsPerFly(body);
+        ImmutableArray<string> rows = DrawNames.Of(body.Parts);
+        double[] deviates = new double[perFly * flies];
+        for (int part = 0; part < rows.Length; part++)
         {
-            // Box and Muller, Ann. Math. Stat. 29 (1958) 610.
-            double radius = Math.Sqrt(-2 * Math.Log(1 - random.NextDouble()));
-            (double sin, double cos) = Math.SinCos(2 * Math.PI * random.NextDouble());
-            deviates[i] = radius * cos;
-            if (i + 1 < deviates.Length)
+            double[] row = NormalDeviates.Of(ErrorsPerPart * flies, DrawNames.Seed(rows[part], seed));
+            for (int fly = 0; fly < flies; fly++)
             {
-                deviates[i + 1] = radius * sin;
+                row.AsSpan(fly * ErrorsPerPart, ErrorsPerPart).CopyTo(deviates.AsSpan(fly * perFly + part * ErrorsPerPart));
             }
         }
 
@@ -87,12 +86,12 @@ public sealed class ThousandFlies
         }
 
         // A little heel, so that an unstable attitude is left on the side the errors favor.
-        Attitude kicked = nominal.Turned(0.01 * nominal.Flow);
+        Attitude kicked = nominal.Turned(_work.Hand * 0.01 * nominal.Flow);
         Attitude start = loads.MomentNM.Length > 1e-6 * _work.MomentScaleNM ? nominal : kicked;
         bool settled = Settling.TryFindRest(_work, speedMS, start, out Rest rest);
         if (settled && !rest.IsStable)
         {
-            settled = Settling.TryFindRest(_work, speedMS, rest.Attitude.Turned(0.02 * nominal.Flow), out rest);
+            settled = Settling.TryFindRest(_work, speedMS, rest.Attitude.Turned(_work.Hand * 0.02 * nominal.Flow), out rest);
         }
 
         at = rest.Attitude;
@@ -116,8 +115,8 @@ public sealed class ThousandFlies
             Part part = _parts[i];
             ReadOnlySpan<double> e = errors.Slice(i * ErrorsPerPart, ErrorsPerPart);
             bool tied = part.IsTied;
-            Vector3D shift = tied ? new Vector3D(_spread.AlongM * e[2], _spread.SideM * e[0], 0) : default;
-            (double sin, double cos) = tied ? Math.SinCos(_spread.ClockRad * e[1]) : (0, 1);
+            Vector3D shift = tied ? new Vector3D(_spread.AlongM * e[2], part.Room.Within(_work.Hand * _spread.SideM * e[0]), 0) : default;
+            (double sin, double cos) = tied ? Math.SinCos(_work.Hand * _spread.ClockRad * e[1]) : (0, 1);
             double massFactor = tied ? Math.Max(0.1, 1 + _spread.MassShare * e[3]) : 1;
             double airFactor = tied ? Math.Max(0, 1 + _spread.AirShare * e[4]) : 1;
             double partWet = massFactor * part.SolidWetKg - airFactor * density * part.AirM3;
@@ -137,6 +136,7 @@ public sealed class ThousandFlies
         public Part(BodyPart part, FlyBody body, FishingConditions conditions, double soakS)
         {
             IsTied = part.IsTied;
+            Room = part.Room;
             double density = conditions.Water.DensityKgM3;
             MassMoments solid = MassMoments.Of([part with { Air = [] }], soakS);
             MassMoments air = MassMoments.Of([part with { Masses = [], Solids = [] }], soakS);
@@ -148,6 +148,8 @@ public sealed class ThousandFlies
         }
 
         public bool IsTied { get; }
+
+        public SideRoom Room { get; }
 
         public double SolidWetKg { get; }
 

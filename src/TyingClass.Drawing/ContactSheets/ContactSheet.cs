@@ -11,14 +11,14 @@ public static class ContactSheet
     private const int Columns = 4;
     private const double CellPx = 390, GapPx = 16;
 
-    /// <summary>Solves and draws the twenty flies and writes <c>contact-sheet.svg</c>: side views, at the width of a phone each.</summary>
+    /// <summary>Solves and draws the flies and writes <c>contact-sheet.svg</c>: side views, at the width of a phone each.</summary>
     /// <param name="folder">Made if missing; files of these names are replaced.</param>
     /// <param name="html">Also <c>contact-sheet.html</c>: side, front, hang and curves, light or dark as the reader's system is.</param>
     /// <returns>The paths written.</returns>
     public static IReadOnlyList<string> Write(string folder, bool html)
     {
         Directory.CreateDirectory(folder);
-        SolvedFly[] flies = [.. TwentyFlies.All.Select(r => SolvedFly.Solve(r))];
+        SolvedFly[] flies = [.. SheetFlies.All.Select(r => SolvedFly.Solve(r))];
         string svg = Path.Combine(folder, "contact-sheet.svg"), page = Path.Combine(folder, "contact-sheet.html");
         File.WriteAllText(svg, Svg(flies) + "\n");
         if (!html)

@@ -23,6 +23,8 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 
     public string Name => name;
 
+    public PartDimensions Dimensions => dimensions;
+
     public PartArt Art { get; } = PartArt.Of(spec.Kind);
 
     public double FrontMm { get; } = dimensions.FrontM * 1e3;
@@ -44,7 +46,7 @@ internal sealed class Limb(Anatomy fly, int index, PartSpec spec, string name, P
 
     /// <summary>Where a point of the part stands once its tying errors are put in.</summary>
     public Vector3D Place(double x, double y, double z) =>
-        new Vector3D(x, y, z).RotatedAbout(Vector3D.UnitX, spec.ClockedRad) + new Vector3D(0, spec.SideOffsetM * 1e3, 0);
+        new Vector3D(x, y, z).RotatedAbout(Vector3D.UnitX, spec.ClockedRad) + new Vector3D(0, PartExtents.SideOffsetM(spec, fly.Hook) * 1e3, 0);
 
     public Vector3D Direct(Vector3D direction) => direction.RotatedAbout(Vector3D.UnitX, spec.ClockedRad);
 

@@ -41,7 +41,7 @@ internal sealed record Tone(string Name, string Color)
         "tungsten" => Tungsten,
         "lead" or "bismuth" => Lead,
         "tin" or "lead-free wire" or "aluminum" or "tinsel" or "flash" => Bright,
-        "glass" => Glass,
+        "glass" or "nylon" or "fluorocarbon" => Glass,
         "plastic" or "nylon wire" => Black,
         "cork" or "balsa" => Cork,
         "closed-cell foam" => Foam,

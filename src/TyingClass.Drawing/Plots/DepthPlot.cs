@@ -32,7 +32,7 @@ internal static class DepthPlot
         return plot.Finish();
     }
 
-    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.Compared().Select(s =>
     {
         string state = FlyWords.StateAtHead(s);
         if (s.Sink is not { } sink)
@@ -43,5 +43,5 @@ internal static class DepthPlot
             : $"{state} it is {Magnitudes.Depth.Say(sink.DepthAfter5sM, units)} down after 5 s and sinks at {rate}, {FlyWords.Pitch(sink.PitchDeg)}.";
     }));
 
-    private static IEnumerable<StateReport> Sunk(BalanceReport report) => report.States.Where(s => s.Sink is not null);
+    private static IEnumerable<StateReport> Sunk(BalanceReport report) => report.Compared().Where(s => s.Sink is not null);
 }

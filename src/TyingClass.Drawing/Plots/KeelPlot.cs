@@ -12,19 +12,19 @@ internal static class KeelPlot
         UnitSystem units = options.Units;
         double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) is { } mm ? Magnitudes.KeelHeight.Shown(Si.Mm(mm), units) : null;
         using Plot plot = new(options, "keel", $"{name}: keel height against speed", Describe(report, units));
-        double[] all = [.. report.States.SelectMany(s => s.Tow).Select(Value).OfType<double>(), 0];
+        double[] all = [.. report.Compared().SelectMany(s => s.Tow).Select(Value).OfType<double>(), 0];
         double span = Math.Max(all.Max() - all.Min(), Magnitudes.KeelHeight.Shown(Si.Mm(1), units));
         plot.X = SpeedSeries.Axis(report, units, plot.Area);
         plot.Y = Scale.Round(Math.Min(all.Min(), -0.2 * span), Math.Max(all.Max(), 0.2 * span), 5, plot.Area.Bottom, plot.Area.Top);
         plot.Axes(SpeedSeries.AxisWords(units), $"keel height {FlyWords.Way(report.Intent)}, {Magnitudes.KeelHeight.Symbol(units)}", floor: 0);
         double zero = plot.Y.At(0);
-        List<Point[]> curves = [.. report.States.Select(state => state.Tow.Where(t => Value(t) is not null)
+        List<Point[]> curves = [.. report.Compared().Select(state => state.Tow.Where(t => Value(t) is not null)
             .Select(t => plot.At(SpeedSeries.Shown(t.SpeedMS, units), Value(t)!.Value)).ToArray())];
         plot.TextWhereFree("returns when tipped", curves, Places(zero - 5, plot.Area.Top + 12, plot.Area));
         if (zero + 14 < plot.Area.Bottom)
             plot.TextWhereFree("turns over", curves, Places(zero + 14, plot.Area.Bottom - 5, plot.Area));
         SpeedSeries.Furnish(plot, report, units, byLean: false);
-        foreach (StateReport state in report.States)
+        foreach (StateReport state in report.Compared())
             SpeedSeries.Draw(plot, state, units, Value, byLean: false);
         if (all.Length == 1)
             plot.Text("hangs at every speed: no keel height", plot.Area.Center, "middle", italic: true);
@@ -37,7 +37,7 @@ internal static class KeelPlot
         from side in new[] { (area.Right - 2, "end"), ((area.Left + area.Right) / 2, "middle"), (area.Left + 4, "start") }
         select (new Point(side.Item1, y), side.Item2);
 
-    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Select(s =>
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.Compared().Select(s =>
     {
         string state = FlyWords.StateAtHead(s);
         double? fished = s.AtFishingSpeed.KeelHeightMm.For(report.Intent);

@@ -10,17 +10,17 @@ internal static class PitchPlot
     {
         UnitSystem units = options.Units;
         using Plot plot = new(options, "pitch", $"{name}: pitch against speed", Describe(report, units)) { Area = SpeedSeries.AreaByLean(report) };
-        double[] all = [.. report.States.SelectMany(s => s.Tow).Select(t => t.PitchDeg), 0];
+        double[] all = [.. report.Compared().SelectMany(s => s.Tow).Select(t => t.PitchDeg), 0];
         plot.X = SpeedSeries.Axis(report, units, plot.Area);
         plot.Y = Scale.Round(all.Min(), all.Max(), 5, plot.Area.Bottom, plot.Area.Top);
         plot.Axes(SpeedSeries.AxisWords(units), "pitch, degrees (nose up is positive)", floor: 0);
         SpeedSeries.Furnish(plot, report, units, byLean: true);
-        foreach (StateReport state in report.States)
+        foreach (StateReport state in report.Compared())
             SpeedSeries.Draw(plot, state, units, t => t.PitchDeg, byLean: true);
         return plot.Finish();
     }
 
-    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.States.Where(s => s.Tow.Length > 0).Select(s =>
+    private static string Describe(BalanceReport report, UnitSystem units) => string.Join(" ", report.Compared().Where(s => s.Tow.Length > 0).Select(s =>
     {
         TowReport slow = s.Tow[0], fast = s.Tow[^1];
         string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Magnitudes.FishingSpeed.Say(over.SpeedMS, units)}." : "";

@@ -16,7 +16,7 @@ internal static class SpeedSeries
 
     public static Scale Axis(BalanceReport report, UnitSystem units, Box area)
     {
-        double highest = report.States.SelectMany(s => s.Tow).Select(t => t.SpeedMS).Append(report.Soaked.AtFishingSpeed.SpeedMS).Max();
+        double highest = report.Compared().SelectMany(s => s.Tow).Select(t => t.SpeedMS).Append(report.Soaked.AtFishingSpeed.SpeedMS).Max();
         return Scale.Round(0, Shown(highest, units), 6, area.Left, area.Right);
     }
 
@@ -71,7 +71,7 @@ internal static class SpeedSeries
         bool room = x < plot.Area.Right - 46;
         plot.Text("fished", new Point(room ? x + 4 : x - 4, plot.Area.Bottom - 5), room ? "start" : "end", italic: true);
         Legend(plot, 0, "soaked", soaked: true);
-        Legend(plot, SecondKey, FlyWords.StateInBrief(report.Fresh), soaked: false);
+        Legend(plot, SecondKey, FlyWords.StateInBrief(report.Compared()[0]), soaked: false);
         if (!byLean || !Strays(report))
             return;
         plot.Marker(new Point(plot.Area.Left + 15, 44), MarkerKind.Diamond, filled: true);
@@ -80,7 +80,7 @@ internal static class SpeedSeries
         plot.Text("flipped", new Point(plot.Area.Left + SecondKey + 35, 48), "start");
     }
 
-    private static bool Strays(BalanceReport report) => report.States.SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
+    private static bool Strays(BalanceReport report) => report.Compared().SelectMany(s => s.Tow).Any(t => Shape(t) != MarkerKind.Round);
 
     public static void Legend(Plot plot, double offset, string words, bool soaked)
     {

@@ -28,7 +28,7 @@ internal static class TiedFlies
     {
         if (!part.IsTied) return part;
         double mass = Math.Max(0.1, 1 + spread.MassShare * errors[3]), air = Math.Max(0, 1 + spread.AirShare * errors[4]);
-        Vector3D shift = new(spread.AlongM * errors[2], spread.SideM * errors[0], 0);
+        Vector3D shift = new(spread.AlongM * errors[2], part.Room.Within(spread.SideM * errors[0]), 0);
         double clock = spread.ClockRad * errors[1];
         return part with
         {

@@ -36,7 +36,9 @@ public static class ChangeList
         {
             if (given.Parts[g].Kind == answer.Parts[a].Kind)
             {
-                Compare(changes, Fields(given.Parts[g]), Fields(answer.Parts[a]), $"parts[{g++}]", $"parts[{a++}]", path => PathWords.Say(path, names));
+                int from = changes.Count;
+                Compare(changes, Fields(given.Parts[g]), Fields(answer.Parts[a]), $"parts[{g}]", $"parts[{a}]", path => PathWords.Say(path, names));
+                InNumbers(changes, from, Spelled(given.Parts[g++]), Spelled(answer.Parts[a++]));
             }
             else if (answer.Parts.Take(a..answerEnd).Any(p => p.Kind == given.Parts[g].Kind))
             {
@@ -57,7 +59,10 @@ public static class ChangeList
     }
 
     private static Dictionary<string, string> Rest(Recipe recipe) =>
-        RecipeDraft.Of(recipe with { Parts = [] }).Values.Where(v => v.Key != "recipe").ToDictionary(v => v.Key, v => v.Value);
+        RecipeDraft.Of(recipe with { Parts = [], Steps = [] }).Values.Where(v => v.Key != "recipe").ToDictionary(v => v.Key, v => v.Value);
+
+    // With numbers in place of words, so that limits can be held against them.
+    private static Dictionary<string, string> Spelled(PartSpec part) => Fields(part with { Said = Sayings.None });
 
     private static Dictionary<string, string> Fields(PartSpec part) =>
         RecipeDraft.Of(new Recipe("x", default, new HookSpec(), [part], new FishingSpec())).Fields("parts[0]").ToDictionary(v => v.Key, v => v.Value);
@@ -72,6 +77,15 @@ public static class ChangeList
             if (before == after) continue;
             string full = Join(path, key);
             changes.Add(new RecipeChange(full, Join(answerPath, key), before, after, say(full)));
+        }
+    }
+
+    private static void InNumbers(ImmutableArray<RecipeChange>.Builder changes, int from, Dictionary<string, string> given, Dictionary<string, string> answer)
+    {
+        for (int i = from; i < changes.Count; i++)
+        {
+            string key = changes[i].Path[(changes[i].Path.LastIndexOf('.') + 1)..];
+            changes[i] = changes[i] with { Before = given.GetValueOrDefault(key), After = answer.GetValueOrDefault(key) };
         }
     }
 

@@ -12,7 +12,7 @@ public static class WayWords
     /// <returns>"point down", "point up", "on its side" or "no clear way".</returns>
     public static string Of(Intent intent, VerdictKind verdict) => verdict switch
     {
-        VerdictKind.RidesAsIntended => Said.Name(intent),
+        VerdictKind.RidesAsIntended or VerdictKind.Tilts => Said.Name(intent),
         VerdictKind.Flips => Said.Name(Said.Other(intent)),
         VerdictKind.Leans or VerdictKind.RidesOnItsSide => OnItsSide,
         _ => NoClearWay,

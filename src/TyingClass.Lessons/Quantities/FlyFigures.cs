@@ -47,7 +47,7 @@ public sealed class FlyFigures
     public FlyFigures Tied(FlyBody body, FlyFigures? start) => new(this, body, start);
 
     public MassMoments Moments(WetState state) =>
-        MassMoments.Of(Body.Parts, state == WetState.Soaked ? double.PositiveInfinity : _options.FreshSoakS);
+        MassMoments.Of(Body.Parts, state == WetState.Soaked ? double.PositiveInfinity : 0);
 
     public TowReport Tow(QuantityQuery query)
     {

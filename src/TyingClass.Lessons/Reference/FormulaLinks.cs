@@ -11,14 +11,14 @@ public static class FormulaLinks
     /// <summary>The address for a finding's code ("flips", "planes down") or a verdict's words; the page's list of findings for one this does not know.</summary>
     public static string ForFinding(string code) => Page + code switch
     {
-        "rides as intended" or "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" => "#verdicts",
+        "rides as intended" or "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" or "tilts" or "rides tilted" => "#verdicts",
         "bend outweighs bead" => MomentLedger[Page.Length..],
         "rule of thumb disagrees" => "#keel-height",
         "only while dry" or "only when soaked" => "#mass-center-buoyancy-balance-point",
         "knot holds the nose up" => "#cinched-knot",
         "two ways up" or "spins" => "#stable-attitudes",
         "planes down" or "planes up" or "speed decides" => "#moments-about-the-tow-point",
-        "hovers" or "sinks any way up" or "tumbles" => "#sink",
+        "hovers" or "sinks any way up" or "tumbles" or "two ways to sink" => "#sink",
         _ => "#findings",
     };
 }

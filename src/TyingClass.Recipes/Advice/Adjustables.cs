@@ -14,6 +14,7 @@ public static class Adjustables
     public static ImmutableArray<Adjustable> Of(Recipe recipe)
     {
         ArgumentNullException.ThrowIfNull(recipe);
+        recipe = Places.Settle(recipe);
         ResolvedHook hook = HookScale.Resolve(recipe.Hook);
         List<Adjustable> all = [];
         AddHook(all, recipe, hook);
@@ -59,7 +60,7 @@ public static class Adjustables
             {
                 all.Add(new Adjustable(
                     "hook.gape", kind, steps,
-                    n => recipe with { Hook = recipe.Hook with { GapeM = Mm(gapeMm + sign * 0.1 * n) } },
+                    n => Places.Settle(recipe with { Hook = recipe.Hook with { GapeM = Mm(gapeMm + sign * 0.1 * n) } }),
                     n => $"use a hook with a gape of {Say(gapeMm + sign * 0.1 * n, 1)} mm instead of {Say(gapeMm, 1)} mm",
                     n => Mm(gapeMm + sign * 0.1 * n)));
             }

@@ -26,7 +26,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
     /// <summary>The sizes of bead that shops sell. A stated mass would pin the weight down whatever the size, so a new size lets go of it.</summary>
     public void Sizes() => Choose(
         "size", "size", Part.SizeM ?? Extent.RearM - Extent.FrontM, BeadSizesM,
-        m => Part with { SizeM = TwelveDigits(m), MassKg = null }, m => $"{Say(m * 1e3, 2)} mm");
+        m => Part with { SizeM = TwelveDigits(m), MassKg = null, Said = Part.Said.Without("size") }, m => $"{Say(m * 1e3, 2)} mm");
 
     /// <summary>Any of what is sold instead of what it is now, heavier and lighter.</summary>
     public void Choose(string key, string noun, double now, ImmutableArray<double> sold, Func<double, PartSpec> with, Func<double, string> words)
@@ -92,10 +92,11 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
     {
         AtM = TwelveDigits(Part.AtM + mm * 1e-3),
         ToM = Part.ToM is { } to ? TwelveDigits(to + mm * 1e-3) : null,
+        Said = Part.Said.Without("at").Without("to"),
     };
 
     private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, string> say, Func<int, double?> value)
     {
-        if (steps > 0) all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }, say, value));
+        if (steps > 0) all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => Parts.Places.Settle(recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }), say, value));
     }
 }

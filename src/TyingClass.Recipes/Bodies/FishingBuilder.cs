@@ -39,8 +39,9 @@ internal static class FishingBuilder
         if (spec.LeaderDiameterM is { } statedM) return statedM;
         if (spec.LeaderStrengthN is not { } strengthN) return 1e-3 * Stated(null, FishingScale.LeaderDiameter, "leader diameter", log);
 
-        double diameterM = FishingScale.DiameterFromStrengthM(strengthN);
-        log.AddLength("leader diameter", diameterM, "from its breaking strength", FishingScale.BreakingStress);
+        LeaderMaterial material = spec.LeaderMaterial ?? LeaderMaterial.Nylon;
+        double diameterM = FishingScale.DiameterFromStrengthM(strengthN, material);
+        log.AddLength("leader diameter", diameterM, "from its breaking strength", FishingScale.BreakingStressOf(material));
         return diameterM;
     }
 

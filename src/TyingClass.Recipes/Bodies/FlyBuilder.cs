@@ -22,6 +22,7 @@ public static class FlyBuilder
         ResolvedHook hook = HookScale.Resolve(recipe.Hook);
         HookAssumptions.Add(recipe.Hook, hook, log);
 
+        recipe = recipe with { Parts = Places.Settle(recipe.Parts, hook, log) };
         ImmutableArray<string> names = Names(recipe.Parts);
         ImmutableArray<PartDimensions> dimensions = [.. recipe.Parts.Select((part, i) =>
         {
@@ -59,7 +60,10 @@ public static class FlyBuilder
         PartDraft draft = new(part.Name);
         part.Kind.Build(part, draft);
         part.Kind.AddSideForce(part, draft);
-        return RigidMotion.Apply(draft.ToPart() with { IsWeight = part.Kind.IsWeight }, part.Spec);
+        double playM = part.Kind.PlayM(part.Dimensions, part.Hook), sideM = PartExtents.SideOffsetM(part.Spec, part.Hook);
+        if (sideM != part.Spec.SideOffsetM) part.Log.AddLength("side offset", sideM, "as far as its bore and the wire allow");
+        BodyPart built = draft.ToPart() with { IsWeight = part.Kind.IsWeight, Room = new SideRoom(-playM - sideM, playM - sideM) };
+        return RigidMotion.Apply(built, sideM, part.Spec.ClockedRad);
     }
 
     private static ImmutableArray<Sheath> AllSheaths(ImmutableArray<PartSpec> parts, ImmutableArray<PartDimensions> dimensions, ResolvedHook hook)

@@ -44,6 +44,9 @@ internal sealed class PartDraft(string name)
         _heldWaterKg += material.HeldWater.Value * dryKg;
     }
 
+    /// <summary>Air that no water will ever take the place of.</summary>
+    public void AddSealedAir(double volumeM3, Vector3D positionM) => AddAir(volumeM3, double.PositiveInfinity, positionM);
+
     public void AddDrag(DragElement element) => _drag.Add(element);
 
     /// <summary>A straight run as one cylinder, or as <paramref name="pieces"/> equal ones; only the first has the blunt end.</summary>

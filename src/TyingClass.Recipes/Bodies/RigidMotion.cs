@@ -1,15 +1,14 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
-using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Bodies;
 
 /// <summary>A tying error: the part turned about the shank, then set over to one side.</summary>
 internal static class RigidMotion
 {
-    public static BodyPart Apply(BodyPart part, PartSpec spec)
+    public static BodyPart Apply(BodyPart part, double sideM, double clockedRad)
     {
-        if (spec.SideOffsetM == 0 && spec.ClockedRad == 0) return part;
+        if (sideM == 0 && clockedRad == 0) return part;
         return part with
         {
             Masses = [.. part.Masses.Select(e => e with { PositionM = Point(e.PositionM) })],
@@ -18,7 +17,7 @@ internal static class RigidMotion
             Drag = [.. part.Drag.Select(e => e.Moved(Point, Direction))],
         };
 
-        Vector3D Direction(Vector3D v) => v.RotatedAbout(Vector3D.UnitX, spec.ClockedRad);
-        Vector3D Point(Vector3D p) => Direction(p) + spec.SideOffsetM * Vector3D.UnitY;
+        Vector3D Direction(Vector3D v) => v.RotatedAbout(Vector3D.UnitX, clockedRad);
+        Vector3D Point(Vector3D p) => Direction(p) + sideM * Vector3D.UnitY;
     }
 }

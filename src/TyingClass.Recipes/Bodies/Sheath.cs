@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
 
 namespace TyingClass.Recipes.Bodies;
 
@@ -28,12 +29,13 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
         if (own.RearM - frontM > ShortestM) yield return (frontM, own.RearM);
     }
 
-    /// <summary>Share of a section of this diameter, starting at <paramref name="frontM"/>, that stands proud of what is just in front of it, 0 to 1.</summary>
+    /// <summary>Share of a section of this diameter, starting at <paramref name="frontM"/>, that no part in front of it shelters, 0 to 1. Shelter fades with the gap between them.</summary>
     public double ProudShare(double frontM, double diameterM)
     {
-        double inFrontM = all.Where(s => s.FrontM < frontM - ShortestM && s.RearM > frontM - 2 * ShortestM)
-            .Select(s => s.DiameterM).DefaultIfEmpty(0).Max();
-        return Math.Max(0, 1 - inFrontM * inFrontM / (diameterM * diameterM));
+        double shelteredM2 = all.Where(s => s.FrontM < frontM - ShortestM)
+            .Select(s => s.DiameterM * s.DiameterM * Math.Exp(-Math.Max(0, frontM - s.RearM) / (PartScale.ShelterReach.Value * s.DiameterM)))
+            .DefaultIfEmpty(0).Max();
+        return Math.Max(0, 1 - shelteredM2 / (diameterM * diameterM));
     }
 
     /// <summary>Radius of what a part tied in over this stretch sits on: the widest thing tied before it. Beads and cones are no seat.</summary>

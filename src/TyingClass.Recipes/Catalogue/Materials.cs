@@ -24,6 +24,11 @@ public static class Materials
         Solid("glass", 2500, MortonHearle),
         Solid("plastic", 1050, Figure.Estimate),
         Solid("nylon wire", 1140, MortonHearle),
+        Solid("nylon", 1140, MortonHearle),
+        Solid("fluorocarbon", FishingScale.FluorocarbonDensity.Value, FishingScale.FluorocarbonDensity.Source),
+        Solid("tungsten putty", 10000, Figure.Estimate + ", half tungsten powder by volume in a soft binder"),
+        Solid("lead-free solder", 7380, "tables of solder alloys, tin with 3 % silver and 0.5 % copper"),
+        Solid("tin-lead solder", 8510, "Journal of Electronic Materials 34 (2005) 1414, Sn-40Pb at 25 °C"),
 
         Dressing("fur dubbing", 1310, MortonHearle + ", keratin", supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05, mgPerMm: 2.0),
         Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0, streamer: 0.05, mgPerMm: 1.5),

@@ -1,4 +1,5 @@
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -12,5 +13,15 @@ public static class PartExtents
         ArgumentNullException.ThrowIfNull(hook);
         PartDimensions dimensions = PartDimensions.Of(part, hook);
         return (dimensions.FrontM, dimensions.RearM);
+    }
+
+    /// <summary>How far off to the right a part sits, m: as stated, or as far as bore and wire allow when that is less.</summary>
+    public static double SideOffsetM(PartSpec part, ResolvedHook hook)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(hook);
+        if (part.SideOffsetM == 0) return 0;
+        double playM = KindsOfPart.Of(part).PlayM(PartDimensions.Of(part, hook), hook);
+        return Math.Clamp(part.SideOffsetM, -playM, playM);
     }
 }

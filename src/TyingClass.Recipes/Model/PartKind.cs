@@ -6,5 +6,5 @@ namespace TyingClass.Recipes.Model;
 /// </summary>
 public enum PartKind
 {
-    Bead, Cone, DumbbellEyes, Wraps, Body, Hackle, Wing, Tail, Legs, Foam, Resin,
+    Bead, Cone, DumbbellEyes, Wraps, Body, Hackle, Wing, Tail, Legs, Foam, Resin, Rattle, Rib, WeedGuard, Putty,
 }

@@ -6,10 +6,13 @@ namespace TyingClass.Recipes.Model;
 /// <summary>A fly as its recipe text states it: what the tyer wrote, in SI, nothing filled in. Values are rounded to 12 significant digits when parsed, so that a grade never depends on the unit typed.</summary>
 public sealed record Recipe(string Name, Intent Intent, HookSpec Hook, ImmutableArray<PartSpec> Parts, FishingSpec Fishing)
 {
+    /// <summary>Tying notes, in the order they are followed. No figure hangs on them.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <summary>Equal when every stated value is equal, part by part.</summary>
     public bool Equals(Recipe? other) =>
         other is not null && Name == other.Name && Intent == other.Intent && Hook == other.Hook
-        && Fishing == other.Fishing && Parts.SequenceEqual(other.Parts);
+        && Fishing == other.Fishing && Parts.SequenceEqual(other.Parts) && Steps.SequenceEqual(other.Steps);
 
     public override int GetHashCode() => HashCode.Combine(Name, Intent, Hook, Parts.Length, Fishing);
 }
@@ -53,8 +56,8 @@ public sealed record HookSpec
     public double? MassKg { get; init; }
 }
 
-/// <summary>Where around the shank, as clamped in the vise point down: Under is the point side.</summary>
-public enum Side { Around, Top, Under }
+/// <summary>Where around the shank, as clamped in the vise point down: Under is the point side, Beside the tyer's right looking forward (+y).</summary>
+public enum Side { Around, Top, Under, Beside }
 
 public enum TieDown { Front, BothEnds }
 
@@ -75,6 +78,18 @@ public sealed record PartSpec(PartKind Kind)
     public double? DiameterM { get; init; }
 
     public int? Turns { get; init; }
+
+    /// <summary>Rattle: how many balls.</summary>
+    public int? Balls { get; init; }
+
+    /// <summary>Rattle: what the balls are made of, a name of the materials table, when stated.</summary>
+    public string? BallMaterial { get; init; }
+
+    /// <summary>Weed guard: one loop or two.</summary>
+    public int? Loops { get; init; }
+
+    /// <summary>Measures said in words; the numbers here are what they come to on this hook, once <see cref="Parts.Places"/> has settled them.</summary>
+    public Sayings Said { get; init; } = Sayings.None;
 
     /// <summary>Front edge, from the front of the shank, m.</summary>
     public double AtM { get; init; }

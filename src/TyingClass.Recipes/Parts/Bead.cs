@@ -27,6 +27,8 @@ internal sealed class Bead : Weight
 
     internal override ShankHold Hold => ShankHold.Solid;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;
+
     internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
@@ -35,6 +37,8 @@ internal sealed class Bead : Weight
         double lengthM = BoredSphere.LengthM(sizeM, BoreM(sizeM, sizeM, hook));
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
     }
+
+    internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, dimensions.SizeM, hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
         new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);

@@ -19,6 +19,10 @@ internal sealed class Cone : Weight
     private static readonly Figure NoseShare = new(0.5, "× size", Figure.Estimate);
     private static readonly Figure Bluntness = new(0.4, "1", Figure.Estimate);
 
+    // Sold hollow behind: a straight hole that takes the thread.
+    private static readonly Figure HoleWidthShare = new(0.55, "× size", Figure.Estimate);
+    private static readonly Figure HoleDepthShare = new(0.45, "× length", Figure.Estimate);
+
     public override PartKind Kind => PartKind.Cone;
 
     public override string UsualMaterial => "brass";
@@ -27,11 +31,14 @@ internal sealed class Cone : Weight
 
     public override Figure NoseBluntness => Bluntness;
 
-    public override IEnumerable<(string, Figure)> Figures => [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness)];
+    public override IEnumerable<(string, Figure)> Figures => [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness),
+        ("width of the hole in a cone's rear", HoleWidthShare), ("depth of the hole in a cone's rear", HoleDepthShare)];
 
     internal override ImmutableArray<string> OwnKeys => ["size", "length", "mass"];
 
     internal override ShankHold Hold => ShankHold.Solid;
+
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;
 
     internal static double NoseM(double sizeM) => NoseShare.Value * sizeM;
 
@@ -41,12 +48,14 @@ internal sealed class Cone : Weight
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double ratio = new BoredFrustum(NoseShare.Value, 1, LengthShare.Value, PartScale.BoreShare.Value).VolumeM3;
+        double ratio = Shape(1, LengthShare.Value, PartScale.BoreShare.Value).VolumeM3;
         double sizeM = SizeM(part, log, SizeGapes, hook, ratio);
         double lengthM = part.LengthM ?? LengthShare.Value * sizeM;
         if (part.LengthM is null) log?.AddLength("length", lengthM, "generic cone", LengthShare);
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
     }
+
+    internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, NoseM(dimensions.SizeM), hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
         new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
@@ -57,12 +66,17 @@ internal sealed class Cone : Weight
         double boreM = BoreM(sizeM, noseM, part.Hook);
         part.Log.AddLength("nose diameter", noseM, "generic cone", NoseShare);
         LogBore(part, boreM);
-        BoredFrustum cone = new(noseM, sizeM, lengthM, boreM);
+        part.Log.AddLength("hole in its rear, width", HoleWidthShare.Value * sizeM, "generic cone", HoleWidthShare);
+        part.Log.AddLength("hole in its rear, depth", HoleDepthShare.Value * lengthM, "generic cone", HoleDepthShare);
+        HollowCone cone = Shape(sizeM, lengthM, boreM);
         double massKg = part.MassKg(() => part.DensityKgM3 * cone.VolumeM3, FromOutline);
         draft.AddSolid(
             massKg, massKg / part.DensityKgM3, new(part.Dimensions.FrontM + cone.CentroidM, 0, 0), Vector3D.UnitX, cone.SpreadM2);
         AddDrag(part, draft, noseM);
     }
+
+    private static HollowCone Shape(double sizeM, double lengthM, double boreM) =>
+        new(new BoredFrustum(NoseM(sizeM), sizeM, lengthM, boreM), HoleWidthShare.Value * sizeM, HoleDepthShare.Value * lengthM);
 
     // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.
     private void AddDrag(PartContext part, PartDraft draft, double noseM)

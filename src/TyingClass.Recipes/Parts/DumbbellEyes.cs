@@ -57,6 +57,23 @@ internal sealed class DumbbellEyes : Weight
 
     internal override ShankHold Hold => ShankHold.Lashed;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
+    // Common practice, no source: how packets name 3/32, 1/8, 5/32, 3/16 and 7/32 in.
+    internal override double? SizeNamed(string word) => word switch
+    {
+        "extra small" => 2.38125e-3,
+        "small" => 3.175e-3,
+        "medium" => 3.96875e-3,
+        "large" => 4.7625e-3,
+        "extra large" => 5.55625e-3,
+        _ => null,
+    };
+
+    internal override string? OfferFor(string key) => key == "size"
+        ? "Eyes may also be said as extra small, small, medium, large or extra large; a bare fraction is taken in inches: say 5/32, or 4 mm."
+        : base.OfferFor(key);
+
     internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
 
     public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size of one eye") : null;
@@ -100,7 +117,7 @@ internal sealed class DumbbellEyes : Weight
         {
             change.Choose(
                 "mass", "pair", massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
-                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null }, kg => $"1/{Math.Round(OunceKg / kg)} oz");
+                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") }, kg => $"1/{Math.Round(OunceKg / kg)} oz");
             change.Materials();
         }
         else

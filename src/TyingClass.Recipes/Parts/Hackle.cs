@@ -36,6 +36,8 @@ internal sealed class Hackle : KindOfPart
 
     internal override ImmutableArray<string> OwnKeys => ["diameter", "mass", "to", "side"];
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
     internal override bool Uses(string figure) => true;
 
     internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);

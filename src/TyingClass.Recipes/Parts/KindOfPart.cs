@@ -42,7 +42,7 @@ public abstract class KindOfPart
     public virtual Side UsualSide => Side.Around;
 
     /// <summary>What to write instead of a side that is not among <see cref="Sides"/>.</summary>
-    internal virtual string SideAdvice => $"It may be {WordList.Or(Sides.Select(Text.Words.Sides.For))}.";
+    internal virtual string SideAdvice => $"It may be {WordList.Or(Sides.Select(Words.AllSides.For))}.";
 
     /// <summary>The keys it takes beside those of every part.</summary>
     internal abstract ImmutableArray<string> OwnKeys { get; }
@@ -60,6 +60,21 @@ public abstract class KindOfPart
 
     /// <summary>What is wrong with where it ends, when it says so; null when nothing is.</summary>
     internal virtual string? EndComplaint(PartSpec part) => null;
+
+    /// <summary>Size in m of a word that shops use for it: "medium"; null for any other.</summary>
+    internal virtual double? SizeNamed(string word) => null;
+
+    /// <summary>True for a bare number that the trade means in inches.</summary>
+    internal virtual bool IsInInches(string key, string text) => key == "size" && TradeText.IsFraction(text);
+
+    /// <summary>Ways to say a measure that one may not think of, offered where the words of a card are refused; null for none.</summary>
+    internal virtual string? OfferFor(string key) => key switch
+    {
+        "size" => "A bare fraction is taken in inches: say 7/64, or 2.8 mm.",
+        "at" or "to" => "A place may also be said as “bend”, as “behind the bead” or as “0.5 × shank”.",
+        "length" => "A length may also be said as “1.5 × shank”.",
+        _ => null,
+    };
 
     /// <summary>How a form words one of its keys, where that differs from other parts.</summary>
     public virtual FieldWording? FieldFor(string key) => null;
@@ -80,6 +95,14 @@ public abstract class KindOfPart
 
     /// <summary>Whether a number of the materials table, by its name there, enters its physics: one that does is listed as assumed.</summary>
     internal virtual bool Uses(string figure) => figure is not ("suppleness" or "streamer coefficient");
+
+    // ---- Its place
+
+    /// <summary>Where it begins when the recipe does not say: in line with the parts before it, in tying order.</summary>
+    internal virtual UsualPlace UsualPlace(TiedSoFar tied) => tied.Next(coversWire: true);
+
+    /// <summary>One of those that stand in a row along the shank, so that the next begins where it ends.</summary>
+    internal virtual bool IsInRow => Hold != ShankHold.None;
 
     // ---- Its shape
 
@@ -104,6 +127,9 @@ public abstract class KindOfPart
     /// <summary>The stretch of the fly it wraps all round, which hides what is under it from the water; null when it leaves the shank bare.</summary>
     /// <param name="owner">Its place in tying order, from 0.</param>
     internal virtual Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) => null;
+
+    /// <summary>How far to either side of the middle it can sit, m: what is threaded on the wire stops where its bore meets the wire.</summary>
+    internal virtual double PlayM(PartDimensions dimensions, ResolvedHook hook) => double.PositiveInfinity;
 
     // ---- Its physics
 

@@ -25,6 +25,8 @@ internal sealed class Legs : Strand
 
     protected override Figure LengthShanks => Shanks;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
     internal override void Build(PartContext part, PartDraft draft)
     {
         PartDimensions d = part.Dimensions;

@@ -15,6 +15,10 @@ internal sealed class Resin : Sleeve
 
     public override ImmutableArray<string> SuitedMaterials => ["uv resin", "epoxy resin", "head cement"];
 
+    internal override bool IsInRow => false;
+
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log) =>
         Run.Of(part, hook, log, Run.DiameterM(part, log, PartScale.BodyDiameterWires, hook.WireM), PartScale.CollarWires.Value * hook.WireM);
 }

@@ -12,6 +12,8 @@ internal abstract class Sleeve : KindOfPart
 {
     internal override ImmutableArray<string> OwnKeys => ["diameter", "mass", "to", "side"];
 
+    internal override bool IsInRow => true;
+
     internal override string Instead(string key) => InsteadOf(key) ?? base.Instead(key);
 
     /// <summary>For whatever has a diameter and runs from one place to another.</summary>

@@ -22,4 +22,6 @@ internal sealed class Tail : Strand
     public override IEnumerable<(string, Figure)> Figures => [("tail length", Shanks)];
 
     protected override Figure LengthShanks => Shanks;
+
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtBend;
 }

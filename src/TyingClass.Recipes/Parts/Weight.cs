@@ -33,6 +33,8 @@ internal abstract class Weight : KindOfPart
     internal static double BoreM(double sizeM, double narrowM, ResolvedHook hook) =>
         Math.Min(Math.Max(PartScale.BoreShare.Value * sizeM, hook.WireM), 0.95 * narrowM);
 
+    protected static double PlayM(double boreM, ResolvedHook hook) => Math.Max(0, boreM - hook.WireM) / 2;
+
     protected static void LogBore(PartContext part, double boreM) =>
         part.Log.AddLength("bore", boreM, "generic, or the hook's wire if that is wider", PartScale.BoreShare);
 

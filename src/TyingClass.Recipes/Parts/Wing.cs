@@ -29,6 +29,8 @@ internal sealed class Wing : Strand
 
     protected override Figure? RiseDeg => AngleDeg;
 
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
     internal override ImmutableArray<string> OwnKeys => ["length", "mass", "side", "tied", "to"];
 
     internal override string? EndComplaint(PartSpec part) => part.Tied == TieDown.BothEnds

@@ -13,6 +13,8 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Wire wound round the shank, or over earlier wraps, in layers when its turns do not fit side by side in the stated run.</summary>
 internal sealed class Wraps : Weight
 {
+    internal const string OfferOfWire = "Wire may be said as on its spool, in inches: say .015, or 0.38 mm.";
+
     private static readonly Figure UsualTurns = new(12, "turns", Figure.Estimate);
     private static readonly Figure Bluntness = new(1, "1", Figure.Estimate);
 
@@ -31,6 +33,12 @@ internal sealed class Wraps : Weight
     internal override ImmutableArray<string> OwnKeys => ["diameter", "turns", "mass", "to"];
 
     internal override ShankHold Hold => ShankHold.Wound;
+
+    internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.Next(coversWire: false);
+
+    internal override bool IsInInches(string key, string text) => key == "diameter" && TradeText.IsWire(text);
+
+    internal override string? OfferFor(string key) => key == "diameter" ? OfferOfWire : base.OfferFor(key);
 
     internal override Limit LimitOf(string key) => key == "diameter" ? Limits.WireOfWraps : base.LimitOf(key);
 

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Reports;
 
@@ -10,6 +11,7 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
     /// <summary>Builds and solves. The same recipe and options always give the same report.</summary>
     public static SolvedFly Solve(Recipe recipe, ReportOptions? options = null)
     {
+        recipe = Places.Settle(recipe);
         BuiltFly built = FlyBuilder.Build(recipe);
         return new SolvedFly(recipe, built, BalanceEngine.Report(built.Body, built.Conditions, options));
     }

@@ -61,5 +61,5 @@ public static class SupplyList
         return string.Join(", ", said.Prepend("hook"));
     }
 
-    private static string Millimeters(double lengthM) => Units.Format(lengthM, Dimension.Length, UnitSystem.Metric, Digits);
+    internal static string Millimeters(double lengthM) => Units.Format(lengthM, Dimension.Length, UnitSystem.Metric, Digits);
 }

@@ -42,11 +42,14 @@ internal static class DraftTree
                 .Select(f => (DraftPath.TryParse(f.Key, out ImmutableArray<DraftStep> steps) ? steps : [], f.Value))
                 .Where(f => IsFormField(f.Item1)),
         ];
+        int[] noteNumbers = [.. typed.Where(f => f.Steps.Length == 2 && f.Steps[0].Key == "steps").Select(f => f.Steps[1].Index).Distinct().Order()];
         int[] partNumbers = [.. typed.Where(f => f.Steps.Length == 3).Select(f => f.Steps[1].Index).Distinct().Order()];
         YamlNode root = new YamlMap([]);
-        foreach ((ImmutableArray<DraftStep> steps, string value) in typed.OrderBy(f => f.Steps.Length == 3 ? f.Steps[1].Index : -1))
+        foreach ((ImmutableArray<DraftStep> steps, string value) in typed.OrderBy(f => f.Steps[^1].Key is null || f.Steps.Length == 3 ? f.Steps[1].Index : -1))
         {
-            ImmutableArray<DraftStep> closed = steps.Length == 3 ? steps.SetItem(1, new DraftStep(null, Array.IndexOf(partNumbers, steps[1].Index))) : steps;
+            ImmutableArray<DraftStep> closed = steps.Length == 3 ? steps.SetItem(1, new DraftStep(null, Array.IndexOf(partNumbers, steps[1].Index)))
+                : steps[^1].Key is null ? steps.SetItem(1, new DraftStep(null, Array.IndexOf(noteNumbers, steps[1].Index)))
+                : steps;
             root = Set(root, closed, new YamlText(value)) ?? root;
         }
 
@@ -59,6 +62,7 @@ internal static class DraftTree
         [{ Key: "recipe" or "intent" }] => true,
         [{ Key: "hook" or "fishing" }, { Key: not null }] => true,
         [{ Key: "parts" }, { Key: null }, { Key: not null }] => true,
+        [{ Key: "steps" }, { Key: null }] => true,
         _ => false,
     };
 

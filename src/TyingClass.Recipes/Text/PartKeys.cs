@@ -9,7 +9,7 @@ public static class PartKeys
 {
     /// <summary>Every key any part takes.</summary>
     public static ImmutableArray<string> All { get; } =
-        ["part", "material", "density", "size", "diameter", "turns", "length", "mass", "at", "to", "side", "tied", "side offset", "clocked"];
+        ["part", "material", "density", "size", "diameter", "turns", "balls", "loops", "length", "mass", "at", "to", "side", "tied", "side offset", "clocked"];
 
     /// <summary>The keys of one kind.</summary>
     public static ImmutableArray<string> For(PartKind kind) => KindsOfPart.Of(kind).Keys;

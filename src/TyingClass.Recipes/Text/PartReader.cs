@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
@@ -26,8 +27,8 @@ internal static class PartReader
         {
             case YamlList list:
                 if (list.Items.Length > Limits.MostParts)
-                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}.");
-                return [.. list.Items.Take(Limits.MostParts).Select((item, index) => ReadItem(item, index, recipe)).OfType<ReadPart>()];
+                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}, so that it can be worked out while you wait. Write parts that are alike and lie together as one.");
+                return ReadItems([.. list.Items.Take(Limits.MostParts)], recipe);
             case null or YamlSpoiled:
                 return [];
             default:
@@ -36,7 +37,38 @@ internal static class PartReader
         }
     }
 
-    private static ReadPart? ReadItem(YamlNode item, int index, MapReader recipe)
+    /// <summary>Works out what was said in words, and looks at ends and ranges that could not be told before.</summary>
+    public static ImmutableArray<ReadPart> Settled(ImmutableArray<ReadPart> parts, HookSpec spec)
+    {
+        if (parts.All(p => p.Spec.Said.IsEmpty) || !HookScale.TryResolve(spec, out ResolvedHook? hook, out _)) return parts;
+        ImmutableArray<PartSpec> settled = Places.Settle([.. parts.Select(p => p.Spec)], hook);
+        return [.. parts.Select((part, i) => part.Spec.Said.IsEmpty ? part : Checked(part with { Spec = settled[i] }))];
+    }
+
+    private static ReadPart Checked(ReadPart part)
+    {
+        int before = part.Map.Errors.Count;
+        KindOfPart kind = KindsOfPart.Of(part.Spec);
+        Limit lengths = kind.LimitOf("length");
+        if (part.Spec.Said["length"] is { } words && part.Spec.LengthM is { } lengthM && (lengthM < lengths.LowSi || lengthM > lengths.HighSi))
+            part.Map.Complain("length", lengths.OutOfRange(words));
+        if (part.Clean) CheckEnd(part.Map, part.Spec, kind);
+        return part with { Clean = part.Clean && part.Map.Errors.Count == before };
+    }
+
+    private static ImmutableArray<ReadPart> ReadItems(ImmutableArray<YamlNode> items, MapReader recipe)
+    {
+        List<ReadPart> parts = [];
+        for (int i = 0; i < items.Length; i++)
+        {
+            ImmutableArray<string> tied = FlyBuilder.Names([.. parts.Select(p => p.Spec)]);
+            if (ReadItem(items[i], i, recipe, tied) is { } part) parts.Add(part);
+        }
+
+        return [.. parts];
+    }
+
+    private static ReadPart? ReadItem(YamlNode item, int index, MapReader recipe, ImmutableArray<string> tied)
     {
         int before = recipe.Errors.Count;
         string path = $"parts[{index}]";
@@ -52,7 +84,7 @@ internal static class PartReader
         if (kind is { } known) label = $"{label} ({Words.Parts.For(known)})";
         MapReader map = new(node, path, label, recipe.Complete, recipe.Errors);
         CheckKeys(map, kind);
-        PartSpec part = ReadFields(map, KindsOfPart.Of(kind ?? default));
+        PartSpec part = ReadFields(map, KindsOfPart.Of(kind ?? default), tied);
         return kind is null ? null : new ReadPart(part, map, index + 1, recipe.Errors.Count == before);
     }
 
@@ -74,38 +106,33 @@ internal static class PartReader
             : $"{WordList.Quote(key)} is not a key of a part.{Nearest.Hint(key, keys)} It takes {WordList.And(keys)}.");
     }
 
-    private static PartSpec ReadFields(MapReader map, KindOfPart kind)
+    private static PartSpec ReadFields(MapReader map, KindOfPart kind, ImmutableArray<string> tied)
     {
-        map.Missing("at", "Every part needs the place of its front edge, counted from the front of the shank, as in “at: 6 mm”.");
+        (int? balls, string? ballMaterial) = BallText.Read(map);
+        MeasureReader measures = new(map, kind, tied);
         PartSpec part = new(kind.Kind)
         {
             Material = Material(map),
             DensityKgM3 = map.Quantity("density", Limits.Density),
-            SizeM = map.Quantity("size", kind.LimitOf("size")),
-            DiameterM = map.Quantity("diameter", kind.LimitOf("diameter")),
-            Turns = Turns(map),
-            LengthM = map.Quantity("length", kind.LimitOf("length")),
+            SizeM = measures.Size(),
+            DiameterM = measures.Diameter(),
+            Turns = WholeNumber(map, "turns", Limits.FewestTurns, Limits.MostTurns, 18),
+            Balls = balls,
+            BallMaterial = ballMaterial,
+            Loops = WholeNumber(map, "loops", 1, Limits.MostLoops, 2),
+            LengthM = measures.Length(),
             MassKg = map.Quantity("mass", Limits.Mass),
-            AtM = At(map) ?? 0,
-            ToM = map.Quantity("to", Limits.Place),
+            AtM = measures.At(),
+            ToM = measures.To(),
             Side = SideOf(map, kind),
             Tied = map.Choice("tied", Words.Ties),
             SideOffsetM = map.Quantity("side offset", Limits.SideOffset) ?? 0,
             ClockedRad = map.Quantity("clocked", Limits.Clocked) ?? 0,
         };
-        CheckEnd(map, part, kind);
+        part = part with { Said = measures.Said };
+        // What hangs on the hook or on other parts is looked at when those are known.
+        if (part.Said.IsEmpty) CheckEnd(map, part, kind);
         return part;
-    }
-
-    private static double? At(MapReader map)
-    {
-        if (map.Text("at", Limits.Place.Example) is { } text && Units.TryParse(text, Dimension.Length, out double atM, out _) && atM < 0)
-        {
-            map.Complain("at", $"{WordList.Quote(text)} is in front of the shank. “at” counts from the front end of the shank, which is 0 mm, toward the bend.");
-            return null;
-        }
-
-        return map.Quantity("at", Limits.Place);
     }
 
     private static void CheckEnd(MapReader map, PartSpec part, KindOfPart kind)
@@ -130,17 +157,17 @@ internal static class PartReader
 
     private static Side? SideOf(MapReader map, KindOfPart kind)
     {
-        if (map.Choice("side", Words.Sides) is not { } side) return null;
+        if (map.Choice("side", kind.Sides.Contains(Side.Beside) ? Words.AllSides : Words.Sides) is not { } side) return null;
         if (kind.Sides.Contains(side)) return side;
         map.Complain("side", kind.SideAdvice);
         return null;
     }
 
-    private static int? Turns(MapReader map)
+    private static int? WholeNumber(MapReader map, string key, int least, int most, int example)
     {
-        if (map.Text("turns", "18") is not { } text) return null;
-        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int turns) && turns is >= Limits.FewestTurns and <= Limits.MostTurns) return turns;
-        map.Complain("turns", $"{WordList.Quote(text)} is not a number of turns. Write a whole number from {Limits.FewestTurns} to {Limits.MostTurns}, such as 18, with no unit.");
+        if (map.Text(key, $"{example}") is not { } text) return null;
+        if (int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int number) && number >= least && number <= most) return number;
+        map.Complain(key, $"{WordList.Quote(text)} is not a number of {key}. Write a whole number from {least} to {most}, such as {example}, with no unit.");
         return null;
     }
 }

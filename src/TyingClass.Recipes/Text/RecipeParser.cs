@@ -9,7 +9,7 @@ namespace TyingClass.Recipes.Text;
 /// <summary>Recipe text (docs/recipes.md) into a <see cref="Recipe"/>.</summary>
 public static class RecipeParser
 {
-    public static readonly ImmutableArray<string> Keys = ["recipe", "intent", "hook", "parts", "fishing"];
+    public static readonly ImmutableArray<string> Keys = ["recipe", "intent", "hook", "parts", "fishing", "steps"];
 
     /// <summary>The recipe, or every mistake of the text at once. Never throws for what a user typed.</summary>
     /// <exception cref="ArgumentNullException">No text at all.</exception>
@@ -56,10 +56,11 @@ public static class RecipeParser
         bool hookIsClean = hookMap is not null && map.Errors.Count == before;
 
         ImmutableArray<ReadPart> parts = PartReader.Read(map);
+        if (hookIsClean) parts = PartReader.Settled(parts, hook);
         if (hookIsClean && map.Complete) ShankCheck.Inspect(hook, hookMap!, parts);
 
         MapReader? fishingMap = map.Group("fishing", "Fishing", "The fishing is a group of keys. Write “fishing:” on a line of its own and the keys moved in below it, such as “speed: 0.4 m/s”.");
         FishingSpec fishing = fishingMap is null ? new FishingSpec() : FishingReader.Read(fishingMap);
-        return new Recipe(name, intent, hook, [.. parts.Select(p => p.Spec)], fishing);
+        return new Recipe(name, intent, hook, [.. parts.Select(p => p.Spec)], fishing) { Steps = StepReader.Read(map) };
     }
 }

@@ -15,6 +15,7 @@ public static class RecipeWriter
         foreach ((string key, string value) in HookFields(recipe.Hook)) draft = draft.With("hook." + key, value);
         foreach (PartSpec part in recipe.Parts) draft = draft.AddPart(PartFields(part));
         foreach ((string key, string value) in FishingFields(recipe.Fishing)) draft = draft.With("fishing." + key, value);
+        for (int i = 0; i < recipe.Steps.Length; i++) draft = draft.With(string.Create(CultureInfo.InvariantCulture, $"steps[{i}]"), recipe.Steps[i]);
         return draft;
     }
 
@@ -32,14 +33,16 @@ public static class RecipeWriter
         ("part", Words.Parts.For(part.Kind)),
         ("material", part.Material),
         ("density", part.DensityKgM3 is { } density ? Units.Exact(density, Dimension.Density, "kg/m³") : null),
-        ("size", Length(part.SizeM)),
+        ("size", Said(part, "size", part.SizeM)),
         ("diameter", Length(part.DiameterM)),
         ("turns", part.Turns?.ToString(CultureInfo.InvariantCulture)),
-        ("length", Length(part.LengthM)),
+        ("balls", BallText.Write(part.Balls, part.BallMaterial)),
+        ("loops", part.Loops?.ToString(CultureInfo.InvariantCulture)),
+        ("length", Said(part, "length", part.LengthM)),
         ("mass", Mass(part.MassKg)),
-        ("at", Length(part.AtM)),
-        ("to", Length(part.ToM)),
-        ("side", part.Side is { } side ? Words.Sides.For(side) : null),
+        ("at", Said(part, "at", part.AtM)),
+        ("to", Said(part, "to", part.ToM)),
+        ("side", part.Side is { } side ? Words.AllSides.For(side) : null),
         ("tied", part.Tied is { } tied ? Words.Ties.For(tied) : null),
         ("side offset", part.SideOffsetM == 0 ? null : Length(part.SideOffsetM)),
         ("clocked", part.ClockedRad == 0 ? null : Angle(part.ClockedRad)));
@@ -71,6 +74,14 @@ public static class RecipeWriter
 
     private static string? Steps(int steps, string more, string less) =>
         steps == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(steps)}{(steps > 0 ? more : less)}");
+
+    // As it was said: in words, not at all, or as a number.
+    private static string? Said(PartSpec part, string key, double? lengthM) => part.Said[key] switch
+    {
+        null => Length(lengthM),
+        "" => null,
+        var words => words,
+    };
 
     private static string? Length(double? lengthM) => lengthM is { } m ? Units.Exact(m, Dimension.Length, "mm") : null;
 

@@ -17,6 +17,8 @@ internal static class Words
 
     public static readonly Choices<Side> Sides = Table(("top", Side.Top), ("under", Side.Under), ("around", Side.Around));
 
+    public static readonly Choices<Side> AllSides = Table(("top", Side.Top), ("under", Side.Under), ("around", Side.Around), ("beside", Side.Beside));
+
     public static readonly Choices<TieDown> Ties = Table(("front", TieDown.Front), ("both ends", TieDown.BothEnds));
 
     public static readonly Choices<LeaderMaterial> Leaders = Table(("nylon", LeaderMaterial.Nylon), ("fluorocarbon", LeaderMaterial.Fluorocarbon));

@@ -66,9 +66,10 @@ public static class BalanceJson
         AtFishingSpeed = Tow(s.AtFishingSpeed),
         s.PitchOnALoopDeg,
         Attitudes = s.Attitudes.Select(a => new { a.PitchDeg, a.LeanDeg, a.Share }),
-        Sink = s.Sink is { } sink ? new { sink.RateMS, sink.PitchDeg, sink.LeanDeg, sink.DepthAfter5sM, Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM }) } : null,
-        Roll = new { s.Roll.RangeDeg, Points = s.Roll.Points.Select(p => new { p.HeelDeg, p.RestoringGmm }) },
+        Sink = s.Sink is { } sink ? new { sink.RateMS, sink.PitchDeg, sink.LeanDeg, sink.DepthAfter5sM, Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }), Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM }) } : null,
+        Roll = new { s.Roll.RangeDeg, Side = s.Roll.Side.ToString().ToLowerInvariant(), Points = s.Roll.Points.Select(p => new { p.HeelDeg, p.RestoringGmm }) },
         Ledger = s.Ledger.Select(l => new { l.Part, l.KeelMomentGmm }),
+        Heeling = s.Heeling.Select(h => new { h.Part, h.HeelingGmm }),
         Tolerance = new
         {
             Accuracy = s.Tolerance.Accuracy switch
@@ -83,6 +84,7 @@ public static class BalanceJson
             s.Tolerance.AsIntendedHigh,
             s.Tolerance.Leaning,
             s.Tolerance.Flipped,
+            s.Tolerance.TheRightWayUp,
         },
         Verdict = Verdict(s.Verdict, intent, s),
     };

@@ -25,6 +25,7 @@ public static class FindingSentence
         {
             VerdictFinding => VerdictSentence.Of(report, units),
             KnotFinding knot => Knot(knot),
+            SinkWaysFinding sinks => SinkWays(sinks, units),
             NoSinkFinding sink => NoSink(sink, units),
             BendFinding bend => Bend(bend, report.Intent, units),
             RuleOfThumbFinding rule => RuleOfThumb(rule, units),
@@ -45,7 +46,14 @@ public static class FindingSentence
     };
 
     private static string Knot(KnotFinding knot) =>
-        $"Cinched, the leader holds the shank {FlyWords.Degrees(Math.Abs(knot.LiftsDeg))} {(knot.LiftsDeg > 0 ? "above" : "below")} where a loop knot would let it ride.";
+        $"Cinched, the leader holds the shank at most {FlyWords.Degrees(Math.Abs(knot.LiftsDeg))} {(knot.LiftsDeg > 0 ? "above" : "below")} where a loop knot would let it ride.";
+
+    private static string SinkWays(SinkWaysFinding sinks, UnitSystem units)
+    {
+        IEnumerable<string> ways = sinks.Ways.Select(w =>
+            $"at {Magnitudes.SinkRate.Say(Math.Abs(w.RateMS), units)}, {FlyWords.Nose(w.PitchDeg)} ({Numbers.Write(100 * w.Share, 0)} of 100 releases)");
+        return $"On a slack line it has more than one way to sink and keeps the one it falls into: {string.Join(", or ", ways)}.";
+    }
 
     private static string NoSink(NoSinkFinding sink, UnitSystem units)
     {

@@ -28,6 +28,7 @@ public static class FlyWords
         VerdictKind.Undecided => "undecided",
         VerdictKind.Hangs => "hangs",
         VerdictKind.Floats => "floats",
+        VerdictKind.Tilts => "rides tilted",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "No such verdict."),
     };
 

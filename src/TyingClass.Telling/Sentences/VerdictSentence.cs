@@ -29,7 +29,8 @@ public static class VerdictSentence
         return state.Verdict.Kind switch
         {
             VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {keel} {Alike(state.Tolerance)}",
-            VerdictKind.Leans => $"{where}, it leans over by {lean}. {keel}",
+            VerdictKind.Leans => $"{where}, it leans over by {lean}. {keel}{LeansIt(state)}",
+            VerdictKind.Tilts => $"{where}, it rides {meant}, but tilted. {keel} {Tilted(intent, state.Tolerance)}",
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {lean} from {meant}. {keel}",
             VerdictKind.Flips => $"{where}, it does not stay {meant}. {keel} Expect it to flip and ride {FlyWords.Way(FlyWords.Other(intent))}.",
             VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Steep(tow.PitchDeg)}, too steep for which way up to mean much.",
@@ -53,6 +54,11 @@ public static class VerdictSentence
     private static string Alike(ToleranceReport flies) => flies.AsIntended >= PracticallyAll
         ? "Practically every fly tied like it would ride the same way."
         : $"Of 100 flies tied like it, about {Hundred(flies.AsIntended)} would ride the same way.";
+
+    private static string LeansIt(StateReport state) => state.Heeling.IsEmpty ? "" : $" What leans it over most is the {state.Heeling[0].Part}.";
+
+    private static string Tilted(Intent intent, ToleranceReport flies) =>
+        $"Of 100 flies tied like it, about {Hundred(flies.TheRightWayUp)} would ride {FlyWords.Way(intent)}, but only {Hundred(flies.AsIntended)} of them nearly level.";
 
     private static string Steep(double pitchDeg) => $"{FlyWords.Degrees(Math.Abs(pitchDeg))} {(pitchDeg > 0 ? "nose up" : "nose down")}";
 

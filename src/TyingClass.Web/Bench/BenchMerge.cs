@@ -59,7 +59,7 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
             case "take" when Packed.TryUnpack(post.Argument, AnswerLimit.MostBytes, out string? taken): return versions.With(taken);
             case "add" when Typed.Split(versions.Current) is { } draft:
                 RecipeDraft added = PartList.Apply(draft, "add", -1, post.AddKind);
-                return versions.With(InFreePlace(added, versions.Current).ToText());
+                return versions.With(InFreePlace(added, PartList.PlaceFor(draft, post.AddKind), versions.Current).ToText());
             case "remove" or "up" or "down" when Typed.Split(versions.Current) is { } draft:
                 return versions.With(PartList.Apply(draft, post.Action, post.Index, post.AddKind).ToText());
             default: return versions;
@@ -67,9 +67,11 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
     }
 
     // Behind the beads and cones and clear of whatever else needs its stretch of shank, so that a part tied in can be drawn at once. Where there is no room, the recipe says so.
-    private static RecipeDraft InFreePlace(RecipeDraft added, string text)
+    private static RecipeDraft InFreePlace(RecipeDraft added, int index, string text)
     {
-        string path = $"parts[{added.PartCount - 1}].at";
+        // Without a place it stands where the parts before it leave off; only where that is taken is another looked for.
+        if (RecipeParser.Parse(added.ToText()).Success) return added;
+        string path = $"parts[{index}].at";
         if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return added.With(path, "0 mm");
         double takenM = recipe.Parts.Where(p => KindsOfPart.Of(p).TakesTheShankAlone).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
         IEnumerable<RecipeDraft> places = Enumerable.Range((int)Math.Ceiling(takenM / StepM), Math.Max(1, (int)((hook.ShankM - takenM) / StepM)))

@@ -41,7 +41,7 @@ public sealed record BenchResult
     /// <param name="soaked">Look at the soaked state rather than at the seconds solved for.</param>
     public static BenchResult Of(SolvedFly fly, bool soaked, UnitSystem units)
     {
-        StateReport state = soaked ? fly.Report.Soaked : fly.Report.Fresh;
+        StateReport state = soaked ? fly.Report.Soaked : fly.Report.PartlySoaked ?? fly.Report.Fresh;
         DrawingOptions Named(string prefix) => Options(prefix, state, units);
         return new BenchResult
         {

@@ -21,11 +21,11 @@ public sealed class BenchSolver : IDisposable
 
     private readonly MemoryCache cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
 
-    /// <param name="soakS">Seconds in the water of the first of the two states reported; the second is soaked through.</param>
+    /// <param name="soakS">Seconds in the water of a state reported beside fresh and soaked; 0 for none.</param>
     public Solved Solve(string text, double soakS)
     {
         if (cache.TryGetValue((text, soakS), out Solved? known)) return known!;
-        ReportOptions options = ReportOptions.Default with { FreshSoakS = soakS };
+        ReportOptions options = ReportOptions.Default with { PartlySoakedS = soakS > 0 ? soakS : null };
         // Another time in the water needs another report, but no other fly.
         Solved solved = cache.TryGetValue(text, out Solved? before) && before!.Fly is { } built ? before with { Fly = built.With(options) } : Fresh(text, options);
         cache.Set(text, solved, One);

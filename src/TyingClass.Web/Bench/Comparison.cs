@@ -21,7 +21,7 @@ public sealed record Comparison(
 {
     public static Comparison Of(SolvedFly kept, SolvedFly now, bool soaked, UnitSystem units)
     {
-        StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.Fresh;
+        StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.PartlySoaked ?? fly.Report.Fresh;
         IHtmlContent Draw(SolvedFly fly, string prefix) =>
             BenchResult.Html(FlyDrawing.Side(fly, new DrawingOptions { IdPrefix = prefix, Units = units, State = State(fly).State, WidthPx = 520 }));
         ImmutableArray<FigureRow> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);

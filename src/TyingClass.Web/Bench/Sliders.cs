@@ -63,14 +63,25 @@ internal static class Sliders
     private static Slider OfPart(Dial dial, int index, string name, Lengths length)
     {
         string path = $"parts[{index.ToString(CultureInfo.InvariantCulture)}].{dial.Key}", label = $"{dial.Label} of the {name}";
-        return dial.Dimension is Dimension.Length
-            ? length.Of(path, label, dial.LowSi, dial.HighSi, dial.ValueSi)
-            : new Slider(path, label, "", dial.LowSi, dial.HighSi, 1, dial.ValueSi);
+        return dial.Dimension switch
+        {
+            Dimension.Length => length.Of(path, label, dial.LowSi, dial.HighSi, dial.ValueSi),
+            Dimension.Mass => length.OfMass(path, label, dial),
+            _ => new Slider(path, label, "", dial.LowSi, dial.HighSi, 1, dial.ValueSi),
+        };
     }
 
     private sealed record Lengths(UnitSystem Units)
     {
         private bool Metric => Units == UnitSystem.Metric;
+
+        public Slider OfMass(string path, string label, Dial dial)
+        {
+            double per = Magnitudes.PartMass.Shown(1, Units), step = Metric ? 0.01 : 0.1;
+            return new Slider(
+                path, label, Magnitudes.PartMass.Symbol(Units), Math.Floor(dial.LowSi * per / step + 1e-9) * step, Math.Floor(dial.HighSi * per / step + 1e-9) * step, step,
+                Math.Round(dial.ValueSi * per, Metric ? 3 : 2));
+        }
 
         // Whole steps at both ends, so that the handle can stand there.
         public Slider Of(string path, string label, double lowM, double highM, double valueM)

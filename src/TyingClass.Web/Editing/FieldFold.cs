@@ -17,7 +17,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool RareOpen => Rare.Any(f => f.Value.Length > 0 || !f.Errors.IsEmpty);
 
     /// <summary>Nothing to mend is ever folded away, nor what has still to be filled in.</summary>
-    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || Filled.All(IsPlace);
+    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (Fields.Any(f => !f.IsNote) && Filled.All(IsPlace));
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
     public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said)) : "nothing filled in yet";

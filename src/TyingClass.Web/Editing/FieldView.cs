@@ -29,8 +29,11 @@ public sealed record FieldView(string Path, string Label)
     /// <summary>Seldom used: folded away while empty.</summary>
     public bool Rare { get; init; }
 
+    /// <summary>A sentence rather than a measure.</summary>
+    public bool IsNote { get; init; }
+
     /// <summary>Too long to be read whole in a field of the usual width.</summary>
-    public bool IsLong => Options.IsEmpty && Value.Length > UsualCharacters;
+    public bool IsLong => Options.IsEmpty && (IsNote || Value.Length > UsualCharacters);
 
     public string Name => AnswerPost.FieldPrefix + Path;
 
@@ -63,6 +66,9 @@ public sealed record RecipeFormView
     public required ImmutableArray<PartView> Parts { get; init; }
 
     public required ImmutableArray<FieldView> Fishing { get; init; }
+
+    /// <summary>The tying notes, and an empty field for the next.</summary>
+    public required ImmutableArray<FieldView> Steps { get; init; }
 
     /// <summary>Keys no recipe has, kept so that they can be seen and mended.</summary>
     public required ImmutableArray<FieldView> Unknown { get; init; }

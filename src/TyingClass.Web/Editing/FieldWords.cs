@@ -34,8 +34,8 @@ internal static class FieldWords
         new FieldView("turns", "Turns") { Example = "18" },
         new FieldView("length", "Length") { Example = "45 mm" },
         new FieldView("mass", "Mass") { Example = "0.10 g" },
-        new FieldView("at", "From") { Example = "6 mm" },
-        new FieldView("to", "To") { Example = "22 mm" },
+        new FieldView("at", "From") { Example = "6 mm", Suggestions = ["bend", "behind the bead", "0.5 × shank"] },
+        new FieldView("to", "To") { Example = "22 mm", Suggestions = ["bend", "0.8 × shank"] },
         new FieldView("side", "Side of the shank") { Options = ["", "top", "under", "around"] },
         new FieldView("tied", "Tied down") { Options = ["", "front", "both ends"] },
         new FieldView("side offset", "Off to one side by") { Example = "0.3 mm", Rare = true },
@@ -44,6 +44,9 @@ internal static class FieldWords
 
     /// <summary>A field of the hook, the fishing or the whole.</summary>
     public static FieldView For(string path) => Known.TryGetValue(path, out FieldView? known) ? known : new FieldView(path, path);
+
+    /// <summary>A tying note; the one after the last is there to be filled.</summary>
+    public static FieldView ForStep(int index) => new($"steps[{index}]", $"Step {index + 1}") { Example = "Press the barb down.", IsNote = true };
 
     /// <summary>A field of a part of a kind; the kind may be unknown.</summary>
     public static FieldView ForPart(int index, string key, KindOfPart? kind)

@@ -7,6 +7,9 @@ namespace TyingClass.Web.Editing;
 /// <param name="Parts">In tying order.</param>
 public sealed record RecipeCard(string Name, string Ride, string Hook, ImmutableArray<(string Kind, string Said)> Parts, string Fishing)
 {
+    /// <summary>The tying notes, in their order.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <returns>Null when the layout is broken.</returns>
     public static RecipeCard? Of(string recipeText) => RecipeDraft.Parse(recipeText).Value is { } draft
         ? new RecipeCard(
@@ -15,6 +18,9 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
             Join(draft.Fields("hook").Select(f => $"{f.Key} {f.Value}")),
             [.. Enumerable.Range(0, draft.PartCount).Select(i => Part(draft.Fields($"parts[{i}]")))],
             Join(draft.Fields("fishing").Select(f => $"{f.Key} {f.Value}")))
+        {
+            Steps = [.. draft.Values.Where(v => v.Key.StartsWith("steps[", StringComparison.Ordinal)).Select(v => v.Value)],
+        }
         : null;
 
     private static (string, string) Part(IReadOnlyList<KeyValuePair<string, string>> fields)

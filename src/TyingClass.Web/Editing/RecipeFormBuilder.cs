@@ -17,12 +17,15 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
         ImmutableArray<FieldView> hook = Group("hook.", FieldWords.HookKeys);
         ImmutableArray<PartView> parts = [.. Enumerable.Range(0, draft.PartCount).Select(Part)];
         ImmutableArray<FieldView> fishing = Group("fishing.", FieldWords.FishingKeys);
+        int notes = draft.Values.Count(v => v.Key.StartsWith("steps[", StringComparison.Ordinal));
+        ImmutableArray<FieldView> steps = [.. Enumerable.Range(0, notes + 1).Select(i => Finish(FieldWords.ForStep(i))).Where(IsWorthShowing)];
         return new RecipeFormView
         {
             Top = top,
             Hook = hook,
             Parts = parts,
             Fishing = fishing,
+            Steps = steps,
             Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
             KindsToAdd = rules.KindsToAdd,
         };

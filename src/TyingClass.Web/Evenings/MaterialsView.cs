@@ -85,7 +85,7 @@ public static class MaterialsView
 
     private static string Say(Supply s, bool exact) => s.Kind switch
     {
-        SupplyKind.Wire when exact => Invariant($"{s.Turns} turns, {s.WireM:0.00} m"),
+        SupplyKind.Wire when exact && s.Turns > 0 => Invariant($"{s.Turns} turns, {s.WireM:0.00} m"),
         SupplyKind.Wire => Invariant($"{s.WireM:0.0} m"),
         SupplyKind.Dressing => Invariant($"{s.MassKg * 1e3:0.00} g"),
         _ => s.Pieces.ToString(CultureInfo.InvariantCulture),

@@ -3,7 +3,6 @@ using System.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
-using TyingClass.Storage.Starts;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 

@@ -9,11 +9,14 @@ internal static class BrowserStart
     /// <summary>Only for an installed program with a screen of its own: not in a repository, not for a service.</summary>
     public static bool IsWanted(string[] args) => ProjectFolder.IsInstalled && !args.Contains(StartFlags.NoBrowserFlag) && HasScreen(Environment.GetEnvironmentVariable);
 
-    internal static bool HasScreen(Func<string, string?> environment) =>
-        // systemd.exec(5): set for every unit's process.
-        environment("INVOCATION_ID") is not { Length: > 0 } || environment("TERM") is { Length: > 0 }
-            ? !OperatingSystem.IsLinux() || environment("DISPLAY") is { Length: > 0 } || environment("WAYLAND_DISPLAY") is { Length: > 0 }
-            : false;
+    internal static bool HasScreen(Func<string, string?> environment)
+    {
+        bool Has(string name) => environment(name) is { Length: > 0 };
+
+        // systemd.exec(5): set for every unit's process, that of a desktop's terminal too, which has a kind of terminal as well.
+        bool isService = Has("INVOCATION_ID") && !Has("TERM");
+        return !isService && (!OperatingSystem.IsLinux() || Has("DISPLAY") || Has("WAYLAND_DISPLAY"));
+    }
 
     public static void Open(string address)
     {

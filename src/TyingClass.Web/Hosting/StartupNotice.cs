@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using TyingClass.Storage;
+using TyingClass.Storage.Files;
 using TyingClass.Web.Network;
 
 namespace TyingClass.Web.Hosting;
@@ -23,7 +24,7 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
     private async Task PrintAsync(string? code)
     {
         string[] own = [.. server.Features.Get<IServerAddressesFeature>()?.Addresses ?? []];
-        RoomState room = await door.ApplyAsync();
+        RoomState room = await OpenRoomAsync();
         foreach (string address in own) Console.WriteLine($"TyingClass is open at {address}");
         if (own is [var first, ..]) RunningAddress.Note(places.Data, BrowserStart.Here(first));
         Console.WriteLine(Room(room));
@@ -40,6 +41,19 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         if (store.IsInvented) DemoStart.Print();
         Console.WriteLine(OpensBrowser ? "Stop with Ctrl+C, or close this window." : "Stop with Ctrl+C.");
         if (OpensBrowser && own is [var here, ..]) BrowserStart.Open(BrowserStart.Here(here) + (code is null ? "/" : "/sign-in?code=new"));
+    }
+
+    private async Task<RoomState> OpenRoomAsync()
+    {
+        try
+        {
+            return await door.ApplyAsync();
+        }
+        catch (StorageException e)
+        {
+            // The choice could not be read; the address and the code must be printed all the same.
+            return RoomState.Closed with { Trouble = e.Message };
+        }
     }
 
     private static string Room(RoomState room) => room switch

@@ -47,7 +47,7 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IHostApplic
         try
         {
             if (store.Classes.All() is not [var room, ..] || course.Current.Exercises.FirstOrDefault() is not { } exercise) return;
-            new ExerciseAcross(course, store).Of(room, exercise.Id);
+            new ExerciseAcross(course, store.Accounts, store.Attempts).Of(room, exercise.Id);
         }
         catch (Exception e) when (e is StorageException or ObjectDisposedException)
         {

@@ -12,7 +12,7 @@ internal sealed class ArchivedFilter : IAsyncPageFilter
     /// <summary>Says on the request that it was refused for this reason.</summary>
     public const string Refused = "archived";
 
-    private static readonly string[] Open = ["/Class/Setup", "/Class/Copy", "/Files/Index"];
+    private static readonly string[] Open = ["/Class/Setup", "/Class/Copy", "/Class/Room", "/Files/Index"];
 
     public Task OnPageHandlerSelectionAsync(PageHandlerSelectedContext context) => Task.CompletedTask;
 

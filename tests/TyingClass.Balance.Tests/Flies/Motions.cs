@@ -14,7 +14,9 @@ internal static class Motions
 
     public static FlyBody Shifted(this FlyBody body, Vector3D by) => body.Moved(p => p + by, d => d);
 
-    public static FlyBody Mirrored(this FlyBody body) => body.Moved(Mirror, Mirror);
+    public static FlyBody Mirrored(this FlyBody body) => Swapped(body.Moved(Mirror, Mirror));
+
+    private static FlyBody Swapped(FlyBody body) => body with { Parts = [.. body.Parts.Select(p => p with { Room = new SideRoom(-p.Room.HighM, -p.Room.LowM) })] };
 
     public static FlyBody HeavierBy(this FlyBody body, double factor) => body with { Parts = [.. body.Parts.Select(p => HeavierBy(p, factor))] };
 

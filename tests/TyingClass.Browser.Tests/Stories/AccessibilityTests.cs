@@ -39,8 +39,8 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         await page.GetByLabel("One-time code").FillAsync(app.NewInstructorCode());
         await page.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
         await page.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Open the register" }).ClickAsync();
-        await page.WaitForURLAsync("**/class");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open your class" }).ClickAsync();
+        await page.WaitForURLAsync("**/class/start");
         string classId = app.Store.Classes.All()[^1].Id;
         Person student = app.Store.Accounts.Add(classId, Role.Student, $"Teal {width}", "none").Person!;
         Exercise repair = app.Course.Exercises.First(e => e.Kind.Word == "repair");
@@ -49,7 +49,9 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         [
             "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}", $"/class/people/{student.Id}/remove",
             "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
+            "/class/start", "/class/people/names", $"/class/copy?from={classId}",
             "/class/dates", "/class/files", "/class/evenings", "/class/evenings/1", "/class/evenings/1/handout", "/class/evenings/1/wall/1", "/class/tonight", "/class/tonight/wall",
+            "/class/room", "/reached",
         ]);
     }
 

@@ -46,9 +46,10 @@ public sealed partial class PublishedStoryTests(PublishedFolder published, Chrom
         Assert.All(["Wren", "Teal", "Siskin"], name => Assert.Contains(name, register, StringComparison.Ordinal));
 
         // He makes slips for two who are not here yet, and prints them.
-        await instructor.GotoAsync("/class/files");
+        await instructor.GotoAsync("/class/people/names");
         await instructor.Locator("#names").FillAsync("Dunlin\nOuzel");
-        await instructor.GetByRole(AriaRole.Button, new() { Name = "Add these people" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "See what each line becomes" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Add these 2 people" }).ClickAsync();
         await instructor.Locator(".slips").WaitForAsync();
         Assert.Equal(2, await instructor.Locator(".slips .qr").CountAsync());
         Assert.Contains($"{root}/sign-in", await instructor.Locator(".slips").InnerTextAsync(), StringComparison.Ordinal);

@@ -42,7 +42,9 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         await instructor.GetByLabel("One-time code").FillAsync(app.NewInstructorCode());
         await instructor.GetByLabel("Your name, as the class sees it").FillAsync("Robin");
         await instructor.GetByLabel("A passphrase of your own").FillAsync("kettle river amber stone");
-        await instructor.GetByRole(AriaRole.Button, new() { Name = "Open the register" }).ClickAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Open your class" }).ClickAsync();
+        await instructor.WaitForURLAsync("**/class/start");
+        await instructor.GotoAsync("/class");
         string code = await instructor.Locator(".spoken").InnerTextAsync();
 
         // She joins; what she did before comes along.

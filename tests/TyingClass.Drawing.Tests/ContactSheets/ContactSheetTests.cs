@@ -10,23 +10,23 @@ namespace TyingClass.Drawing.Tests.ContactSheets;
 public sealed class ContactSheetTests
 {
     [Fact]
-    public void All_TwentyFlies_UseEveryKindOfPartEyeBendAndKnot()
+    public void All_SheetFlies_UseEveryKindOfPartEyeBendAndKnot()
     {
-        Assert.Equal(20, TwentyFlies.All.Select(r => r.Name).Distinct().Count());
+        Assert.Equal(22, SheetFlies.All.Select(r => r.Name).Distinct().Count());
         PartKind[] complete = [.. KindsOfPart.All.Select(k => k.Kind).Intersect(PartArt.Drawn)];
-        string[] unseen = [.. complete.Except(TwentyFlies.All.SelectMany(r => r.Parts).Select(p => p.Kind)).Select(k => KindsOfPart.Of(k).Word)];
+        string[] unseen = [.. complete.Except(SheetFlies.All.SelectMany(r => r.Parts).Select(p => p.Kind)).Select(k => KindsOfPart.Of(k).Word)];
         Assert.True(unseen.Length == 0, $"No fly of the contact sheet has {string.Join(" or ", unseen)}: add one under src/TyingClass.Drawing/ContactSheets/Recipes.");
-        Assert.Equal(Enum.GetValues<EyeKind>(), TwentyFlies.All.Select(r => r.Hook.Eye).Distinct().Order());
-        Assert.Equal(Enum.GetValues<BendKind>(), TwentyFlies.All.Select(r => r.Hook.Bend).Distinct().Order());
-        Assert.Equal(2, TwentyFlies.All.Select(r => r.Fishing.Knot).OfType<Balance.Bodies.Knot>().Distinct().Count());
+        Assert.Equal(Enum.GetValues<EyeKind>(), SheetFlies.All.Select(r => r.Hook.Eye).Distinct().Order());
+        Assert.Equal(Enum.GetValues<BendKind>(), SheetFlies.All.Select(r => r.Hook.Bend).Distinct().Order());
+        Assert.Equal(2, SheetFlies.All.Select(r => r.Fishing.Knot).OfType<Balance.Bodies.Knot>().Distinct().Count());
     }
 
     [Fact]
-    public void Svg_TwentyFlies_HoldsAPlateOfEach()
+    public void Svg_SheetFlies_HoldsAPlateOfEach()
     {
-        Picture sheet = new(ContactSheet.Svg(Samples.Twenty));
-        Assert.Equal(20, sheet.All("svg").Count());
-        Assert.All(Samples.Twenty, f => Assert.Contains(f.Recipe.Name, sheet.Description, StringComparison.Ordinal));
+        Picture sheet = new(ContactSheet.Svg(Samples.OfSheet));
+        Assert.Equal(22, sheet.All("svg").Count());
+        Assert.All(Samples.OfSheet, f => Assert.Contains(f.Recipe.Name, sheet.Description, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed partial class EveryPictureTests
     [Theory, MemberData(nameof(AllKinds))]
     public void Draw_AnyFly_IsNamedAndDescribedForAScreenReader(string kind)
     {
-        foreach (SolvedFly fly in Samples.Twenty)
+        foreach (SolvedFly fly in Samples.OfSheet)
         {
             Picture picture = new(Kinds[kind](fly, new DrawingOptions { IdPrefix = "p7" }));
             Assert.Equal("img", (string?)picture.Root.Attribute("role"));
@@ -52,7 +52,7 @@ public sealed partial class EveryPictureTests
     [InlineData("hang")]
     public void Draw_LongestCaption_IsWholeInAsManyLinesAsItNeeds(string kind)
     {
-        foreach (SolvedFly fly in Samples.Twenty.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))
+        foreach (SolvedFly fly in Samples.OfSheet.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))
         {
             string[] lines = [.. new Picture(Kinds[kind](fly, DrawingOptions.Default)).All("text").Where(t => (string?)t.Attribute("data-label") == "caption").Select(t => t.Value)];
             Assert.DoesNotContain(lines, l => l.Contains('…', StringComparison.Ordinal));

@@ -54,7 +54,7 @@ public sealed class CurveTests
     public void KeelAgainstSpeed_WordsOfItsTwoHalves_StandClearOfTheCurves()
     {
         int looked = 0;
-        foreach (SolvedFly any in Samples.Twenty)
+        foreach (SolvedFly any in Samples.OfSheet)
         {
             Picture picture = new(Curves.KeelHeightAgainstSpeed(any, DrawingOptions.Default));
             foreach (XElement words in picture.All("text").Where(t => t.Value is "returns when tipped" or "turns over"))
@@ -73,7 +73,7 @@ public sealed class CurveTests
             }
         }
 
-        Assert.True(looked >= Samples.Twenty.Length, "The words have changed: nothing was looked at.");
+        Assert.True(looked >= Samples.OfSheet.Length, "The words have changed: nothing was looked at.");
     }
 
     [Theory]

@@ -6,16 +6,16 @@ using Xunit;
 
 namespace TyingClass.Drawing.Tests.Support;
 
-/// <summary>The twenty flies of the contact sheet, really solved, once for the whole run.</summary>
+/// <summary>The flies of the contact sheet, really solved, once for the whole run.</summary>
 internal static class Samples
 {
-    private static readonly Lazy<ImmutableArray<SolvedFly>> Solved = new(() => [.. TwentyFlies.All.AsParallel().AsOrdered().Select(r => SolvedFly.Solve(r))]);
+    private static readonly Lazy<ImmutableArray<SolvedFly>> Solved = new(() => [.. SheetFlies.All.AsParallel().AsOrdered().Select(r => SolvedFly.Solve(r))]);
 
-    public static ImmutableArray<SolvedFly> Twenty => Solved.Value;
+    public static ImmutableArray<SolvedFly> OfSheet => Solved.Value;
 
-    public static SolvedFly Named(string name) => Twenty.Single(f => f.Recipe.Name == name);
+    public static SolvedFly Named(string name) => OfSheet.Single(f => f.Recipe.Name == name);
 
-    public static TheoryData<string> Names => [.. TwentyFlies.All.Select(r => r.Name)];
+    public static TheoryData<string> Names => [.. SheetFlies.All.Select(r => r.Name)];
 
     /// <summary>The same fly, its soaked tow at the speed fished replaced: the drawing must follow the report, whatever it says.</summary>
     public static SolvedFly WithTow(this SolvedFly fly, Func<TowReport, TowReport> change)

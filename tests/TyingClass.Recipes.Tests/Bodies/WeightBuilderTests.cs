@@ -23,15 +23,17 @@ public sealed class WeightBuilderTests
     }
 
     // Cone 6 across, nose 3, length 5.4, bore 2.1: frustum π 5.4/3 (9 + 4.5 + 2.25) = 89.0641, bore π 1.1025 · 5.4 = 18.7034, solid 70.3607 mm³.
-    // Its lever: π 5.4² (2.25 + 2·4.5 + 3·9)/12 = 291.9960 less 18.7034 · 2.7 = 50.4991: 241.4969 / 70.3607 = 3.43227 from the nose.
+    // Its lever: π 5.4² (2.25 + 2·4.5 + 3·9)/12 = 292.0031 less 18.7034 · 2.7 = 50.4993: 241.5038 mm⁴ from the nose.
+    // Hollow behind, a hole 3.3 across and 2.43 deep past the bore: π/4 (3.3² - 2.1²) 2.43 = 12.3672, its middle at 5.4 - 1.215 = 4.185, lever 51.7567.
+    // Left: 57.9935 mm³, 189.7471 / 57.9935 = 3.27187 from the nose.
     [Fact]
     public void AddCone_SixMillimeterTungsten_HasWideEndAft()
     {
         BodyPart cone = Part(new PartSpec(PartKind.Cone) { DensityKgM3 = 17000, SizeM = 6 * Mm });
 
-        Assert.Equal(70.3607, cone.SolidMm3(), 5e-4);
-        Assert.Equal(70.3607 * 17e-3, cone.MassG(), 1e-5);
-        AssertNear(new Vector3D(3.43227, 0, 0), cone.MassCenterMm(), 1e-4);
+        Assert.Equal(57.9935, cone.SolidMm3(), 5e-4);
+        Assert.Equal(57.9935 * 17e-3, cone.MassG(), 1e-5);
+        AssertNear(new Vector3D(3.27187, 0, 0), cone.MassCenterMm(), 1e-4);
     }
 
     // Lead wire, mg per cm by diameter in thousandths of an inch (trade table, common practice; the table of check values). 10 turns close wound on a

@@ -8,11 +8,11 @@ namespace TyingClass.Recipes.Tests.Catalogue;
 public sealed class HookScaleTests
 {
     // Size 6: length 30.2 - 9.54 = 20.66; gape 12 e^-0.447 = 7.67453; wire 1.15 e^-0.39 = 0.77862; shank 20.66 - 3.83726 = 16.82274.
-    // Size 14: two below 12, 11.12 - 2 = 9.12; gape 12 e^-1.043 = 4.22877; shank 9.12 - 2.11439 = 7.00561; wire 1.15 e^-0.91 = 0.46290.
+    // Size 14: two numbers past 12, 11.12 - 1.52 = 9.6; gape 12 e^-1.043 = 4.22877; shank 9.6 - 2.11439 = 7.48561; wire 1.15 e^-0.91 = 0.46290.
     // Size 1/0: 30.2, gape 12, shank 24.2, wire 1.15.
     [Theory]
     [InlineData(6, 16.82274, 7.67453, 0.77862)]
-    [InlineData(14, 7.00561, 4.22877, 0.46290)]
+    [InlineData(14, 7.48561, 4.22877, 0.46290)]
     [InlineData(0, 24.2, 12, 1.15)]
     public void Resolve_StandardHook_FollowsScale(int number, double shank, double gape, double wire)
     {
@@ -59,7 +59,7 @@ public sealed class HookScaleTests
     [Theory]
     [InlineData(21, 0, "off the generic scale")]
     [InlineData(-6, 0, "7/0 is off the generic scale")]
-    [InlineData(20, -3, "nothing to tie on")]
+    [InlineData(20, -5, "nothing to tie on")]
     public void TryResolve_Impossible_SaysWhy(int number, int shankSteps, string why)
     {
         Assert.False(HookScale.TryResolve(new HookSpec { Size = new HookSize(number), ShankSteps = shankSteps }, out _, out string? problem));

@@ -40,6 +40,21 @@ public sealed partial class RecipeDocumentTests
         Assert.Contains(range, error.Text, StringComparison.Ordinal);
     }
 
+    // EOS-80, the density of sea water, holds to 42 g/kg (UNESCO 1981, from memory); the viscosity's formula (Sharqawy 2010) reaches farther.
+    [Fact]
+    public void SalinityRow_OfTheDocument_IsTheParsers()
+    {
+        string row = Assert.Single(Document.Split('\n'), line => line.StartsWith("| `water` |", StringComparison.Ordinal));
+        string most = SalinityRange().Match(row).Groups[1].Value;
+
+        Assert.Equal("42", most);
+        Assert.Empty(RecipeParser.Parse(Samples.Minimal + $"fishing: {{water: sea {most} g/kg 12 °C}}\n").Errors);
+        Assert.Contains($"0 g/kg to {most} g/kg", Assert.Single(RecipeParser.Parse(Samples.Minimal + $"fishing: {{water: sea {most}.1 g/kg 12 °C}}\n").Errors).Text, StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"0 g/kg to ([0-9]+) g/kg")]
+    private static partial Regex SalinityRange();
+
     [GeneratedRegex(@"^```yaml\n(.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Example();
 

@@ -85,7 +85,7 @@ internal static class RecipeGen
         from turns in Gen.Int[1, 8]
         from inM in Number(0, 2e-3)
         from toM in Maybe(Number(10e-3, 13e-3))
-        from lengthM in Maybe(Number(2e-3, 10e-3))
+        from lengthM in Maybe(Number(3e-3, 10e-3))
         from side in Maybe(Gen.OneOf(Side.Top, Side.Under))
         from tied in Maybe(Gen.Enum<TieDown>())
         from offsetM in Number(-1e-3, 1e-3)
@@ -96,9 +96,13 @@ internal static class RecipeGen
             Material = material,
             DensityKgM3 = density,
             SizeM = has.Contains("size") ? sizeM : null,
-            MassKg = massKg,
-            DiameterM = has.Contains("diameter") ? wireM : null,
+            // A lump is as long as its mass makes it, and may be of cork here.
+            MassKg = kind == PartKind.Putty ? Units.Rounded(1e-3 * sizeM) : massKg,
+            DiameterM = has.Contains("diameter") ? kind == PartKind.Rattle ? sizeM : wireM : null,
             Turns = has.Contains("turns") ? turns : null,
+            Balls = has.Contains("balls") ? turns : null,
+            BallMaterial = has.Contains("balls") && turns % 2 == 0 ? "glass" : null,
+            Loops = has.Contains("loops") ? turns % 2 + 1 : null,
             AtM = Units.Rounded(fromM + inM),
             ToM = has.Contains("to") && (kind != PartKind.Wing || tied == TieDown.BothEnds) && toM is { } m ? Units.Rounded(fromM + m) : null,
             LengthM = has.Contains("length") ? lengthM : null,

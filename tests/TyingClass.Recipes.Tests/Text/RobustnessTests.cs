@@ -82,9 +82,9 @@ public sealed class RobustnessTests
     [Fact]
     public void Parse_TooManyParts_SaysHowMany()
     {
-        string parts = string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm}\n", 61));
+        string parts = string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm}\n", 41));
         RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + "parts:\n" + parts).Errors);
-        Assert.Equal("67:5: There are 61 parts; a fly may have at most 60.", error.ToString());
+        Assert.Equal("47:5: There are 41 parts; a fly may have at most 40, so that it can be worked out while you wait. Write parts that are alike and lie together as one.", error.ToString());
     }
 
     [Fact]

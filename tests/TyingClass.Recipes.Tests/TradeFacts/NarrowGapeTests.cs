@@ -78,9 +78,9 @@ public sealed class NarrowGapeTests
     public void Tow_WiderGape_RaisesTheKeelHeightOnlyUnderTheLesserCone()
     {
         Changed[] obey = [.. All.Value.Where(c => c.GapeGainMm > 0)];
-        Assert.InRange(obey.Length / 192.0, 0.43, 0.50);
+        Assert.InRange(obey.Length / 192.0, 0.53, 0.60);
         // Under the huge cone the gain is nowhere worth having.
-        Assert.All(All.Value.Where(c => c.HasHugeCone), c => Assert.True(c.GapeGainMm < 0.015, c.Name));
+        Assert.All(All.Value.Where(c => c.HasHugeCone), c => Assert.True(c.GapeGainMm < 0.04, $"{c.Name}: {c.GapeGainMm}"));
         // Under the lesser cone the exceptions are all at trolling speed, nearly all with the stiff bucktail wing.
         Changed[] exceptions = [.. All.Value.Where(c => !c.HasHugeCone && c.GapeGainMm <= 0)];
         Assert.All(exceptions, c => Assert.True(c.SpeedMS >= 0.8 && c.GapeGainMm > -0.07, c.Name));

@@ -1,4 +1,5 @@
 using TyingClass.Recipes.Text;
+using TyingClass.Web.Editing;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
 
@@ -15,8 +16,8 @@ public sealed class BenchPartsTests : IDisposable
         // The bead that is offered first would take the shank where the eyes are.
         BenchPage bench = await (await OpenAsync()).PressAsync("add");
         Assert.True(RecipeParser.Parse(bench.RecipeText).Success);
-        Assert.False(RecipeParser.Parse(bench.RecipeText.Replace($"at: {bench.Field("parts[3].at")}", "at: 0 mm", StringComparison.Ordinal)).Success);
-        Assert.Equal(["part-4"], bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
+        Assert.False(RecipeParser.Parse(bench.RecipeText.Replace($"at: {bench.Field("parts[0].at")}", "at: 0 mm", StringComparison.Ordinal)).Success);
+        Assert.Equal(["part-1"], bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
         Assert.True(bench.Sheet.Has("svg.fly-side"));
     }
 
@@ -24,8 +25,8 @@ public sealed class BenchPartsTests : IDisposable
     public async Task Part_MovedIntoAnother_StandsOpenBesideIt()
     {
         BenchPage bench = await (await OpenAsync()).PressAsync("add");
-        bench = await bench.Fill("parts[3].at", "0 mm").PressAsync("draw");
-        Assert.Contains("part-1", bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
+        bench = await bench.Fill("parts[0].at", "0 mm").PressAsync("draw");
+        Assert.Contains("part-2", bench.Sheet.All(".fold[open]").Select(f => f.ParentElement!.Id));
         Assert.True(bench.Sheet.Has(".fold[open] [aria-invalid=true]"));
     }
 
@@ -34,11 +35,37 @@ public sealed class BenchPartsTests : IDisposable
     {
         BenchPage bench = await OpenAsync();
         bench = await bench.PressAsync("add");
-        Assert.Equal("bead", bench.Field("parts[3].part"));
-        bench = await bench.PressAsync("up:3");
-        Assert.Equal("bead", bench.Field("parts[2].part"));
-        bench = await bench.PressAsync("remove:2");
+        // What is threaded on comes first: nobody slides a bead over a finished fly.
+        Assert.Equal("bead", bench.Field("parts[0].part"));
+        bench = await bench.PressAsync("down:0");
+        Assert.Equal("bead", bench.Field("parts[1].part"));
+        bench = await bench.PressAsync("remove:1");
         Assert.DoesNotContain("part: bead", bench.RecipeText, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Steps_TypedInTheForm_StandInTheTextAndOnTheCard()
+    {
+        BenchPage bench = await OpenAsync();
+        bench = await bench.Fill("steps[0]", "Press the barb down.").PressAsync("draw");
+        bench = await bench.Fill("steps[1]", "Head: five turns.").PressAsync("draw");
+
+        Assert.Equal("", bench.Field("steps[2]"));
+        Assert.Equal(["Press the barb down.", "Head: five turns."], RecipeParser.Parse(bench.RecipeText).Value!.Steps);
+        Assert.Equal(["Press the barb down.", "Head: five turns."], RecipeCard.Of(bench.RecipeText)!.Steps);
+        bench = await bench.Fill("steps[0]", "").PressAsync("draw");
+        Assert.Equal(["Head: five turns."], RecipeParser.Parse(bench.RecipeText).Value!.Steps);
+    }
+
+    [Fact]
+    public async Task Part_WithItsPlaceEmptied_StandsWhereTheOthersLeaveOff()
+    {
+        BenchPage bench = await OpenAsync();
+        bench = await bench.Fill("parts[0].at", "").PressAsync("draw");
+
+        Assert.True(RecipeParser.Parse(bench.RecipeText).Success);
+        Assert.Equal("", bench.Field("parts[0].at"));
+        Assert.True(bench.Sheet.Has("svg.fly-side"));
     }
 
     public void Dispose() => room.Dispose();

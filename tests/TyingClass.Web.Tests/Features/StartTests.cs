@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using TyingClass.Storage;
+using TyingClass.Storage.Files;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
@@ -45,6 +47,22 @@ public sealed class StartTests : IDisposable
         Assert.True(server.WaitForExit(Patience));
         Assert.Equal(1, server.ExitCode);
         Assert.Contains("nowhere", complaint, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Server_DataOfANewerProgram_StopsAndSaysSo()
+    {
+        DataFolder data = DataFolder.At(folder.FullName);
+        new ClassStore(data, TimeProvider.System).Dispose();
+        using (LiteDB.LiteDatabase db = new(data.DatabasePath)) db.UserVersion = 99;
+
+        Process server = Start("--urls", "http://127.0.0.1:0");
+        string complaint = await server.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+
+        Assert.True(server.WaitForExit(Patience));
+        Assert.Equal(1, server.ExitCode);
+        Assert.Contains("was kept by a newer TyingClass: its format is 99", complaint, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", complaint, StringComparison.Ordinal);
     }
 
     public void Dispose()

@@ -65,7 +65,8 @@ public sealed class RoomPageTests : IDisposable
         Assert.Equal(join, Code(await student.OpenAsync($"/join?code={room.Store.Classes.All()[0].Code}")));
         Assert.Equal($"{Root}/tonight", Code(await student.OpenAsync("/tonight")));
         Assert.Equal($"{Root}/reached", Code(await instructor.OpenAsync("/class/room")));
-        Sheet slips = await (await instructor.OpenAsync("/class/files")).PressAsync("Add these people", ("names", "Old Heron"));
+        Sheet look = await (await instructor.OpenAsync("/class/people/names")).PressAsync("See what each line becomes", ("names", "Old Heron"));
+        Sheet slips = await look.PressAsync("Add this person");
         Assert.Equal($"{Root}/sign-in?name=Old%20Heron", Code(slips));
         Assert.Contains($"{Root}/sign-in", slips.Text(".slips"), StringComparison.Ordinal);
         Assert.Equal("Old Heron", (await student.OpenAsync("/sign-in?name=Old%20Heron")).Find("#name").GetAttribute("value"));

@@ -19,7 +19,7 @@ public sealed class ReviewThreadsTests : IDisposable
         Pattern pattern = store.Patterns.Create("wren", "Mill Candle", "recipe: Mill Candle\n");
         Review review = store.Reviews.Ask(pattern.Id, "wren", "class", "Too heavy?")!;
         store.Reviews.Decide(review.Id, "an instructor elsewhere", review.Version, signOff: true, "Good.");
-        Assert.Equal("someone no longer on this server", Assert.Single(new ReviewThreads(store).Of(pattern.Id)).DecidedBy);
+        Assert.Equal("someone no longer on this server", Assert.Single(new ReviewThreads(store.Reviews, store.People).Of(pattern.Id)).DecidedBy);
     }
 
     public void Dispose() => folder.Delete(recursive: true);

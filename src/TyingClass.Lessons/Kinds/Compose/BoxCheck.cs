@@ -3,6 +3,7 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Compose;
@@ -12,7 +13,7 @@ internal static class BoxCheck
 {
     public static IEnumerable<(string Path, string Text)> Violations(Recipe answer, ComposeTask task)
     {
-        RecipeDraft draft = RecipeDraft.Of(answer);
+        RecipeDraft draft = RecipeDraft.Of(Places.Spelled(answer));
         foreach (AllowedChange rule in task.Fixed)
         {
             string? value = draft.Get(rule.Path);

@@ -29,7 +29,7 @@ internal static class PredictChecker
             return rivals || most <= MostShareOfUndecided ? null : $"The answer is “{key}”, yet {KeyClearance.Percent(most)} of flies tied like it ride one way: too close to call.";
         }
 
-        double share = key == WhichWayUp.OnItsSide ? shares.Leaning : key == Said.Name(report.Intent) ? shares.AsIntended : shares.Flipped;
+        double share = key == WhichWayUp.OnItsSide ? shares.Leaning : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
         return share >= KeyClearance.LeastShare ? null : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";
     }
 

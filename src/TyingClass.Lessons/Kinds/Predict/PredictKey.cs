@@ -53,7 +53,7 @@ internal static class PredictKey
 
     private static string? WayUp(BalanceReport report) => report.Verdict.Kind switch
     {
-        VerdictKind.RidesAsIntended => Said.Name(report.Intent),
+        VerdictKind.RidesAsIntended or VerdictKind.Tilts => Said.Name(report.Intent),
         VerdictKind.Flips => Said.Name(Said.Other(report.Intent)),
         VerdictKind.Leans or VerdictKind.RidesOnItsSide => WhichWayUp.OnItsSide,
         VerdictKind.Undecided => WhichWayUp.Undecided,

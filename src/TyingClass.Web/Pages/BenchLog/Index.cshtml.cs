@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
-using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;

@@ -5,14 +5,14 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Drawing.ContactSheets;
 
-/// <summary>Twenty invented flies that between them use every kind of part, eye, bend and most materials: what drawings are judged by.</summary>
-public static class TwentyFlies
+/// <summary>Invented flies that between them use every kind of part, eye, bend and most materials: what drawings are judged by.</summary>
+public static class SheetFlies
 {
     public static ImmutableArray<Recipe> All { get; } = [.. Texts().Select(Parse)];
 
     private static IEnumerable<(string Name, string Text)> Texts()
     {
-        Assembly assembly = typeof(TwentyFlies).Assembly;
+        Assembly assembly = typeof(SheetFlies).Assembly;
         foreach (string name in assembly.GetManifestResourceNames().Where(n => n.StartsWith("recipes/", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
         {
             using StreamReader reader = new(assembly.GetManifestResourceStream(name)!);

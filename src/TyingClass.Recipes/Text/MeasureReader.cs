@@ -1,0 +1,74 @@
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
+
+namespace TyingClass.Recipes.Text;
+
+/// <summary>Reads the measures of one part: numbers with units, the trade's short ways to write them, and words that hang on the hook or on other parts.</summary>
+/// <param name="tied">Names of the parts tied in before it.</param>
+internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
+{
+    public Sayings Said { get; private set; } = Sayings.None;
+
+    public double? Size()
+    {
+        if (map.Text("size", kind.LimitOf("size").Example) is { } text && WordList.Plain(text) is var word && kind.SizeNamed(word) is { } sizeM)
+        {
+            Said = Said.With("size", word);
+            return sizeM;
+        }
+
+        return Quantity("size", kind.LimitOf("size"));
+    }
+
+    public double? Diameter() => Quantity("diameter", kind.LimitOf("diameter"));
+
+    public double? Length()
+    {
+        if (map.Text("length", kind.LimitOf("length").Example) is not { } text) return null;
+        return InWords("length", PlaceText.ReadShanks(text, out string? error), error) ? null : Quantity("length", kind.LimitOf("length"));
+    }
+
+    /// <summary>Left out, it follows from the parts tied in before.</summary>
+    public double At()
+    {
+        if (!map.Has("at"))
+        {
+            Said = Said.With("at", "");
+            if (kind.Keys.Contains("to") && !map.Has("to")) Said = Said.With("to", "");
+            return 0;
+        }
+
+        if (map.Text("at", Limits.Place.Example) is not { } text) return 0;
+        if (Units.TryParse(text, Dimension.Length, out double atM, out _) && atM < 0)
+        {
+            map.Complain("at", $"{WordList.Quote(text)} is in front of the shank. “at” counts from the front end of the shank, which is 0 mm, toward the bend.");
+            return 0;
+        }
+
+        return InWords("at", PlaceText.Read(text, tied, out string? error), error) ? 0 : Quantity("at", Limits.Place) ?? 0;
+    }
+
+    public double? To()
+    {
+        if (map.Text("to", Limits.Place.Example) is not { } text) return null;
+        return InWords("to", PlaceText.Read(text, tied, out string? error), error) ? null : Quantity("to", Limits.Place);
+    }
+
+    // True when the words were taken, or complained about.
+    private bool InWords(string key, string? words, string? error)
+    {
+        if (words is not null) Said = Said.With(key, words);
+        if (error is not null) map.Complain(key, error);
+        return words is not null || error is not null;
+    }
+
+    private double? Quantity(string key, Limit limit)
+    {
+        if (map.Text(key, limit.Example) is not { } text) return null;
+        string meant = kind.IsInInches(key, text.Trim()) ? $"{text.Trim()} in" : text;
+        if (limit.TryRead(meant, out double si) is not { } error) return si;
+        string offer = Units.TryParse(meant, limit.Dimension, out _, out _) ? "" : kind.OfferFor(key) is { } words ? $" {words}" : "";
+        map.Complain(key, error + offer);
+        return null;
+    }
+}

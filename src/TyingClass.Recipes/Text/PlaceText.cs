@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace TyingClass.Recipes.Text;
+
+/// <summary>Places and lengths said in a tyer's words: "bend", "behind the bead", "1.5 × shank".</summary>
+internal static partial class PlaceText
+{
+    public const string Bend = "bend";
+    public const string Behind = "behind the ";
+
+    private const double MostShanks = 12;
+
+    /// <summary>The words as they are written back; null when this is no such saying, which leaves it to be read as a number.</summary>
+    /// <param name="tied">Names of the parts tied in before.</param>
+    /// <param name="error">What is wrong with it when it is one, and what to write instead.</param>
+    public static string? Read(string text, IReadOnlyList<string> tied, out string? error)
+    {
+        error = null;
+        string plain = WordList.Plain(text);
+        if (plain is "bend" or "the bend" or "at the bend") return Bend;
+        if (plain == "behind" || plain.StartsWith("behind ", StringComparison.Ordinal)) return ReadBehind(text, plain["behind".Length..].Trim(), tied, out error);
+        return ReadShanks(text, out error);
+    }
+
+    /// <summary>"1.5 × shank", "1.5x shank", "1.5 shanks", "2/3 × shank".</summary>
+    public static string? ReadShanks(string text, out string? error)
+    {
+        error = null;
+        if (Shanks(text) is not { } shanks) return null;
+        if (shanks is >= 0 and <= MostShanks) return string.Create(CultureInfo.InvariantCulture, $"{shanks:0.######} × shank");
+        error = $"{WordList.Quote(text)} is out of range. It may be 0 to {MostShanks} × shank, for example 1.5 × shank.";
+        return null;
+    }
+
+    public static double? Shanks(string text)
+    {
+        Match match = ShankText().Match(WordList.Plain(text));
+        if (!match.Success || !double.TryParse(match.Groups["number"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)) return null;
+        return match.Groups["by"] is not { Success: true } by ? number
+            : double.TryParse(by.Value, CultureInfo.InvariantCulture, out double under) && under > 0 ? number / under : null;
+    }
+
+    private static string? ReadBehind(string text, string name, IReadOnlyList<string> tied, out string? error)
+    {
+        if (name.StartsWith("the ", StringComparison.Ordinal)) name = name[4..];
+        string? found = tied.LastOrDefault(t => t == name) ?? tied.LastOrDefault(t => t.EndsWith(" " + name, StringComparison.Ordinal));
+        error = found is not null ? null
+            : tied.Count == 0 ? $"{WordList.Quote(text)} points to a part, but none is tied in before this one. Parts stand in tying order; write a length, such as 6 mm, or bend."
+            : $"{WordList.Quote(text)} points to no part tied in before this one.{Nearest.Hint(name, tied)} Write behind the {WordList.Or(tied)}, a length, such as 6 mm, or bend.";
+        return found is null ? null : Behind + found;
+    }
+
+    [GeneratedRegex(@"\A(?<number>[0-9]*\.?[0-9]+)(?:/(?<by>[0-9]+))?\s*(?:×|x|\*|times)?\s*(?:the )?shanks?\z")]
+    private static partial Regex ShankText();
+}
