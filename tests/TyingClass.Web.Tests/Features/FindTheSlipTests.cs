@@ -1,6 +1,5 @@
 using System.Net;
 using AngleSharp.Html.Dom;
-using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Mvc.Testing;
 using Microsoft.Extensions.DependencyInjection;
 using TyingClass.Storage;
