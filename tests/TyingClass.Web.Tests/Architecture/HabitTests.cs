@@ -64,9 +64,14 @@ public sealed class HabitTests
             .Where(t => t.GetConstructors().Any(c => c.GetParameters().Any(p => p.ParameterType == typeof(ClassStore))))
             .Select(t => t.FullName!));
 
-    // As one text each, so that a failure shows all of it.
-    private static void AssertList(IEnumerable<string> known, IEnumerable<string> found) =>
-        Assert.Equal(string.Join('\n', known.Order(StringComparer.Ordinal)), string.Join('\n', found.Distinct().Order(StringComparer.Ordinal)));
+    // Both lists whole: whoever reads the failure copies from it.
+    private static void AssertList(IEnumerable<string> known, IEnumerable<string> found)
+    {
+        string[] all = [.. found.Distinct().Order(StringComparer.Ordinal)];
+        Assert.True(
+            all.SequenceEqual(known.Order(StringComparer.Ordinal)),
+            $"New: {string.Join(", ", all.Except(known))}. Mended, take it out of the list: {string.Join(", ", known.Except(all))}.");
+    }
 
     private static string Name(MethodBase method) => $"{method.DeclaringType!.FullName}.{(method.IsConstructor ? "new" : method.Name)}";
 }
