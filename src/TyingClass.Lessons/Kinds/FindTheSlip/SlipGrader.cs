@@ -49,10 +49,18 @@ internal static class SlipGrader
     }
 
     // What the engine finds of the very thing the step speaks of.
-    private static string Computed(SlipKey key, int step, FlyFigures? fly, UnitSystem units) =>
-        fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked
-            ? $" {(fly.Start is null ? "By the engine: " : "By the engine, after the change: ")}{Said.Figures(fly, asked, units)}"
-            : "";
+    private static string Computed(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
+    {
+        if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not { Length: > 0 } asked) return "";
+        return fly.Start is { } start
+            ? $" By the engine, with the change {Said.List(asked.Select(q => Change(q, start, fly, units)))}."
+            : $" By the engine: {Said.Figures(fly, asked, units)}";
+    }
+
+    private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>
+        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now] && was != now
+            ? $"the {query.Phrase} goes from {was} to {now}"
+            : $"the {query.Phrase} stays {query.Say(query.Of(after), units)}";
 
     private static GoalResult StepGoal(int step, bool found) =>
         new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);

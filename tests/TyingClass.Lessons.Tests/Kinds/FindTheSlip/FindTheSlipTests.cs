@@ -101,7 +101,7 @@ public sealed class FindTheSlipTests
     [Fact]
     public void Grade_StepWithAClaim_TellsWhatTheEngineFindsInTheReadersUnits()
     {
-        Assert.Matches(@"By the engine, after the change: The mass is [0-9.]+ g\.", Grader.Grade(Exercise, "1; reason 1", 0).Feedback!.WhatItWouldDo);
+        Assert.Matches(@"By the engine, with the change the mass goes from [0-9.]+ g to [0-9.]+ g\.", Grader.Grade(Exercise, "1; reason 1", 0).Feedback!.WhatItWouldDo);
         Assert.DoesNotMatch(@"[0-9] g\b", Grader.Grade(Exercise, "1; reason 1", 0, new GradeOptions { Units = UnitSystem.Imperial }).Feedback!.WhatItWouldDo);
         Assert.Equal(["mass", "mass center, x"], Grader.Grade(Exercise, "1; reason 1", 0).Figures.Select(f => f.Quantity));
     }
