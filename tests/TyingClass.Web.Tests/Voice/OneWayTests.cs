@@ -96,7 +96,7 @@ public sealed class OneWayTests
     }
 
     private static SolvedFly Fly(VerdictKind verdict) => Kept.GetOrAdd(verdict, wanted =>
-        TwentyFlies.All.Select(r => SolvedFly.Solve(r)).First(f => f.Report.Verdict.Kind == wanted && f.Report.Soaked.Sink is not null));
+        SheetFlies.All.Select(r => SolvedFly.Solve(r)).First(f => f.Report.Verdict.Kind == wanted && f.Report.Soaked.Sink is not null));
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<VerdictKind, SolvedFly> Kept = new();
 
