@@ -51,7 +51,8 @@ internal static class BalanceVerb
         output.WriteLine(VerdictSentence.Of(r, Reader));
         output.WriteLine(CauseSentence.Of(r, Reader));
         output.WriteLine();
-        output.WriteLine($"mass                 {Mass(Magnitudes.Mass, r.MassG)} dry, {Mass(Magnitudes.MassWithHeldWater, r.Casting.WetG)} with the water it holds");
+        output.WriteLine(
+            $"mass                 {Mass(Magnitudes.Mass, r.MassG)} dry, {Mass(Magnitudes.MassWithHeldWater, r.Casting.WetG)} with the water it holds");
         output.WriteLine($"weight in water      {Mass(Magnitudes.WetWeight, r.WetWeightG)} soaked");
         output.WriteLine($"mass center          {Place(r.MassCenterMm.X)} behind the front of the shank, {Place(r.MassCenterMm.Z)} above it");
         output.WriteLine($"tow point            {Place(r.TowPointMm.X)} behind the front of the shank, {Place(r.TowPointMm.Z)} above it");
@@ -77,7 +78,9 @@ internal static class BalanceVerb
         output.WriteLine($"  keel height        {Magnitudes.KeelHeight.Say(Si.Mm(s.AtFishingSpeed.KeelHeightMm.For(r.Intent)), Reader)}");
         output.WriteLine($"  rights itself      up to {Magnitudes.RightingRange.Say(Si.Deg(s.Roll.RangeDeg), Reader)} of heel{Side(s.Roll.Side)}");
         output.WriteLine($"  sinks              {Sinks(s.Sink)}");
-        output.WriteLine($"  tied {t.Flies} times    {Numbers.Percent(t.AsIntended)} as intended ({interval}), {Numbers.Percent(t.Leaning)} lean, {Numbers.Percent(t.Flipped)} flip");
+        output.WriteLine(
+            $"  tied {t.Flies} times    {Numbers.Percent(t.AsIntended)} as intended ({interval}), {Numbers.Percent(t.Leaning)} "
+                + $"lean, {Numbers.Percent(t.Flipped)} flip");
         output.WriteLine($"  {"speed",9}{"pitch",9}{"lean",8}{"keel",11}{"line",8}");
         foreach (TowReport tow in s.Tow)
         {
@@ -86,7 +89,8 @@ internal static class BalanceVerb
             output.WriteLine($"  {speed,9}{pitch,9}{lean,8}{(keel == Magnitude.None ? "none" : keel),11}{line,8}   {FlyWords.Verdict(tow.Verdict)}");
         }
 
-        foreach (LedgerEntry entry in s.Ledger) output.WriteLine($"  {entry.Part,-18} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(entry.KeelMomentGmm), Reader),13}");
+        foreach (LedgerEntry entry in s.Ledger)
+            output.WriteLine($"  {entry.Part,-18} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(entry.KeelMomentGmm), Reader),13}");
     }
 
     private static string Side(HeelSide side) => side == HeelSide.Either ? "" : $" to the {side.ToString().ToLowerInvariant()}, looking the way it swims";

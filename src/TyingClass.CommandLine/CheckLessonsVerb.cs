@@ -9,7 +9,8 @@ internal static class CheckLessonsVerb
 {
     public static Command Command()
     {
-        Argument<DirectoryInfo?> folder = new("DIR") { Description = "The lessons folder; left out, the nearest folder named lessons, here or above.", Arity = ArgumentArity.ZeroOrOne };
+        Argument<DirectoryInfo?> folder =
+            new("DIR") { Description = "The lessons folder; left out, the nearest folder named lessons, here or above.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> record = new("--record") { Description = $"When all is well, add new exercise ids to {IdList.FileName}." };
         Option<bool> watch = new("--watch") { Description = "Check again whenever a file changes, until interrupted." };
         Command command = new("check-lessons", "Check every lesson and work every exercise.") { folder, record, watch };

@@ -15,7 +15,8 @@ internal static class ContactSheetVerb
             Description = "Where contact-sheet.svg is written; docs when left out. A file of that name is replaced.",
             DefaultValueFactory = _ => new DirectoryInfo(UsualFolder),
         };
-        Option<bool> pages = new("--html") { Description = "Also contact-sheet.html: side, front and hang views and the curves, light or dark as the reader's system is." };
+        Option<bool> pages =
+            new("--html") { Description = "Also contact-sheet.html: side, front and hang views and the curves, light or dark as the reader's system is." };
         Command command = new("contact-sheet", "Draws some two dozen flies on one sheet, to see whether each looks like what it is.") { folder, pages };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(folder), parsed.GetValue(pages), Console.Out, Console.Error));
         return command;

@@ -15,10 +15,13 @@ internal static class DataOption
     /// <param name="mustExist">False where a folder may be made.</param>
     public static DataFolder? Find(DirectoryInfo? told, bool mustExist, TextWriter errors)
     {
-        string? path = told?.FullName ?? Environment.GetEnvironmentVariable("TYINGCLASS_DATA") ?? (InstalledProgram.Lessons is null ? InRepository() : DataFolder.OfUser);
+        string? path =
+            told?.FullName ?? Environment.GetEnvironmentVariable("TYINGCLASS_DATA") ?? (InstalledProgram.Lessons is null ? InRepository() : DataFolder.OfUser);
         if (path is null || (mustExist && !File.Exists(Path.Combine(path, "class.db"))))
         {
-            errors.WriteLine($"{path ?? "data"}:1:1: There is no class kept here. Say where the server's data folder is with --data DIR; the server prints it when it starts.");
+            errors.WriteLine(
+                $"{path ?? "data"}:1:1: There is no class kept here. Say where the server's data folder is with --data DIR; the server prints it when it "
+                    + "starts.");
             return null;
         }
 

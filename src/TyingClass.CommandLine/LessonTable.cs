@@ -21,7 +21,8 @@ internal static class LessonTable
             string remarks = m.Remarks.IsEmpty ? "" : "  note: " + string.Join("; ", m.Remarks);
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{m.File.PadRight(width)}  {m.Words,5}  {m.Exercises,9}  {m.Kinds,5}  {m.PracticeSets,8}  {m.Grade,5:F1}  {m.WordsPerSentence,16:F1}{remarks}"));
+                $"{m.File.PadRight(width)}  {m.Words,5}  {m.Exercises,9}  {m.Kinds,5}  {m.PracticeSets,8}  "
+                + $"{m.Grade,5:F1}  {m.WordsPerSentence,16:F1}{remarks}"));
         }
 
         output.WriteLine("grade: Flesch-Kincaid grade level of the running text (Kincaid and others, 1975). Notes are advice, not mistakes.");

@@ -12,7 +12,8 @@ internal static class RestoreVerb
     {
         Argument<FileInfo> file = new("FILE") { Description = "The backup to put back." };
         Option<DirectoryInfo?> data = DataOption.Create();
-        Command command = new("restore", "Put a backup in the place of a stopped server's data. The file is checked first, and what stood there is kept.") { file, data };
+        Command command =
+            new("restore", "Put a backup in the place of a stopped server's data. The file is checked first, and what stood there is kept.") { file, data };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(data), Console.Out, Console.Error));
         return command;
     }
@@ -33,7 +34,9 @@ internal static class RestoreVerb
             }
 
             Restored restored = Restoring.Restore(folder, file.FullName, TimeProvider.System.GetUtcNow());
-            output.WriteLine($"{folder.Path}: restored as of {restored.Contents.MadeAt.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)} UTC, {restored.Contents.Said}.");
+            output.WriteLine(
+                $"{folder.Path}: restored as of {restored.Contents.MadeAt.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture)} "
+                    + $"UTC, {restored.Contents.Said}.");
             if (restored.KeptAs is { } kept)
             {
                 output.WriteLine($"What stood there before is kept as {kept}.");

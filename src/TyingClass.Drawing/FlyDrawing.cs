@@ -3,7 +3,10 @@ using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing;
 
-/// <summary>Pictures of a solved fly as SVG, to scale: the viewBox is in millimeters with the tow point at its origin. Nothing is computed here that the report could say.</summary>
+/// <summary>
+/// Pictures of a solved fly as SVG, to scale: the viewBox is in millimeters with the tow point at its origin. Nothing is computed here that the report could
+/// say.
+/// </summary>
 public static class FlyDrawing
 {
     /// <summary>From the side, in the attitude it settles in when towed.</summary>
@@ -18,12 +21,18 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Hang(SolvedFly fly, DrawingOptions options) => new HangPlate(fly, options).ToSvg();
 
-    /// <summary>Seen along the line of pull, from ahead, with a dial of heel round it. The fly stands in a group of its own (class <c>fly-tipping</c>): turned about the origin by the heel, it shows the fly tipped, exactly. Below, the same fly at a few heels, one after another.</summary>
+    /// <summary>
+    /// Seen along the line of pull, from ahead, with a dial of heel round it. The fly stands in a group of its own (class <c>fly-tipping</c>): turned about the
+    /// origin by the heel, it shows the fly tipped, exactly. Below, the same fly at a few heels, one after another.
+    /// </summary>
     /// <param name="heelsDeg">What is shown below, in order; 0 to 180.</param>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Tip(SolvedFly fly, IReadOnlyList<double> heelsDeg, DrawingOptions options) => new TipPlate(fly, heelsDeg, options).ToSvg();
 
-    /// <summary>The fly from the side in every attitude it takes over the solved speeds, one upon the other, each in a group of class <c>fly-pose</c>; the figures of the run stand in data attributes. A script shows one at a time and turns it by the little that its pitch differs.</summary>
+    /// <summary>
+    /// The fly from the side in every attitude it takes over the solved speeds, one upon the other, each in a group of class <c>fly-pose</c>; the figures of
+    /// the run stand in data attributes. A script shows one at a time and turns it by the little that its pitch differs.
+    /// </summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Run(SolvedFly fly, DrawingOptions options) => new RunPlate(fly, options).ToSvg();
 

@@ -25,37 +25,37 @@ public sealed class ClassStore : IDisposable
 {
     private const string InventedMark = "invented";
 
-    private readonly Database database;
-    private readonly DataFolder folder;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly DataFolder _folder;
+    private readonly TimeProvider _time;
 
     /// <exception cref="StorageException">The folder is in use by another process, or the database cannot be opened.</exception>
     public ClassStore(DataFolder folder, TimeProvider time)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
-        (this.folder, this.time) = (folder, time);
-        database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps));
-        Attempts = new AttemptStore(database, time);
-        Practice = new PracticeStore(database, time);
-        People = new PersonStore(database, time);
-        Patterns = new PatternStore(database, time);
-        Reviews = new ReviewStore(database, time);
+        (_folder, _time) = (folder, time);
+        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps));
+        Attempts = new AttemptStore(_database, time);
+        Practice = new PracticeStore(_database, time);
+        People = new PersonStore(_database, time);
+        Patterns = new PatternStore(_database, time);
+        Reviews = new ReviewStore(_database, time);
         Photos = new PhotoStore(folder);
-        BenchLog = new BenchLogStore(database, time, Photos);
-        Accounts = new AccountStore(database, time);
-        Instructors = new InstructorStore(database, time);
-        Classes = new ClassRoomStore(database, time);
-        Dates = new ClassDatesStore(database);
-        Evenings = new EveningStore(database);
-        RoomQuestions = new RoomQuestionStore(database, time);
-        Exchange = new ClassExchange(database, time);
-        Comments = new CommentStore(database, time);
-        GuestMoves = new GuestMoves(database, time);
-        Trash = new Trash(database, time);
-        Starts = new ClassStartStore(database);
-        RoomChoice = new RoomChoiceStore(database);
-        IsInvented = database.Read(db => Marks(db).FindById(InventedMark) is not null);
+        BenchLog = new BenchLogStore(_database, time, Photos);
+        Accounts = new AccountStore(_database, time);
+        Instructors = new InstructorStore(_database, time);
+        Classes = new ClassRoomStore(_database, time);
+        Dates = new ClassDatesStore(_database);
+        Evenings = new EveningStore(_database);
+        RoomQuestions = new RoomQuestionStore(_database, time);
+        Exchange = new ClassExchange(_database, time);
+        Comments = new CommentStore(_database, time);
+        GuestMoves = new GuestMoves(_database, time);
+        Trash = new Trash(_database, time);
+        Starts = new ClassStartStore(_database);
+        RoomChoice = new RoomChoiceStore(_database);
+        IsInvented = _database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
 
     public AttemptStore Attempts { get; }
@@ -102,7 +102,7 @@ public sealed class ClassStore : IDisposable
     /// <summary>Writes a backup that has been read back, opened and counted.</summary>
     /// <param name="path">A new file, or one to be replaced once the backup has proved good.</param>
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
-    public BackupContents Backup(string path) => BackupFile.Write(database, folder, path, time.GetUtcNow());
+    public BackupContents Backup(string path) => BackupFile.Write(_database, _folder, path, _time.GetUtcNow());
 
     /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
     public bool IsInvented { get; private set; }
@@ -113,11 +113,11 @@ public sealed class ClassStore : IDisposable
     /// <summary>For good: a class that was made up never turns into a real one.</summary>
     public void MarkInvented()
     {
-        database.Write(db => Marks(db).Upsert(new BsonDocument { ["_id"] = InventedMark }));
+        _database.Write(db => Marks(db).Upsert(new BsonDocument { ["_id"] = InventedMark }));
         IsInvented = true;
     }
 
-    public void Dispose() => database.Dispose();
+    public void Dispose() => _database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
     private static void Prepare(ILiteDatabase db, TimeProvider time)

@@ -9,7 +9,10 @@ using TyingClass.Recipes.Bodies;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>The engine on one fly: the moment function, an attitude from a warm start, and the whole report; beside them a general-purpose root finder on the same moments.</summary>
+/// <summary>
+/// The engine on one fly: the moment function, an attitude from a warm start, and the whole report; beside them a general-purpose root finder on the same
+/// moments.
+/// </summary>
 [MemoryDiagnoser]
 public class BalanceBenchmarks
 {
@@ -28,7 +31,8 @@ public class BalanceBenchmarks
         _rest = rest.Attitude;
         _near = _rest.Turned(new Vector3D(0.02, 0.03, 0.01));
         // Point up at the settled pitch, then the same small turn: R_y(pitch) R_x(π), hook frame last.
-        _nearTurn = OracleQuaternion.Turn(new(0, 1, 0), _rest.PitchRad) * new OracleQuaternion(0, 1, 0, 0) * OracleQuaternion.Turn(new(0.02, 0.03, 0.01), 0.0374);
+        _nearTurn =
+            OracleQuaternion.Turn(new(0, 1, 0), _rest.PitchRad) * new OracleQuaternion(0, 1, 0, 0) * OracleQuaternion.Turn(new(0.02, 0.03, 0.01), 0.0374);
     }
 
     [Benchmark]

@@ -26,7 +26,8 @@ internal static partial class BenchLoad
         DirectoryInfo data = Directory.CreateTempSubdirectory("tyingclass-load");
         await using WebApplication app = Server.Build(["--data", data.FullName, "--urls", "http://127.0.0.1:0"]);
         await app.StartAsync();
-        using HttpClient client = new() { BaseAddress = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()) };
+        using HttpClient client =
+            new() { BaseAddress = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()) };
         Dictionary<string, string> form = Fields(await client.GetStringAsync(new Uri("/bench", UriKind.Relative)));
         form["live"] = "brief";
         form["gesture"] = "parts[0].size";
@@ -41,7 +42,8 @@ internal static partial class BenchLoad
             using HttpResponseMessage answer = await client.PostAsync(new Uri("/bench", UriKind.Relative), content);
             string html = await answer.Content.ReadAsStringAsync();
             double ms = Stopwatch.GetElapsedTime(from).TotalMilliseconds;
-            if (!answer.IsSuccessStatusCode || !html.Contains("bench-side-title", StringComparison.Ordinal)) throw new InvalidOperationException($"The bench answered {answer.StatusCode} without a drawing.");
+            if (!answer.IsSuccessStatusCode || !html.Contains("bench-side-title", StringComparison.Ordinal))
+                throw new InvalidOperationException($"The bench answered {answer.StatusCode} without a drawing.");
 
             SolvedFly fly = SolvedFly.Solve(RecipeParser.Parse(Text(html)).Value!, ReportOptions.Default with { Flies = 1 });
             from = Stopwatch.GetTimestamp();

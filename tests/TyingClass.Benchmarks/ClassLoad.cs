@@ -44,14 +44,16 @@ internal static class ClassLoad
         {
             if (fresh) Fill(app.Services, Students, AttemptsEach);
             await app.StartAsync();
-            using HttpClient client = new(new HttpClientHandler { UseCookies = true }) { BaseAddress = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()) };
+            using HttpClient client = new(new HttpClientHandler { UseCookies = true }) { BaseAddress =
+                new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()) };
             await SignInAsync(client);
             ClassStore store = app.Services.GetRequiredService<ClassStore>();
             Person student = store.Accounts.OfClass(store.Classes.All()[0].Id)[0];
             Course course = app.Services.GetRequiredService<ICourseSource>().Current;
             string exercise = course.Exercises.First(e => e.Kind.Word == "repair").Id;
             Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises");
-            foreach (string address in new[] { "/class", "/class?evening=2", "/class?stuck=true", "/class/stuck", "/class/waiting", $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
+            foreach (string address in new[] { "/class", "/class?evening=2", "/class?stuck=true", "/class/stuck", "/class/waiting",
+                $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
                 await TimeAsync(client, address);
             await app.StopAsync();
         }
@@ -104,6 +106,9 @@ internal static class ClassLoad
         double busy = (self.TotalProcessorTime - busyBefore).TotalMilliseconds / Times;
         double first = all[0];
         all.Sort();
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{address,-60} first {first,6:0} ms (processor {firstBusy,5:0})  median {all[Times / 2],6:0} ms  worst but one {all[Times - 2],6:0} ms  processor {busy,6:0} ms  {bytes / 1024,6} KB"));
+        Console.WriteLine(
+            string.Create(CultureInfo.InvariantCulture,
+                $"{address,-60} first {first,6:0} ms (processor {firstBusy,5:0})  median {all[Times / 2],6:0} ms  worst but one {all[Times - 2],6:0} ms  "
+                    + $"processor {busy,6:0} ms  {bytes / 1024,6} KB"));
     }
 }

@@ -10,29 +10,34 @@ using TyingClass.Storage.People;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>Fills a class with invented students whose attempts carry real feedback: each exercise is graded once wrong and once right, and the two are dealt out.</summary>
+/// <summary>
+/// Fills a class with invented students whose attempts carry real feedback: each exercise is graded once wrong and once right, and the two are dealt out.
+/// </summary>
 public sealed class ClassSeed(ClassStore store, Course course, TimeProvider time, int seed = 1)
 {
     private static readonly string[] Names =
-        ["Wren", "Heron", "Otter", "Plover", "Sedge", "Teal", "Alder", "Rowan", "Bracken", "Linnet", "Martin", "Swift", "Fern", "Hazel", "Merlin", "Osprey", "Petrel", "Sorrel", "Tansy", "Yarrow"];
+        ["Wren", "Heron", "Otter", "Plover", "Sedge", "Teal", "Alder", "Rowan", "Bracken", "Linnet", "Martin", "Swift", "Fern", "Hazel", "Merlin", "Osprey",
+        "Petrel", "Sorrel", "Tansy", "Yarrow"];
 
-    private readonly Random random = new(seed);
-    private readonly Dictionary<string, (GradeResult? Wrong, GradeResult? Right)> grades = [];
+    private readonly Random _random = new(seed);
+    private readonly Dictionary<string, (GradeResult? Wrong, GradeResult? Right)> _grades = [];
 
     /// <param name="attemptsEach">At every exercise by every student; null for as many as it takes, and not at all.</param>
     public ImmutableArray<Person> Fill(ClassRoom room, int students, string passphraseHash, int? attemptsEach = null)
     {
         ArgumentNullException.ThrowIfNull(room);
-        ImmutableArray<Person> people = [.. Enumerable.Range(0, students).Select(i => store.Accounts.Add(room.Id, i == 3 ? Role.Mentor : Role.Student, Name(i), passphraseHash).Person!)];
-        foreach (Person person in people) store.Attempts.AddKept([.. AttemptsOf(person, skill: 0.25 + (0.6 * random.NextDouble()), attemptsEach)]);
+        ImmutableArray<Person> people =
+            [.. Enumerable.Range(0, students).Select(i => store.Accounts.Add(room.Id, i == 3 ? Role.Mentor : Role.Student, Name(i), passphraseHash).Person!)];
+        foreach (Person person in people) store.Attempts.AddKept([.. AttemptsOf(person, skill: 0.25 + (0.6 * _random.NextDouble()), attemptsEach)]);
         return people;
     }
 
-    private static string Name(int i) => i < Names.Length ? Names[i] : string.Create(CultureInfo.InvariantCulture, $"{Names[i % Names.Length]} {(i / Names.Length) + 1}");
+    private static string Name(int i) =>
+        i < Names.Length ? Names[i] : string.Create(CultureInfo.InvariantCulture, $"{Names[i % Names.Length]} {(i / Names.Length) + 1}");
 
     private IEnumerable<Attempt> AttemptsOf(Person person, double skill, int? attemptsEach)
     {
-        int done = attemptsEach is null ? random.Next(course.Exercises.Count() / 4, course.Exercises.Count()) : course.Exercises.Count();
+        int done = attemptsEach is null ? _random.Next(course.Exercises.Count() / 4, course.Exercises.Count()) : course.Exercises.Count();
         DateTimeOffset at = time.GetUtcNow() - TimeSpan.FromDays(42);
         TimeSpan step = TimeSpan.FromDays(41) / Math.Max(1, done);
         foreach (Exercise exercise in course.Exercises.Take(done))
@@ -41,20 +46,20 @@ public sealed class ClassSeed(ClassStore store, Course course, TimeProvider time
             (GradeResult? wrong, GradeResult? right) = GradesOf(exercise);
             for (int number = 1; number <= (attemptsEach ?? 8); number++)
             {
-                bool passes = attemptsEach is { } all ? number == all : random.NextDouble() < skill;
+                bool passes = attemptsEach is { } all ? number == all : _random.NextDouble() < skill;
                 if ((passes ? right ?? wrong : wrong ?? right) is not { } grade) break;
                 yield return Make(person, exercise, number, at + TimeSpan.FromMinutes(4 * number), grade, passes);
-                if (attemptsEach is null && (grade.Passed || grade.AwaitsReview || random.NextDouble() < 0.1)) break;
+                if (attemptsEach is null && (grade.Passed || grade.AwaitsReview || _random.NextDouble() < 0.1)) break;
             }
         }
     }
 
     private (GradeResult? Wrong, GradeResult? Right) GradesOf(Exercise exercise)
     {
-        if (grades.TryGetValue(exercise.Id, out (GradeResult?, GradeResult?) known)) return known;
+        if (_grades.TryGetValue(exercise.Id, out (GradeResult?, GradeResult?) known)) return known;
         GradeResult? right = Graded(exercise, exercise.ModelAnswer);
         GradeResult? wrong = Graded(exercise, exercise.WrongAnswers.FirstOrDefault()?.Answer ?? exercise.RecipeText);
-        return grades[exercise.Id] = (wrong, right);
+        return _grades[exercise.Id] = (wrong, right);
     }
 
     private static GradeResult? Graded(Exercise exercise, string? answer) =>

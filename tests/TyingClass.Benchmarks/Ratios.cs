@@ -3,7 +3,10 @@ using System.Globalization;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>Ratios on a machine that does other work too: the methods take turns, a few hundred rounds, and the fastest turn of each counts, which is the one nothing interrupted.</summary>
+/// <summary>
+/// Ratios on a machine that does other work too: the methods take turns, a few hundred rounds, and the fastest turn of each counts, which is the one nothing
+/// interrupted.
+/// </summary>
 internal static class Ratios
 {
     public static void Print(int rounds)
@@ -33,7 +36,10 @@ internal static class Ratios
         for (int i = 0; i < methods.Length; i++)
         {
             Array.Sort(turns[i]);
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{methods[i].Name,-36} fastest {turns[i][0],12:F3} µs   median {turns[i][rounds / 2],12:F3} µs   fastest over fastest warm attitude {turns[i][0] / warm,9:F2}"));
+            Console.WriteLine(
+                string.Create(CultureInfo.InvariantCulture,
+                    $"{methods[i].Name,-36} fastest {turns[i][0],12:F3} µs   median {turns[i][rounds / 2],12:F3} µs   fastest over fastest warm "
+                        + $"attitude {turns[i][0] / warm,9:F2}"));
         }
     }
 }

@@ -17,7 +17,8 @@ public sealed class Chromium : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = path,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync"],
         });
     }
 
@@ -44,7 +45,10 @@ public sealed class Chromium : IAsyncLifetime
         await page.Keyboard.PressAsync(key);
     }
 
-    /// <summary>A key that leads to another page. Headless Chromium loses a key now and then while a page is new and the machine is busy, so a key that led nowhere in ten seconds is pressed once more.</summary>
+    /// <summary>
+    /// A key that leads to another page. Headless Chromium loses a key now and then while a page is new and the machine is busy, so a key that led nowhere in
+    /// ten seconds is pressed once more.
+    /// </summary>
     public static async Task PressToAsync(IPage page, string key, Func<string, bool> there)
     {
         await PressAsync(page, key);

@@ -32,13 +32,15 @@ public sealed class PublishedFolder : IAsyncLifetime
 
         ProcessStartInfo publish = new(
             "dotnet",
-            ["publish", Project(), "-c", "Release", "-r", "linux-x64", "--self-contained", "-o", Path, "--nologo", "-v", "q", "-p:RunAnalyzers=false", "-nodeReuse:false"])
+            ["publish", Project(), "-c", "Release", "-r", "linux-x64", "--self-contained", "-o", Path, "--nologo", "-v", "q", "-p:RunAnalyzers=false",
+                "-nodeReuse:false"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
         // The test host's own build settings are none of the publishing's business.
-        foreach (string name in publish.Environment.Keys.Where(k => k.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList()) publish.Environment.Remove(name);
+        foreach (string name in publish.Environment.Keys.Where(k => k.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList())
+            publish.Environment.Remove(name);
         using Process process = Process.Start(publish) ?? throw new InvalidOperationException("dotnet did not start.");
         using CancellationTokenSource enough = new(Patience);
         Task<string> output = process.StandardOutput.ReadToEndAsync(enough.Token), errors = process.StandardError.ReadToEndAsync(enough.Token);

@@ -101,7 +101,9 @@ public sealed class BackupVerbTests : IDisposable
 
         Assert.Equal((0, ""), (run.ExitCode, run.Errors));
         Assert.True(File.Exists(In("out/class-export.schema.json")));
-        Assert.Contains("\"Alder Bridge\"", File.ReadAllText(Assert.Single(Directory.GetFiles(In("out"), "class-*.json"), f => !f.Contains("schema", StringComparison.Ordinal))), StringComparison.Ordinal);
+        Assert.Contains(
+            "\"Alder Bridge\"", File.ReadAllText(
+                Assert.Single(Directory.GetFiles(In("out"), "class-*.json"), f => !f.Contains("schema", StringComparison.Ordinal))), StringComparison.Ordinal);
     }
 
     public void Dispose() => _folder.Delete(recursive: true);

@@ -88,7 +88,9 @@ public sealed class BalanceVerbTests : IDisposable
 
         using JsonDocument json = JsonDocument.Parse(run.Output);
         JsonElement root = json.RootElement;
-        AssertFields(root, "recipe intent massG heldWaterG displacedMm3 wetWeightG massCenterMm centerOfBuoyancyMm balancePointMm towPointMm levelLineKeelMm hang states verdict findings assumed");
+        AssertFields(root,
+            "recipe intent massG heldWaterG displacedMm3 wetWeightG massCenterMm centerOfBuoyancyMm balancePointMm towPointMm levelLineKeelMm hang states "
+                + "verdict findings assumed");
         AssertFields(root.GetProperty("massCenterMm"), "x y z");
         AssertFields(root.GetProperty("levelLineKeelMm"), "pointDown pointUp");
         AssertFields(root.GetProperty("hang"), "shankFromPlumbDeg");

@@ -94,7 +94,9 @@ public sealed class GradeVerbTests : IDisposable
         CommandRun run = Grade("keel-01", Darter);
 
         Assert.Equal((1, ""), (run.ExitCode, run.Errors));
-        int[] places = [.. new[] { "not yet", "Expect it to flip", "not met", "What turns it over", "Look at the eyes." }.Select(s => run.Output.IndexOf(s, StringComparison.Ordinal))];
+        int[] places = [
+            .. new[] { "not yet", "Expect it to flip", "not met", "What turns it over", "Look at the eyes." }.Select(
+                s => run.Output.IndexOf(s, StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
     }
@@ -105,13 +107,15 @@ public sealed class GradeVerbTests : IDisposable
         CommandRun run = Grade("keel-01", Darter.Replace("size: 4 mm", "size: 5 mm", StringComparison.Ordinal));
 
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
-        Assert.Contains("answer.txt:10:11: Your answer has the size of the dumbbell eyes 5 mm instead of 4 mm. That may not be changed", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("answer.txt:10:11: Your answer has the size of the dumbbell eyes 5 mm instead of 4 mm. That may not be changed", run.Errors,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Grade_RecipeThatDoesNotParse_ExitsTwoWithEveryMistake()
     {
-        CommandRun run = Grade("keel-01", Darter.Replace("size: 4 mm", "size: 4", StringComparison.Ordinal).Replace("knot: loop", "knot: bow", StringComparison.Ordinal));
+        CommandRun run =
+            Grade("keel-01", Darter.Replace("size: 4 mm", "size: 4", StringComparison.Ordinal).Replace("knot: loop", "knot: bow", StringComparison.Ordinal));
 
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("answer.txt:10:", run.Errors, StringComparison.Ordinal);

@@ -22,7 +22,8 @@ public sealed partial class DrawingStyleTests
 
     [Fact]
     public void Css_AttributeColors_AreTheLightSheetsOwn() =>
-        Assert.All(Tone.All.Where(t => t.Name is not ("thread" or "water")), t => Assert.Contains($"--fly-{t.Name}: {t.Color};", DrawingStyle.Css, StringComparison.Ordinal));
+        Assert.All(Tone.All.Where(t => t.Name is not ("thread" or "water")),
+        t => Assert.Contains($"--fly-{t.Name}: {t.Color};", DrawingStyle.Css, StringComparison.Ordinal));
 
     [Fact]
     public void Css_EveryClassInEveryDrawing_IsDocumented()
@@ -35,13 +36,18 @@ public sealed partial class DrawingStyleTests
             [
                 FlyDrawing.Side(fly, DrawingOptions.Default), FlyDrawing.Front(fly, DrawingOptions.Default), FlyDrawing.Hang(fly, DrawingOptions.Default),
                 FlyDrawing.Tip(fly, [40, 0], DrawingOptions.Default), FlyDrawing.Run(fly, DrawingOptions.Default),
-                FlyDrawing.BeforeAfter(fly, fly, DrawingOptions.Default), Curves.PitchAgainstSpeed(fly, DrawingOptions.Default), Curves.KeelHeightAgainstSpeed(fly, DrawingOptions.Default),
-                Curves.Righting(fly, DrawingOptions.Default), Curves.DepthInPause(fly, DrawingOptions.Default), Curves.LeanHistogram(fly, DrawingOptions.Default), Curves.Ledger(fly, DrawingOptions.Default),
+                FlyDrawing.BeforeAfter(fly, fly, DrawingOptions.Default), Curves.PitchAgainstSpeed(fly, DrawingOptions.Default),
+                Curves.KeelHeightAgainstSpeed(fly, DrawingOptions.Default),
+                Curves.Righting(fly, DrawingOptions.Default), Curves.DepthInPause(fly, DrawingOptions.Default),
+                Curves.LeanHistogram(fly, DrawingOptions.Default), Curves.Ledger(fly, DrawingOptions.Default),
             ];
             used.UnionWith(all.SelectMany(svg => Classes().Matches(svg)).SelectMany(m => m.Groups[1].Value.Split(' ')));
         }
 
-        string[] undocumented = [.. used.Where(c => !c.StartsWith("fly-fill-", StringComparison.Ordinal) && !c.StartsWith("fly-stroke-", StringComparison.Ordinal) && !docs.Contains($"`{c}`", StringComparison.Ordinal))];
+        string[] undocumented = [
+            .. used.Where(
+                c => !c.StartsWith("fly-fill-", StringComparison.Ordinal) && !c.StartsWith("fly-stroke-", StringComparison.Ordinal)
+                    && !docs.Contains($"`{c}`", StringComparison.Ordinal))];
         Assert.Empty(undocumented);
     }
 

@@ -5,7 +5,8 @@ namespace TyingClass.Storage.Tests;
 /// <summary>Graded answers as the grader hands them over; what matters here is that they come back as they were.</summary>
 internal static class Grades
 {
-    public static GradeResult Failed { get; } = new() { Passed = false, EngineVersion = "engine 1, course a", Feedback = Words(met: false, look: "Look at the cone.") };
+    public static GradeResult Failed { get; } =
+        new() { Passed = false, EngineVersion = "engine 1, course a", Feedback = Words(met: false, look: "Look at the cone.") };
 
     public static GradeResult Passed { get; } = new() { Passed = true, EngineVersion = "engine 1, course a", Feedback = Words(met: true, look: null) };
 

@@ -6,11 +6,11 @@ namespace TyingClass.Storage.Tests;
 /// <summary>A real store in a folder of its own, gone afterward.</summary>
 internal sealed class TempStore : IDisposable
 {
-    private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("tying-class-store-");
+    private readonly DirectoryInfo _directory = Directory.CreateTempSubdirectory("tying-class-store-");
 
     public TempStore()
     {
-        Folder = DataFolder.At(Path.Combine(directory.FullName, "data"));
+        Folder = DataFolder.At(Path.Combine(_directory.FullName, "data"));
         Store = new ClassStore(Folder, Clock);
     }
 
@@ -20,7 +20,7 @@ internal sealed class TempStore : IDisposable
 
     public ClassStore Store { get; private set; }
 
-    public string PathBeside(string name) => Path.Combine(directory.FullName, name);
+    public string PathBeside(string name) => Path.Combine(_directory.FullName, name);
 
     public void Reopen()
     {
@@ -31,6 +31,6 @@ internal sealed class TempStore : IDisposable
     public void Dispose()
     {
         Store.Dispose();
-        directory.Delete(recursive: true);
+        _directory.Delete(recursive: true);
     }
 }

@@ -34,7 +34,8 @@ internal static class Flies
           speed: 0.4 m/s
         """;
 
-    private static readonly Lazy<SolvedFly> Up = new(() => Solve(Text)), Down = new(() => Solve(Text.Replace("point up", "point down", StringComparison.Ordinal)));
+    private static readonly Lazy<SolvedFly> Up = new(() => Solve(Text)),
+        Down = new(() => Solve(Text.Replace("point up", "point down", StringComparison.Ordinal)));
 
     public static SolvedFly Rides => Up.Value;
 

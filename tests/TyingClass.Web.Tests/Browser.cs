@@ -13,7 +13,8 @@ public sealed class Browser(HttpClient client)
 
     public HttpClient Client => client;
 
-    public Task<Sheet> OpenAsync(string address) => FollowAsync(() => client.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken));
+    public Task<Sheet> OpenAsync(string address) =>
+        FollowAsync(() => client.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken));
 
     /// <summary>Sends whatever stands in the form, as if the button were pressed.</summary>
     /// <param name="button">Null for a form sent by Enter in a browser that names no button.</param>

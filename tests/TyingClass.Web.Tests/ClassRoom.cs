@@ -11,7 +11,7 @@ namespace TyingClass.Web.Tests;
 /// <summary>The real application with a data folder of its own and the small course beside these tests.</summary>
 public sealed class ClassRoom : WebApplicationFactory<Program>
 {
-    private readonly DirectoryInfo data = Directory.CreateTempSubdirectory("tying-class-web-");
+    private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("tying-class-web-");
 
     // A hundred servers in one process would use up the system's file watchers.
     static ClassRoom()
@@ -47,7 +47,7 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
 
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
-        builder.UseSetting("data", Path.Combine(data.FullName, "data"));
+        builder.UseSetting("data", Path.Combine(_data.FullName, "data"));
         builder.UseSetting("lessons", Path.Combine(AppContext.BaseDirectory, "Course"));
         builder.ConfigureServices(services =>
         {
@@ -60,6 +60,6 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        if (disposing && data.Exists) data.Delete(recursive: true);
+        if (disposing && _data.Exists) _data.Delete(recursive: true);
     }
 }

@@ -9,13 +9,14 @@ namespace TyingClass.Web.Tests;
 
 /// <summary>
 /// One server with two classes. In the first: the instructor Dipper, the mentor Otter, the students Wren and Heron; Wren has failed first-03,
-/// sent in second-03, which waits, asked for a review of a pattern, and written a tub test with a photo in the bench log. In the second: the instructor Plover, the mentor Sedge, the student Teal.
+/// sent in second-03, which waits, asked for a review of a pattern, and written a tub test with a photo in the bench log. In the second: the instructor Plover,
+/// the mentor Sedge, the student Teal.
 /// </summary>
 public sealed class TwoClasses : IDisposable
 {
     public const string Passphrase = "four quiet winter trout";
 
-    private readonly Dictionary<string, Browser> browsers = [];
+    private readonly Dictionary<string, Browser> _browsers = [];
 
     private TwoClasses()
     {
@@ -57,10 +58,10 @@ public sealed class TwoClasses : IDisposable
     /// <summary>A browser signed in under that name, the same for each call; "nobody" for one that is not.</summary>
     public async Task<Browser> AsAsync(string name)
     {
-        if (browsers.TryGetValue(name, out Browser? known)) return known;
+        if (_browsers.TryGetValue(name, out Browser? known)) return known;
         Browser browser = Room.NewBrowser();
         if (name != "nobody") await (await SignInPage.OpenAsync(browser)).EnterAsync(Passphrase, name);
-        return browsers[name] = browser;
+        return _browsers[name] = browser;
     }
 
     public Attempt AttemptOf(Person person, string exerciseId) => Room.Store.Attempts.Of(person.Id, exerciseId)[^1];
@@ -73,7 +74,8 @@ public sealed class TwoClasses : IDisposable
         PatternId = Room.Store.Patterns.Create(Wren.Id, "Slate Minnow", recipe).Id;
         ReviewId = Room.Store.Reviews.Ask(PatternId, Wren.Id, First.Id, "Too heavy?")!.Id;
         LogEntryId = Room.Store.BenchLog.Add(
-            Wren.Id, First.Id, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0), new Seen { MassKg = 0.0012 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "engine"), "heavier than said").Id;
+            Wren.Id, First.Id, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0), new Seen { MassKg = 0.0012 },
+            new Foreseen(0.2, "point up", 0.0011, 0.2, "engine"), "heavier than said").Id;
         Room.Store.BenchLog.SetPhoto(LogEntryId, Wren.Id, [0xFF, 0xD8, 0xFF, 0xD9]);
     }
 

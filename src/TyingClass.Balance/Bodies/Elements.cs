@@ -58,7 +58,9 @@ public readonly record struct DragElement
     /// <summary>Share of the cylinder's end area (π/4)d² that meets the flow bluntly, 0 to 1.</summary>
     public double BluntShare { get; private init; }
 
-    /// <summary>Reference length over diameter of the whole body this piece belongs to, for the finite-length correction of cross-flow drag; infinity for none.</summary>
+    /// <summary>
+    /// Reference length over diameter of the whole body this piece belongs to, for the finite-length correction of cross-flow drag; infinity for none.
+    /// </summary>
     public double SlendernessRatio { get; private init; }
 
     /// <summary>Streamer: drag coefficient times reference area, C_s A, m².</summary>

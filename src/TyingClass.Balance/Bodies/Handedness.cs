@@ -1,6 +1,9 @@
 namespace TyingClass.Balance.Bodies;
 
-/// <summary>To which side a lopsided fly is heavier. Whatever a search tries first, a heel, a release, a sampled error, it tries toward that side: two flies that mirror each other are then asked mirrored questions and give the same figures.</summary>
+/// <summary>
+/// To which side a lopsided fly is heavier. Whatever a search tries first, a heel, a release, a sampled error, it tries toward that side: two flies that mirror
+/// each other are then asked mirrored questions and give the same figures.
+/// </summary>
 internal static class Handedness
 {
     private const double Alike = 1e-9;
@@ -13,11 +16,14 @@ internal static class Handedness
             Sum(body.Parts.SelectMany(p => p.Masses).Select(m => (m.MassKg, m.PositionM.Y - eyeM)), body.ShankLengthM),
             Sum(body.Parts.SelectMany(p => p.Solids).Select(v => (v.VolumeM3, v.PositionM.Y - eyeM)), body.ShankLengthM),
             Sum(body.Parts.SelectMany(p => p.Air).Select(a => (a.FreshVolumeM3, a.PositionM.Y - eyeM)), body.ShankLengthM),
-            Sum(body.Parts.SelectMany(p => p.Drag).Select(d => (d.DiameterM * Math.Max(d.DiameterM, d.LengthM) + d.StreamerAreaM2, d.PositionM.Y - eyeM)), body.ShankLengthM),
-            Sum(body.Parts.SelectMany(p => p.Drag).Where(d => d.Shape == DragShape.Cylinder).Select(d => (d.DiameterM * d.LengthM, d.Axis.Y * Math.Sign(d.Axis.X))), 1),
+            Sum(body.Parts.SelectMany(p => p.Drag).Select(d => (d.DiameterM * Math.Max(d.DiameterM, d.LengthM) + d.StreamerAreaM2, d.PositionM.Y - eyeM)),
+                body.ShankLengthM),
+            Sum(body.Parts.SelectMany(p => p.Drag).Where(d => d.Shape == DragShape.Cylinder)
+                .Select(d => (d.DiameterM * d.LengthM, d.Axis.Y * Math.Sign(d.Axis.X))), 1),
             // Legs turned about the shank balance side for side, one up and one down.
             Sum(body.Parts.SelectMany(p => p.Masses).Select(m => (m.MassKg, (m.PositionM.Y - eyeM) * m.PositionM.Z)), body.ShankLengthM * body.ShankLengthM),
-            Sum(body.Parts.SelectMany(p => p.Drag).Select(d => (d.DiameterM * d.LengthM, (d.PositionM.Y - eyeM) * d.PositionM.Z)), body.ShankLengthM * body.ShankLengthM));
+            Sum(body.Parts.SelectMany(p => p.Drag).Select(d => (d.DiameterM * d.LengthM, (d.PositionM.Y - eyeM) * d.PositionM.Z)),
+                body.ShankLengthM * body.ShankLengthM));
         return side < 0 ? -1 : 1;
     }
 

@@ -49,7 +49,10 @@ public readonly record struct MassMoments(double MassKg, Vector3D MassMomentKgM,
     public Vector3D WetMomentKgM(double densityKgM3, Vector3D aboutM) =>
         MassMomentKgM - densityKgM3 * VolumeMomentM4 - WetMassKg(densityKgM3) * aboutM;
 
-    /// <summary>So little weight is left in water, no more than 5 % of it, that what is divided by it runs away to infinity: balance point and keel height are then not told.</summary>
+    /// <summary>
+    /// So little weight is left in water, no more than 5 % of it, that what is divided by it runs away to infinity: balance point and keel height are then not
+    /// told.
+    /// </summary>
     public bool IsNearNeutral(double densityKgM3) => Math.Abs(WetMassKg(densityKgM3)) <= 0.05 * MassKg;
 
     /// <summary>The balance point, or null near neutral buoyancy.</summary>

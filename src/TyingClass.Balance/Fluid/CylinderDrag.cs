@@ -3,7 +3,9 @@ namespace TyingClass.Balance.Fluid;
 /// <summary>Drag coefficients of a circular cylinder.</summary>
 public static class CylinderDrag
 {
-    /// <summary>Of an infinite cylinder across the flow, on d·ℓ, against the Reynolds number of its diameter; Re up to 2·10⁵, up to 13 % high below 10.</summary>
+    /// <summary>
+    /// Of an infinite cylinder across the flow, on d·ℓ, against the Reynolds number of its diameter; Re up to 2·10⁵, up to 13 % high below 10.
+    /// </summary>
     /// <remarks>A fit to Wieselsberger's measurements: Cheng, J. Hydraulic Eng. 139 (2013) 602 (reference from memory).</remarks>
     public static double CrossFlow(double reynolds) =>
         11 * Math.Pow(reynolds, -0.75)
@@ -18,7 +20,10 @@ public static class CylinderDrag
     private static readonly double[] DiameterOverLength = [0, 1.0 / 40, 0.1, 0.2, 0.5, 1];
     private static readonly double[] Share = [1, 0.98 / 1.20, 0.82 / 1.20, 0.74 / 1.20, 0.68 / 1.20, 0.63 / 1.20];
 
-    /// <summary>Share of the infinite cylinder's cross-flow drag that a finite one keeps; linear between the tabulated points in d/L, constant for stubs shorter than they are wide.</summary>
+    /// <summary>
+    /// Share of the infinite cylinder's cross-flow drag that a finite one keeps; linear between the tabulated points in d/L, constant for stubs shorter than
+    /// they are wide.
+    /// </summary>
     /// <param name="slendernessRatio">Length over diameter, over 0; infinity gives 1.</param>
     public static double FiniteLengthShare(double slendernessRatio)
     {
@@ -42,7 +47,9 @@ public static class CylinderDrag
 /// <summary>Skin friction of a laminar boundary layer.</summary>
 public static class SkinFriction
 {
-    /// <summary>Mean coefficient of a flat plate along the flow, on its wetted area: 1.328/√Re of its length (Blasius 1908; Schlichting, Boundary-Layer Theory, ch. 7).</summary>
+    /// <summary>
+    /// Mean coefficient of a flat plate along the flow, on its wetted area: 1.328/√Re of its length (Blasius 1908; Schlichting, Boundary-Layer Theory, ch. 7).
+    /// </summary>
     public static double Blasius(double reynoldsOfLength) => BlasiusConstant / Math.Sqrt(reynoldsOfLength);
 
     internal const double BlasiusConstant = 1.328;

@@ -4,7 +4,10 @@ using System.Runtime.Intrinsics;
 
 namespace TyingClass.Balance.Fluid;
 
-/// <summary>A drag curve sampled once, so that the moment function needs no powers. Cubic Hermite pieces, 16 to each doubling of the Reynolds number, smooth to the first derivative; relative error under 10⁻⁶ between 2⁻¹⁰ and 2²⁰, the curve itself outside.</summary>
+/// <summary>
+/// A drag curve sampled once, so that the moment function needs no powers. Cubic Hermite pieces, 16 to each doubling of the Reynolds number, smooth to the
+/// first derivative; relative error under 10⁻⁶ between 2⁻¹⁰ and 2²⁰, the curve itself outside.
+/// </summary>
 public sealed class DragTable
 {
     private const int PiecesPerOctaveBits = 4;
@@ -71,7 +74,8 @@ public sealed class DragTable
     {
         if (!TryFind(reynolds, out Vector256<double> t, out Pieces c)) return OneByOne(reynolds, out growth);
         // A piece is a sixteenth of its octave wide, so Re over its width is 16 times the fraction, 16 to 32.
-        growth = Vector256.Create((double)(1 << PiecesPerOctaveBits)) * Fraction(reynolds, OctaveMask) * (c.B + t * (Vector256.Create(2.0) * c.C + t * (Vector256.Create(3.0) * c.D)));
+        growth = Vector256.Create((double)(1 << PiecesPerOctaveBits)) * Fraction(reynolds, OctaveMask)
+            * (c.B + t * (Vector256.Create(2.0) * c.C + t * (Vector256.Create(3.0) * c.D)));
         return Vector256.FusedMultiplyAdd(t, Vector256.FusedMultiplyAdd(t, Vector256.FusedMultiplyAdd(t, c.D, c.C), c.B), c.A);
     }
 

@@ -1,7 +1,8 @@
 namespace TyingClass.Balance.Fluid;
 
 /// <summary>Density and viscosity of fresh and sea water at the pressure of the surface.</summary>
-/// <remarks>The engine uses EOS-80 and Sharqawy for both waters, so that nothing jumps as the salt goes to zero; Kell and IAPWS are here as independent statements of the fresh-water end.</remarks>
+/// <remarks>The engine uses EOS-80 and Sharqawy for both waters, so that nothing jumps as the salt goes to zero; Kell and IAPWS are here as independent
+/// statements of the fresh-water end.</remarks>
 public static class WaterProperties
 {
     /// <summary>Water as the engine uses it.</summary>
@@ -45,7 +46,9 @@ public static class WaterProperties
             + 61.131 * Math.Pow(r, -19.6) + 0.45903 * Math.Pow(r, -40.0));
     }
 
-    /// <summary>Viscosity of sea water, Pa·s, 0-180 °C, 0-0.15 kg/kg, ±1.5 %. Sharqawy, Lienhard and Zubair, Desalination and Water Treatment 16 (2010) 354, eqs. 22-23.</summary>
+    /// <summary>
+    /// Viscosity of sea water, Pa·s, 0-180 °C, 0-0.15 kg/kg, ±1.5 %. Sharqawy, Lienhard and Zubair, Desalination and Water Treatment 16 (2010) 354, eqs. 22-23.
+    /// </summary>
     public static double ViscositySharqawyPaS(double temperatureC, double salinityKgKg)
     {
         double t = temperatureC, s = salinityKgKg;

@@ -2,7 +2,10 @@ using TyingClass.Balance.Bodies;
 
 namespace TyingClass.Balance.Geometry;
 
-/// <summary>How the fly stands in the water, as the hook sees it: where the flow goes and where up is, both unit vectors in the hook frame and square to each other. They are two rows of the rotation matrix that carries the hook frame to the world (x with the flow, z up).</summary>
+/// <summary>
+/// How the fly stands in the water, as the hook sees it: where the flow goes and where up is, both unit vectors in the hook frame and square to each other.
+/// They are two rows of the rotation matrix that carries the hook frame to the world (x with the flow, z up).
+/// </summary>
 public readonly record struct Attitude(Vector3D Flow, Vector3D Up)
 {
     /// <summary>The third row: the world's y in the hook frame.</summary>

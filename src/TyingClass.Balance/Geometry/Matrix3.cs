@@ -23,8 +23,13 @@ public readonly record struct Matrix3(Vector3D Column0, Vector3D Column1, Vector
         }
     }
 
-    /// <summary>How fast an implicit step must be clocked so that it leaves an unstable state as the motion does: over the eigenvalues λ of positive real part, the greatest 2|λ|²/Re λ, which is 2λ for a real one. 0 when all are stable.</summary>
-    /// <remarks>Implicit Euler at the rate 1/h multiplies a departure by 1/(1 - hλ): with any h over 2 Re λ/|λ|² it would shrink, and the steps would spiral in on what the motion spirals out of. A real root of the characteristic cubic is found by Newton's method from outside all roots, then the quadratic that is left.</remarks>
+    /// <summary>
+    /// How fast an implicit step must be clocked so that it leaves an unstable state as the motion does: over the eigenvalues λ of positive real part, the
+    /// greatest 2|λ|²/Re λ, which is 2λ for a real one. 0 when all are stable.
+    /// </summary>
+    /// <remarks>Implicit Euler at the rate 1/h multiplies a departure by 1/(1 - hλ): with any h over 2 Re λ/|λ|² it would shrink, and the steps would spiral in
+    /// on what the motion spirals out of. A real root of the characteristic cubic is found by Newton's method from outside all roots, then the quadratic that
+    /// is left.</remarks>
     public double LeavingRate
     {
         get

@@ -5,7 +5,9 @@ using TyingClass.Balance.Tying;
 
 namespace TyingClass.Balance.Reports;
 
-/// <summary>The whole calculation: a body and how it is fished in, a report out. Pure, seeded and free of shared state, so the same fly always gets the same report.</summary>
+/// <summary>
+/// The whole calculation: a body and how it is fished in, a report out. Pure, seeded and free of shared state, so the same fly always gets the same report.
+/// </summary>
 public static class BalanceEngine
 {
     /// <summary>Changes whenever a figure could: an attempt keeps it beside its grade.</summary>

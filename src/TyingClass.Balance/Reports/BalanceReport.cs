@@ -57,7 +57,9 @@ public sealed record BalanceReport
     public StateReport Soaked => States[1];
 }
 
-/// <summary>The trade's rule of thumb, mm: how far the weight lies on the keel side of a line through the eye parallel to the shank. Positive is below the pull.</summary>
+/// <summary>
+/// The trade's rule of thumb, mm: how far the weight lies on the keel side of a line through the eye parallel to the shank. Positive is below the pull.
+/// </summary>
 public readonly record struct LevelLineKeel(double PointDown, double PointUp)
 {
     public double For(Intent intent) => intent == Intent.PointDown ? PointDown : PointUp;
@@ -131,7 +133,10 @@ public sealed record StateReport
     /// <summary>Each part's share of the keel moment (keel height × wet weight) of the intended attitude, g·mm; sums to the total.</summary>
     public required ImmutableArray<LedgerEntry> Ledger { get; init; }
 
-    /// <summary>Each part's share of the moment that heels it over when held upright, g·mm, positive to the left as it swims; the strongest first, none of a fly alike on both sides.</summary>
+    /// <summary>
+    /// Each part's share of the moment that heels it over when held upright, g·mm, positive to the left as it swims; the strongest first, none of a fly alike
+    /// on both sides.
+    /// </summary>
     public ImmutableArray<HeelingEntry> Heeling { get; init; } = [];
 
     public required ToleranceReport Tolerance { get; init; }

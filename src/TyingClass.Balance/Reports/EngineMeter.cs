@@ -2,7 +2,10 @@ using System.Diagnostics.Metrics;
 
 namespace TyingClass.Balance.Reports;
 
-/// <summary>How often the engine is set to work, for <c>dotnet-counters monitor --counters TyingClass</c> and for the tests that hold pages to it. Costs nothing while nobody listens.</summary>
+/// <summary>
+/// How often the engine is set to work, for <c>dotnet-counters monitor --counters TyingClass</c> and for the tests that hold pages to it. Costs nothing while
+/// nobody listens.
+/// </summary>
 public static class EngineMeter
 {
     public const string Name = "TyingClass";

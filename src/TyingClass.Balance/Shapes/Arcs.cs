@@ -7,7 +7,10 @@ public static class Arcs
     public static double LengthM(double radiusM, double halfAngleRad) =>
         2 * Require.NotNegative(radiusM, nameof(radiusM)) * Require.InRange(halfAngleRad, 0, Math.PI, nameof(halfAngleRad));
 
-    /// <summary>From the circle's center to the centroid of a thin arc that spans twice <paramref name="halfAngleRad"/>, along the arc's axis of symmetry, m: r sin α / α.</summary>
+    /// <summary>
+    /// From the circle's center to the centroid of a thin arc that spans twice <paramref name="halfAngleRad"/>, along the arc's axis of symmetry, m: r sin α /
+    /// α.
+    /// </summary>
     /// <param name="halfAngleRad">α, 0 to π: π/2 is a semicircle, π the whole ring.</param>
     public static double CentroidM(double radiusM, double halfAngleRad) =>
         Require.NotNegative(radiusM, nameof(radiusM)) * Sinc(Require.InRange(halfAngleRad, 0, Math.PI, nameof(halfAngleRad)));

@@ -1,6 +1,9 @@
 namespace TyingClass.Balance.Shapes;
 
-/// <summary>A cone with its tip cut off, bored through along its axis: front radius R1, rear radius R2, length L, bore radius a. All integrals are of the polynomial r(x) = R1 + (R2 - R1) x/L; with R1 = a = 0 they give the cone's L³-textbook values (volume π R² L/3, centroid L/4 from the base).</summary>
+/// <summary>
+/// A cone with its tip cut off, bored through along its axis: front radius R1, rear radius R2, length L, bore radius a. All integrals are of the polynomial
+/// r(x) = R1 + (R2 - R1) x/L; with R1 = a = 0 they give the cone's L³-textbook values (volume π R² L/3, centroid L/4 from the base).
+/// </summary>
 public readonly record struct BoredFrustum
 {
     private readonly double _r1, _r2, _l, _a;
@@ -25,7 +28,9 @@ public readonly record struct BoredFrustum
     public double CentroidM =>
         Math.PI * _l * _l * ((_r1 * _r1 + 2 * _r1 * _r2 + 3 * _r2 * _r2) / 12 - _a * _a / 2) / VolumeM3;
 
-    /// <summary>Along: π L³ [(R1² + 3 R1 R2 + 6 R2²)/30 - a²/3] / V less the centroid squared. Across: π L [(R1⁴ + R1³R2 + R1²R2² + R1R2³ + R2⁴)/5 - a⁴]/4 V.</summary>
+    /// <summary>
+    /// Along: π L³ [(R1² + 3 R1 R2 + 6 R2²)/30 - a²/3] / V less the centroid squared. Across: π L [(R1⁴ + R1³R2 + R1²R2² + R1R2³ + R2⁴)/5 - a⁴]/4 V.
+    /// </summary>
     public Spread SpreadM2
     {
         get

@@ -1,6 +1,9 @@
 namespace TyingClass.Balance.Shapes;
 
-/// <summary>A thin arc x = a cos t, y = b sin t of an ellipse, from t0 to t1. Its length is an elliptic integral, so length and centroid come from Gauss-Legendre quadrature of √(a² sin²t + b² cos²t), 5 points to each 1/16 turn: relative error under 10⁻⁷ for b/a from 1/4 to 4.</summary>
+/// <summary>
+/// A thin arc x = a cos t, y = b sin t of an ellipse, from t0 to t1. Its length is an elliptic integral, so length and centroid come from Gauss-Legendre
+/// quadrature of √(a² sin²t + b² cos²t), 5 points to each 1/16 turn: relative error under 10⁻⁷ for b/a from 1/4 to 4.
+/// </summary>
 public readonly record struct EllipticArc
 {
     // Abramowitz & Stegun, Handbook of Mathematical Functions, table 25.4, n = 5.

@@ -9,7 +9,10 @@ public static class Helix
     public static double TurnLengthM(double radiusM, double pitchM) =>
         double.Hypot(2 * Math.PI * Require.NotNegative(radiusM, nameof(radiusM)), Require.NotNegative(pitchM, nameof(pitchM)));
 
-    /// <summary>Whole turns wound through a length ℓ: ℓ²/12 + r²/4 along, (R² + 3r²/4)/2 across, r the wire's radius (a torus drawn out along its axis; good while the pitch is small against 2π R).</summary>
+    /// <summary>
+    /// Whole turns wound through a length ℓ: ℓ²/12 + r²/4 along, (R² + 3r²/4)/2 across, r the wire's radius (a torus drawn out along its axis; good while the
+    /// pitch is small against 2π R).
+    /// </summary>
     public static Spread SpreadOf(double radiusM, double lengthM, double wireRadiusM)
     {
         Spread ring = Torus.SpreadOf(radiusM, wireRadiusM);

@@ -17,7 +17,10 @@ public static class Spheres
     internal static double Square(double value) => value * value;
 }
 
-/// <summary>A ball bored right through along a diameter: a bead. Its length along the bore h = √(D² - b²) is all its volume depends on (Cavalieri's "napkin ring", π h³/6).</summary>
+/// <summary>
+/// A ball bored right through along a diameter: a bead. Its length along the bore h = √(D² - b²) is all its volume depends on (Cavalieri's "napkin ring", π
+/// h³/6).
+/// </summary>
 public static class BoredSphere
 {
     /// <summary>√(D² - b²), m.</summary>

@@ -24,8 +24,11 @@ public readonly record struct SteadySink(Vector3D Up, Vector3D FlowMS, bool IsSt
     }
 }
 
-/// <summary>A fly on a slack line in still water. Drag balances wet weight, and moments about the mass center vanish; the fly may glide aside as it sinks.</summary>
-/// <remarks>In the hook frame drag depends on the flow alone, so for each direction of up the flow follows from F(w) = W' up. A turn about the plumb line changes nothing and is left out of the unknowns; a lopsided fly's slow spin is ignored.</remarks>
+/// <summary>
+/// A fly on a slack line in still water. Drag balances wet weight, and moments about the mass center vanish; the fly may glide aside as it sinks.
+/// </summary>
+/// <remarks>In the hook frame drag depends on the flow alone, so for each direction of up the flow follows from F(w) = W' up. A turn about the plumb line
+/// changes nothing and is left out of the unknowns; a lopsided fly's slow spin is ignored.</remarks>
 public sealed class SinkingFly
 {
     private const double LongestStepRad = 0.3;
@@ -64,7 +67,9 @@ public sealed class SinkingFly
     /// <summary>So near the weight of the water it pushes aside that it hardly moves: under a thousandth of its own weight is left.</summary>
     public bool Hovers => Math.Abs(_wetWeightN) < 1e-3 * _massKg * Standard.GravityMS2;
 
-    /// <summary>The stable sink a fly settles into when the line goes slack, let go a hair off an attitude so that an unstable one is left. False when it finds none.</summary>
+    /// <summary>
+    /// The stable sink a fly settles into when the line goes slack, let go a hair off an attitude so that an unstable one is left. False when it finds none.
+    /// </summary>
     public bool TryFindStable(Vector3D up, out SteadySink steady)
     {
         Vector3D start = (up + new Vector3D(0.003, _hand * 0.01, 0)).Normalized();
@@ -149,7 +154,9 @@ public sealed class SinkingFly
         return false;
     }
 
-    /// <summary>Depth against time from rest at the attitude of the steady sink: M dv/dt = W' - drag(v). The water set in motion with the fly (added mass) is left out.</summary>
+    /// <summary>
+    /// Depth against time from rest at the attitude of the steady sink: M dv/dt = W' - drag(v). The water set in motion with the fly (added mass) is left out.
+    /// </summary>
     /// <param name="steady">From <see cref="TryFindSteady"/>.</param>
     /// <param name="untilS">Length of the pause, s.</param>
     /// <param name="points">How many equal steps to report.</param>
@@ -274,7 +281,8 @@ public sealed class SinkingFly
         return d.Moment * flowChange + Standard.GravityMS2 * Vector3D.Cross(upChange, _wetMoment);
     }
 
-    // Newton on F(w) = W' up. Drag grows as about the square of speed, so an overlong flow shrinks by about half a step and cannot diverge; a turn of the flow is limited instead.
+    // Newton on F(w) = W' up. Drag grows as about the square of speed, so an overlong flow shrinks by about half a step and cannot diverge; a turn of the flow
+    // is limited instead.
     private bool TryBalance(Vector3D up, ref Vector3D flow, out Derivatives derivatives)
     {
         Vector3D wanted = _wetWeightN * up;

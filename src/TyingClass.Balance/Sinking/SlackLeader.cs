@@ -6,9 +6,11 @@ namespace TyingClass.Balance.Sinking;
 /// <summary>What a slack leader, cinched to the eye, does to a sinking fly: the water holds the leader back and its stiffness holds the nose.</summary>
 /// <remarks>
 /// A long elastic line clamped at angle ψ to the flow and bent into line with it by cross-flow drag f sin²α per length, f = ½ρ C_n d v².
-/// In units of ℓ = (EI/f)^⅓, with X and Y the drag still to come along and across the flow: α'' = X sin α - Y cos α, X' = -sin³α, Y' = sin²α cos α, all → 0 far away.
+/// In units of ℓ = (EI/f)^⅓, with X and Y the drag still to come along and across the flow: α'' = X sin α - Y cos α, X' = -sin³α, Y' = sin²α cos α, all → 0 far
+/// away.
 /// Every such line is a piece of one curve, whose tail is α = 60/s³; it is followed back from there once and kept as a table. For small ψ the
-/// clamp carries M = 180 (ψ/60)^(4/3) (f EI²)^⅓. The leader's weight in water is left out: at sinking speeds it is some hundredth of the drag. docs/formulas.md#slack-leader
+/// clamp carries M = 180 (ψ/60)^(4/3) (f EI²)^⅓. The leader's weight in water is left out: at sinking speeds it is some hundredth of the drag.
+/// docs/formulas.md#slack-leader
 /// </remarks>
 public static class SlackLeader
 {
@@ -79,7 +81,8 @@ public static class SlackLeader
             {
                 double wanted = next * Math.PI / (TableSize - 1);
                 double t = (wanted - previousAngle) / (y[0] - previousAngle);
-                table[next++] = ((previous.M + t * (here.M - previous.M)) / Math.Pow(wanted, 4.0 / 3), previous.A + t * (here.A - previous.A), previous.C + t * (here.C - previous.C));
+                table[next++] = ((previous.M + t * (here.M - previous.M)) / Math.Pow(wanted, 4.0 / 3), previous.A + t * (here.A - previous.A),
+                    previous.C + t * (here.C - previous.C));
             }
 
             (previousAngle, previous) = (y[0], here);

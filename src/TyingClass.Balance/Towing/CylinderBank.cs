@@ -6,7 +6,10 @@ using TyingClass.Balance.Geometry;
 
 namespace TyingClass.Balance.Towing;
 
-/// <summary>The cylinders of a drag field, four side by side in a vector register. One array to each figure; the last four are filled up with cylinders that drag nothing.</summary>
+/// <summary>
+/// The cylinders of a drag field, four side by side in a vector register. One array to each figure; the last four are filled up with cylinders that drag
+/// nothing.
+/// </summary>
 internal sealed class CylinderBank
 {
     private const int Lanes = 4;
@@ -30,7 +33,8 @@ internal sealed class CylinderBank
     public CylinderTerm this[int i]
     {
         get => new(
-            new Vector3D(_armX[i], _armY[i], _armZ[i]), new Vector3D(_axisX[i], _axisY[i], _axisZ[i]), _normal[i], _reynoldsPerSpeed[i], _friction[i], _blunt[i]);
+            new Vector3D(_armX[i], _armY[i], _armZ[i]), new Vector3D(_axisX[i], _axisY[i], _axisZ[i]), _normal[i], _reynoldsPerSpeed[i], _friction[i],
+            _blunt[i]);
         set
         {
             (_armX[i], _armY[i], _armZ[i]) = (value.Arm.X, value.Arm.Y, value.Arm.Z);
@@ -61,7 +65,8 @@ internal sealed class CylinderBank
     }
 
     /// <summary>As <see cref="At"/>, and how both change as the flow changes along two directions.</summary>
-    /// <remarks>With n = w - (w·a)a and C(Re) at |n|: d(C |n| n) = C |n| dn + (C + Re C′)(n·dw) n/|n|, and d(√|u| u) = 3/2 √|u| du, d(|u| u) = 2 |u| du along the axis.</remarks>
+    /// <remarks>With n = w - (w·a)a and C(Re) at |n|: d(C |n| n) = C |n| dn + (C + Re C′)(n·dw) n/|n|, and d(√|u| u) = 3/2 √|u| du, d(|u| u) = 2 |u| du along
+    /// the axis.</remarks>
     public (Wrench Here, Wrench ByFirst, Wrench BySecond) Differentiate(Vector3D flowMS, Vector3D first, Vector3D second)
     {
         DragTable table = DragTable.Cylinder;

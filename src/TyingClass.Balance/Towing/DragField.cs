@@ -133,7 +133,10 @@ public sealed class DragField
         static Wrench Acting(Vector3D arm, Vector3D force) => new(force, Vector3D.Cross(arm, force));
     }
 
-    /// <summary>Copies the terms of <paramref name="source"/> into this field from the given places on, each moved as one rigid piece: the tolerance sampler's way to shift a part without building anything.</summary>
+    /// <summary>
+    /// Copies the terms of <paramref name="source"/> into this field from the given places on, each moved as one rigid piece: the tolerance sampler's way to
+    /// shift a part without building anything.
+    /// </summary>
     internal void CopyMoved(DragField source, ref Cursor at, double cosClock, double sinClock, Vector3D originM, Vector3D shiftM)
     {
         for (int i = 0; i < source._cylinders.Count; i++, at.Cylinder++)

@@ -59,7 +59,10 @@ public static class Keel
         return shares.ToImmutable();
     }
 
-    /// <summary>Each part's share of the moment that heels an upright fly with yaw settled, N·m, positive to the left as it swims: M_x - (J_xz / J_zz) M_z, linear in the loads. A fly alike on both sides has none.</summary>
+    /// <summary>
+    /// Each part's share of the moment that heels an upright fly with yaw settled, N·m, positive to the left as it swims: M_x - (J_xz / J_zz) M_z, linear in
+    /// the loads. A fly alike on both sides has none.
+    /// </summary>
     public static ImmutableArray<(string Part, double HeelingNM)> Heeling(
         FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, double speedMS, Linearized whole)
     {

@@ -11,7 +11,10 @@ public static class Releases
 {
     private const double SameAttitudeRad = 0.01;
 
-    /// <summary>The 24 turns that carry a cube onto itself, spread evenly over all attitudes, then turned together by an odd amount so that none starts in a plane of symmetry.</summary>
+    /// <summary>
+    /// The 24 turns that carry a cube onto itself, spread evenly over all attitudes, then turned together by an odd amount so that none starts in a plane of
+    /// symmetry.
+    /// </summary>
     public static ImmutableArray<Attitude> Starts { get; } = MakeStarts();
 
     /// <summary>Stable attitudes, the commonest first. Shares sum to under 1 when some releases never settle.</summary>

@@ -20,7 +20,10 @@ public enum HeelSide
 /// <summary>The side to which a fly comes back from less.</summary>
 public readonly record struct RightingRange(ImmutableArray<RightingPoint> Curve, double RangeRad, HeelSide Side);
 
-/// <summary>The righting curve: restoring moment against heel about the flow, pitch and yaw settled at every heel, as naval architects draw a ship's. Its slope at zero is K.</summary>
+/// <summary>
+/// The righting curve: restoring moment against heel about the flow, pitch and yaw settled at every heel, as naval architects draw a ship's. Its slope at zero
+/// is K.
+/// </summary>
 public static class Righting
 {
     private const double SameRangeRad = 0.5 * Math.PI / 180;
@@ -51,7 +54,10 @@ public static class Righting
         return points.ToImmutable();
     }
 
-    /// <summary>Heeled both ways: the lesser range and its side. A lopsided fly comes back to where it lists, not to upright; its range on the low side is counted from upright all the same.</summary>
+    /// <summary>
+    /// Heeled both ways: the lesser range and its side. A lopsided fly comes back to where it lists, not to upright; its range on the low side is counted from
+    /// upright all the same.
+    /// </summary>
     public static RightingRange Lesser(TowedFly fly, Attitude upright, double speedMS, int steps)
     {
         ImmutableArray<RightingPoint> left = Curve(fly, upright, speedMS, steps, HeelSide.Left), right = Curve(fly, upright, speedMS, steps, HeelSide.Right);
@@ -61,7 +67,8 @@ public static class Righting
             : toLeft < toRight ? new RightingRange(left, toLeft, HeelSide.Left) : new RightingRange(right, toRight, HeelSide.Right);
     }
 
-    // Upright the moment pushes a listing fly over to its low side; there the curve first rises through zero, at the list, and the range ends where it next falls through it.
+    // Upright the moment pushes a listing fly over to its low side; there the curve first rises through zero, at the list, and the range ends where it next
+    // falls through it.
     private static double RangeFromListRad(ImmutableArray<RightingPoint> curve, ImmutableArray<RightingPoint> otherSide)
     {
         if (curve.IsEmpty || otherSide.IsEmpty)

@@ -7,7 +7,10 @@ namespace TyingClass.Balance.Towing;
 public readonly record struct Rest(Attitude Attitude, Linearized Loads, bool IsStable);
 
 /// <summary>Follows the overdamped motion of a towed fly to rest and polishes the end with Newton's method.</summary>
-/// <remarks>Implicit Euler steps (I/h - J) δ = M of bounded length. Where J has an eigenvalue λ of positive real part, 1/h is 2|λ|²/Re λ (twice a real one), so that a step never runs back to the unstable attitude it left yet moves about as fast as the attitude falls away; where all are stable h is infinite and the steps are Newton's, halved while they do not bring the moment down (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508). Roll is some hundred times less stiff than pitch and yaw: a fixed step would crawl.</remarks>
+/// <remarks>Implicit Euler steps (I/h - J) δ = M of bounded length. Where J has an eigenvalue λ of positive real part, 1/h is 2|λ|²/Re λ (twice a real one), so
+/// that a step never runs back to the unstable attitude it left yet moves about as fast as the attitude falls away; where all are stable h is infinite and the
+/// steps are Newton's, halved while they do not bring the moment down (pseudo-transient continuation: Kelley and Keyes, SIAM J. Numer. Anal. 35 (1998) 508).
+/// Roll is some hundred times less stiff than pitch and yaw: a fixed step would crawl.</remarks>
 public static class Settling
 {
     private const int MostSteps = 300;
@@ -67,7 +70,8 @@ public static class Settling
         return false;
     }
 
-    // The last steps, all within a thousandth of a radian of where the derivatives were taken, take them again: a moment alone costs less than half of new ones.
+    // The last steps, all within a thousandth of a radian of where the derivatives were taken, take them again: a moment alone costs less than half of new
+    // ones.
     // False, at the attitude reached, when they no longer bring the moment down tenfold.
     private static bool TryFinish(TowedFly fly, double speedMS, ref Attitude attitude, in Linearized loads, double size, Vector3D turn, out Wrench there)
     {
@@ -91,7 +95,8 @@ public static class Settling
         }
     }
 
-    // An overlong step is taken by a shorter time, not cut to length: where roll is nearly neutral (fast flow, a fly near neutral buoyancy) Newton's step is all roll, and cut short it would never bring the nose round.
+    // An overlong step is taken by a shorter time, not cut to length: where roll is nearly neutral (fast flow, a fly near neutral buoyancy) Newton's step is
+    // all roll, and cut short it would never bring the nose round.
     private static Vector3D BoundedStep(in Linearized loads, double rate, double size)
     {
         Vector3D turn = Step(loads, rate);

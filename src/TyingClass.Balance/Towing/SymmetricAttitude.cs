@@ -9,7 +9,11 @@ public static class SymmetricAttitude
     private const double SearchStepRad = 3 * Math.PI / 180;
     private const double PitchToleranceRad = 1e-13;
 
-    /// <summary>The balanced pitch reached by letting the fly go from a given one: the moment falls through zero there, so it is stable in pitch. Always exists, since the moment is periodic in pitch and not of one sign; false if the search meets a number that is not finite or a moment of one sign all round (a fly that tumbles).</summary>
+    /// <summary>
+    /// The balanced pitch reached by letting the fly go from a given one: the moment falls through zero there, so it is stable in pitch. Always exists, since
+    /// the moment is periodic in pitch and not of one sign; false if the search meets a number that is not finite or a moment of one sign all round (a fly that
+    /// tumbles).
+    /// </summary>
     /// <param name="fromPitchRad">Positive nose up.</param>
     public static bool TryFindPitch(TowedFly fly, Intent intent, double speedMS, double fromPitchRad, out double pitchRad)
     {

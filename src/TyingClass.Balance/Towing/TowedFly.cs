@@ -10,7 +10,8 @@ namespace TyingClass.Balance.Towing;
 public readonly record struct Linearized(Vector3D MomentNM, Vector3D DragN, Matrix3 Turning);
 
 /// <summary>A fly held at its tow point in a uniform horizontal flow: the moment function of every tow calculation.</summary>
-/// <remarks>Turning the whole fly about the flow's direction changes neither the drag nor its moment as the hook sees them, so drag is a function of the flow's direction in the hook frame alone and two derivatives of it are enough, not three.</remarks>
+/// <remarks>Turning the whole fly about the flow's direction changes neither the drag nor its moment as the hook sees them, so drag is a function of the flow's
+/// direction in the hook frame alone and two derivatives of it are enough, not three.</remarks>
 public sealed class TowedFly
 {
     private const double DifferenceStep = 1e-6;
@@ -117,7 +118,9 @@ public sealed class TowedFly
         return KnotStiffnessNM2 > 0 ? weight + KnotMoment(up, dragN) : weight;
     }
 
-    /// <summary>M = 2 √(EI T) sin(ψ/2), turning the shank's forward end toward the pull (semi-infinite elastica clamped at ψ to its tension; docs/formulas.md).</summary>
+    /// <summary>
+    /// M = 2 √(EI T) sin(ψ/2), turning the shank's forward end toward the pull (semi-infinite elastica clamped at ψ to its tension; docs/formulas.md).
+    /// </summary>
     internal Vector3D KnotMoment(Vector3D up, Vector3D dragN)
     {
         Vector3D pull = PullN(up, dragN);

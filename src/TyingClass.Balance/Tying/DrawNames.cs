@@ -4,7 +4,9 @@ using TyingClass.Balance.Geometry;
 
 namespace TyingClass.Balance.Tying;
 
-/// <summary>By what name each part's errors are drawn: "wing", and of two wings the one tied farther forward first, in whatever order they were written down.</summary>
+/// <summary>
+/// By what name each part's errors are drawn: "wing", and of two wings the one tied farther forward first, in whatever order they were written down.
+/// </summary>
 internal static class DrawNames
 {
     public static ImmutableArray<string> Of(ImmutableArray<BodyPart> parts)
@@ -13,7 +15,8 @@ internal static class DrawNames
         foreach (IGrouping<string, int> alike in Enumerable.Range(0, parts.Length).GroupBy(i => Kind(parts[i].Name)))
         {
             int rank = 0;
-            foreach (int i in alike.OrderBy(i => Place(parts[i]).X).ThenBy(i => Place(parts[i]).Z).ThenBy(i => Place(parts[i]).Y).ThenBy(i => parts[i].Masses.Sum(m => m.MassKg)))
+            foreach (int i in alike.OrderBy(i => Place(parts[i]).X).ThenBy(i => Place(parts[i]).Z).ThenBy(i => Place(parts[i]).Y)
+                .ThenBy(i => parts[i].Masses.Sum(m => m.MassKg)))
             {
                 names[i] = $"{alike.Key} {rank++}";
             }

@@ -6,7 +6,8 @@ using TyingClass.Balance.Towing;
 namespace TyingClass.Balance.Tying;
 
 /// <summary>Ties the same fly many times with a tyer's errors and finds how each one rides.</summary>
-/// <remarks>Each tied part moves as one rigid piece: aside, along the shank and about it; its mass (and the solid volume with it) and its air vary. The hook does not. Drag areas stay as designed.</remarks>
+/// <remarks>Each tied part moves as one rigid piece: aside, along the shank and about it; its mass (and the solid volume with it) and its air vary. The hook
+/// does not. Drag areas stay as designed.</remarks>
 public sealed class ThousandFlies
 {
     private const int ErrorsPerPart = 5;
@@ -36,7 +37,10 @@ public sealed class ThousandFlies
         return ErrorsPerPart * body.Parts.Length;
     }
 
-    /// <summary>Deviates for a batch of flies, the same for the same seed on every machine; one fly after another, its parts in order. Each part has a row of its own, drawn by its name, so that the order of the parts decides nothing.</summary>
+    /// <summary>
+    /// Deviates for a batch of flies, the same for the same seed on every machine; one fly after another, its parts in order. Each part has a row of its own,
+    /// drawn by its name, so that the order of the parts decides nothing.
+    /// </summary>
     public static double[] Deviates(FlyBody body, int flies, int seed)
     {
         int perFly = ErrorsPerFly(body);

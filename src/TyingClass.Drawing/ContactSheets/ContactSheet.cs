@@ -36,8 +36,10 @@ public static class ContactSheet
         using SvgCanvas canvas = new();
         Plate.Open(
             canvas, new DrawingOptions { IdPrefix = "sheet", WidthPx = (int)window.Width }, "sheet", window,
-            $"Contact sheet of {flies.Count} flies", $"Side views, soaked, each at its own speed and scale: {string.Join(", ", flies.Select(f => f.Recipe.Name))}.");
-        canvas.Element("rect", ("class", "fly-fill-paper"), ("width", SvgCanvas.N(window.Width)), ("height", SvgCanvas.N(window.Height)), ("fill", Flies.Tone.Paper.Color));
+            $"Contact sheet of {flies.Count} flies",
+            $"Side views, soaked, each at its own speed and scale: {string.Join(", ", flies.Select(f => f.Recipe.Name))}.");
+        canvas.Element("rect", ("class", "fly-fill-paper"), ("width", SvgCanvas.N(window.Width)), ("height", SvgCanvas.N(window.Height)),
+            ("fill", Flies.Tone.Paper.Color));
         double top = GapPx;
         for (int i = 0; i < plates.Length; i++)
         {
@@ -68,7 +70,8 @@ public static class ContactSheet
             <title>Contact sheet</title>
             <style>
             {{DrawingStyle.Css}}
-            body { margin: 1rem; background: var(--fly-paper); display: grid; grid-template-columns: repeat(auto-fill, minmax(340px, 1fr)); gap: 1rem; align-items: start; }
+            body { margin: 1rem; background: var(--fly-paper); display: grid; gap: 1rem; align-items: start;
+              grid-template-columns: repeat(auto-fill, minmax(340px, 1fr)); }
             svg { width: 100%; }
             </style>
             {{string.Join("\n", cells)}}
@@ -79,7 +82,8 @@ public static class ContactSheet
 
     private static IEnumerable<string> Drawn(SolvedFly fly, int number) =>
     [
-        Curves.PitchAgainstSpeed(fly, Options(number, "pitch")), Curves.KeelHeightAgainstSpeed(fly, Options(number, "keel")), Curves.Righting(fly, Options(number, "righting")),
+        Curves.PitchAgainstSpeed(fly, Options(number, "pitch")), Curves.KeelHeightAgainstSpeed(fly, Options(number, "keel")),
+        Curves.Righting(fly, Options(number, "righting")),
         Curves.DepthInPause(fly, Options(number, "depth")), Curves.LeanHistogram(fly, Options(number, "lean")), Curves.Ledger(fly, Options(number, "ledger")),
     ];
 

@@ -13,7 +13,8 @@ public static class SheetFlies
     private static IEnumerable<(string Name, string Text)> Texts()
     {
         Assembly assembly = typeof(SheetFlies).Assembly;
-        foreach (string name in assembly.GetManifestResourceNames().Where(n => n.StartsWith("recipes/", StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (string name in assembly.GetManifestResourceNames().Where(n => n.StartsWith("recipes/", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal))
         {
             using StreamReader reader = new(assembly.GetManifestResourceStream(name)!);
             yield return (name, reader.ReadToEnd());

@@ -43,7 +43,8 @@ internal sealed class DumbbellEyesArt : PartArt
 
     private static void Iris(Ink ink, Lathe shape, double radius, double edge)
     {
-        if (shape.Face(front: false, radius - edge) is not { } rim || shape.Face(front: false, 0.66 * radius) is not { } iris || shape.Face(front: false, 0.34 * radius) is not { } pupil)
+        if (shape.Face(front: false, radius - edge) is not { } rim || shape.Face(front: false, 0.66 * radius) is not { } iris
+            || shape.Face(front: false, 0.34 * radius) is not { } pupil)
             return;
         ink.Line(rim, 0.5);
         ink.Wash(iris, Tone.Iris);

@@ -6,7 +6,10 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
 
-/// <summary>The hook to gauge: ring, eye leg, shank, bend, spear, point and barb. The ring lies across the bend as on most hooks, but is drawn turned a third of a right angle, so that its hole shows from the side.</summary>
+/// <summary>
+/// The hook to gauge: ring, eye leg, shank, bend, spear, point and barb. The ring lies across the bend as on most hooks, but is drawn turned a third of a right
+/// angle, so that its hole shows from the side.
+/// </summary>
 internal static class HookArt
 {
     private const double RingTurnRad = 0.75;
@@ -14,7 +17,8 @@ internal static class HookArt
     public static IEnumerable<Piece> Draw(Anatomy fly)
     {
         ResolvedHook hook = fly.Hook;
-        Vector3D[] shank = [1e3 * hook.EyeLegM * hook.EyeDirection, 0.3 * 1e3 * hook.EyeLegM * hook.EyeDirection, new(0.25 * fly.WireMm, 0, 0), new(1e3 * hook.ShankM, 0, 0)];
+        Vector3D[] shank =
+            [1e3 * hook.EyeLegM * hook.EyeDirection, 0.3 * 1e3 * hook.EyeLegM * hook.EyeDirection, new(0.25 * fly.WireMm, 0, 0), new(1e3 * hook.ShankM, 0, 0)];
         yield return Wire(fly, shank, shank.Min(fly.View.Depth), smooth: false);
         Vector3D[] bend = [.. Bend(hook)];
         yield return Wire(fly, bend, bend.Average(fly.View.Depth) - 0.01, smooth: false);
@@ -22,7 +26,9 @@ internal static class HookArt
         yield return Ring(fly);
     }
 
-    /// <summary>The wire's center line from the end of the shank round to the spear, mm: a semicircle, half an ellipse, or two quarter circles and a straight.</summary>
+    /// <summary>
+    /// The wire's center line from the end of the shank round to the spear, mm: a semicircle, half an ellipse, or two quarter circles and a straight.
+    /// </summary>
     public static IEnumerable<Vector3D> Bend(ResolvedHook hook)
     {
         double shank = 1e3 * hook.ShankM, gape = 1e3 * hook.GapeM, depth = 1e3 * hook.BendDepthM;
@@ -55,7 +61,8 @@ internal static class HookArt
         Point shift = new(-0.1 * fly.WireMm, -0.18 * fly.WireMm);
         Point[] run = [view.At(new(rear + 0.05, 0, z)), view.At(new(taper - 0.02, 0, z))];
         Point[] needle = Needle(view, taper, point, z, r);
-        Point[] sliver = [view.At(new(barb - 2.2 * r, 0, z + 0.75 * r)), view.At(new(barb + 1.3 * r, 0, z + 2.0 * r)), view.At(new(barb + 0.2 * r, 0, z + 0.8 * r))];
+        Point[] sliver =
+            [view.At(new(barb - 2.2 * r, 0, z + 0.75 * r)), view.At(new(barb + 1.3 * r, 0, z + 2.0 * r)), view.At(new(barb + 0.2 * r, 0, z + 0.8 * r))];
         return new Piece(
             (view.Depth(new(rear, 0, z)) + view.Depth(new(point, 0, z))) / 2, "hook", [.. run, view.At(new(point, 0, z))],
             ink =>

@@ -20,7 +20,8 @@ internal sealed class Ink(SvgCanvas canvas, double penMm)
         ("stroke-dasharray", $"{SvgCanvas.N(2.2 * penMm)} {SvgCanvas.N(2.2 * penMm)}"));
 
     /// <summary>A stroke of wash as wide as the thing itself.</summary>
-    public void Brush(PathText path, Tone tone, double widthMm, double opacity = 1) => Stroke(path, "fly-brush fly-stroke-" + tone.Name, tone.Color, widthMm, opacity);
+    public void Brush(PathText path, Tone tone, double widthMm, double opacity = 1) =>
+        Stroke(path, "fly-brush fly-stroke-" + tone.Name, tone.Color, widthMm, opacity);
 
     /// <summary>A wire seen from anywhere: outline, metal, gleam.</summary>
     public void Wire(PathText path, Tone tone, double gaugeMm, PathText gleam, string cap = "butt")
@@ -38,7 +39,8 @@ internal sealed class Ink(SvgCanvas canvas, double penMm)
         if (path.IsEmpty)
             return;
         if (opacity < 1)
-            canvas.Element("path", ("class", "fly-fill-" + tone.Name), ("d", path.ToString()), ("fill", tone.Color), ("stroke", "none"), ("fill-opacity", SvgCanvas.N(opacity)));
+            canvas.Element("path", ("class", "fly-fill-" + tone.Name), ("d", path.ToString()), ("fill", tone.Color), ("stroke", "none"),
+                ("fill-opacity", SvgCanvas.N(opacity)));
         else
             canvas.Element("path", ("class", "fly-fill-" + tone.Name), ("d", path.ToString()), ("fill", tone.Color), ("stroke", "none"));
     }

@@ -21,7 +21,8 @@ internal sealed class LegsArt : PartArt
         {
             Vector3D tie = legs.Place(legs.FrontMm, side == 0 ? hand * seat : 0, side * seat);
             Sweep Leg(double up) => Sweep.Trailing(
-                tie, legs.Direct(new Vector3D(Math.Cos(splay), hand * Math.Sin(splay), up)).Normalized(), legs.Fly.Trail, legs.LengthMm, 0.55 * legs.Suppleness);
+                tie, legs.Direct(new Vector3D(Math.Cos(splay), hand * Math.Sin(splay), up)).Normalized(), legs.Fly.Trail, legs.LengthMm,
+                0.55 * legs.Suppleness);
             Sweep[] pair = [Leg(0.22), Leg(-0.3)];
             foreach (Piece piece in legs.Material is "rubber" or "silicone rubber" ? Rubber(legs, pair) : Soft(legs, pair))
                 yield return piece;
@@ -38,7 +39,8 @@ internal sealed class LegsArt : PartArt
             strand.DrawOn(path, limb.View);
             Vector3D lift = 0.12 * limb.View.Light;
             strand.Shifted(lift, lift, lift, lift).Cut(0.95).DrawOn(gleam, limb.View);
-            yield return new Piece(limb.View.Depth(strand.At(0.5)) + 0.22, limb.Name, outline, ink => ink.Wire(path, limb.Fly.Dye(1), Math.Max(gauge, 2.2 * ink.PenMm), gleam, "round"));
+            yield return new Piece(limb.View.Depth(strand.At(0.5)) + 0.22, limb.Name, outline,
+                ink => ink.Wire(path, limb.Fly.Dye(1), Math.Max(gauge, 2.2 * ink.PenMm), gleam, "round"));
         }
     }
 

@@ -4,7 +4,10 @@ using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Drawing.Flies;
 
-/// <summary>Wings and tails. Supple stuff streams where the water (or, hung up, its weight) takes it; that is the artist's reading of the material, the figures do not depend on it.</summary>
+/// <summary>
+/// Wings and tails. Supple stuff streams where the water (or, hung up, its weight) takes it; that is the artist's reading of the material, the figures do not
+/// depend on it.
+/// </summary>
 internal static class StrandArt
 {
     /// <param name="wing">It lies on the body and leaves it at an angle.</param>
@@ -28,7 +31,8 @@ internal static class StrandArt
         "fur strip" => StripArt.Draw(limb, line, outward, 0),
         "marabou" => PlumeArt.Marabou(limb, line, outward),
         "feather" => PlumeArt.Feather(limb, line, outward),
-        "rubber" or "silicone rubber" => LegsArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
+        "rubber" or "silicone rubber" =>
+            LegsArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
         "flash" or "tinsel" => HairArt.Draw(limb, line, outward, strands: 16, spread: 0.05, Tone.Bright, shiny: true),
         "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, strands: 84, spread: 0.055, limb.Fly.Dye(1), shiny: false),
         _ => HairArt.Draw(limb, line, outward, strands: 80, spread: 0.065, limb.Fly.Dye(1), shiny: false),

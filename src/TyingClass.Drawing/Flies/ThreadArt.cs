@@ -4,7 +4,10 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
 
-/// <summary>Thread where something is bound down, and a head behind the eye when no bead or cone sits there. The recipe does not speak of thread and it weighs next to nothing; without it wings would seem to float.</summary>
+/// <summary>
+/// Thread where something is bound down, and a head behind the eye when no bead or cone sits there. The recipe does not speak of thread and it weighs next to
+/// nothing; without it wings would seem to float.
+/// </summary>
 internal static class ThreadArt
 {
     public static IEnumerable<Piece> Bindings(Limb limb)
@@ -26,13 +29,15 @@ internal static class ThreadArt
         if (fly.Limbs.IsEmpty || first < 0.7)
             yield break;
         double length = Math.Min(first, 3.2 * fly.WireMm + 0.4), start = Math.Max(0.1, first - length - 0.05);
-        Lathe shape = new(fly.View, new Vector3D(start, 0, 0), Vector3D.UnitX, (0, 0.62 * fly.WireMm), (0.6 * length, 1.15 * fly.WireMm), (length, 1.1 * fly.WireMm));
+        Lathe shape =
+            new(fly.View, new Vector3D(start, 0, 0), Vector3D.UnitX, (0, 0.62 * fly.WireMm), (0.6 * length, 1.15 * fly.WireMm), (length, 1.1 * fly.WireMm));
         yield return Drawn(fly, "thread", shape, new Seeded(fly.Seed + "/head"));
     }
 
     private static Piece Band(Anatomy fly, string name, double from, double length, double radius, Seeded chance)
     {
-        Lathe shape = new(fly.View, new Vector3D(from, 0, 0), Vector3D.UnitX, (0, 0.75 * radius), (0.3 * length, radius), (0.7 * length, radius), (length, 0.8 * radius));
+        Lathe shape =
+            new(fly.View, new Vector3D(from, 0, 0), Vector3D.UnitX, (0, 0.75 * radius), (0.3 * length, radius), (0.7 * length, radius), (length, 0.8 * radius));
         return Drawn(fly, name, shape, chance);
     }
 

@@ -1,6 +1,8 @@
 namespace TyingClass.Drawing.Flies;
 
-/// <summary>A wash. The color given is the one for light paper, used where no style sheet is at hand; drawing.css sets it by class for light, dark and print.</summary>
+/// <summary>
+/// A wash. The color given is the one for light paper, used where no style sheet is at hand; drawing.css sets it by class for light, dark and print.
+/// </summary>
 internal sealed record Tone(string Name, string Color)
 {
     public static readonly Tone Steel = new("steel", "#8b8f8e");

@@ -55,7 +55,8 @@ internal sealed class WrapsArt : PartArt
             && Math.Min(l.RearMm, wraps.RearMm) - Math.Max(l.FrontMm, wraps.FrontMm) > 0.5 * wraps.LengthMm);
         if (cover is null)
             yield break;
-        double radius = wraps.Fly.CoreMm(wraps) / 2 + Layers(wraps) * wraps.SizeMm, depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;
+        double radius = wraps.Fly.CoreMm(wraps) / 2 + Layers(wraps) * wraps.SizeMm,
+            depth = wraps.View.Depth(wraps.Place((cover.FrontMm + cover.RearMm) / 2, 0, 0)) + 0.215;
         Lathe shape = new(wraps.View, wraps.Place(wraps.FrontMm, 0, 0), Vector3D.UnitX, (0, radius), (wraps.LengthMm, radius));
         yield return new Piece(depth, wraps.Name, shape.Outline, ink =>
         {

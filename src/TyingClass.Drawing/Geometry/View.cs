@@ -12,7 +12,10 @@ internal enum Facing
     Front,
 }
 
-/// <summary>A parallel projection of the hook frame (mm) onto the page (mm): true to scale, and straight lines and Bézier curves stay what they are. The tow point lands on the origin.</summary>
+/// <summary>
+/// A parallel projection of the hook frame (mm) onto the page (mm): true to scale, and straight lines and Bézier curves stay what they are. The tow point lands
+/// on the origin.
+/// </summary>
 internal sealed class View(Pose attitude, Vector3D towPointMm, Facing facing)
 {
     public Pose Pose => attitude;

@@ -3,7 +3,10 @@ using TyingClass.Drawing.Words;
 
 namespace TyingClass.Drawing.Labels;
 
-/// <summary>Puts words near their marks, off the fly, never over one another. Each label has places round its mark and in rows above and below the fly; labels take turns at the cheapest place given the others until none moves, from several starting orders, and the best end is kept.</summary>
+/// <summary>
+/// Puts words near their marks, off the fly, never over one another. Each label has places round its mark and in rows above and below the fly; labels take
+/// turns at the cheapest place given the others until none moves, from several starting orders, and the best end is kept.
+/// </summary>
 /// <param name="fly">What is drawn, before words.</param>
 /// <param name="page">Words stay inside.</param>
 /// <param name="kept">Places that no words may cover.</param>
@@ -112,7 +115,8 @@ internal sealed class LabelPlacer(Box fly, Box page, double letterMm, Occupancy 
         double beyond = Math.Max(0, fly.Top - label.Box.Top) + Math.Max(0, label.Box.Bottom - fly.Bottom);
         cost += 0.5 * beyond / letterMm;
         foreach (Box box in kept)
-            cost += label.Box.Grown(0.25 * letterMm).Meets(box) ? 300 : !box.Grown(0.3 * letterMm).Holds(label.Anchor) && box.Meets(label.Head, label.Foot) ? 6 : 0;
+            cost += label.Box.Grown(0.25 * letterMm).Meets(box) ? 300 : !box.Grown(0.3 * letterMm).Holds(label.Anchor) && box.Meets(label.Head, label.Foot) ? 6
+                : 0;
         foreach (LabelWish other in wishes)
         {
             if (ReferenceEquals(other, label.Wish))

@@ -5,14 +5,14 @@ namespace TyingClass.Drawing.Labels;
 /// <summary>Which parts of the page the fly covers, on a coarse grid, summed once so that any rectangle is asked in four look-ups.</summary>
 internal sealed class Occupancy
 {
-    private readonly Box area;
-    private readonly double cellMm;
-    private readonly int[,] sums;
+    private readonly Box _area;
+    private readonly double _cellMm;
+    private readonly int[,] _sums;
 
     /// <param name="area">Beyond it the page is taken to be free.</param>
     public Occupancy(Box area, double cellMm, IEnumerable<IReadOnlyList<Point>> outlines)
     {
-        (this.area, this.cellMm) = (area, cellMm);
+        (_area, _cellMm) = (area, cellMm);
         int across = (int)(area.Width / cellMm) + 1, down = (int)(area.Height / cellMm) + 1;
         bool[,] taken = new bool[across, down];
         foreach (IReadOnlyList<Point> outline in outlines.Where(o => o.Count > 0))
@@ -32,11 +32,11 @@ internal sealed class Occupancy
             }
         }
 
-        sums = new int[across + 1, down + 1];
+        _sums = new int[across + 1, down + 1];
         for (int x = 0; x < across; x++)
         {
             for (int y = 0; y < down; y++)
-                sums[x + 1, y + 1] = (taken[x, y] ? 1 : 0) + sums[x, y + 1] + sums[x + 1, y] - sums[x, y];
+                _sums[x + 1, y + 1] = (taken[x, y] ? 1 : 0) + _sums[x, y + 1] + _sums[x + 1, y] - _sums[x, y];
         }
     }
 
@@ -44,14 +44,14 @@ internal sealed class Occupancy
     public double Share(Box box)
     {
         int left = Column(box.Left), right = Column(box.Right) + 1, top = Row(box.Top), bottom = Row(box.Bottom) + 1;
-        right = Math.Min(right, sums.GetLength(0) - 1);
-        bottom = Math.Min(bottom, sums.GetLength(1) - 1);
-        int hits = sums[right, bottom] - sums[left, bottom] - sums[right, top] + sums[left, top];
-        double cells = Math.Max(1, (Math.Floor(box.Width / cellMm) + 1) * (Math.Floor(box.Height / cellMm) + 1));
+        right = Math.Min(right, _sums.GetLength(0) - 1);
+        bottom = Math.Min(bottom, _sums.GetLength(1) - 1);
+        int hits = _sums[right, bottom] - _sums[left, bottom] - _sums[right, top] + _sums[left, top];
+        double cells = Math.Max(1, (Math.Floor(box.Width / _cellMm) + 1) * (Math.Floor(box.Height / _cellMm) + 1));
         return Math.Min(1, hits / cells);
     }
 
-    private int Column(double x) => Math.Clamp((int)((x - area.Left) / cellMm), 0, sums.GetLength(0) - 1);
+    private int Column(double x) => Math.Clamp((int)((x - _area.Left) / _cellMm), 0, _sums.GetLength(0) - 1);
 
-    private int Row(double y) => Math.Clamp((int)((y - area.Top) / cellMm), 0, sums.GetLength(1) - 1);
+    private int Row(double y) => Math.Clamp((int)((y - _area.Top) / _cellMm), 0, _sums.GetLength(1) - 1);
 }

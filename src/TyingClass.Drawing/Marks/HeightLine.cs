@@ -25,13 +25,16 @@ internal sealed record HeightLine(string Name, Point From, double HeightMm, doub
         SvgCanvas canvas = ink.Canvas;
         double over = ColumnX + Math.Sign(ColumnX - From.X) * 0.35 * letterMm, head = HeadShare * letterMm;
         canvas.Open("g", ("class", "fly-dimension"), ("data-mark", Name), ("data-height-mm", SvgCanvas.Exact(HeightMm)));
-        PathText thin = new PathText().Move(From).Line(new Point(over, From.Y)).Move(new Point(From.X, From.Y - HeightMm)).Line(new Point(over, From.Y - HeightMm));
+        PathText thin =
+            new PathText().Move(From).Line(new Point(over, From.Y)).Move(new Point(From.X, From.Y - HeightMm)).Line(new Point(over, From.Y - HeightMm));
         Rule(canvas, thin, 0.5 * ink.PenMm);
         bool roomy = IsRoomy(letterMm);
         double reach = roomy ? 0 : 2 * head;
-        canvas.Element("line", ("class", "fly-dimension-line"), ("x1", E(ColumnX)), ("x2", E(ColumnX)), ("y1", E(TopY)), ("y2", E(BottomY)), ("stroke-width", E(0.9 * ink.PenMm)));
+        canvas.Element("line", ("class", "fly-dimension-line"), ("x1", E(ColumnX)), ("x2", E(ColumnX)), ("y1", E(TopY)), ("y2", E(BottomY)),
+            ("stroke-width", E(0.9 * ink.PenMm)));
         if (!roomy)
-            Rule(canvas, new PathText().Move(new(ColumnX, TopY)).Line(new(ColumnX, TopY - reach)).Move(new(ColumnX, BottomY)).Line(new(ColumnX, BottomY + reach)), 0.9 * ink.PenMm);
+            Rule(canvas, new PathText().Move(new(ColumnX, TopY)).Line(new(ColumnX, TopY - reach)).Move(new(ColumnX, BottomY))
+                .Line(new(ColumnX, BottomY + reach)), 0.9 * ink.PenMm);
         // Arrow tips touch the levels: from within when there is room, from outside when not.
         Tip(ink, TopY, roomy ? head : -head);
         Tip(ink, BottomY, roomy ? -head : head);

@@ -13,9 +13,11 @@ internal sealed record Mark(string Name, MarkSet Kind, Point At)
     {
         SvgCanvas canvas = ink.Canvas;
         string slug = Name.Replace(' ', '-');
-        canvas.Open("g", ("class", "fly-mark fly-mark-" + slug), ("data-mark", Name), ("transform", $"translate({SvgCanvas.Exact(At.X)} {SvgCanvas.Exact(At.Y)})"));
+        canvas.Open("g", ("class", "fly-mark fly-mark-" + slug), ("data-mark", Name),
+            ("transform", $"translate({SvgCanvas.Exact(At.X)} {SvgCanvas.Exact(At.Y)})"));
         // Where marks fall on one another the smaller lies on top, and the larger still shows round it.
-        double pen = 0.9 * ink.PenMm, r = radiusMm * Kind switch { MarkSet.CenterOfBuoyancy => 1.15, MarkSet.MassCenter => 1.08, MarkSet.BalancePoint => 0.68, _ => 1 };
+        double pen = 0.9 * ink.PenMm,
+            r = radiusMm * Kind switch { MarkSet.CenterOfBuoyancy => 1.15, MarkSet.MassCenter => 1.08, MarkSet.BalancePoint => 0.68, _ => 1 };
         switch (Kind)
         {
             case MarkSet.MassCenter:
@@ -48,6 +50,7 @@ internal sealed record Mark(string Name, MarkSet Kind, Point At)
         "circle", ("class", css), ("r", N(r)), ("fill", fill), ("stroke-width", N(pen)));
 
     private static void Shape(SvgCanvas canvas, string css, string fill, double pen, params Point[] corners) => canvas.Element(
-        "path", ("class", css), ("fill", fill), ("stroke", css == "fly-mark-halo" ? fill : "currentColor"), ("stroke-width", N(pen)), ("stroke-linejoin", "miter"),
+        "path", ("class", css), ("fill", fill), ("stroke", css == "fly-mark-halo" ? fill : "currentColor"), ("stroke-width", N(pen)),
+        ("stroke-linejoin", "miter"),
         ("d", string.Concat(corners.Select((c, i) => $"{(i == 0 ? 'M' : 'L')}{N(c.X)} {N(c.Y)}")) + "Z"));
 }

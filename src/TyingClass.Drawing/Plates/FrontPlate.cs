@@ -16,60 +16,65 @@ internal sealed class FrontPlate : FlyPlate
 {
     private static readonly Point Up = new(0, -1);
 
-    private readonly TowReport tow;
-    private readonly Point own;
+    private readonly TowReport _tow;
+    private readonly Point _own;
 
     public FrontPlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options)
     {
-        tow = State.Towed(options.SpeedMS);
-        View view = new(Pose.Towed(0, tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
-        own = view.Along(Report.Intent == Intent.PointUp ? -Vector3D.UnitZ : Vector3D.UnitZ);
+        _tow = State.Towed(options.SpeedMS);
+        View view = new(Pose.Towed(0, _tow.LeanDeg, Report.Intent), Report.TowPointMm, Facing.Front);
+        _own = view.Along(Report.Intent == Intent.PointUp ? -Vector3D.UnitZ : Vector3D.UnitZ);
         Scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         AddMark(view, MarkSet.TowPoint, "tow point", Report.TowPointMm);
         AddMark(view, MarkSet.CenterOfBuoyancy, "center of buoyancy", State.CenterOfBuoyancyMm);
         AddMark(view, MarkSet.MassCenter, "mass center", Report.MassCenterMm);
         AddMark(view, MarkSet.BalancePoint, "balance point", State.BalancePointMm);
         Content = Marks.Aggregate(Scene.Frame, (box, m) => box.With(m.At));
-        Content = Content.With(Up * ReachMm).With(own * ReachMm);
+        Content = Content.With(Up * ReachMm).With(_own * ReachMm);
         // Wide enough for the words on both sides of so narrow a view.
         Compose(Math.Max(NaturalWidthMm, 2.1 * Content.Width));
     }
 
     public override string Kind => "front";
 
-    public override string Title => $"{Fly.Recipe.Name}: seen from ahead along the shank, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
+    public override string Title =>
+        $"{Fly.Recipe.Name}: seen from ahead along the shank, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    public override string Description => FrontWords.Describe(Fly, State, tow, Marks, Options.Units);
+    public override string Description => FrontWords.Describe(Fly, State, _tow, Marks, Options.Units);
 
-    protected override string CaptionWords => $"from ahead, {FlyWords.State(State)}, {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}, {SideWords.Leaning(tow)}";
+    protected override string CaptionWords =>
+        $"from ahead, {FlyWords.State(State)}, {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}, {SideWords.Leaning(_tow)}";
 
     // Along the shank all of them lie close together: small ones can be told apart.
     protected override double MarkRadiusMm => 0.28 * LetterMm;
 
     private double ReachMm => 1.12 * new[] { Scene.Frame.Width, Scene.Frame.Height, 6 }.Max() / 2 + 2;
 
-    private bool Leans => tow.LeanDeg >= 0.5;
+    private bool Leans => _tow.LeanDeg >= 0.5;
 
     protected override void DrawBehind(Ink ink)
     {
         string dashes = LineArt.Dashes(LetterMm);
         LineArt.Rule(ink, "fly-plumb", "plumb line", Up * ReachMm, new Point(0, Content.Bottom), 0.7, dashes);
         if (Leans)
-            LineArt.Rule(ink, "fly-own-line", "line of the fly", own * ReachMm, own * -Math.Min(0.6 * ReachMm, 0.9 * Math.Abs((own.Y < 0 ? Content.Bottom : Content.Top) / own.Y)), 0.9, dashes);
+            LineArt.Rule(ink, "fly-own-line", "line of the fly", _own * ReachMm,
+                _own * -Math.Min(0.6 * ReachMm, 0.9 * Math.Abs((_own.Y < 0 ? Content.Bottom : Content.Top) / _own.Y)), 0.9, dashes);
     }
 
     protected override void DrawOver(Ink ink)
     {
         if (Leans)
-            LineArt.Arc(ink, "lean", new Point(0, 0), 0.82 * ReachMm, Up, own);
+            LineArt.Arc(ink, "lean", new Point(0, 0), 0.82 * ReachMm, Up, _own);
     }
 
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
-        Point middle = tow.LeanDeg > 170 ? new Point(1, 0) : (Up + own).Unit();
-        wishes.Add(new LabelWish(Leans ? $"lean {FlyWords.Degrees(tow.LeanDeg)}" : "plumb, no lean", "lean", Leans ? middle * (0.82 * ReachMm) : Up * (0.9 * ReachMm), 0.2 * LetterMm));
-        foreach (Point way in (Point[])[Up, own])
+        Point middle = _tow.LeanDeg > 170 ? new Point(1, 0) : (Up + _own).Unit();
+        wishes.Add(
+            new LabelWish(Leans ? $"lean {FlyWords.Degrees(_tow.LeanDeg)}" : "plumb, no lean", "lean", Leans ? middle * (0.82 * ReachMm) : Up * (0.9 * ReachMm),
+                0.2 * LetterMm));
+        foreach (Point way in (Point[])[Up, _own])
         {
             for (int i = 1; i <= 8; i++)
                 kept.Add(Box.Around(way * (ReachMm * i / 8), 0.3 * LetterMm, 0.3 * LetterMm));

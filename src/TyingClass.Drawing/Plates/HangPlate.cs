@@ -13,20 +13,21 @@ internal sealed class HangPlate : FlyPlate
 {
     private const double SmallestArcDeg = 2;
 
-    private readonly Point down = new(0, 1);
-    private readonly Point shankFront, shankWay;
+    private readonly Point _down = new(0, 1);
+    private readonly Point _shankFront, _shankWay;
 
     public HangPlate(SolvedFly fly, DrawingOptions options)
         : base(fly, options)
     {
         View view = new(Pose.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
         Scene = new Scene(new Anatomy(fly, view, -Vector3D.UnitZ));
-        shankFront = view.At(Vector3D.Zero);
-        shankWay = view.Along(Vector3D.UnitX).Unit();
+        _shankFront = view.At(Vector3D.Zero);
+        _shankWay = view.Along(Vector3D.UnitX).Unit();
         AddMark(view, MarkSet.TowPoint, "tow point", Report.TowPointMm);
         AddMark(view, MarkSet.MassCenter, "mass center", Report.MassCenterMm);
         double knot = LineArt.KnotMm(fly), loop = LineArt.LoopHalfMm(fly);
-        Content = Scene.Frame.With(new Point(0, -LeaderMm)).With(Box.Around(new Point(0, -0.6 * knot), 2.4 * loop, 2.4 * loop)).With(shankFront + shankWay * ReachMm).With(shankFront + down * ReachMm);
+        Content = Scene.Frame.With(new Point(0, -LeaderMm)).With(Box.Around(new Point(0, -0.6 * knot), 2.4 * loop, 2.4 * loop))
+            .With(_shankFront + _shankWay * ReachMm).With(_shankFront + _down * ReachMm);
         Compose(NaturalWidthMm);
     }
 
@@ -35,7 +36,8 @@ internal sealed class HangPlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: hung from its eye";
 
     public override string Description =>
-        $"Dry, in air, the fly hangs from its eye with the mass center plumb under the tow point, {Magnitudes.Place.Say(Si.Mm((Report.MassCenterMm - Report.TowPointMm).Length), Options.Units)} below it. "
+        "Dry, in air, the fly hangs from its eye with the mass center plumb under the tow "
+        + $"point, {Magnitudes.Place.Say(Si.Mm((Report.MassCenterMm - Report.TowPointMm).Length), Options.Units)} below it. "
         + $"The shank stands {Words} off the plumb line. It weighs {Magnitudes.Mass.Say(Si.G(Report.MassG), Options.Units)}.";
 
     protected override string CaptionWords => $"hung dry from its eye, shank {Words} off plumb";
@@ -59,15 +61,15 @@ internal sealed class HangPlate : FlyPlate
         if (!HasArc)
             return;
         string fine = $"{Svg.SvgCanvas.N(0.3 * LetterMm)} {Svg.SvgCanvas.N(0.3 * LetterMm)}";
-        LineArt.Rule(ink, "fly-own-line", "shank", shankFront, shankFront + shankWay * ReachMm, 0.7, fine);
-        LineArt.Rule(ink, "fly-own-line", "upright", shankFront, shankFront + down * ReachMm, 0.7, fine);
-        LineArt.Arc(ink, "shank from plumb", shankFront, 0.92 * ReachMm, down, shankWay);
+        LineArt.Rule(ink, "fly-own-line", "shank", _shankFront, _shankFront + _shankWay * ReachMm, 0.7, fine);
+        LineArt.Rule(ink, "fly-own-line", "upright", _shankFront, _shankFront + _down * ReachMm, 0.7, fine);
+        LineArt.Arc(ink, "shank from plumb", _shankFront, 0.92 * ReachMm, _down, _shankWay);
     }
 
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
         if (HasArc)
-            wishes.Add(new LabelWish($"{Words} off plumb", "shank from plumb", shankFront + (down + shankWay).Unit() * (0.92 * ReachMm), 0.2 * LetterMm));
+            wishes.Add(new LabelWish($"{Words} off plumb", "shank from plumb", _shankFront + (_down + _shankWay).Unit() * (0.92 * ReachMm), 0.2 * LetterMm));
         wishes.Add(new LabelWish("plumb line", "plumb line", new Point(0, 0.93 * Content.Bottom), 0.15 * LetterMm));
         kept.AddRange(LineArt.Kept(Fly, new Point(0, -1), LeaderMm, LetterMm));
         for (int i = 1; i <= 12; i++)

@@ -49,7 +49,8 @@ internal static class LineArt
         $"{SvgCanvas.N(1.1 * letterMm)} {SvgCanvas.N(0.35 * letterMm)} {SvgCanvas.N(0.15 * letterMm)} {SvgCanvas.N(0.35 * letterMm)}";
 
     public static void Rule(Ink ink, string css, string name, Point a, Point b, double weight, string dashes) => ink.Canvas.Element(
-        "line", ("class", css), ("data-mark", name), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)), ("y2", SvgCanvas.Exact(b.Y)),
+        "line", ("class", css), ("data-mark", name), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)),
+        ("y2", SvgCanvas.Exact(b.Y)),
         ("stroke-width", SvgCanvas.Exact(weight * ink.PenMm)), ("stroke-dasharray", dashes));
 
     /// <summary>An arc about a center from one direction to another, with its words' place: angles on the page.</summary>

@@ -73,7 +73,8 @@ internal abstract class Plate
             if ((label.Foot - label.Head).Length > 0.25 * LetterMm)
             {
                 string d = new PathText().Move(label.Head).Line(label.Foot).ToString();
-                canvas.Element("path", ("class", "fly-halo"), ("d", d), ("stroke", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(2.4 * PenMm)), ("stroke-opacity", "0.7"));
+                canvas.Element("path", ("class", "fly-halo"), ("d", d), ("stroke", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(2.4 * PenMm)),
+                    ("stroke-opacity", "0.7"));
                 canvas.Element("path", ("class", "fly-pointer"), ("d", d), ("stroke-width", SvgCanvas.Exact(0.6 * PenMm)));
             }
 
@@ -92,7 +93,8 @@ internal abstract class Plate
     {
         List<(string, string)> attributes =
         [
-            ("class", halo ? css + " fly-halo" : css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor), ("data-label", name), ("fill", "currentColor"),
+            ("class", halo ? css + " fly-halo" : css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor), ("data-label", name),
+            ("fill", "currentColor"),
         ];
         attributes.AddRange(halo ? [("stroke", Tone.Paper.Color), ("stroke-width", "0.25em"), ("paint-order", "stroke")] : [("stroke", "none")]);
         canvas.Words("text", words, [.. attributes]);

@@ -14,69 +14,71 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>The fly from the side as it is towed: flow from the left, line to the upper left, marks and keel height.</summary>
 internal sealed class SidePlate : FlyPlate
 {
-    private readonly TowReport tow;
-    private readonly Point pull;
-    private HeightLine? keel;
+    private readonly TowReport _tow;
+    private readonly Point _pull;
+    private HeightLine? _keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
         : base(fly, options)
     {
-        tow = State.Towed(options.SpeedMS);
-        pull = Pull(tow);
-        View view = Seen(tow);
-        Scene = Draft(tow);
+        _tow = State.Towed(options.SpeedMS);
+        _pull = Pull(_tow);
+        View view = Seen(_tow);
+        Scene = Draft(_tow);
         foreach ((MarkSet kind, string name, Vector3D? place) in Places)
             AddMark(view, kind, name, place);
         Content = options.FrameAllSpeeds
             ? State.Tow.Append(State.AtFishingSpeed).Aggregate(Box.Empty, (box, t) => box.With(Covered(t, Draft(t).Frame)))
-            : Covered(tow, Scene.Frame);
+            : Covered(_tow, Scene.Frame);
         Compose(widthMm ?? NaturalWidthMm);
     }
 
     public override string Kind => "side";
 
-    public override string Title => $"{Fly.Recipe.Name}: side view, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
+    public override string Title => $"{Fly.Recipe.Name}: side view, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    public override string Description => SideWords.Describe(Fly, State, tow, Marks, Options.Units);
+    public override string Description => SideWords.Describe(Fly, State, _tow, Marks, Options.Units);
 
-    protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(tow.SpeedMS, Options.Units)}";
+    protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    protected override string CaptionWords => SideWords.Caption(State, tow, Report.Intent);
+    protected override string CaptionWords => SideWords.Caption(State, _tow, Report.Intent);
 
     protected override void DrawBehind(Ink ink)
     {
         if (Shows(MarkSet.LineOfPull))
-            LineArt.Draw(ink, Fly, pull, LeaderMm);
+            LineArt.Draw(ink, Fly, _pull, LeaderMm);
     }
 
     protected override void DrawOver(Ink ink)
     {
         if (Shows(MarkSet.LineOfPull))
-            LineArt.Rule(ink, "fly-pull", "line of pull", new Point(0, 0), pull * -ReachAftMm, 0.8, LineArt.Dashes(LetterMm));
-        keel?.Draw(ink, LetterMm);
+            LineArt.Rule(ink, "fly-pull", "line of pull", new Point(0, 0), _pull * -ReachAftMm, 0.8, LineArt.Dashes(LetterMm));
+        _keel?.Draw(ink, LetterMm);
     }
 
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
         double letter = LetterMm;
-        if (Shows(MarkSet.KeelHeight) && SideWords.SettledKeel(Report.Intent, tow) is { } height && Math.Abs(height) < 0.75 * Content.Width)
+        if (Shows(MarkSet.KeelHeight) && SideWords.SettledKeel(Report.Intent, _tow) is { } height && Math.Abs(height) < 0.75 * Content.Width)
         {
-            keel = Keel(height, occupancy, letter);
+            _keel = Keel(height, occupancy, letter);
             // Of the way up it rides; where that is not the one meant, the words say so, for texts speak of the one meant.
-            string way = SideWords.Settled(Report.Intent, tow) is var settled && settled == Report.Intent ? "" : FlyWords.Way(settled) + " ";
-            double past = keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
-            wishes.Add(new LabelWish($"keel height {way}{Magnitudes.KeelHeight.Say(Si.Mm(height), Options.Units)}", "keel height", new Point(keel.ColumnX, keel.BottomY + past), 0.15 * letter)
+            string way = SideWords.Settled(Report.Intent, _tow) is var settled && settled == Report.Intent ? "" : FlyWords.Way(settled) + " ";
+            double past = _keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;
+            wishes.Add(
+                new LabelWish($"keel height {way}{Magnitudes.KeelHeight.Say(Si.Mm(height), Options.Units)}", "keel height",
+                    new Point(_keel.ColumnX, _keel.BottomY + past), 0.15 * letter)
             {
-                OrAnchor = new Point(keel.ColumnX, keel.TopY - past),
+                OrAnchor = new Point(_keel.ColumnX, _keel.TopY - past),
             });
-            kept.Add(new Box(keel.ColumnX - 0.35 * letter, keel.TopY - past, keel.ColumnX + 0.35 * letter, keel.BottomY + past));
+            kept.Add(new Box(_keel.ColumnX - 0.35 * letter, _keel.TopY - past, _keel.ColumnX + 0.35 * letter, _keel.BottomY + past));
         }
 
         if (!Shows(MarkSet.LineOfPull))
             return;
-        wishes.Add(new LabelWish("line of pull", "line of pull", pull * (0.75 * LeaderMm), 0.15 * letter));
-        kept.AddRange(LineArt.Kept(Fly, pull, LeaderMm, letter));
+        wishes.Add(new LabelWish("line of pull", "line of pull", _pull * (0.75 * LeaderMm), 0.15 * letter));
+        kept.AddRange(LineArt.Kept(Fly, _pull, LeaderMm, letter));
     }
 
     // To the edge of the window, but no longer than the content allows upward or downward.
@@ -84,8 +86,8 @@ internal sealed class SidePlate : FlyPlate
     {
         get
         {
-            double toEdge = pull.X < -1e-6 ? Window.Left / pull.X : double.MaxValue;
-            double toTop = pull.Y < -1e-6 ? Content.Top / pull.Y : pull.Y > 1e-6 ? Content.Bottom / pull.Y : double.MaxValue;
+            double toEdge = _pull.X < -1e-6 ? Window.Left / _pull.X : double.MaxValue;
+            double toTop = _pull.Y < -1e-6 ? Content.Top / _pull.Y : _pull.Y > 1e-6 ? Content.Bottom / _pull.Y : double.MaxValue;
             return Math.Max(Math.Min(toEdge, toTop), 3);
         }
     }
@@ -96,8 +98,8 @@ internal sealed class SidePlate : FlyPlate
         get
         {
             double hook = (Fly.Built.Hook.ShankM + Fly.Built.Hook.BendDepthM) * 1.2e3;
-            double down = pull.Y < -1e-6 ? Content.Bottom / -pull.Y : pull.Y > 1e-6 ? Content.Top / -pull.Y : double.MaxValue;
-            double toRight = pull.X < -1e-6 ? Window.Right / -pull.X : double.MaxValue;
+            double down = _pull.Y < -1e-6 ? Content.Bottom / -_pull.Y : _pull.Y > 1e-6 ? Content.Top / -_pull.Y : double.MaxValue;
+            double toRight = _pull.X < -1e-6 ? Window.Right / -_pull.X : double.MaxValue;
             return Math.Min(hook, Math.Min(down, toRight));
         }
     }
@@ -130,13 +132,13 @@ internal sealed class SidePlate : FlyPlate
     // The dimension line stands ahead of the fly or behind it, wherever its two level lines cross less of it.
     private HeightLine Keel(double height, Occupancy occupancy, double letter)
     {
-        Point from = Seen(tow).At(State.BalancePointMm ?? Report.MassCenterMm);
+        Point from = Seen(_tow).At(State.BalancePointMm ?? Report.MassCenterMm);
         HeightLine Standing(double x) => new("keel height", from, height, x);
         HeightLine ahead = Standing(Scene.Frame.Left - 0.9 * letter), behind = Standing(Scene.Frame.Right + 0.9 * letter);
         return Cost(ahead) <= Cost(behind) ? ahead : behind;
 
         double Cost(HeightLine d) => Math.Abs(d.ColumnX - from.X) / letter + 8 * occupancy.Share(d.Box.Grown(0.1)) + (MeetsLeader(d) ? 10 : 0);
 
-        bool MeetsLeader(HeightLine d) => d.Box.Grown(letter).Meets(new Point(0, 0), pull * LeaderMm);
+        bool MeetsLeader(HeightLine d) => d.Box.Grown(letter).Meets(new Point(0, 0), _pull * LeaderMm);
     }
 }

@@ -25,10 +25,13 @@ internal static class Strip
         (double mm, string words) = ScaleBar(plateMm, units);
         double h = 0.3 * letterMm, left = right - mm;
         canvas.Open("g", ("class", "fly-scale-bar"), ("data-mark", "scale bar"), ("data-length-mm", SvgCanvas.Exact(mm)));
-        canvas.Element("rect", ("class", "fly-mark-paper"), ("x", SvgCanvas.Exact(left)), ("y", SvgCanvas.Exact(y - h)), ("width", SvgCanvas.Exact(mm)), ("height", SvgCanvas.Exact(h)), ("fill", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(0.8 * penMm)));
+        canvas.Element("rect", ("class", "fly-mark-paper"), ("x", SvgCanvas.Exact(left)), ("y", SvgCanvas.Exact(y - h)), ("width", SvgCanvas.Exact(mm)),
+            ("height", SvgCanvas.Exact(h)), ("fill", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(0.8 * penMm)));
         for (int i = 0; i < 5; i += 2)
-            canvas.Element("rect", ("class", "fly-ink-fill"), ("x", SvgCanvas.Exact(left + mm * i / 5)), ("y", SvgCanvas.Exact(y - h)), ("width", SvgCanvas.Exact(mm / 5)), ("height", SvgCanvas.Exact(h)), ("fill", "currentColor"), ("stroke", "none"));
-        canvas.Words("text", words, ("class", "fly-label"), ("x", SvgCanvas.N(left - 0.5 * letterMm)), ("y", SvgCanvas.N(y + 0.1 * letterMm)), ("text-anchor", "end"), ("fill", "currentColor"), ("stroke", "none"));
+            canvas.Element("rect", ("class", "fly-ink-fill"), ("x", SvgCanvas.Exact(left + mm * i / 5)), ("y", SvgCanvas.Exact(y - h)),
+                ("width", SvgCanvas.Exact(mm / 5)), ("height", SvgCanvas.Exact(h)), ("fill", "currentColor"), ("stroke", "none"));
+        canvas.Words("text", words, ("class", "fly-label"), ("x", SvgCanvas.N(left - 0.5 * letterMm)), ("y", SvgCanvas.N(y + 0.1 * letterMm)),
+            ("text-anchor", "end"), ("fill", "currentColor"), ("stroke", "none"));
         canvas.Close();
     }
 
@@ -47,8 +50,12 @@ internal static class Strip
         }
 
         Point tip = new(left + length + 0.25 * letterMm, y - 0.15 * letterMm);
-        canvas.Element("path", ("class", "fly-flow-tip"), ("d", new PathText().Polyline([tip, tip + new Point(-0.75 * letterMm, -0.3 * letterMm), tip + new Point(-0.55 * letterMm, 0), tip + new Point(-0.75 * letterMm, 0.3 * letterMm)], closed: true).ToString()), ("fill", Tone.Water.Color), ("stroke", "none"));
-        canvas.Words("text", words, ("class", "fly-label"), ("x", SvgCanvas.N(tip.X + 0.4 * letterMm)), ("y", SvgCanvas.N(y + 0.1 * letterMm)), ("text-anchor", "start"), ("fill", "currentColor"), ("stroke", "none"));
+        canvas.Element(
+            "path", ("class", "fly-flow-tip"), ("d", new PathText().Polyline(
+                [tip, tip + new Point(-0.75 * letterMm, -0.3 * letterMm), tip + new Point(-0.55 * letterMm, 0),
+                    tip + new Point(-0.75 * letterMm, 0.3 * letterMm)], closed: true).ToString()), ("fill", Tone.Water.Color), ("stroke", "none"));
+        canvas.Words("text", words, ("class", "fly-label"), ("x", SvgCanvas.N(tip.X + 0.4 * letterMm)), ("y", SvgCanvas.N(y + 0.1 * letterMm)),
+            ("text-anchor", "start"), ("fill", "currentColor"), ("stroke", "none"));
         canvas.Close();
     }
 }

@@ -24,7 +24,9 @@ internal sealed class VisePlate : FlyPlate
     public override string Title => $"{Fly.Recipe.Name}: in the vise";
 
     public override string Description =>
-        $"The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank is {Magnitudes.Place.Say(Si.Mm(1e3 * Fly.Built.Hook.ShankM), Options.Units)} long. In tying order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
+        "The fly as it sits in the vise, shank level, eye to the left, before anything is said of how it swims. The shank "
+        + $"is {Magnitudes.Place.Say(Si.Mm(1e3 * Fly.Built.Hook.ShankM), Options.Units)} long. In tying "
+        + $"order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
 
     protected override string CaptionWords => "in the vise, before it swims";
 

@@ -18,7 +18,10 @@ internal static class AgreementPlot
         int above = flies.Count(f => f.SeenMS > f.PredictedMS), below = flies.Count(f => f.SeenMS < f.PredictedMS);
         string description =
             $"{Count(flies.Count, "drop")} timed. {Count(above, "fly", "flies")} sank faster than computed, {below} slower. "
-            + string.Concat(flies.Take(40).Select(f => $"{f.Name}: computed {Magnitudes.SinkRate.Say(f.PredictedMS, options.Units)}, seen {Magnitudes.SinkRate.Say(f.SeenMS, options.Units)}. "));
+            + string.Concat(
+            flies.Take(40)
+                .Select(f =>
+                $"{f.Name}: computed {Magnitudes.SinkRate.Say(f.PredictedMS, options.Units)}, seen {Magnitudes.SinkRate.Say(f.SeenMS, options.Units)}. "));
         using Plot plot = new(options, "agreement", title, description.TrimEnd(), 330) { Area = new Box(46, 60, 308, 286) };
         plot.X = Scale.Round(0, most, 5, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(0, most, 5, plot.Area.Bottom, plot.Area.Top);

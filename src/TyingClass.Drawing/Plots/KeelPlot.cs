@@ -44,7 +44,9 @@ internal static class KeelPlot
         double[] all = [.. s.Tow.Select(t => t.KeelHeightMm.For(report.Intent)).OfType<double>()];
         if (all.Length == 0)
             return $"{state}: the fly hangs too steeply for a keel height to mean anything at every speed solved ({s.Tow.Length} of {s.Tow.Length}).";
-        string now = fished is { } h ? $"{Magnitudes.KeelHeight.Say(Si.Mm(h), units)} at the {Magnitudes.FishingSpeed.Say(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
-        return $"{state}: {now}from {Magnitudes.KeelHeight.Say(Si.Mm(all.Min()), units)} to {Magnitudes.KeelHeight.Say(Si.Mm(all.Max()), units)} over all speeds; above zero it returns when tipped.";
+        string now = fished is { } h
+            ? $"{Magnitudes.KeelHeight.Say(Si.Mm(h), units)} at the {Magnitudes.FishingSpeed.Say(s.AtFishingSpeed.SpeedMS, units)} it is fished at, " : "";
+        return $"{state}: {now}from {Magnitudes.KeelHeight.Say(Si.Mm(all.Min()), units)} to {Magnitudes.KeelHeight.Say(Si.Mm(all.Max()), units)} over all "
+            + "speeds; above zero it returns when tipped.";
     }));
 }

@@ -13,9 +13,11 @@ internal static class LeanPlot
     {
         StateReport state = report.State(options.State);
         ToleranceReport t = state.Tolerance;
-        string interval = $"{Magnitudes.ShareInterval.Number(t.AsIntendedLow, options.Units)} to {Magnitudes.ShareInterval.Say(t.AsIntendedHigh, options.Units)}";
+        string interval =
+            $"{Magnitudes.ShareInterval.Number(t.AsIntendedLow, options.Units)} to {Magnitudes.ShareInterval.Say(t.AsIntendedHigh, options.Units)}";
         string description =
-            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {FlyWords.State(state)}: {Numbers.Percent(t.AsIntended)} ride within 30° of {FlyWords.Way(report.Intent)} "
+            $"Of {t.Flies} flies tied by the same recipe ({Grade(t.Accuracy)}), {FlyWords.State(state)}: {Numbers.Percent(t.AsIntended)} ride within 30° "
+            + $"of {FlyWords.Way(report.Intent)} "
             + $"(95 % interval {interval}), {Numbers.Percent(t.Leaning)} lean further, {Numbers.Percent(t.Flipped)} flip.";
         using Plot plot = new(options, "lean", $"{name}: lean of {t.Flies} flies", description, 260) { Area = new Box(46, 60, 308, 216) };
         plot.X = Scale.Exact(0, 180, 30, plot.Area.Left, plot.Area.Right);
@@ -34,7 +36,8 @@ internal static class LeanPlot
                 < 120 => ("fly-bar fly-leaning", leaning),
                 _ => ("fly-bar fly-flipped", flipped),
             };
-            plot.Bar(new Box(a.X + 0.6, a.Y, b.X - 0.6, b.Y), css, fill, $"{t.LeanHistogram[bin]} flies from {Numbers.Write(from, 0)}° to {Numbers.Write(from + BinDeg, 0)}°");
+            plot.Bar(new Box(a.X + 0.6, a.Y, b.X - 0.6, b.Y), css, fill,
+                $"{t.LeanHistogram[bin]} flies from {Numbers.Write(from, 0)}° to {Numbers.Write(from + BinDeg, 0)}°");
         }
 
         Key(plot, new Point(46, 30), $"as intended {Numbers.Percent(t.AsIntended)}", "currentColor", "fly-as-intended");

@@ -17,7 +17,8 @@ internal static class LedgerPlot
         double total = state.Ledger.Sum(e => e.KeelMomentGmm);
         string description =
             $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}; positive brings the fly back. "
-            + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm, units)}; ")) + $"in all {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}.";
+            + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm, units)}; "))
+            + $"in all {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}.";
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
         using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12)
         {

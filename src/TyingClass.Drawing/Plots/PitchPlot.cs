@@ -25,6 +25,7 @@ internal static class PitchPlot
         TowReport slow = s.Tow[0], fast = s.Tow[^1];
         string flip = s.Tow.FirstOrDefault(t => t.LeanDeg > 120) is { } over ? $" It is flipped at {Magnitudes.FishingSpeed.Say(over.SpeedMS, units)}." : "";
         string state = FlyWords.StateAtHead(s);
-        return $"{state}: {FlyWords.Pitch(slow.PitchDeg)} at {Magnitudes.FishingSpeed.Say(slow.SpeedMS, units)}, {FlyWords.Pitch(fast.PitchDeg)} at {Magnitudes.FishingSpeed.Say(fast.SpeedMS, units)}.{flip}";
+        return $"{state}: {FlyWords.Pitch(slow.PitchDeg)} at {Magnitudes.FishingSpeed.Say(slow.SpeedMS, units)}, {FlyWords.Pitch(fast.PitchDeg)} "
+            + $"at {Magnitudes.FishingSpeed.Say(fast.SpeedMS, units)}.{flip}";
     }));
 }

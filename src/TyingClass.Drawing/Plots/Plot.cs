@@ -5,27 +5,30 @@ using TyingClass.Telling.Figures;
 
 namespace TyingClass.Drawing.Plots;
 
-/// <summary>The paper a curve is drawn on: 320 units wide, so that letters are 11 px where a phone 390 px wide leaves 280 px for it. Series differ by dash and marker, areas by hatching, never by color alone.</summary>
+/// <summary>
+/// The paper a curve is drawn on: 320 units wide, so that letters are 11 px where a phone 390 px wide leaves 280 px for it. Series differ by dash and marker,
+/// areas by hatching, never by color alone.
+/// </summary>
 internal sealed class Plot : IDisposable
 {
     public const double Width = 320;
     public const double Letter = 12.8;
 
-    private readonly SvgCanvas canvas = new();
-    private readonly string prefix;
+    private readonly SvgCanvas _canvas = new();
+    private readonly string _prefix;
 
     public Plot(DrawingOptions options, string kind, string title, string description, double height = 240)
     {
-        prefix = options.Checked().IdPrefix;
+        _prefix = options.Checked().IdPrefix;
         Height = height;
-        canvas.Open("svg",
+        _canvas.Open("svg",
             ("viewBox", $"0 0 {SvgCanvas.N(Width)} {SvgCanvas.N(height)}"),
             ("width", SvgCanvas.N(options.WidthPx)), ("height", SvgCanvas.N(options.WidthPx * height / Width)),
-            ("class", $"fly-curve fly-curve-{kind}"), ("role", "img"), ("aria-labelledby", $"{prefix}-title {prefix}-desc"),
+            ("class", $"fly-curve fly-curve-{kind}"), ("role", "img"), ("aria-labelledby", $"{_prefix}-title {_prefix}-desc"),
             ("font-family", "Georgia, 'Times New Roman', serif"), ("font-size", SvgCanvas.N(Letter)),
             ("fill", "none"), ("stroke", "currentColor"), ("stroke-linecap", "round"), ("stroke-linejoin", "round"));
-        canvas.Words("title", title, ("id", prefix + "-title"));
-        canvas.Words("desc", description, ("id", prefix + "-desc"));
+        _canvas.Words("title", title, ("id", _prefix + "-title"));
+        _canvas.Words("desc", description, ("id", _prefix + "-desc"));
     }
 
     public double Height { get; }
@@ -42,7 +45,7 @@ internal sealed class Plot : IDisposable
     /// <param name="floor">The y value whose line is drawn as the strong axis.</param>
     public void Axes(string xWords, string yWords, double floor = double.NaN)
     {
-        canvas.Open("g", ("class", "fly-axis"));
+        _canvas.Open("g", ("class", "fly-axis"));
         foreach (double v in X.Ticks)
         {
             Line(new Point(X.At(v), Area.Bottom), new Point(X.At(v), Area.Bottom + 4), "fly-tick", 0.8);
@@ -61,7 +64,7 @@ internal sealed class Plot : IDisposable
             Line(new Point(Area.Left, Y.At(floor)), new Point(Area.Right, Y.At(floor)), "fly-axis-line", 1.3);
         Text(xWords, new Point((Area.Left + Area.Right) / 2, Area.Bottom + 34), "middle", italic: true);
         Text(yWords, new Point(2, 13), "start", italic: true);
-        canvas.Close();
+        _canvas.Close();
     }
 
     public void Line(Point a, Point b, string css, double width, string dash = "", double opacity = 1)
@@ -75,7 +78,7 @@ internal sealed class Plot : IDisposable
             attributes.Add(("stroke-dasharray", dash));
         if (opacity < 1)
             attributes.Add(("stroke-opacity", SvgCanvas.N(opacity)));
-        canvas.Element("line", [.. attributes]);
+        _canvas.Element("line", [.. attributes]);
     }
 
     public void Curve(IReadOnlyList<Point> points, string css, double width, string dash = "")
@@ -84,18 +87,18 @@ internal sealed class Plot : IDisposable
             return;
         string d = new PathText().Polyline(points).ToString();
         if (dash.Length > 0)
-            canvas.Element("path", ("class", css), ("d", d), ("stroke-width", SvgCanvas.N(width)), ("stroke-dasharray", dash));
+            _canvas.Element("path", ("class", css), ("d", d), ("stroke-width", SvgCanvas.N(width)), ("stroke-dasharray", dash));
         else
-            canvas.Element("path", ("class", css), ("d", d), ("stroke-width", SvgCanvas.N(width)));
+            _canvas.Element("path", ("class", css), ("d", d), ("stroke-width", SvgCanvas.N(width)));
     }
 
     public void Patch(IReadOnlyList<Point> outline, string css, string fill)
     {
         if (outline.Count > 2)
-            canvas.Element("path", ("class", css), ("d", new PathText().Polyline(outline, closed: true).ToString()), ("fill", fill), ("stroke", "none"));
+            _canvas.Element("path", ("class", css), ("d", new PathText().Polyline(outline, closed: true).ToString()), ("fill", fill), ("stroke", "none"));
     }
 
-    public void Bar(Box box, string css, string fill, string name) => canvas.Element(
+    public void Bar(Box box, string css, string fill, string name) => _canvas.Element(
         "rect", ("class", css), ("x", SvgCanvas.N(box.Left)), ("y", SvgCanvas.N(box.Top)), ("width", SvgCanvas.N(box.Width)),
         ("height", SvgCanvas.N(box.Height)), ("fill", fill), ("stroke-width", "0.9"), ("data-name", name));
 
@@ -105,19 +108,22 @@ internal sealed class Plot : IDisposable
         string fill = filled ? "currentColor" : "none";
         const double r = 3.4;
         if (kind == MarkerKind.Round)
-            canvas.Element("circle", ("class", css), ("cx", SvgCanvas.N(at.X)), ("cy", SvgCanvas.N(at.Y)), ("r", "3.2"), ("fill", fill), ("stroke-width", "1.1"), ("data-value", data));
+            _canvas.Element("circle", ("class", css), ("cx", SvgCanvas.N(at.X)), ("cy", SvgCanvas.N(at.Y)), ("r", "3.2"), ("fill", fill),
+                ("stroke-width", "1.1"), ("data-value", data));
         else
         {
             PathText d = kind == MarkerKind.Diamond
-                ? new PathText().Polyline([at + new Point(0, -r - 0.8), at + new Point(r + 0.8, 0), at + new Point(0, r + 0.8), at + new Point(-r - 0.8, 0)], closed: true)
+                ? new PathText().Polyline([at + new Point(0, -r - 0.8), at + new Point(r + 0.8, 0), at + new Point(0, r + 0.8), at + new Point(-r - 0.8, 0)],
+                closed: true)
                 : new PathText().Move(at + new Point(-r, -r)).Line(at + new Point(r, r)).Move(at + new Point(-r, r)).Line(at + new Point(r, -r));
-            canvas.Element("path", ("class", css), ("d", d.ToString()), ("fill", kind == MarkerKind.Cross ? "none" : fill), ("stroke-width", kind == MarkerKind.Cross ? "1.8" : "1.1"), ("data-value", data));
+            _canvas.Element("path", ("class", css), ("d", d.ToString()), ("fill", kind == MarkerKind.Cross ? "none" : fill),
+                ("stroke-width", kind == MarkerKind.Cross ? "1.8" : "1.1"), ("data-value", data));
         }
     }
 
     public void Text(string words, Point at, string anchor, bool italic = false, string css = "fly-words", double size = Letter)
     {
-        canvas.Words("text", words, ("class", css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor),
+        _canvas.Words("text", words, ("class", css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor),
             ("font-style", italic ? "italic" : "normal"), ("font-size", SvgCanvas.N(size)), ("fill", "currentColor"), ("stroke", "none"));
     }
 
@@ -141,19 +147,19 @@ internal sealed class Plot : IDisposable
     /// <summary>Slanted pen strokes for an area; wider spacing reads lighter in print. Gives the fill to use.</summary>
     public string Hatching(string name, double spacing, bool crossed = false)
     {
-        string id = $"{prefix}-{name}";
+        string id = $"{_prefix}-{name}";
         string s = SvgCanvas.N(spacing);
-        canvas.Open("pattern", ("id", id), ("width", s), ("height", s), ("patternUnits", "userSpaceOnUse"), ("patternTransform", "rotate(45)"));
-        canvas.Element("path", ("class", "fly-hatch"), ("d", crossed ? $"M0 0V{s}M0 0H{s}" : $"M0 0V{s}"), ("stroke-width", "1"));
-        canvas.Close();
+        _canvas.Open("pattern", ("id", id), ("width", s), ("height", s), ("patternUnits", "userSpaceOnUse"), ("patternTransform", "rotate(45)"));
+        _canvas.Element("path", ("class", "fly-hatch"), ("d", crossed ? $"M0 0V{s}M0 0H{s}" : $"M0 0V{s}"), ("stroke-width", "1"));
+        _canvas.Close();
         return $"url(#{id})";
     }
 
     public string Finish()
     {
-        canvas.Close();
-        return canvas.Finish();
+        _canvas.Close();
+        return _canvas.Finish();
     }
 
-    public void Dispose() => canvas.Dispose();
+    public void Dispose() => _canvas.Dispose();
 }

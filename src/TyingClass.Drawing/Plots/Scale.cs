@@ -3,11 +3,11 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>One axis: from a value to a place on the page, with round-numbered ticks (steps of 1, 2 or 5 times a power of ten).</summary>
 internal sealed class Scale
 {
-    private readonly double from;
-    private readonly double to;
+    private readonly double _from;
+    private readonly double _to;
 
     private Scale(double low, double high, double step, double from, double to) =>
-        (Low, High, Step, this.from, this.to) = (low, high, step, from, to);
+        (Low, High, Step, _from, _to) = (low, high, step, from, to);
 
     public double Low { get; }
 
@@ -41,5 +41,5 @@ internal sealed class Scale
 
     public static Scale Exact(double low, double high, double step, double from, double to) => new(low, high, step, from, to);
 
-    public double At(double value) => from + (value - Low) / (High - Low) * (to - from);
+    public double At(double value) => _from + (value - Low) / (High - Low) * (_to - _from);
 }

@@ -18,7 +18,8 @@ internal static class SoakPlot
         double longest = report.Soak.Select(p => p.SoakS).DefaultIfEmpty(1).Max();
         bool fromZero = figure != SoakFigure.Mass;
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
-        plot.Y = Scale.Round(fromZero ? Math.Min(0, all.DefaultIfEmpty(0).Min()) : all.Min(), fromZero ? Math.Max(0, all.DefaultIfEmpty(1).Max()) : all.Max(), 5, plot.Area.Bottom, plot.Area.Top);
+        plot.Y = Scale.Round(fromZero ? Math.Min(0, all.DefaultIfEmpty(0).Min()) : all.Min(), fromZero ? Math.Max(0, all.DefaultIfEmpty(1).Max()) : all.Max(),
+            5, plot.Area.Bottom, plot.Area.Top);
         plot.Axes("time in the water, s", $"{axis}, {what.Symbol(options.Units)}", fromZero ? 0 : double.NaN);
         List<Point> run = [];
         foreach (SoakPoint at in report.Soak)
@@ -36,7 +37,9 @@ internal static class SoakPlot
         Legend(plot, 0, MarkerKind.Round, "as intended");
         Legend(plot, 110, MarkerKind.Diamond, "leaning");
         Legend(plot, 190, MarkerKind.Cross, "flipped");
-        if (all.Length == 0) plot.Text(figure == SoakFigure.SinkRate ? "finds no attitude to sink in" : "hangs too steeply for a keel height", plot.Area.Center, "middle", italic: true);
+        if (all.Length == 0)
+            plot.Text(figure == SoakFigure.SinkRate ? "finds no attitude to sink in" : "hangs too steeply for a keel height", plot.Area.Center, "middle",
+                italic: true);
         return plot.Finish();
 
         void Flush()
@@ -74,11 +77,14 @@ internal static class SoakPlot
     {
         if (report.Soak.IsEmpty) return "No soak was worked out.";
         SoakPoint first = report.Soak[0], last = report.Soak[^1];
-        string begins = $"The {title} is {said(first)} fresh from the cast and {said(last)} {FlyWords.Soaked(last.SoakS).Replace(" in the water", "", StringComparison.Ordinal)}.";
+        string begins =
+            $"The {title} is {said(first)} fresh from the cast "
+            + $"and {said(last)} {FlyWords.Soaked(last.SoakS).Replace(" in the water", "", StringComparison.Ordinal)}.";
         // "As intended" by its lean alone, the way the markers tell it.
         int turn = report.Soak.Select((p, i) => (p, i)).FirstOrDefault(x => x.i > 0 && Shape(x.p) != Shape(report.Soak[x.i - 1])).i;
         return turn > 0
-            ? $"{begins} Between {Numbers.Write(report.Soak[turn - 1].SoakS, 0)} and {Numbers.Write(report.Soak[turn].SoakS, 0)} s the way it rides changes: it leans {FlyWords.Degrees(report.Soak[turn].LeanDeg)} then."
+            ? $"{begins} Between {Numbers.Write(report.Soak[turn - 1].SoakS, 0)} and {Numbers.Write(report.Soak[turn].SoakS, 0)} s the way it rides "
+            + $"changes: it leans {FlyWords.Degrees(report.Soak[turn].LeanDeg)} then."
             : $"{begins} The way it rides does not change.";
     }
 }

@@ -85,7 +85,8 @@ internal static class SpeedSeries
     public static void Legend(Plot plot, double offset, string words, bool soaked)
     {
         double left = plot.Area.Left + offset;
-        plot.Line(new Point(left, 26), new Point(left + 30, 26), soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2, soaked ? "" : "6 4");
+        plot.Line(new Point(left, 26), new Point(left + 30, 26), soaked ? "fly-line fly-soaked" : "fly-line fly-fresh", soaked ? 1.8 : 1.2,
+            soaked ? "" : "6 4");
         plot.Marker(new Point(left + 15, 26), MarkerKind.Round, soaked);
         plot.Text(words, new Point(left + 35, 30), "start");
     }

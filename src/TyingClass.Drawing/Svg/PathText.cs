@@ -4,47 +4,50 @@ using TyingClass.Drawing.Geometry;
 
 namespace TyingClass.Drawing.Svg;
 
-/// <summary>Builds the d attribute of a path, in hundredths and relative to the last place, which keeps a fly of a thousand hairs small. Rounding never adds up: each step starts from the place as written.</summary>
+/// <summary>
+/// Builds the d attribute of a path, in hundredths and relative to the last place, which keeps a fly of a thousand hairs small. Rounding never adds up: each
+/// step starts from the place as written.
+/// </summary>
 internal sealed class PathText
 {
     private const int Hundred = 100;
 
-    private readonly StringBuilder d = new();
-    private (long X, long Y) pen, start;
+    private readonly StringBuilder _d = new();
+    private (long X, long Y) _pen, _start;
 
-    public bool IsEmpty => d.Length == 0;
+    public bool IsEmpty => _d.Length == 0;
 
     public PathText Move(Point p)
     {
         (long X, long Y) to = Whole(p);
-        d.Append('M');
+        _d.Append('M');
         Write(to.X, to.Y, first: true);
-        pen = start = to;
+        _pen = _start = to;
         return this;
     }
 
     public PathText Line(Point p)
     {
-        d.Append('l');
-        Step(p, pen, first: true);
-        pen = Whole(p);
+        _d.Append('l');
+        Step(p, _pen, first: true);
+        _pen = Whole(p);
         return this;
     }
 
     public PathText Cubic(Point a, Point b, Point end)
     {
-        d.Append('c');
-        Step(a, pen, first: true);
-        Step(b, pen, first: false);
-        Step(end, pen, first: false);
-        pen = Whole(end);
+        _d.Append('c');
+        Step(a, _pen, first: true);
+        Step(b, _pen, first: false);
+        Step(end, _pen, first: false);
+        _pen = Whole(end);
         return this;
     }
 
     public PathText Close()
     {
-        d.Append('z');
-        pen = start;
+        _d.Append('z');
+        _pen = _start;
         return this;
     }
 
@@ -71,7 +74,7 @@ internal sealed class PathText
         return closed ? Close() : this;
     }
 
-    public override string ToString() => d.ToString();
+    public override string ToString() => _d.ToString();
 
     private static (long X, long Y) Whole(Point p) => ((long)Math.Round(p.X * Hundred), (long)Math.Round(p.Y * Hundred));
 
@@ -91,16 +94,16 @@ internal sealed class PathText
     private void Number(long hundredths, bool first)
     {
         if (!first && hundredths >= 0)
-            d.Append(' ');
+            _d.Append(' ');
         if (hundredths < 0)
-            d.Append('-');
+            _d.Append('-');
         (long whole, long rest) = Math.DivRem(Math.Abs(hundredths), Hundred);
         if (whole > 0 || rest == 0)
-            d.Append(whole.ToString(CultureInfo.InvariantCulture));
+            _d.Append(whole.ToString(CultureInfo.InvariantCulture));
         if (rest == 0)
             return;
-        d.Append('.').Append((char)('0' + rest / 10));
+        _d.Append('.').Append((char)('0' + rest / 10));
         if (rest % 10 != 0)
-            d.Append((char)('0' + rest % 10));
+            _d.Append((char)('0' + rest % 10));
     }
 }

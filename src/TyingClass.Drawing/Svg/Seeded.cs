@@ -1,14 +1,16 @@
 namespace TyingClass.Drawing.Svg;
 
-/// <summary>Repeatable chance for textures: the same text gives the same strands in every process and on every machine, which string.GetHashCode would not.</summary>
+/// <summary>
+/// Repeatable chance for textures: the same text gives the same strands in every process and on every machine, which string.GetHashCode would not.
+/// </summary>
 internal sealed class Seeded
 {
-    private ulong state;
+    private ulong _state;
 
     /// <param name="text">What the texture belongs to; hashed by FNV-1a, stepped by SplitMix64.</param>
-    public Seeded(string text) => state = Hash(text);
+    public Seeded(string text) => _state = Hash(text);
 
-    public Seeded(ulong seed) => state = seed;
+    public Seeded(ulong seed) => _state = seed;
 
     /// <summary>FNV-1a, 64 bits, over the text's UTF-16 units.</summary>
     public static ulong Hash(string text)
@@ -24,7 +26,7 @@ internal sealed class Seeded
 
     public ulong NextBits()
     {
-        ulong z = unchecked(state += 0x9E3779B97F4A7C15UL);
+        ulong z = unchecked(_state += 0x9E3779B97F4A7C15UL);
         z = unchecked((z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL);
         z = unchecked((z ^ (z >> 27)) * 0x94D049BB133111EBUL);
         return z ^ (z >> 31);

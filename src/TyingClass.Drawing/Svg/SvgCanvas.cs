@@ -4,47 +4,49 @@ using System.Xml;
 
 namespace TyingClass.Drawing.Svg;
 
-/// <summary>Writes SVG through the framework's XML writer, which escapes whatever a recipe was named. Numbers are invariant; no style attribute is ever written.</summary>
+/// <summary>
+/// Writes SVG through the framework's XML writer, which escapes whatever a recipe was named. Numbers are invariant; no style attribute is ever written.
+/// </summary>
 internal sealed class SvgCanvas : IDisposable
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
 
-    private readonly StringBuilder text = new();
-    private readonly XmlWriter xml;
+    private readonly StringBuilder _text = new();
+    private readonly XmlWriter _xml;
 
-    public SvgCanvas() => xml = XmlWriter.Create(
-        text, new XmlWriterSettings { OmitXmlDeclaration = true, ConformanceLevel = ConformanceLevel.Document });
+    public SvgCanvas() => _xml = XmlWriter.Create(
+        _text, new XmlWriterSettings { OmitXmlDeclaration = true, ConformanceLevel = ConformanceLevel.Document });
 
     public void Open(string name, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
-        xml.WriteStartElement(name, Namespace);
+        _xml.WriteStartElement(name, Namespace);
         foreach ((string attribute, string value) in attributes)
-            xml.WriteAttributeString(attribute, Clean(value));
+            _xml.WriteAttributeString(attribute, Clean(value));
     }
 
-    public void Close() => xml.WriteFullEndElement();
+    public void Close() => _xml.WriteFullEndElement();
 
     public void Element(string name, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(name, attributes);
-        xml.WriteEndElement();
+        _xml.WriteEndElement();
     }
 
     public void Words(string name, string content, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(name, attributes);
-        xml.WriteString(Clean(content));
-        xml.WriteFullEndElement();
+        _xml.WriteString(Clean(content));
+        _xml.WriteFullEndElement();
     }
 
     public string Finish()
     {
-        xml.WriteEndDocument();
-        xml.Flush();
-        return text.ToString();
+        _xml.WriteEndDocument();
+        _xml.Flush();
+        return _text.ToString();
     }
 
-    public void Dispose() => xml.Dispose();
+    public void Dispose() => _xml.Dispose();
 
     /// <summary>A coordinate to a hundredth, without a sign on zero.</summary>
     public static string N(double value)

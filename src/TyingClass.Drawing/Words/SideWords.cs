@@ -36,7 +36,8 @@ internal static class SideWords
         Intent settled = Settled(fly.Report.Intent, tow);
         List<string> says =
         [
-            $"Meant to ride {FlyWords.Way(fly.Report.Intent)}, the fly rides {FlyWords.Way(settled)}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in water flowing from left to right at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)}, {FlyWords.State(state)}.",
+            $"Meant to ride {FlyWords.Way(fly.Report.Intent)}, the fly rides {FlyWords.Way(settled)}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}, in "
+                + $"water flowing from left to right at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)}, {FlyWords.State(state)}.",
             $"The line leaves the eye {FlyWords.Degrees(Math.Abs(tow.LineAngleDeg))} {(tow.LineAngleDeg < 0 ? "below" : "above")} the horizontal.",
         ];
         says.AddRange(marks.Where(m => m.Kind != MarkSet.TowPoint).Select(m => Sentence(m.Name, $"{Place(m, units)} the tow point")));
@@ -53,13 +54,18 @@ internal static class SideWords
     {
         Intent settled = Settled(intent, tow);
         if (SettledKeel(intent, tow) is not { } h)
-            return !tow.Settles ? "So it has no keel height to show." : tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show." : "It hangs too steeply for a keel height.";
-        string now = $"Keel height {FlyWords.Way(settled)}: {Magnitudes.KeelHeight.Say(Si.Mm(h), units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
-        return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now : $"{now} {Sentence($"keel height {FlyWords.Way(intent)}, as intended", Magnitudes.KeelHeight.Say(Si.Mm(meant), units))}";
+            return !tow.Settles ? "So it has no keel height to show."
+                : tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? "Lying between its two ways up, it has no keel height to show."
+                : "It hangs too steeply for a keel height.";
+        string now =
+            $"Keel height {FlyWords.Way(settled)}: {Magnitudes.KeelHeight.Say(Si.Mm(h), units)}, so tipped a little it {(h > 0 ? "returns" : "turns over")}.";
+        return settled == intent || tow.KeelHeightMm.For(intent) is not { } meant ? now
+            : $"{now} {Sentence($"keel height {FlyWords.Way(intent)}, as intended", Magnitudes.KeelHeight.Say(Si.Mm(meant), units))}";
     }
 
     private static string Sentence(string what, string where) => $"{char.ToUpperInvariant(what[0])}{what[1..]}: {where}.";
 
     private static string Place(Mark mark, UnitSystem units) =>
-        $"{Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.X)), units)} {(mark.At.X < 0 ? "ahead of" : "behind")} and {Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.Y)), units)} {(mark.At.Y < 0 ? "above" : "below")}";
+        $"{Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.X)), units)} {(mark.At.X < 0 ? "ahead of" : "behind")} "
+        + $"and {Magnitudes.Place.Say(Si.Mm(Math.Abs(mark.At.Y)), units)} {(mark.At.Y < 0 ? "above" : "below")}";
 }

@@ -2,7 +2,9 @@ using TyingClass.Lessons.Courses;
 
 namespace TyingClass.Lessons.Checking;
 
-/// <summary>Lesson files that could not be read. What they hold cannot be judged until they are mended, so nothing is said of it: one cause, one error.</summary>
+/// <summary>
+/// Lesson files that could not be read. What they hold cannot be judged until they are mended, so nothing is said of it: one cause, one error.
+/// </summary>
 internal sealed class BrokenLessons
 {
     private readonly Dictionary<string, string> _textsByName;

@@ -29,9 +29,11 @@ public static class CourseChecker
         if (!Directory.Exists(files.Directory)) return new CheckResult(Course.Empty, [new AuthorError(directory, 1, 1, "There is no such folder.")]);
         Course course = CourseLoader.Load(files, Course.Empty);
         ConcurrentBag<AuthorError> errors = [.. course.Problems];
-        if (course.Lessons.IsEmpty && course.Problems.IsEmpty) errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
+        if (course.Lessons.IsEmpty && course.Problems.IsEmpty)
+            errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
         BrokenLessons broken = BrokenLessons.Of(files, course);
-        Add(Recipes(files).Concat(IdList.Check(files.Directory, course, broken.MayHold)).Concat(Concepts(course, broken)).Concat(GlossaryChecker.Check(course)));
+        Add(Recipes(files).Concat(IdList.Check(files.Directory, course, broken.MayHold)).Concat(Concepts(course, broken))
+            .Concat(GlossaryChecker.Check(course)));
         Action[] work =
         [
             .. course.Exercises.Select(e => (Action)(() => Add(ExerciseChecker.Check(e)))),
@@ -45,7 +47,10 @@ public static class CourseChecker
             if (Time(lesson) is { } error) errors.Add(error);
         }
 
-        return new CheckResult(course, [.. errors.Distinct().OrderBy(e => e.File, StringComparer.Ordinal).ThenBy(e => e.Line).ThenBy(e => e.Column).ThenBy(e => e.Text, StringComparer.Ordinal)]);
+        return new CheckResult(
+            course, [
+                .. errors.Distinct().OrderBy(e => e.File, StringComparer.Ordinal).ThenBy(e => e.Line).ThenBy(e => e.Column).ThenBy(e => e.Text,
+                    StringComparer.Ordinal)]);
 
         void Add(IEnumerable<AuthorError> found)
         {
@@ -83,7 +88,8 @@ public static class CourseChecker
             foreach ((Exercise exercise, string concept) in used.Where(u => !taught.Contains(u.Concept) && !broken.MayHold(u.Concept)))
             {
                 (int line, int column) = exercise.Place.Of("concepts");
-                yield return new AuthorError(lesson.File, line, column, $"No lesson teaches “{concept}”.{Nearest.Hint(concept, taught)} Lessons list what they teach under “concepts”.");
+                yield return new AuthorError(lesson.File, line, column,
+                    $"No lesson teaches “{concept}”.{Nearest.Hint(concept, taught)} Lessons list what they teach under “concepts”.");
             }
         }
     }
@@ -92,7 +98,9 @@ public static class CourseChecker
     {
         double minutes = ReadingTime.Minutes(lesson);
         return lesson.Minutes > TimeFactor * minutes || lesson.Minutes * TimeFactor < minutes
-            ? new AuthorError(lesson.File, 1, 1, $"“minutes” says {lesson.Minutes}, but {ReadingTime.Words(lesson)} words and {lesson.Exercises.Count()} exercises take about {Math.Round(minutes)}.")
+            ? new AuthorError(lesson.File, 1, 1,
+            $"“minutes” says {lesson.Minutes}, but {ReadingTime.Words(lesson)} words and {lesson.Exercises.Count()} exercises take "
+                + $"about {Math.Round(minutes)}.")
             : null;
     }
 }

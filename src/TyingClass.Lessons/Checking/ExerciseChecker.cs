@@ -5,14 +5,17 @@ using TyingClass.Lessons.Kinds;
 
 namespace TyingClass.Lessons.Checking;
 
-/// <summary>Proves that an exercise does what its author says: the model answer passes, each wrong answer fails for the reason named, the key is clear.</summary>
+/// <summary>
+/// Proves that an exercise does what its author says: the model answer passes, each wrong answer fails for the reason named, the key is clear.
+/// </summary>
 internal static class ExerciseChecker
 {
     public static IEnumerable<AuthorError> Check(Exercise exercise)
     {
         if (exercise.Kind.KeyComplaint(exercise) is { } complaint) yield return At(exercise.Kind.Keys[0], "kind", complaint);
         foreach (CheckComplaint found in exercise.Kind.Check(exercise))
-            yield return found.Place is { } place ? new AuthorError(exercise.Place.File, place.Line, place.Column, $"{exercise.Id}: {found.Text}") : At(found.Key, found.OtherKey, found.Text);
+            yield return found.Place is { } place ? new AuthorError(exercise.Place.File, place.Line, place.Column, $"{exercise.Id}: {found.Text}")
+                : At(found.Key, found.OtherKey, found.Text);
         if (exercise is { ModelAnswer: { } model, Kind.IsMarkedByPerson: false })
         {
             GradeResult result = Grader.Grade(exercise, model, 0, GradeOptions.WithoutAdvice);
@@ -37,7 +40,8 @@ internal static class ExerciseChecker
         string shown = Shown(wrong.Answer);
         GradeResult result = Grader.Grade(exercise, wrong.Answer, 0, GradeOptions.WithoutAdvice);
         if (!result.IsAttempt)
-            return wrong.FindingNamed == WrongAnswer.Refused ? null : $"The wrong answer {shown} is refused, not marked wrong: {result.Problems[0].Text} Write “named: {WrongAnswer.Refused}” if that is meant.";
+            return wrong.FindingNamed == WrongAnswer.Refused ? null
+                : $"The wrong answer {shown} is refused, not marked wrong: {result.Problems[0].Text} Write “named: {WrongAnswer.Refused}” if that is meant.";
         if (exercise.Kind.IsMarkedByPerson) return $"An answer to {exercise.Kind.Word} is marked by a person, so it can have no wrong answers here.";
         if (result.Passed) return $"The wrong answer {shown} passes.";
         if (wrong.FindingNamed is not { } named || Names(exercise, result).Contains(named, StringComparer.OrdinalIgnoreCase)) return null;

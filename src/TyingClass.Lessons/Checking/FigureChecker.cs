@@ -28,7 +28,8 @@ internal static partial class FigureChecker
             string? complaint = stated switch
             {
                 StatedFigure figure => Complaint(figure, fly, prose),
-                StatedFact fact => fact.Condition.Holds(new ConditionFacts(fly, null)) ? null : $"{fly.Recipe.Name}: the engine does not find that {fact.Words}.",
+                StatedFact fact =>
+                    fact.Condition.Holds(new ConditionFacts(fly, null)) ? null : $"{fly.Recipe.Name}: the engine does not find that {fact.Words}.",
                 _ => null,
             };
             if (complaint is not null) yield return new AuthorError(lesson.File, stated.Line, stated.Column, complaint);
@@ -37,12 +38,16 @@ internal static partial class FigureChecker
 
     private static string? Complaint(StatedFigure figure, FlyFigures fly, string prose)
     {
-        if (!QuantityQuery.TryParse(figure.Quantity, out QuantityQuery query, out string error) || !GoalReader.TryRead(query.Quantity, figure.Said, out double said, out error)) return error;
-        if (!prose.Contains(Flat(figure.Said), StringComparison.Ordinal)) return $"The lesson's text nowhere says “{figure.Said}”. Take the figure out of this list, or say it.";
+        if (!QuantityQuery.TryParse(figure.Quantity, out QuantityQuery query, out string error)
+            || !GoalReader.TryRead(query.Quantity, figure.Said, out double said, out error)) return error;
+        if (!prose.Contains(Flat(figure.Said), StringComparison.Ordinal))
+            return $"The lesson's text nowhere says “{figure.Said}”. Take the figure out of this list, or say it.";
         if (query.Of(fly) is not { } found) return $"The engine has no {query.Name} for {fly.Recipe.Name}.";
         return Math.Abs(found - said) <= HalfLastDigit(figure.Said, query)
             ? null
-            : $"{fly.Recipe.Name}: the engine finds {(query.Quantity.Dimension is { } d ? Units.Format(found, d, UnitSystem.Metric, 5) : query.Say(found, UnitSystem.Metric))} for {query.Name}, not {figure.Said}.";
+            : $"{fly.Recipe.Name}: the engine "
+            + $"finds {(query.Quantity.Dimension is { } d ? Units.Format(found, d, UnitSystem.Metric, 5) : query.Say(found, UnitSystem.Metric))} "
+            + $"for {query.Name}, not {figure.Said}.";
     }
 
     // "5.9 mm" stands for 5.85 mm to 5.95 mm: half a step of its last digit, in its own unit.

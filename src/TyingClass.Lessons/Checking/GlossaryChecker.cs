@@ -14,7 +14,9 @@ internal static class GlossaryChecker
             foreach (GlossaryTerm term in lesson.Glossary)
             {
                 if (!owners.TryAdd(Glossary.SameWord(term.Term), lesson))
-                    yield return At(term, $"“{term.Term}” is defined already in {owners[Glossary.SameWord(term.Term)].File}. A word has one meaning in the course: delete one of the two.");
+                    yield return At(term,
+                        $"“{term.Term}” is defined already in {owners[Glossary.SameWord(term.Term)].File}. A word has one meaning in the course: delete "
+                            + "one of the two.");
                 else if (!ReadingTime.Text(shown).Contains(term.Term, StringComparison.OrdinalIgnoreCase))
                     yield return At(term, $"The lesson's text nowhere uses “{term.Term}”. Use the word, or define it in the lesson that does.");
 

@@ -3,7 +3,9 @@ using TyingClass.Lessons.Courses;
 
 namespace TyingClass.Lessons.Checking;
 
-/// <summary>The exercise ids that were ever published, one to a line in exercise-ids.txt beside the lessons: students' attempts hang on them, so none may vanish.</summary>
+/// <summary>
+/// The exercise ids that were ever published, one to a line in exercise-ids.txt beside the lessons: students' attempts hang on them, so none may vanish.
+/// </summary>
 public static class IdList
 {
     public const string FileName = "exercise-ids.txt";
@@ -21,7 +23,9 @@ public static class IdList
         {
             string id = lines[i].Trim();
             if (id.Length > 0 && id[0] != '#' && !now.Contains(id) && mayStand?.Invoke(id) != true)
-                yield return new AuthorError(FileName, i + 1, 1, $"The exercise “{id}” was published and is gone. Students' attempts hang on it: bring it back, or delete this line if nobody has worked it yet.");
+                yield return new AuthorError(FileName, i + 1, 1,
+                    $"The exercise “{id}” was published and is gone. Students' attempts hang on it: bring it back, or delete this line if nobody has "
+                        + "worked it yet.");
         }
     }
 

@@ -7,7 +7,8 @@ namespace TyingClass.Lessons.Checking;
 /// <param name="Words">Of prose, its tables and headings included; exercises and captions are not.</param>
 /// <param name="Grade">Flesch–Kincaid, see <see cref="ReadingLevel"/>.</param>
 /// <param name="Remarks">Short, for a line of a table.</param>
-public sealed record LessonMeasure(string File, int Words, int Exercises, int Kinds, int PracticeSets, double Grade, double WordsPerSentence, ImmutableArray<string> Remarks)
+public sealed record LessonMeasure(string File, int Words, int Exercises, int Kinds, int PracticeSets, double Grade, double WordsPerSentence,
+    ImmutableArray<string> Remarks)
 {
     public const int FewestWords = 900;
     public const int MostWords = 1800;
@@ -36,6 +37,7 @@ public sealed record LessonMeasure(string File, int Words, int Exercises, int Ki
             (perSentence < ShortestSentences, "choppy: join short sentences"),
         ];
         return new LessonMeasure(
-            lesson.File, words, exercises, kinds, lesson.Blocks.OfType<PracticeBlock>().Count(), grade, perSentence, [.. remarks.Where(r => r.Is).Select(r => r.Remark)]);
+            lesson.File, words, exercises, kinds, lesson.Blocks.OfType<PracticeBlock>().Count(), grade, perSentence,
+            [.. remarks.Where(r => r.Is).Select(r => r.Remark)]);
     }
 }

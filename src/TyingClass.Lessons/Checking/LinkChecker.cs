@@ -9,7 +9,8 @@ namespace TyingClass.Lessons.Checking;
 /// <summary>Finds addresses that lead nowhere inside the course. Addresses of other sites are not visited.</summary>
 internal static partial class LinkChecker
 {
-    private static readonly string[] Pages = ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/practice", "/safety", "/model", "/glossary", "/handouts/bench-test"];
+    private static readonly string[] Pages =
+        ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/practice", "/safety", "/model", "/glossary", "/handouts/bench-test"];
 
     public static IEnumerable<AuthorError> Check(Course course, Lesson lesson, BrokenLessons broken)
     {
@@ -35,19 +36,22 @@ internal static partial class LinkChecker
         else if (page.StartsWith("/exercises/", StringComparison.Ordinal))
         {
             string id = page["/exercises/".Length..];
-            if (!course.TryFindExercise(id, out _, out Exercise _) && !broken.MayHold(id)) return $"There is no exercise {id}.{Nearest.Hint(id, course.Exercises.Select(e => e.Id))}";
+            if (!course.TryFindExercise(id, out _, out Exercise _) && !broken.MayHold(id))
+                return $"There is no exercise {id}.{Nearest.Hint(id, course.Exercises.Select(e => e.Id))}";
         }
         else if (page.StartsWith("/practice/", StringComparison.Ordinal))
         {
             string concept = Uri.UnescapeDataString(page["/practice/".Length..]);
-            if (!course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().Any(p => p.Practice.Slug == Practice.PracticeSet.SlugOf(concept)) && !broken.MayHold(concept.Replace('-', ' '))) return $"There is no practice of “{concept}”.";
+            if (!course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().Any(p => p.Practice.Slug == Practice.PracticeSet.SlugOf(concept))
+                && !broken.MayHold(concept.Replace('-', ' '))) return $"There is no practice of “{concept}”.";
         }
         else if (page.Length > 0 && !Pages.Contains(page))
         {
             return $"“{page}” is no page of this site. Link to /lessons/…, /exercises/…, /practice/…, {string.Join(", ", Pages)} or another site.";
         }
 
-        if (page == "/model" && fragment.Length > 0 && !FormulaBook.HasAnchor(fragment)) return $"The page /model has no place named “#{fragment}”. Its anchors are the headings of docs/formulas.md, such as /model#keel-height.";
+        if (page == "/model" && fragment.Length > 0 && !FormulaBook.HasAnchor(fragment))
+            return $"The page /model has no place named “#{fragment}”. Its anchors are the headings of docs/formulas.md, such as /model#keel-height.";
         return target is not null && fragment.Length > 0 && !HasAnchor(target, fragment)
             ? $"The lesson {target.Slug} has no heading for “#{fragment}”."
             : null;

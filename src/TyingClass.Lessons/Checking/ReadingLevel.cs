@@ -31,7 +31,8 @@ public static partial class ReadingLevel
         ArgumentNullException.ThrowIfNull(passages);
         ImmutableArray<ImmutableArray<string>> sentences =
         [
-            .. passages.SelectMany(p => SentenceEnd().Split(Measure().Replace(p, " "))).Select(s => Word().Matches(s).Select(m => m.Value).ToImmutableArray()).Where(w => w.Length > 0),
+            .. passages.SelectMany(p => SentenceEnd().Split(Measure().Replace(p, " "))).Select(s => Word().Matches(s).Select(m => m.Value).ToImmutableArray())
+                .Where(w => w.Length > 0),
         ];
         if (sentences.IsEmpty) return (0, 0);
         double words = sentences.Sum(s => s.Length), perSentence = words / sentences.Length;

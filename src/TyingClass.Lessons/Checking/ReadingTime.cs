@@ -4,7 +4,8 @@ using TyingClass.Lessons.Courses;
 namespace TyingClass.Lessons.Checking;
 
 /// <summary>How long a lesson takes.</summary>
-/// <remarks>Reading: 238 words a minute, the mean for adults reading English nonfiction silently (Brysbaert, J. Memory and Language 109 (2019) 104047; value from memory). Working an exercise: each kind says.</remarks>
+/// <remarks>Reading: 238 words a minute, the mean for adults reading English nonfiction silently (Brysbaert, J. Memory and Language 109 (2019) 104047; value
+/// from memory). Working an exercise: each kind says.</remarks>
 public static class ReadingTime
 {
     public const double WordsPerMinute = 238;

@@ -7,7 +7,8 @@ using TyingClass.Balance.Tying;
 namespace TyingClass.Lessons.Checking;
 
 /// <summary>The same fly tied again and again with a tyer's errors, for telling whether a key would survive them.</summary>
-/// <remarks>The errors are those of the engine's own sample (<see cref="ThousandFlies"/>): each tied part moves as one piece and its mass varies; the hook does not.</remarks>
+/// <remarks>The errors are those of the engine's own sample (<see cref="ThousandFlies"/>): each tied part moves as one piece and its mass varies; the hook does
+/// not.</remarks>
 internal static class TiedFlies
 {
     private const int Seed = 20260101;

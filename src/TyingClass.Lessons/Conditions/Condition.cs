@@ -104,7 +104,9 @@ internal sealed record Altered(string? Path, string? Part, Alteration Alteration
         {
             string prefix = Path ?? PathOf(Part!, facts.Start) ?? "";
             bool changed = ChangeList.Between(facts.Start.Recipe, facts.Fly.Recipe)
-                .Any(c => c.Path == prefix || c.Path.StartsWith(prefix + ".", StringComparison.Ordinal) || (prefix == "parts" && c.Path.StartsWith("parts[", StringComparison.Ordinal)));
+                .Any(c =>
+                c.Path == prefix || c.Path.StartsWith(prefix + ".", StringComparison.Ordinal)
+                    || (prefix == "parts" && c.Path.StartsWith("parts[", StringComparison.Ordinal)));
             return changed == (Alteration == Alteration.Changed);
         }
 

@@ -29,15 +29,19 @@ public static class ConditionParser
         Result<TokenList<ConditionToken>> tokens = new ConditionTokenizer().TryTokenize(text);
         if (!tokens.HasValue) return new ConditionResult(null, Math.Max(0, tokens.ErrorPosition.Absolute), "This sign has no meaning in a condition.");
         if (Unbalanced(tokens.Value) is { } parenthesis)
-            return new ConditionResult(null, parenthesis.Position.Absolute, parenthesis.Kind == ConditionToken.Open ? "This parenthesis is never closed." : "This parenthesis closes nothing.");
-        if (tokens.Value.FirstOrDefault(t => t.Kind == ConditionToken.Word && !IsKnown(t, text)) is { Kind: ConditionToken.Word, Position.HasValue: true } unknown)
-            return new ConditionResult(null, unknown.Position.Absolute, $"“{WordsFrom(unknown, text)}” is not a quantity, a part or a word of conditions.{Hint(WordsFrom(unknown, text))}");
+            return new ConditionResult(null, parenthesis.Position.Absolute,
+                parenthesis.Kind == ConditionToken.Open ? "This parenthesis is never closed." : "This parenthesis closes nothing.");
+        if (tokens.Value.FirstOrDefault(t => t.Kind == ConditionToken.Word && !IsKnown(t, text)) is { Kind: ConditionToken.Word,
+            Position.HasValue: true } unknown)
+            return new ConditionResult(null, unknown.Position.Absolute,
+                $"“{WordsFrom(unknown, text)}” is not a quantity, a part or a word of conditions.{Hint(WordsFrom(unknown, text))}");
         try
         {
             TokenListParserResult<ConditionToken, Condition> parsed = new Grammar(scope).Whole(tokens.Value);
             return parsed.HasValue
                 ? new ConditionResult(parsed.Value, 0, "")
-                : new ConditionResult(null, parsed.ErrorPosition.HasValue ? parsed.ErrorPosition.Absolute : text.Length, $"This condition cannot be read from here on: {parsed.FormatErrorMessageFragment()}.");
+                : new ConditionResult(null, parsed.ErrorPosition.HasValue ? parsed.ErrorPosition.Absolute : text.Length,
+                $"This condition cannot be read from here on: {parsed.FormatErrorMessageFragment()}.");
         }
         catch (ConditionException e)
         {
@@ -66,7 +70,9 @@ public static class ConditionParser
         string rest = text[token.Position.Absolute..];
         int end = rest.IndexOfAny(['<', '>', '=', '≤', '≥', '(', ')', '"']);
         string[] words = (end < 0 ? rest : rest[..end]).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return string.Join(' ', words.TakeWhile(w => w is not ("rises" or "falls" or "is" or "and" or "or" or "but" or "changed" or "unchanged" or "heavier" or "lighter")).DefaultIfEmpty(token.ToStringValue()).Take(4));
+        return string.Join(
+            ' ', words.TakeWhile(w => w is not ("rises" or "falls" or "is" or "and" or "or" or "but" or "changed" or "unchanged" or "heavier" or "lighter"))
+                .DefaultIfEmpty(token.ToStringValue()).Take(4));
     }
 
     private static string Hint(string words) =>
@@ -118,7 +124,8 @@ public static class ConditionParser
                 Token.EqualTo(ConditionToken.Number).Select(Expression (t) => new Literal(t.ToStringValue(), 0, At(t)))
                     .Or(Token.EqualTo(ConditionToken.Quantity).Select(Expression (t) => new FigureTerm(Query(t), At(t))))
                     .Or(Word("answer").Select(NumericAnswer))
-                    .Or(Word("change").Then(_ => Word("in")).Then(_ => Token.EqualTo(ConditionToken.Quantity)).Select(Expression (t) => new ChangeTerm(StartQuery(t), At(t))))
+                    .Or(Word("change").Then(_ => Word("in")).Then(_ => Token.EqualTo(ConditionToken.Quantity))
+                    .Select(Expression (t) => new ChangeTerm(StartQuery(t), At(t))))
                     .Or(Sign("-", "−").Then(t => Superpower.Parse.Ref(() => product).Select(Expression (e) => new Scaled(e, -1, At(t)))))
                     .Or(Superpower.Parse.Ref(() => sum).Between(Token.EqualTo(ConditionToken.Open), Token.EqualTo(ConditionToken.Close)));
             product = Superpower.Parse.Chain(Sign("*", "×", "/"), primary, Multiply);
@@ -195,7 +202,8 @@ public static class ConditionParser
             ImmutableArray<string> known = _scope.PartNames.IsEmpty ? [.. Kinds] : ["hook", .. _scope.PartNames];
             return known.Contains(name)
                 ? new Altered(null, name, alteration)
-                : throw new ConditionException(subject.Position, $"The fly has no part called “{name}”.{Nearest.Hint(name, [.. known, .. Fields])} It has {string.Join(", ", known)}.");
+                : throw new ConditionException(subject.Position,
+                $"The fly has no part called “{name}”.{Nearest.Hint(name, [.. known, .. Fields])} It has {string.Join(", ", known)}.");
         }
 
         private static string? PathOf(string words) => words switch
@@ -242,7 +250,8 @@ public static class ConditionParser
             Dimension? dimension = Dimensions.Of(left, _scope.AnswerDimension, out bool known);
             if (!known) dimension = Dimensions.Of(right, _scope.AnswerDimension, out known);
             if (!known) throw new ConditionException(left.Position, "Two plain numbers are compared here. Name a quantity on one side.");
-            return new RelationCondition(Dimensions.Read(left, dimension, _scope.AnswerDimension), relation, Dimensions.Read(right, dimension, _scope.AnswerDimension));
+            return new RelationCondition(Dimensions.Read(left, dimension, _scope.AnswerDimension), relation,
+                Dimensions.Read(right, dimension, _scope.AnswerDimension));
         }
     }
 }

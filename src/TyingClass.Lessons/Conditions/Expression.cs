@@ -91,7 +91,8 @@ internal static class Dimensions
                 string? error;
                 bool read = wanted is { } dimension
                     ? Units.TryParse(literal.Text, dimension, out si, out error)
-                    : (double.TryParse(literal.Text, System.Globalization.CultureInfo.InvariantCulture, out si), error = $"“{literal.Text}” should be a plain number here.").Item1;
+                    : (double.TryParse(literal.Text, System.Globalization.CultureInfo.InvariantCulture, out si),
+                    error = $"“{literal.Text}” should be a plain number here.").Item1;
                 return read ? literal with { Si = si } : throw new ConditionException(literal.Position, error!);
             case Scaled scaled:
                 return scaled with { Of = Read(scaled.Of, wanted, ofAnswer) };
@@ -99,7 +100,8 @@ internal static class Dimensions
                 return sum with { Left = Read(sum.Left, wanted, ofAnswer), Right = Read(sum.Right, wanted, ofAnswer) };
             default:
                 Dimension? own = Of(expression, ofAnswer, out _);
-                return own == wanted ? expression : throw new ConditionException(expression.Position, $"This is {Name(own)}, but {Name(wanted)} is compared with it.");
+                return own == wanted ? expression
+                    : throw new ConditionException(expression.Position, $"This is {Name(own)}, but {Name(wanted)} is compared with it.");
         }
     }
 

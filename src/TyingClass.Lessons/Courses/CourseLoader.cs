@@ -45,9 +45,13 @@ internal static class CourseLoader
         {
             (int line, int column) = exercise.Place.Of("id");
             if (idOwners.TryGetValue(exercise.Id, out string? owner))
-                clashes.Add(new AuthorError(lesson.File, line, column, $"The id “{exercise.Id}” is taken by an exercise in {owner}. Attempts hang on ids, so each must be unique in the course."));
+                clashes.Add(
+                    new AuthorError(lesson.File, line, column,
+                        $"The id “{exercise.Id}” is taken by an exercise in {owner}. Attempts hang on ids, so each must be unique in the course."));
             else if (!own.Add(exercise.Id))
-                clashes.Add(new AuthorError(lesson.File, line, column, $"The id “{exercise.Id}” is used twice in this lesson. Attempts hang on ids, so each must be unique in the course."));
+                clashes.Add(
+                    new AuthorError(lesson.File, line, column,
+                        $"The id “{exercise.Id}” is used twice in this lesson. Attempts hang on ids, so each must be unique in the course."));
         }
 
         return clashes.ToImmutable();

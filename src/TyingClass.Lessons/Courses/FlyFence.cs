@@ -37,7 +37,8 @@ internal static class FlyFence
         string view = string.Join(' ', words.TakeWhile(w => !w.Contains('=', StringComparison.Ordinal)));
         if (view.Length == 0) view = FlyViews.Side;
         if (!FlyViews.All.Contains(view))
-            errors.Add(fence.FirstLine - 1, 1, $"“{FieldReader.Clip(view)}” cannot be drawn.{Nearest.Hint(view, FlyViews.All)} A fly fence draws {string.Join(", ", FlyViews.All)}.");
+            errors.Add(fence.FirstLine - 1, 1,
+                $"“{FieldReader.Clip(view)}” cannot be drawn.{Nearest.Hint(view, FlyViews.All)} A fly fence draws {string.Join(", ", FlyViews.All)}.");
         ImmutableDictionary<string, string> arguments = ImmutableDictionary<string, string>.Empty;
         foreach (string word in words.SkipWhile(w => !w.Contains('=', StringComparison.Ordinal)))
         {
@@ -45,7 +46,10 @@ internal static class FlyFence
             if (pair.Length == 2 && FlyViews.Arguments.TryGetValue(pair[0], out ImmutableArray<string> values) && values.Contains(pair[1]))
                 arguments = arguments.SetItem(pair[0], pair[1]);
             else
-                errors.Add(fence.FirstLine - 1, 1, $"“{FieldReader.Clip(word)}” is not understood after the view. Write {string.Join(" or ", FlyViews.Arguments.SelectMany(a => a.Value.Select(v => $"{a.Key}={v}")))}, with no spaces around the sign.");
+                errors.Add(fence.FirstLine - 1, 1,
+                    $"“{FieldReader.Clip(word)}” is not understood after the view. "
+                        + $"Write {string.Join(" or ", FlyViews.Arguments.SelectMany(a => a.Value.Select(v => $"{a.Key}={v}")))}, with no spaces around "
+                        + "the sign.");
         }
 
         return (view, arguments);

@@ -24,7 +24,8 @@ internal sealed record FrontMatter(
         fields.CheckKeys("title", "summary", "concepts", "minutes", "evening", "glossary", "figures");
         string? title = fields.RequiredText("title", "The hang test and the mass center");
         string? summary = fields.RequiredText("summary", "Find where a fly's weight acts with a thread.");
-        if (fields.TextItems("concepts") is { IsEmpty: true }) errors.Add(fields.At("concepts"), "“concepts” is missing: list what the lesson teaches, as in “concepts: [mass center]”.");
+        if (fields.TextItems("concepts") is { IsEmpty: true })
+            errors.Add(fields.At("concepts"), "“concepts” is missing: list what the lesson teaches, as in “concepts: [mass center]”.");
         if (!fields.Has("minutes")) fields.Missing("minutes", "say how long the lesson takes, as in “minutes: 25”.");
         return new FrontMatter(
             title ?? "", summary ?? "", fields.TextItems("concepts"), fields.WholeNumber("minutes", 1, 240) ?? 1, fields.WholeNumber("evening", 1, 60),

@@ -60,7 +60,8 @@ internal sealed partial class GlossaryLinks
     private GlossaryEntry? Find(string word)
     {
         string plain = Spaces().Replace(word, " ");
-        return _byWord.GetValueOrDefault(Glossary.SameWord(plain)) ?? (plain.EndsWith("es", StringComparison.OrdinalIgnoreCase) ? _byWord.GetValueOrDefault(Glossary.SameWord(plain[..^2])) : null);
+        return _byWord.GetValueOrDefault(Glossary.SameWord(plain))
+            ?? (plain.EndsWith("es", StringComparison.OrdinalIgnoreCase) ? _byWord.GetValueOrDefault(Glossary.SameWord(plain[..^2])) : null);
     }
 
     private static bool IsRunning(IText text) =>

@@ -12,7 +12,8 @@ public static class InstalledProgram
     internal static string? LessonsOf(string programFolder)
     {
         string folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(programFolder));
-        return Path.GetFileName(folder) == FolderName && Path.GetDirectoryName(folder) is { } top && Path.Combine(top, "lessons") is var lessons && IdList.IsCourse(lessons)
+        return Path.GetFileName(folder) == FolderName && Path.GetDirectoryName(folder) is { } top && Path.Combine(top, "lessons") is var lessons
+            && IdList.IsCourse(lessons)
             ? lessons
             : null;
     }

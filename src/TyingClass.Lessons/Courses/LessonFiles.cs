@@ -11,11 +11,13 @@ internal sealed class LessonFiles(string directory)
     public string Directory => directory;
 
     public IEnumerable<string> LessonNames() => System.IO.Directory.Exists(directory)
-        ? System.IO.Directory.EnumerateFiles(directory, "*.md").Select(f => Path.GetFileName(f)).Where(n => char.IsAsciiDigit(n[0])).Order(StringComparer.Ordinal)
+        ? System.IO.Directory.EnumerateFiles(directory, "*.md").Select(f => Path.GetFileName(f)).Where(n => char.IsAsciiDigit(n[0]))
+        .Order(StringComparer.Ordinal)
         : [];
 
     public IEnumerable<string> RecipeNames() => System.IO.Directory.Exists(Path.Combine(directory, "recipes"))
-        ? System.IO.Directory.EnumerateFiles(Path.Combine(directory, "recipes"), "*.fly.yaml").Select(f => "recipes/" + Path.GetFileName(f)).Order(StringComparer.Ordinal)
+        ? System.IO.Directory.EnumerateFiles(Path.Combine(directory, "recipes"), "*.fly.yaml").Select(f => "recipes/" + Path.GetFileName(f))
+        .Order(StringComparer.Ordinal)
         : [];
 
     /// <summary>Null when there is no such file, or its name is none of ours.</summary>

@@ -9,7 +9,9 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Courses;
 
-/// <summary>What a lesson's front matter lists under "figures": by recipe file, changed or not, the quantities its prose states and the facts it tells in words.</summary>
+/// <summary>
+/// What a lesson's front matter lists under "figures": by recipe file, changed or not, the quantities its prose states and the facts it tells in words.
+/// </summary>
 internal static class StatedReader
 {
     private const string File = "file", With = "with", Holds = "holds";
@@ -22,7 +24,8 @@ internal static class StatedReader
         {
             if (item is not YamlMap map || map.Find(File) is not YamlText path)
             {
-                fields.Errors.Add(item, "Each item of “figures” names a recipe with “file:” and below it the quantities the prose states, as in “mass center, x: 5.9 mm”.");
+                fields.Errors.Add(item,
+                    "Each item of “figures” names a recipe with “file:” and below it the quantities the prose states, as in “mass center, x: 5.9 mm”.");
                 continue;
             }
 

@@ -83,7 +83,8 @@ internal static partial class AllowReader
             if (part is null) continue;
             if (!kinds.Contains(part))
             {
-                fields.Errors.Add(entry.At("part"), $"“{FieldReader.Clip(part)}” is not a kind of part.{Nearest.Hint(part, kinds)} It may be {string.Join(", ", kinds)}.");
+                fields.Errors.Add(entry.At("part"),
+                    $"“{FieldReader.Clip(part)}” is not a kind of part.{Nearest.Hint(part, kinds)} It may be {string.Join(", ", kinds)}.");
                 continue;
             }
 

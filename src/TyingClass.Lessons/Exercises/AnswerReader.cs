@@ -72,7 +72,8 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
             if (AllowReader.PathComplaint(entry.Key, RecipeParser.Parse(givenText).Value) is { } complaint)
                 fields.Errors.Add(place, complaint);
             else if (entry.Value is not YamlText value || entry.Key is "parts" or "hook" or "fishing")
-                fields.Errors.Add(entry.Value, $"Write the new value of {entry.Key} here, or the word none to take it away. To add or remove parts, write the whole recipe.");
+                fields.Errors.Add(entry.Value,
+                    $"Write the new value of {entry.Key} here, or the word none to take it away. To add or remove parts, write the whole recipe.");
             else
                 draft = draft.With(entry.Key, value.Value.Trim() == "none" ? null : value.Value.Trim());
         }

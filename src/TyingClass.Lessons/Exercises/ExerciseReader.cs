@@ -14,7 +14,8 @@ namespace TyingClass.Lessons.Exercises;
 /// <summary>The text of an exercise fence into an <see cref="Exercise"/>, every mistake reported at its place in the lesson file.</summary>
 internal static partial class ExerciseReader
 {
-    private static readonly string[] CommonKeys = ["id", "kind", "title", "concepts", "prompt", "recipe", "file", "hints", "misreadings", "model answer", "wrong answers"];
+    private static readonly string[] CommonKeys =
+        ["id", "kind", "title", "concepts", "prompt", "recipe", "file", "hints", "misreadings", "model answer", "wrong answers"];
 
     public static Exercise? Read(Fence fence, string[] lines, Func<string, string?> readFile, AuthorErrors errors) =>
         Read(fence, lines, readFile, errors, out _);
@@ -47,7 +48,8 @@ internal static partial class ExerciseReader
             Hints = fields.TextItems("hints"),
             ModelAnswer = answers.Model(),
             WrongAnswers = answers.Wrong(),
-            Place = new ExercisePlace(errors.File, map.Line, map.Column, map.Entries.DistinctBy(e => e.Key).ToImmutableDictionary(e => e.Key, e => (e.Value.Line, e.Value.Column))),
+            Place = new ExercisePlace(errors.File, map.Line, map.Column,
+                map.Entries.DistinctBy(e => e.Key).ToImmutableDictionary(e => e.Key, e => (e.Value.Line, e.Value.Column))),
         };
         if (!isPractice && kind.NeedsModelAnswer && !fields.Has("model answer"))
             fields.Missing("model answer", "check-lessons proves with it that the exercise can be done.");
@@ -63,7 +65,9 @@ internal static partial class ExerciseReader
     {
         if (fields.RequiredText("kind", "repair") is not { } word) return null;
         if (ExerciseKinds.TryFind(word, out ExerciseKind kind)) return kind;
-        fields.Errors.Add(fields.At("kind"), $"“{FieldReader.Clip(word)}” is not a kind of exercise.{Nearest.Hint(word, ExerciseKinds.Words)} It may be {string.Join(", ", ExerciseKinds.Words)}.");
+        fields.Errors.Add(fields.At("kind"),
+            $"“{FieldReader.Clip(word)}” is not a kind of exercise.{Nearest.Hint(word, ExerciseKinds.Words)} It may "
+                + $"be {string.Join(", ", ExerciseKinds.Words)}.");
         return null;
     }
 
@@ -85,7 +89,8 @@ internal static partial class ExerciseReader
     private static ImmutableArray<string> Concepts(FieldReader fields)
     {
         ImmutableArray<string> concepts = fields.TextItems("concepts");
-        if (concepts.Length is 0 or > 3) fields.Errors.Add(fields.At("concepts"), "An exercise teaches one to three concepts: write “concepts: [tow point, proportion]”.");
+        if (concepts.Length is 0 or > 3)
+            fields.Errors.Add(fields.At("concepts"), "An exercise teaches one to three concepts: write “concepts: [tow point, proportion]”.");
         return concepts;
     }
 
@@ -112,12 +117,14 @@ internal static partial class ExerciseReader
 
             FieldReader entry = new(map, "a misreading", fields.Errors);
             entry.CheckKeys("when", "say", "concept");
-            string? when = entry.RequiredText("when", "keel height rises but eye unchanged"), say = entry.RequiredText("say", "This treats the eye as if it were straight.");
+            string? when = entry.RequiredText("when", "keel height rises but eye unchanged"),
+                say = entry.RequiredText("say", "This treats the eye as if it were straight.");
             string? concept = entry.Text("concept") ?? exercise.Concepts.FirstOrDefault();
             if (concept is not null && !exercise.Concepts.Contains(concept))
                 fields.Errors.Add(entry.At("concept"), $"A misreading belongs to one of its exercise's concepts: {string.Join(", ", exercise.Concepts)}.");
             bool flyKnown = given is not null || !exercise.Kind.NeedsFly;
-            if (when is not null && say is not null && flyKnown && entry.Node("when") is YamlText node && ConditionReader.Check(node, ScopeOf(exercise, given), fields.Errors))
+            if (when is not null && say is not null && flyKnown && entry.Node("when") is YamlText node
+                && ConditionReader.Check(node, ScopeOf(exercise, given), fields.Errors))
                 all.Add(new Misreading(when, say, concept));
         }
 

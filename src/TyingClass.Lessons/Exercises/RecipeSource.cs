@@ -57,7 +57,8 @@ internal sealed class RecipeFinder(string[] lines, Func<string, string?> readFil
         string name = path.Value.Trim();
         if (!RecipeFileName.IsGood(name))
         {
-            errors.Add(path, $"“{FieldReader.Clip(name)}” is not a recipe file. Write it as recipes/slate-minnow.fly.yaml, in small letters, digits and hyphens.");
+            errors.Add(path,
+                $"“{FieldReader.Clip(name)}” is not a recipe file. Write it as recipes/slate-minnow.fly.yaml, in small letters, digits and hyphens.");
             return null;
         }
 

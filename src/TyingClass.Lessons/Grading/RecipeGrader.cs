@@ -18,7 +18,8 @@ internal static class RecipeGrader
     public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("There is no recipe here yet. Fill in the fly and submit it again.");
-        if (System.Text.Encoding.UTF8.GetByteCount(answerText) > MostBytes) return GradeResult.Refused("The recipe is longer than 64 KB. A fly fits on a page; shorten it.");
+        if (System.Text.Encoding.UTF8.GetByteCount(answerText) > MostBytes)
+            return GradeResult.Refused("The recipe is longer than 64 KB. A fly fits on a page; shorten it.");
         ParseResult<Recipe> parsed = options.Draft is { } draft ? RecipeParser.Parse(draft) : RecipeParser.Parse(answerText);
         if (parsed.Value is not { } recipe)
             return GradeResult.Refused([.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
@@ -41,7 +42,8 @@ internal static class RecipeGrader
         BalanceReport report = fly.Report;
         ImmutableArray<GoalResult> goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units);
         bool passed = goals.All(g => g.Met);
-        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
+        Misreading? misreading =
+            passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
         return new GradeResult
         {
             Passed = passed,
@@ -53,7 +55,8 @@ internal static class RecipeGrader
                 WhatItWouldDo = Said.Verdict(report, options.Units),
                 Goals = goals,
                 Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
-                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
+                WhereToLook =
+                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
                 Cautions = [.. Cautions.For(recipe, fly.Body).Select(c => c.Text)],

@@ -13,13 +13,16 @@ public static class RegradeNote
     /// <param name="now">The same answer graded today.</param>
     /// <returns>Null when nothing differs.</returns>
     public static string? Of(
-        string keptEngine, string keptExercise, bool keptPassed, ImmutableArray<GradedFigure> keptFigures, GradeResult now, UnitSystem units = UnitSystem.Metric)
+        string keptEngine, string keptExercise, bool keptPassed, ImmutableArray<GradedFigure> keptFigures, GradeResult now,
+        UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(now);
         if (keptEngine == now.EngineVersion && keptExercise == now.ExerciseVersion) return null;
         string since = keptExercise == now.ExerciseVersion ? "The engine has changed since." : "The exercise has changed since.";
         if (!now.IsAttempt) return $"{since} Today this answer would not be taken: {now.Problems[0].Text}";
-        string[] moved = [.. keptFigures.Join(now.Figures, k => k.Quantity, n => n.Quantity, (k, n) => (k, n)).Where(p => Differ(p.k.Si, p.n.Si)).Select(p => Moved(p.k, p.n))];
+        string[] moved = [
+            .. keptFigures.Join(now.Figures, k => k.Quantity, n => n.Quantity, (k, n) => (k, n)).Where(p => Differ(p.k.Si, p.n.Si))
+                .Select(p => Moved(p.k, p.n))];
         if (keptPassed == now.Passed && moved.Length == 0) return null;
         string verdict = keptPassed == now.Passed ? "The grade would be the same" : $"Today it would {(now.Passed ? "pass" : "not pass")}";
         return $"{since} {verdict}{(moved.Length == 0 ? "" : $": {string.Join("; ", moved)}")}.";

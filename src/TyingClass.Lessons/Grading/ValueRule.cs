@@ -38,5 +38,6 @@ internal static class ValueRule
             : string.Equals(Plain(word), Plain(value), StringComparison.OrdinalIgnoreCase);
 
     private static string Plain(string text) =>
-        string.Join(' ', text.Replace("deg", "°", StringComparison.Ordinal).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Replace(" °", "°", StringComparison.Ordinal);
+        string.Join(' ', text.Replace("deg", "°", StringComparison.Ordinal).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).Replace(" °", "°",
+        StringComparison.Ordinal);
 }

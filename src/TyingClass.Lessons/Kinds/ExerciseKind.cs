@@ -7,7 +7,9 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Lessons.Kinds;
 
-/// <summary>One kind of exercise: all that the rest of the program asks of a kind. Each has a folder of its own, and a line in <see cref="ExerciseKinds"/>.</summary>
+/// <summary>
+/// One kind of exercise: all that the rest of the program asks of a kind. Each has a folder of its own, and a line in <see cref="ExerciseKinds"/>.
+/// </summary>
 public abstract class ExerciseKind
 {
     /// <summary>As lessons write it after "kind:". Never changes: lessons, exports and links hold it.</summary>

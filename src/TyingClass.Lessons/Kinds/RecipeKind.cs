@@ -27,7 +27,8 @@ internal abstract class RecipeKind : ExerciseKind
         if (!exercise.WrongAnswers.Any(w => w.FindingNamed is not (null or WrongAnswer.Refused)))
         {
             yield return new CheckComplaint(
-                "wrong answers", "kind", "List at least one wrong answer that fails, and say with “named:” for what: a goal missed, a finding of the report or a misreading.");
+                "wrong answers", "kind",
+                "List at least one wrong answer that fails, and say with “named:” for what: a goal missed, a finding of the report or a misreading.");
         }
     }
 }

@@ -11,6 +11,7 @@ internal static class PracticeChecker
     {
         if (Seeds.All(seed => PracticeProblems.Draw(set, seed) is not null)) yield break;
         (int line, int column) = set.Template.Place.Of("vary");
-        yield return new AuthorError(lesson.File, line, column, $"Practice of “{set.Concept}” finds no fair problem in these ranges: every draw is too near a threshold. Widen them.");
+        yield return new AuthorError(lesson.File, line, column,
+            $"Practice of “{set.Concept}” finds no fair problem in these ranges: every draw is too near a threshold. Widen them.");
     }
 }

@@ -1,6 +1,8 @@
 namespace TyingClass.Lessons.Practice;
 
-/// <summary>How hard the next problem of a concept should be, 0 (plain) to 1 (close calls), steered so that a student succeeds about four times in five.</summary>
+/// <summary>
+/// How hard the next problem of a concept should be, 0 (plain) to 1 (close calls), steered so that a student succeeds about four times in five.
+/// </summary>
 /// <remarks>
 /// Weighted up-down rule: the step down after a failure is p/(1 - p) times the step up after a success, so that the level settles where
 /// success has probability p. Kaernbach, Perception &amp; Psychophysics 49 (1991) 227 (reference from memory).

@@ -53,7 +53,8 @@ public static class PracticeProblems
 
     private static string Varied(PracticeSet set, Random random)
     {
-        RecipeDraft draft = RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
+        RecipeDraft draft =
+            RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
         foreach (AllowedChange vary in set.Vary)
         {
             draft = draft.With(vary.Path, Value(vary, random));

@@ -31,12 +31,14 @@ internal static class PracticeReader
             if (AllowReader.PathComplaint(path, given) is { } complaint) errors.Add(place, complaint);
             else if (RangeText.Rule(path, path[(path.LastIndexOf('.') + 1)..], value, place, errors) is { } rule)
             {
-                if (rule.LowText is null && rule.Words.Length < 2) errors.Add(place, $"Say between what {path} varies: a range (2 mm … 5 mm) or a list of values.");
+                if (rule.LowText is null && rule.Words.Length < 2)
+                    errors.Add(place, $"Say between what {path} varies: a range (2 mm … 5 mm) or a list of values.");
                 vary.Add(rule);
             }
         }
 
-        if (vary.Count == 0) errors.Add(fields.At("vary"), "“vary” is missing: say what changes from problem to problem, as in “- parts[0].size: 2 mm … 5 mm”.");
+        if (vary.Count == 0)
+            errors.Add(fields.At("vary"), "“vary” is missing: say what changes from problem to problem, as in “- parts[0].size: 2 mm … 5 mm”.");
         return errors.Count > before ? null : new PracticeSet(template.Concepts[0], template, vary.ToImmutable());
     }
 }

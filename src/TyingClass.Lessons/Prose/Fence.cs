@@ -18,7 +18,8 @@ internal sealed partial record Fence(string Kind, string Arguments, string Text,
     {
         int first = block.Line + 1, count = block.Lines.Count;
         string indent = new(' ', block.IndentCount);
-        IEnumerable<string> body = lines.Skip(first).Take(count).Select(l => indent.Length > 0 && l.StartsWith(indent, StringComparison.Ordinal) ? l[indent.Length..] : l);
+        IEnumerable<string> body =
+            lines.Skip(first).Take(count).Select(l => indent.Length > 0 && l.StartsWith(indent, StringComparison.Ordinal) ? l[indent.Length..] : l);
         return new Fence(block.Info!.ToLowerInvariant(), Spaces().Replace((block.Arguments ?? "").Trim(), " "), string.Join('\n', body) + "\n", first + 1);
     }
 

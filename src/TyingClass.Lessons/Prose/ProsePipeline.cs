@@ -3,7 +3,9 @@ using Markdig.Extensions.AutoIdentifiers;
 
 namespace TyingClass.Lessons.Prose;
 
-/// <summary>CommonMark with tables, footnotes and curled quotation marks. Extensions are named one by one: bundles bring attributes that authors could aim at the page.</summary>
+/// <summary>
+/// CommonMark with tables, footnotes and curled quotation marks. Extensions are named one by one: bundles bring attributes that authors could aim at the page.
+/// </summary>
 internal static class ProsePipeline
 {
     public static MarkdownPipeline Lesson { get; } = new MarkdownPipelineBuilder()

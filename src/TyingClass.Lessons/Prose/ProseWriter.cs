@@ -58,7 +58,8 @@ internal static partial class ProseWriter
                     auto.Url = "";
                     break;
                 case HeadingBlock { Level: 1 } heading:
-                    errors.Add(linesBefore + heading.Line + 1, columnsBefore + heading.Column + 1, "The lesson's title is the only heading of the first rank: begin this one with ## instead of #.");
+                    errors.Add(linesBefore + heading.Line + 1, columnsBefore + heading.Column + 1,
+                        "The lesson's title is the only heading of the first rank: begin this one with ## instead of #.");
                     break;
             }
         }

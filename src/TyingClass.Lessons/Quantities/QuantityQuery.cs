@@ -64,7 +64,9 @@ public sealed partial record QuantityQuery(
         return true;
     }
 
-    /// <summary>Reads the longest quantity that begins at <paramref name="start"/>. On failure <paramref name="end"/> lies behind whatever was recognized.</summary>
+    /// <summary>
+    /// Reads the longest quantity that begins at <paramref name="start"/>. On failure <paramref name="end"/> lies behind whatever was recognized.
+    /// </summary>
     public static bool TryReadPrefix(string text, int start, out QuantityQuery query, out int end, out string error)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -137,7 +139,8 @@ public sealed partial record QuantityQuery(
         {
             Quantities.Circumstances.Speed => query with { SpeedMS = si },
             Quantities.Circumstances.Pause => query with { PauseS = si },
-            Quantities.Circumstances.State => query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
+            Quantities.Circumstances.State =>
+                query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
             _ => query with { Knot = value.Equals("loop", StringComparison.OrdinalIgnoreCase) ? Balance.Bodies.Knot.Loop : Balance.Bodies.Knot.Cinched },
         };
         return error.Length == 0;
@@ -153,6 +156,7 @@ public sealed partial record QuantityQuery(
         return forms.Count == 0 ? $"{quantity.Name} stands alone." : $"After {quantity.Name} may stand {string.Join(", ", forms)}.";
     }
 
-    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 }

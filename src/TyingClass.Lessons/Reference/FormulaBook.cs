@@ -3,7 +3,10 @@ using System.Reflection;
 
 namespace TyingClass.Lessons.Reference;
 
-/// <summary>The formulas the engine uses, as docs/formulas.md and docs/formulas-body.md have them: what the page /model shows and what links such as /model#keel-height point into.</summary>
+/// <summary>
+/// The formulas the engine uses, as docs/formulas.md and docs/formulas-body.md have them: what the page /model shows and what links such as /model#keel-height
+/// point into.
+/// </summary>
 public static class FormulaBook
 {
     private static readonly Dictionary<string, string> Prefixes = new(StringComparer.Ordinal) { ["formulas.md"] = "", ["formulas-body.md"] = "body" };

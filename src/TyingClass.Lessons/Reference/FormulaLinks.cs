@@ -8,7 +8,9 @@ public static class FormulaLinks
     /// <summary>The keel moment of each part.</summary>
     public const string MomentLedger = Page + "#moment-ledger";
 
-    /// <summary>The address for a finding's code ("flips", "planes down") or a verdict's words; the page's list of findings for one this does not know.</summary>
+    /// <summary>
+    /// The address for a finding's code ("flips", "planes down") or a verdict's words; the page's list of findings for one this does not know.
+    /// </summary>
     public static string ForFinding(string code) => Page + code switch
     {
         "rides as intended" or "leans" or "rides on its side" or "flips" or "undecided" or "hangs" or "floats" or "tilts" or "rides tilted" => "#verdicts",

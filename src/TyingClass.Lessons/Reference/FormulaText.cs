@@ -6,7 +6,8 @@ namespace TyingClass.Lessons.Reference;
 internal static partial class FormulaText
 {
     /// <param name="html">Cleaned; only its text is touched, never a tag.</param>
-    public static string Raise(string html) => Power().Replace(NumberPower().Replace(Index().Replace(html, "$1<sub>$2</sub>"), "<sup>$1</sup>"), "<sup>$1</sup>");
+    public static string Raise(string html) =>
+        Power().Replace(NumberPower().Replace(Index().Replace(html, "$1<sub>$2</sub>"), "<sup>$1</sup>"), "<sup>$1</sup>");
 
     // What follows must not close a tag: then we stand inside one.
     [GeneratedRegex(@"(?<![\p{L}\p{N}_-])(Re|\p{L})_(\p{L}{1,4}|\p{N})(?![\p{L}\p{N}_])(?![^<>]*>)")]

@@ -7,7 +7,9 @@ using TyingClass.Lessons.Prose;
 
 namespace TyingClass.Lessons.Reference;
 
-/// <summary>A document of formulas as safe HTML: by the same road as a lesson's prose, with its headings one rank lower and its links turned to the page they stand on.</summary>
+/// <summary>
+/// A document of formulas as safe HTML: by the same road as a lesson's prose, with its headings one rank lower and its links turned to the page they stand on.
+/// </summary>
 internal static class FormulaWriter
 {
     /// <param name="prefix">Put in front of every anchor of this document; empty for none.</param>
@@ -51,5 +53,6 @@ internal static class FormulaWriter
     private static string Joined(string prefix, string id) => prefix.Length > 0 ? $"{prefix}-{id}" : id;
 
     private static string Words(HeadingBlock heading) =>
-        string.Concat(heading.Inline?.Descendants().Select(i => i switch { LiteralInline text => text.Content.ToString(), CodeInline code => code.Content, _ => "" }) ?? []);
+        string.Concat(
+        heading.Inline?.Descendants().Select(i => i switch { LiteralInline text => text.Content.ToString(), CodeInline code => code.Content, _ => "" }) ?? []);
 }

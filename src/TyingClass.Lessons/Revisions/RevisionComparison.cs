@@ -15,7 +15,8 @@ public sealed record FigureDifference(QuantityQuery Query, double? BeforeSi, dou
     public string After(UnitSystem units) => Query.Say(AfterSi, units);
 
     /// <summary>True when the two differ by enough to be seen.</summary>
-    public bool IsNoticeable => BeforeSi is null != AfterSi is null || (BeforeSi is { } before && AfterSi is { } after && Math.Abs(after - before) >= Query.Quantity.NoticeableSi);
+    public bool IsNoticeable =>
+        BeforeSi is null != AfterSi is null || (BeforeSi is { } before && AfterSi is { } after && Math.Abs(after - before) >= Query.Quantity.NoticeableSi);
 
     /// <summary>"+0.6 mm"; "about the same"; null where either has no such figure.</summary>
     public string? Change(UnitSystem units) => BeforeSi is not { } before || AfterSi is not { } after ? null
@@ -34,7 +35,8 @@ public sealed record RevisionComparison(SolvedFly Before, SolvedFly After, Immut
     private static readonly ImmutableArray<QuantityQuery> Effects = Queries("keel height", "pitch", "sink rate");
 
     private static readonly ImmutableArray<QuantityQuery> Whole = Queries(
-        "mass", "wet weight", "hang angle", "level-line keel", "keel height", "pitch", "lean", "sink rate", "pitch while sinking", "depth", "rides as intended", "righting range");
+        "mass", "wet weight", "hang angle", "level-line keel", "keel height", "pitch", "lean", "sink rate", "pitch while sinking", "depth", "rides as intended",
+        "righting range");
 
     /// <exception cref="ArgumentException">One of the two cannot be built.</exception>
     public static RevisionComparison Between(Recipe before, Recipe after)

@@ -49,7 +49,9 @@ internal static class RevisionSteps
             else
             {
                 string path = $"parts[{b}].";
-                places.Add(new Place(later[a], before.Parts[b++], after.Parts[a++], [.. changes.Where(c => c.Path.StartsWith(path, StringComparison.Ordinal))], false));
+                places.Add(
+                    new Place(later[a], before.Parts[b++], after.Parts[a++], [.. changes.Where(c => c.Path.StartsWith(path, StringComparison.Ordinal))],
+                        false));
             }
         }
 

@@ -28,7 +28,8 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
         {
             if (known.Contains(entry.Key)) continue;
             if (Nearest.Find(entry.Key, known.ToArray()) is { } near) _meant.TryAdd(near, entry.Key);
-            errors.Add(entry.Line, entry.Column, $"“{Clip(entry.Key)}” is not a key of {what}.{Nearest.Hint(entry.Key, known.ToArray())} It takes {string.Join(", ", known.ToArray())}.");
+            errors.Add(entry.Line, entry.Column,
+                $"“{Clip(entry.Key)}” is not a key of {what}.{Nearest.Hint(entry.Key, known.ToArray())} It takes {string.Join(", ", known.ToArray())}.");
         }
     }
 

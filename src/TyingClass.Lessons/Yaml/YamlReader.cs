@@ -37,7 +37,8 @@ internal static class YamlReader
         if (text is not null) errors.Add(Math.Max(firstLine, fault.Line), fault.Column, text);
     }
 
-    private static string Unreadable(string complaint) => $"This cannot be read as YAML: {complaint}. Check the indentation, the colons and the quotes near here.";
+    private static string Unreadable(string complaint) =>
+        $"This cannot be read as YAML: {complaint}. Check the indentation, the colons and the quotes near here.";
 
     // The first of two entries with one key is kept.
     private static YamlNode Once(YamlNode node, AuthorErrors errors)

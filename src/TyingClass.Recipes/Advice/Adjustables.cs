@@ -45,7 +45,8 @@ public static class Adjustables
             {
                 if (steps > 0)
                 {
-                    all.Add(new Adjustable("hook.eye", kind, steps, n => WithEye(recipe, degrees + sign * n), n => $"use a hook with its eye {EyeWords(degrees + sign * n)}", n => (degrees + sign * n) * Math.PI / 180));
+                    all.Add(new Adjustable("hook.eye", kind, steps, n => WithEye(recipe, degrees + sign * n),
+                        n => $"use a hook with its eye {EyeWords(degrees + sign * n)}", n => (degrees + sign * n) * Math.PI / 180));
                 }
             }
         }

@@ -19,11 +19,15 @@ public sealed record Proposal(Adjustable Change, int Steps, string Text, SolvedF
     public Recipe Recipe => Solved.Recipe;
 }
 
-/// <summary>How far keel height, pitch and sink rate move for one step of a change: a central difference, half of what lies between a step this way and a step back, where both exist; else the step alone. Null where a figure is undefined at either end.</summary>
+/// <summary>
+/// How far keel height, pitch and sink rate move for one step of a change: a central difference, half of what lies between a step this way and a step back,
+/// where both exist; else the step alone. Null where a figure is undefined at either end.
+/// </summary>
 public sealed record Sensitivity(string Path, string Kind, string Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
 
 /// <summary>Looks for the smallest single change of each kind that makes a fly do what is asked.</summary>
-/// <remarks>Each change runs on a grid of steps; the first step that reaches the goal is bracketed by doubling and found by halving on the solved fly itself, never by scaling a derivative, and the result is solved again in full before it is proposed.</remarks>
+/// <remarks>Each change runs on a grid of steps; the first step that reaches the goal is bracketed by doubling and found by halving on the solved fly itself,
+/// never by scaling a derivative, and the result is solved again in full before it is proposed.</remarks>
 public static class Adviser
 {
     private const int FliesWhileSearching = 100;
@@ -73,7 +77,8 @@ public static class Adviser
     {
         options = (options ?? ReportOptions.Default) with { Flies = 1, SoakTimesS = [] };
         StateReport here = SolvedFly.Solve(recipe, options).Report.Soaked;
-        (Adjustable Change, StateReport There)[] steps = [.. Adjustables.Of(recipe).Select(change => (change, SolvedFly.Solve(change.At(1), options).Report.Soaked))];
+        (Adjustable Change,
+            StateReport There)[] steps = [.. Adjustables.Of(recipe).Select(change => (change, SolvedFly.Solve(change.At(1), options).Report.Soaked))];
         return [.. steps.Select(step =>
         {
             StateReport[] back = [.. steps.Where(s => s.Change.Path == step.Change.Path && s.Change.Kind != step.Change.Kind).Select(s => s.There)];

@@ -97,6 +97,8 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
     private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, string> say, Func<int, double?> value)
     {
-        if (steps > 0) all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => Parts.Places.Settle(recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }), say, value));
+        if (steps > 0)
+            all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => Parts.Places.Settle(recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }),
+                say, value));
     }
 }

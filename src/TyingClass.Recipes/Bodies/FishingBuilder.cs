@@ -11,7 +11,8 @@ internal static class FishingBuilder
     public static FishingConditions Build(FishingSpec spec, AssumptionLog log)
     {
         log.Part = "fishing";
-        return new FishingConditions(BuildWater(spec, log), BuildLeader(spec, log), BuildKnot(spec, log), Stated(spec.SpeedMS, FishingScale.Speed, "speed", log));
+        return new FishingConditions(BuildWater(spec, log), BuildLeader(spec, log), BuildKnot(spec, log),
+            Stated(spec.SpeedMS, FishingScale.Speed, "speed", log));
     }
 
     private static Water BuildWater(FishingSpec spec, AssumptionLog log)

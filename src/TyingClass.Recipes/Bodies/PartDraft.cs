@@ -15,7 +15,10 @@ internal sealed class PartDraft(string name)
     private readonly ImmutableArray<DragElement>.Builder _drag = ImmutableArray.CreateBuilder<DragElement>();
     private double _heldWaterKg;
 
-    /// <summary>A solid as six equal points that share its mass, volume, centroid and second moments: ±√(3σ²) along its axis and two directions across, since 2 · (m/6) · 3σ² = m σ².</summary>
+    /// <summary>
+    /// A solid as six equal points that share its mass, volume, centroid and second moments: ±√(3σ²) along its axis and two directions across, since 2 · (m/6)
+    /// · 3σ² = m σ².
+    /// </summary>
     public void AddSolid(double massKg, double volumeM3, Vector3D centroidM, Vector3D axis, Spread spread)
     {
         Vector3D along = axis.Normalized();

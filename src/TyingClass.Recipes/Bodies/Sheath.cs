@@ -29,7 +29,10 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
         if (own.RearM - frontM > ShortestM) yield return (frontM, own.RearM);
     }
 
-    /// <summary>Share of a section of this diameter, starting at <paramref name="frontM"/>, that no part in front of it shelters, 0 to 1. Shelter fades with the gap between them.</summary>
+    /// <summary>
+    /// Share of a section of this diameter, starting at <paramref name="frontM"/>, that no part in front of it shelters, 0 to 1. Shelter fades with the gap
+    /// between them.
+    /// </summary>
     public double ProudShare(double frontM, double diameterM)
     {
         double shelteredM2 = all.Where(s => s.FrontM < frontM - ShortestM)

@@ -4,7 +4,10 @@ using TyingClass.Balance.Shapes;
 
 namespace TyingClass.Recipes.Bodies;
 
-/// <summary>Elements of stuff tied in at one place. A strand of suppleness s is a stiff stub of the first (1 - s) of its length, which carries all its weight, and a streamer for the rest: what pulls on a supple strand reaches the hook at its tie-in.</summary>
+/// <summary>
+/// Elements of stuff tied in at one place. A strand of suppleness s is a stiff stub of the first (1 - s) of its length, which carries all its weight, and a
+/// streamer for the rest: what pulls on a supple strand reaches the hook at its tie-in.
+/// </summary>
 internal static class StrandBuilder
 {
     public static Vector3D Toward(double upRad, double rightRad) =>

@@ -13,7 +13,10 @@ internal readonly record struct WirePiece(Vector3D CentroidM, Vector3D Direction
         (0.339981043584856, 0.652145154862546), (0.861136311594053, 0.347854845137454),
     ];
 
-    /// <summary>Cuts the arc center + cos t · U + sin t · V into pieces of equal t. A piece keeps the arc's exact length and centroid, so sums over pieces are exact too.</summary>
+    /// <summary>
+    /// Cuts the arc center + cos t · U + sin t · V into pieces of equal t. A piece keeps the arc's exact length and centroid, so sums over pieces are exact
+    /// too.
+    /// </summary>
     /// <param name="semiU">Semi-axis U, m; perpendicular to <paramref name="semiV"/>.</param>
     public static IEnumerable<WirePiece> Arc(Vector3D centerM, Vector3D semiU, Vector3D semiV, double fromRad, double toRad, int pieces)
     {
@@ -30,7 +33,10 @@ internal readonly record struct WirePiece(Vector3D CentroidM, Vector3D Direction
         }
     }
 
-    /// <summary>The same arc as seen by the water: places and directions of Gauss's rule of four points, panel by panel, so that sums of drag, which bends with the angle, come out as the integrals along the wire. Eight pieces of equal t moved a fly soft in roll by degrees.</summary>
+    /// <summary>
+    /// The same arc as seen by the water: places and directions of Gauss's rule of four points, panel by panel, so that sums of drag, which bends with the
+    /// angle, come out as the integrals along the wire. Eight pieces of equal t moved a fly soft in roll by degrees.
+    /// </summary>
     public static IEnumerable<WirePiece> ArcForDrag(Vector3D centerM, Vector3D semiU, Vector3D semiV, double fromRad, double toRad, int panels)
     {
         double halfRad = (toRad - fromRad) / panels / 2;

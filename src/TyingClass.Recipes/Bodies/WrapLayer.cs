@@ -12,7 +12,10 @@ internal readonly record struct WrapLayer(double RadiusM, int Turns, double Pitc
 
     public double RunM => Turns * PitchM;
 
-    /// <summary>Full layers first, each a wire's thickness farther out (turns lying in the grooves of the layer below would sit a little lower); a single layer spreads its turns over the whole run.</summary>
+    /// <summary>
+    /// Full layers first, each a wire's thickness farther out (turns lying in the grooves of the layer below would sit a little lower); a single layer spreads
+    /// its turns over the whole run.
+    /// </summary>
     /// <param name="coreM">Diameter of what the wire is wound on.</param>
     public static IEnumerable<WrapLayer> Of(PartDimensions wraps, double coreM)
     {

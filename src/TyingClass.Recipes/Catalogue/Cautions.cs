@@ -20,13 +20,23 @@ public static class Cautions
     // In the order they are shown. Hooks: every fly has one. Heavy: the whole fly decides.
     private static readonly ImmutableArray<Caution> All =
     [
-        new("hooks", "Hooks are sharp: wear wrap-around eye protection when you tie and when you cast, and keep the point away from your hands and from other people."),
-        new("lead", "Lead is poisonous, and lead weights or tackle are restricted or banned in many places: check the rules where you fish before you tie. Wash your hands before you eat, never bite lead, and never melt it at home. Tin, brass or tungsten will often do instead."),
-        new("hot", "Solder is molten metal, and its flux smokes: do not melt it at the vise or without someone who knows how, wear eye protection, let the air move, and take lead-free solder. Putty needs no heat."),
-        new("glass", "A rattle of glass is thin: press it down with thread, never with pliers, wear eye protection, and pick up the splinters of one that breaks."),
-        new("resin", "Uncured resin irritates the skin and can cause a lasting allergy: wear nitrile gloves, keep the air moving, and never look straight at a curing lamp. Follow the maker's sheet and your club's rules."),
+        new("hooks",
+            "Hooks are sharp: wear wrap-around eye protection when you tie and when you cast, and keep the point away from your hands and from other people."),
+        new("lead",
+            "Lead is poisonous, and lead weights or tackle are restricted or banned in many places: check the rules where you fish before you tie. Wash "
+                + "your hands before you eat, never bite lead, and never melt it at home. Tin, brass or tungsten will often do instead."),
+        new("hot",
+            "Solder is molten metal, and its flux smokes: do not melt it at the vise or without someone who knows how, wear eye protection, let the air "
+                + "move, and take lead-free solder. Putty needs no heat."),
+        new("glass",
+            "A rattle of glass is thin: press it down with thread, never with pliers, wear eye protection, and pick up the splinters of one that breaks."),
+        new("resin",
+            "Uncured resin irritates the skin and can cause a lasting allergy: wear nitrile gloves, keep the air moving, and never look straight at a "
+                + "curing lamp. Follow the maker's sheet and your club's rules."),
         new("cement", "Solvent cement gives off fumes that burn: open a window and keep every flame away. Follow the label and your club's rules."),
-        new("heavy", "A heavy fly is hard to cast safely and hits hard: cover your eyes and head, slow the stroke down, keep others well clear, and follow the rules of the water you fish."),
+        new("heavy",
+            "A heavy fly is hard to cast safely and hits hard: cover your eyes and head, slow the stroke down, keep others well clear, and follow the "
+                + "rules of the water you fish."),
     ];
 
     /// <summary>The cautions that apply, hooks first: every fly has one.</summary>

@@ -10,7 +10,8 @@ public static class FishingScale
     public static readonly Figure Speed = new(0.4, "m/s", Figure.Estimate);
     public static readonly Figure LeaderDiameter = new(0.25, "mm", Figure.Estimate);
     public static readonly Figure BreakingStress = new(700, "MPa", Figure.Estimate + ", ± 20 %, from the line strengths of the X rule, common practice");
-    public static readonly Figure FluorocarbonBreakingStress = new(850, "MPa", Figure.Estimate + ", ± 20 %, common practice: spools of fluorocarbon are labeled stronger for their diameter");
+    public static readonly Figure FluorocarbonBreakingStress =
+        new(850, "MPa", Figure.Estimate + ", ± 20 %, common practice: spools of fluorocarbon are labeled stronger for their diameter");
 
     /// <summary>Wet: a leader that fishes has taken up water, which softens nylon and leaves fluorocarbon alone.</summary>
     public static readonly Figure NylonModulus = new(2.2, "GPa", Figure.Estimate + ", wet; nylon line 2-4 GPa dry, from memory");

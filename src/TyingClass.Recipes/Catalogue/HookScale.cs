@@ -23,7 +23,10 @@ public static class HookScale
     public static readonly Figure SquareDepthGapes = new(0.25, "× gape", Figure.Estimate + ", two quarter circles and a straight");
     public static readonly Figure WireDensity = new(7850, "kg/m³", "engineering handbook tables of metals, carbon steel");
 
-    /// <summary>Overall length without the eye (shank and half the gape), m: 30.2 - 1.59 n mm down to size 12, then 0.76 mm per number, which leaves a size 20 the 3.7 mm of shank that a caliper finds.</summary>
+    /// <summary>
+    /// Overall length without the eye (shank and half the gape), m: 30.2 - 1.59 n mm down to size 12, then 0.76 mm per number, which leaves a size 20 the 3.7
+    /// mm of shank that a caliper finds.
+    /// </summary>
     public static double LengthM(double number) => (number <= 12 ? 30.2 - 1.59 * number : 30.2 - 1.59 * 12 - 0.76 * (number - 12)) * 1e-3;
 
     /// <summary>Gape, m: 12 e^(-0.0745 n) mm.</summary>

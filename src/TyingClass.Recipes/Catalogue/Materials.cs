@@ -4,7 +4,10 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace TyingClass.Recipes.Catalogue;
 
-/// <summary>The materials table. Densities are published where a source stands beside them; what hair, fur and feather do in water has no published figure for a fished fly and is marked as an estimate.</summary>
+/// <summary>
+/// The materials table. Densities are published where a source stands beside them; what hair, fur and feather do in water has no published figure for a fished
+/// fly and is marked as an estimate.
+/// </summary>
 public static class Materials
 {
     private const string MortonHearle = "Morton & Hearle, Physical Properties of Textile Fibres, table 5.1";
@@ -30,20 +33,32 @@ public static class Materials
         Solid("lead-free solder", 7380, "tables of solder alloys, tin with 3 % silver and 0.5 % copper"),
         Solid("tin-lead solder", 8510, "Journal of Electronic Materials 34 (2005) 1414, Sn-40Pb at 25 °C"),
 
-        Dressing("fur dubbing", 1310, MortonHearle + ", keratin", supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05, mgPerMm: 2.0),
-        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0, streamer: 0.05, mgPerMm: 1.5),
+        Dressing("fur dubbing", 1310, MortonHearle + ", keratin", supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05,
+            mgPerMm: 2.0),
+        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0,
+            streamer: 0.05, mgPerMm: 1.5),
         Dressing("wool", 1310, MortonHearle, supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 1.5),
-        Dressing("chenille", 1340, MortonHearle + ", as silk", supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 2.5),
+        Dressing("chenille", 1340, MortonHearle + ", as silk", supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06,
+            mgPerMm: 2.5),
         Dressing("floss", 1340, MortonHearle + ", silk", supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6, streamer: 0.05, mgPerMm: 0.4),
-        Dressing("tinsel", 1390, MortonHearle + ", polyester", supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05, mgPerMm: 0.3),
-        Dressing("flash", 1390, MortonHearle + ", polyester", supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05, mgPerMm: 0.2),
-        Dressing("synthetic hair", 1140, MortonHearle + ", nylon", supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("deer hair", 1310, MortonHearle + ", keratin", supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.0),
-        Dressing("bucktail", 1310, MortonHearle + ", keratin", supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("goat hair", 1310, MortonHearle + ", keratin", supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0, streamer: 0.05, mgPerMm: 1.2),
-        Dressing("fur strip", 1310, MortonHearle + ", keratin", supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0, streamer: 0.05, mgPerMm: 5.5),
-        Dressing("marabou", 1310, MortonHearle + ", keratin", supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04, mgPerMm: 1.0),
-        Dressing("feather", 1310, MortonHearle + ", keratin", supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05, mgPerMm: 0.4),
+        Dressing("tinsel", 1390, MortonHearle + ", polyester", supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05,
+            mgPerMm: 0.3),
+        Dressing("flash", 1390, MortonHearle + ", polyester", supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05,
+            mgPerMm: 0.2),
+        Dressing("synthetic hair", 1140, MortonHearle + ", nylon", supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8, streamer: 0.05,
+            mgPerMm: 1.2),
+        Dressing("deer hair", 1310, MortonHearle + ", keratin", supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8, streamer: 0.05,
+            mgPerMm: 1.0),
+        Dressing("bucktail", 1310, MortonHearle + ", keratin", supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05,
+            mgPerMm: 1.2),
+        Dressing("goat hair", 1310, MortonHearle + ", keratin", supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0, streamer: 0.05,
+            mgPerMm: 1.2),
+        Dressing("fur strip", 1310, MortonHearle + ", keratin", supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0, streamer: 0.05,
+            mgPerMm: 5.5),
+        Dressing("marabou", 1310, MortonHearle + ", keratin", supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04,
+            mgPerMm: 1.0),
+        Dressing("feather", 1310, MortonHearle + ", keratin", supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05,
+            mgPerMm: 0.4),
         Dressing("rubber", 950, Figure.Estimate, supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
         Dressing("silicone rubber", 1150, Figure.Estimate, supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05, mgPerMm: 1.6),
 

@@ -31,14 +31,17 @@ public sealed record TakeOver(string? RecipeText, string Said)
         if (!(wantedKg >= 0.1 * hookKg && wantedKg <= 10 * hookKg))
         {
             return new TakeOver(null, wantedKg <= 0
-                ? $"The fly was weighed at {weighed}, but the parts on the hook alone come to {others} by the recipe. Weigh the parts, or correct their masses, before the hook’s."
-                : $"The hook would have to weigh {Say(wantedKg, Dimension.Mass, units)} instead of {Say(hookKg, Dimension.Mass, units)}. That is no longer a matter of the hook: check the scale, and the masses of the parts.");
+                ? $"The fly was weighed at {weighed}, but the parts on the hook alone come to {others} by the recipe. Weigh the parts, or correct their "
+                + "masses, before the hook’s."
+                : $"The hook would have to weigh {Say(wantedKg, Dimension.Mass, units)} instead of {Say(hookKg, Dimension.Mass, units)}. That is no longer "
+                + "a matter of the hook: check the scale, and the masses of the parts.");
         }
 
         string value = Units.Format(wantedKg, Dimension.Mass, UnitSystem.Metric, Digits);
         return Checked(
             RecipeDraft.Parse(recipeText).Value!.With("hook.mass", value),
-            $"Hook mass taken from the bench: the fly weighed {weighed}; its other parts come to {others}; so the hook is put at {Say(wantedKg, Dimension.Mass, units)} (before: {Say(hookKg, Dimension.Mass, units)}).");
+            $"Hook mass taken from the bench: the fly weighed {weighed}; its other parts come to {others}; so the hook is put "
+                + $"at {Say(wantedKg, Dimension.Mass, units)} (before: {Say(hookKg, Dimension.Mass, units)}).");
     }
 
     /// <summary>
@@ -49,7 +52,8 @@ public sealed record TakeOver(string? RecipeText, string Said)
     /// <param name="partIndex">From 0, in tying order.</param>
     /// <param name="sinkRateMS">Positive down.</param>
     /// <param name="waterC">Of the tub, °C; null for the recipe's own.</param>
-    public static TakeOver SealedAir(string recipeText, int partIndex, double sinkRateMS, WetState state, double? waterC = null, UnitSystem units = UnitSystem.Metric)
+    public static TakeOver SealedAir(string recipeText, int partIndex, double sinkRateMS, WetState state, double? waterC = null,
+        UnitSystem units = UnitSystem.Metric)
     {
         Recipe recipe = Parse(recipeText);
         PartSpec part = recipe.Parts[partIndex];
@@ -62,12 +66,17 @@ public sealed record TakeOver(string? RecipeText, string Said)
 
         string timed = Say(sinkRateMS, Dimension.Speed, units);
         if (Miss(leastM3) < 0)
-            return new TakeOver(null, $"The fly sank at {timed}, faster than it could with no air sealed in its {name} at all. Look for the difference elsewhere: weigh the fly, and see whether it is dressed as the recipe says.");
+            return new TakeOver(null,
+                $"The fly sank at {timed}, faster than it could with no air sealed in its {name} at all. Look for the difference elsewhere: weigh the fly, "
+                    + "and see whether it is dressed as the recipe says.");
         if (Miss(mostM3) > 0)
-            return new TakeOver(null, $"The fly sank at {timed}, slower than any amount of air in its {name} can explain. Look for the difference elsewhere: time the drop again, soaked, with every bubble stroked out.");
+            return new TakeOver(null,
+                $"The fly sank at {timed}, slower than any amount of air in its {name} can explain. Look for the difference elsewhere: time the drop "
+                    + "again, soaked, with every bubble stroked out.");
         // A fly may jump from one attitude to another on the way: a root must give the rate, not only bracket it.
         if (!Brent.TryFindRoot(Miss, leastM3, mostM3, 1e-9 * (mostM3 - leastM3), 200, out double foundM3) || Math.Abs(Miss(foundM3)) > 0.01 * sinkRateMS)
-            return new TakeOver(null, $"No amount of air in the {name} gives just {timed}: the fly changes its attitude in between. Try another part, or time the drop again.");
+            return new TakeOver(null,
+                $"No amount of air in the {name} gives just {timed}: the fly changes its attitude in between. Try another part, or time the drop again.");
 
         double newKgM3 = massKg / (solidM3 + foundM3);
         string path = $"parts[{partIndex.ToString(CultureInfo.InvariantCulture)}]";
@@ -76,7 +85,9 @@ public sealed record TakeOver(string? RecipeText, string Said)
         if (part.MassKg is null) draft = draft.With($"{path}.mass", Units.Format(massKg, Dimension.Mass, UnitSystem.Metric, Digits));
         return Checked(
             draft,
-            $"Air taken from the bench: the fly sank at {timed}, {(state == WetState.Fresh ? "fresh from the cast" : "soaked")}; so the {name} is taken to seal in {Say(Math.Abs(foundM3), Dimension.Volume, units)} {(foundM3 >= 0 ? "more" : "less")} air than before, written as a density of {Say(newKgM3, Dimension.Density, units)} (before: {Say(densityKgM3, Dimension.Density, units)}).");
+            $"Air taken from the bench: the fly sank at {timed}, {(state == WetState.Fresh ? "fresh from the cast" : "soaked")}; so the {name} is taken to "
+                + $"seal in {Say(Math.Abs(foundM3), Dimension.Volume, units)} {(foundM3 >= 0 ? "more" : "less")} air than before, written as a density "
+                + $"of {Say(newKgM3, Dimension.Density, units)} (before: {Say(densityKgM3, Dimension.Density, units)}).");
     }
 
     private static double RateMS(Recipe recipe, int index, double massKg, double densityKgM3, WetState state, double? waterC)

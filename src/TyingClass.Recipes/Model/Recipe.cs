@@ -3,7 +3,10 @@ using TyingClass.Balance.Bodies;
 
 namespace TyingClass.Recipes.Model;
 
-/// <summary>A fly as its recipe text states it: what the tyer wrote, in SI, nothing filled in. Values are rounded to 12 significant digits when parsed, so that a grade never depends on the unit typed.</summary>
+/// <summary>
+/// A fly as its recipe text states it: what the tyer wrote, in SI, nothing filled in. Values are rounded to 12 significant digits when parsed, so that a grade
+/// never depends on the unit typed.
+/// </summary>
 public sealed record Recipe(string Name, Intent Intent, HookSpec Hook, ImmutableArray<PartSpec> Parts, FishingSpec Fishing)
 {
     /// <summary>Tying notes, in the order they are followed. No figure hangs on them.</summary>

@@ -31,7 +31,8 @@ internal sealed class Cone : Weight
 
     public override Figure NoseBluntness => Bluntness;
 
-    public override IEnumerable<(string, Figure)> Figures => [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness),
+    public override IEnumerable<(string, Figure)> Figures =>
+        [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness),
         ("width of the hole in a cone's rear", HoleWidthShare), ("depth of the hole in a cone's rear", HoleDepthShare)];
 
     internal override ImmutableArray<string> OwnKeys => ["size", "length", "mass"];

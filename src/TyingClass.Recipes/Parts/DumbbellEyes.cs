@@ -117,7 +117,8 @@ internal sealed class DumbbellEyes : Weight
         {
             change.Choose(
                 "mass", "pair", massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
-                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") }, kg => $"1/{Math.Round(OunceKg / kg)} oz");
+                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") },
+                kg => $"1/{Math.Round(OunceKg / kg)} oz");
             change.Materials();
         }
         else

@@ -8,7 +8,10 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Parts;
 
-/// <summary>A ring of fibers of equal length standing off the shank, too thin to hide what is under it. Their drag is along the flow whichever way it comes, so one element carries it.</summary>
+/// <summary>
+/// A ring of fibers of equal length standing off the shank, too thin to hide what is under it. Their drag is along the flow whichever way it comes, so one
+/// element carries it.
+/// </summary>
 internal sealed class Hackle : KindOfPart
 {
     private static readonly Figure DiameterGapes = new(1.8, "× gape", Figure.Estimate);

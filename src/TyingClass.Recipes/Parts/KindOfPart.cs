@@ -8,7 +8,9 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Parts;
 
-/// <summary>All that the program knows of one kind of part. Whoever would ask which kind a part is asks this instead, found by <see cref="KindsOfPart.Of(PartKind)"/>.</summary>
+/// <summary>
+/// All that the program knows of one kind of part. Whoever would ask which kind a part is asks this instead, found by <see cref="KindsOfPart.Of(PartKind)"/>.
+/// </summary>
 public abstract class KindOfPart
 {
     private static readonly Figure UsualBluntness = new(0.25, "1", Figure.Estimate);

@@ -136,7 +136,9 @@ internal sealed class Rattle : KindOfPart
     {
         string balls = string.Create(CultureInfo.InvariantCulture, $"{Balls(part)} {part.BallMaterial ?? "steel"}");
         return new Supply(
-            SupplyKind.Bead, $"{Word}, {SupplyList.Substance(part)}, {SupplyList.Millimeters(dimensions.SizeM)} × {SupplyList.Millimeters(dimensions.LengthM)}, balls {balls}", 1, 0, 0, 0);
+            SupplyKind.Bead,
+            $"{Word}, {SupplyList.Substance(part)}, {SupplyList.Millimeters(dimensions.SizeM)} × {SupplyList.Millimeters(dimensions.LengthM)}, balls {balls}",
+            1, 0, 0, 0);
     }
 
     internal override IEnumerable<string> CautionCodes(PartSpec part) =>

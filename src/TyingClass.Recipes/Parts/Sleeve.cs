@@ -43,7 +43,8 @@ internal abstract class Sleeve : KindOfPart
         Vector3D centerM = new(part.MiddleM, 0, seatM);
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, Cylinders.SpreadOf(d.SizeM, d.LengthM, innerM));
         double roomM3 = Math.Max(0, ownM3 - massKg / part.DensityKgM3);
-        if (1e-3 * part.Material.CaughtAir.Value * massKg > roomM3) part.Log.AddNumber("caught air", 1e9 * roomM3, "mm³", "no more than the room its fibers leave");
+        if (1e-3 * part.Material.CaughtAir.Value * massKg > roomM3)
+            part.Log.AddNumber("caught air", 1e9 * roomM3, "mm³", "no more than the room its fibers leave");
         draft.AddSoaking(massKg, part.Material, centerM, roomM3);
         if (side == 0)
         {

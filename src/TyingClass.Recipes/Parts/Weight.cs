@@ -4,7 +4,9 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Parts;
 
-/// <summary>What the solid weights have in common: an outline that is known, a stated mass that wins over the outline's, and its volume then mass over density.</summary>
+/// <summary>
+/// What the solid weights have in common: an outline that is known, a stated mass that wins over the outline's, and its volume then mass over density.
+/// </summary>
 internal abstract class Weight : KindOfPart
 {
     protected const string FromOutline = "from its outline and the density of its material, estimate";

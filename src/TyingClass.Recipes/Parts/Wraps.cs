@@ -62,7 +62,8 @@ internal sealed class Wraps : Weight
     {
         (double turns, string why) = (part.MassKg, runM) switch
         {
-            ({ } massKg, _) => (massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wireM) * Helix.TurnLengthM((hook.WireM + wireM) / 2, wireM)), "from its mass"),
+            ({ } massKg, _) =>
+                (massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wireM) * Helix.TurnLengthM((hook.WireM + wireM) / 2, wireM)), "from its mass"),
             (_, { } m) => (m / wireM, "close wound over its length"),
             _ => (UsualTurns.Value, "usual number, " + UsualTurns.Source),
         };

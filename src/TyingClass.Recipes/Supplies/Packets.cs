@@ -1,6 +1,8 @@
 namespace TyingClass.Recipes.Supplies;
 
-/// <summary>What one packet holds, and how much more than the bare need is bought. The defaults are common practice, no source: look at your own packets.</summary>
+/// <summary>
+/// What one packet holds, and how much more than the bare need is bought. The defaults are common practice, no source: look at your own packets.
+/// </summary>
 public sealed record Packets
 {
     public static Packets Usual { get; } = new();

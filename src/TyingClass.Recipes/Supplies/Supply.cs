@@ -14,5 +14,6 @@ public sealed record Supply(SupplyKind Kind, string Item, int Pieces, int Turns,
     /// <summary>The same thing for <paramref name="times"/> as many.</summary>
     public Supply Times(int times) => this with { Pieces = Pieces * times, Turns = Turns * times, WireM = WireM * times, MassKg = MassKg * times };
 
-    internal Supply Plus(Supply other) => this with { Pieces = Pieces + other.Pieces, Turns = Turns + other.Turns, WireM = WireM + other.WireM, MassKg = MassKg + other.MassKg };
+    internal Supply Plus(Supply other) =>
+        this with { Pieces = Pieces + other.Pieces, Turns = Turns + other.Turns, WireM = WireM + other.WireM, MassKg = MassKg + other.MassKg };
 }

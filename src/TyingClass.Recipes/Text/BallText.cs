@@ -11,9 +11,12 @@ internal static class BallText
     {
         if (map.Text("balls", "“3 steel”") is not { } text) return default;
         string[] words = WordList.Plain(text).Split(' ');
-        bool counted = int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int balls) && balls is >= Limits.FewestBalls and <= Limits.MostBalls;
+        bool counted =
+            int.TryParse(words[0], NumberStyles.None, CultureInfo.InvariantCulture, out int balls) && balls is >= Limits.FewestBalls and <= Limits.MostBalls;
         if (counted && (words.Length == 1 || (words.Length == 2 && Materials.Contains(words[1])))) return (balls, words.ElementAtOrDefault(1));
-        map.Complain("balls", $"{WordList.Quote(text)} does not say what is in the rattle. Write how many balls, {Limits.FewestBalls} to {Limits.MostBalls}, and {WordList.Or(Materials)}: “3 steel”.");
+        map.Complain("balls",
+            $"{WordList.Quote(text)} does not say what is in the rattle. Write how many balls, {Limits.FewestBalls} to {Limits.MostBalls}, "
+                + $"and {WordList.Or(Materials)}: “3 steel”.");
         return default;
     }
 

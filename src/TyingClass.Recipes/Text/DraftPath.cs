@@ -23,7 +23,8 @@ internal static partial class DraftPath
 
     /// <exception cref="ArgumentException">No such form of path.</exception>
     public static ImmutableArray<DraftStep> Parse(string path) =>
-        TryParse(path, out ImmutableArray<DraftStep> steps) ? steps : throw new ArgumentException($"'{path}' is not a path such as parts[0].size.", nameof(path));
+        TryParse(path, out ImmutableArray<DraftStep> steps) ? steps
+        : throw new ArgumentException($"'{path}' is not a path such as parts[0].size.", nameof(path));
 
     private static DraftStep ToStep(Match match) => match.Groups["index"].Success
         ? new DraftStep(null, int.Parse(match.Groups["index"].Value, CultureInfo.InvariantCulture))

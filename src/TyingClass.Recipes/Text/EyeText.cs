@@ -43,5 +43,6 @@ internal static class EyeText
         return JigAnglesRad.Contains(rad) ? (rad, null) : (null, $"{WordList.Quote(angle)} is not an angle that jig hooks are made with. {Advice}");
     }
 
-    private static double Angle(string text) => Units.TryParse(text, Dimension.Angle, out double rad, out string? error) ? rad : throw new ArgumentException(error, nameof(text));
+    private static double Angle(string text) =>
+        Units.TryParse(text, Dimension.Angle, out double rad, out string? error) ? rad : throw new ArgumentException(error, nameof(text));
 }

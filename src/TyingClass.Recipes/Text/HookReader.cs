@@ -59,7 +59,9 @@ internal static partial class HookReader
             if (!match.Groups["aught"].Success && number is >= 2 and <= 20) return new HookSize(number);
         }
 
-        map.Complain("size", $"{WordList.Quote(text)} is not a size of the generic scale. Sizes run from 20 (small) to 2, then 1/0 to 6/0 (large). A hook measured with a caliper goes in shank, wire and gape.");
+        map.Complain("size",
+            $"{WordList.Quote(text)} is not a size of the generic scale. Sizes run from 20 (small) to 2, then 1/0 to 6/0 (large). A hook measured with a "
+                + "caliper goes in shank, wire and gape.");
         return null;
     }
 
@@ -73,7 +75,8 @@ internal static partial class HookReader
         {
             int steps = int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture);
             if (steps >= 1 && steps <= most) return (match.Groups["more"].Success ? steps : -steps, null);
-            map.Complain(key, $"{WordList.Quote(text)} is out of range. It may be 1 to {most} steps; give a {key} beyond that as a length, such as {limit.Example}.");
+            map.Complain(key,
+                $"{WordList.Quote(text)} is out of range. It may be 1 to {most} steps; give a {key} beyond that as a length, such as {limit.Example}.");
             return (0, null);
         }
 

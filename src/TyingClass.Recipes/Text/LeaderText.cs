@@ -11,18 +11,25 @@ internal static partial class LeaderText
     public static string? TryRead(string text, ref FishingSpec fishing)
     {
         string[] words = WordList.Plain(text).Split(' ');
-        LeaderMaterial[] materials = [.. words.Where(w => Words.Leaders.TryGet(w, out _)).Select(w => Words.Leaders.TryGet(w, out LeaderMaterial m) ? m : default)];
+        LeaderMaterial[] materials =
+            [.. words.Where(w => Words.Leaders.TryGet(w, out _)).Select(w => Words.Leaders.TryGet(w, out LeaderMaterial m) ? m : default)];
         if (materials.Length > 1) return $"{WordList.Quote(text)} names a material twice. Keep one of {WordList.Or(Words.Leaders.Words)}.";
         LeaderMaterial? material = materials.Length == 1 ? materials[0] : null;
         string plain = string.Join(' ', words.Where(w => !Words.Leaders.TryGet(w, out _)));
-        if (TippetSize().IsMatch(plain)) return $"{WordList.Quote(text)} is a tippet size, and makers differ on those. Write the diameter printed on the spool, as in {Forms}.";
+        if (TippetSize().IsMatch(plain))
+            return $"{WordList.Quote(text)} is a tippet size, and makers differ on those. Write the diameter printed on the spool, as in {Forms}.";
         if (plain.Length == 0) return $"{WordList.Quote(text)} does not say how thick the leader is. Write {Forms}.";
         if (!NumberText.TrySplit(plain, "0.25 mm", out _, out string unit, out string? error)) return $"{error} A leader reads {Forms}.";
-        if (Units.IsUnitOf(unit, Dimension.Length)) return Take(Limits.LeaderDiameter.TryRead(plain, out double diameterM), fishing with { LeaderDiameterM = diameterM, LeaderMaterial = material }, ref fishing);
-        if (Units.IsUnitOf(unit, Dimension.Force)) return Take(Limits.LeaderStrength.TryRead(plain, out double strengthN), fishing with { LeaderStrengthN = strengthN, LeaderMaterial = material }, ref fishing);
+        if (Units.IsUnitOf(unit, Dimension.Length))
+            return Take(Limits.LeaderDiameter.TryRead(plain, out double diameterM), fishing with { LeaderDiameterM = diameterM, LeaderMaterial = material },
+                ref fishing);
+        if (Units.IsUnitOf(unit, Dimension.Force))
+            return Take(Limits.LeaderStrength.TryRead(plain, out double strengthN), fishing with { LeaderStrengthN = strengthN, LeaderMaterial = material },
+                ref fishing);
         if (unit.Length == 0) return $"{WordList.Quote(text)} has no unit. Write mm or in for a diameter, lb or kg for a breaking strength: {Forms}.";
         string last = unit.Split(' ')[^1];
-        return $"{WordList.Quote(text)} cannot be read as a leader.{Nearest.Hint(last, Words.Leaders.Words)} Write a diameter (mm, in) or a breaking strength (lb, kg), then nylon or fluorocarbon: {Forms}.";
+        return $"{WordList.Quote(text)} cannot be read as a leader.{Nearest.Hint(last, Words.Leaders.Words)} Write a diameter (mm, in) or a breaking "
+            + $"strength (lb, kg), then nylon or fluorocarbon: {Forms}.";
     }
 
     private static string? Take(string? error, FishingSpec read, ref FishingSpec fishing)

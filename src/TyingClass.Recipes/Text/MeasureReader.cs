@@ -3,7 +3,9 @@ using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
-/// <summary>Reads the measures of one part: numbers with units, the trade's short ways to write them, and words that hang on the hook or on other parts.</summary>
+/// <summary>
+/// Reads the measures of one part: numbers with units, the trade's short ways to write them, and words that hang on the hook or on other parts.
+/// </summary>
 /// <param name="tied">Names of the parts tied in before it.</param>
 internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
 {
@@ -41,7 +43,8 @@ internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyLis
         if (map.Text("at", Limits.Place.Example) is not { } text) return 0;
         if (Units.TryParse(text, Dimension.Length, out double atM, out _) && atM < 0)
         {
-            map.Complain("at", $"{WordList.Quote(text)} is in front of the shank. “at” counts from the front end of the shank, which is 0 mm, toward the bend.");
+            map.Complain("at",
+                $"{WordList.Quote(text)} is in front of the shank. “at” counts from the front end of the shank, which is 0 mm, toward the bend.");
             return 0;
         }
 

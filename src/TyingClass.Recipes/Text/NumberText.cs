@@ -72,7 +72,8 @@ internal static partial class NumberText
     private static long Whole(Match match, string group) =>
         match.Groups[group].Success ? long.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture) : 0;
 
-    [GeneratedRegex(@"^(?<sign>[-+])? ?(?:(?:(?<whole>[0-9]{1,9})[ -])?(?<top>[0-9]{1,9}) ?/ ?(?<over>[0-9]{1,9})|(?<decimal>(?:[0-9]+\.?[0-9]*|\.[0-9]+)(?:[eE][-+]?[0-9]+)?))(?![0-9./])(?<rest>.*)$", RegexOptions.Singleline)]
+    [GeneratedRegex(@"^(?<sign>[-+])? ?(?:(?:(?<whole>[0-9]{1,9})[ -])?(?<top>[0-9]{1,9}) ?/ ?(?<over>[0-9]{1,9})|(?<decimal>(?:[0-9]+\.?[0-9]*|\.[0-9]+)(?:[eE][-+]?[0-9]+)?))(?![0-9./])(?<rest>.*)$",
+        RegexOptions.Singleline)]
     private static partial Regex Number();
 
     [GeneratedRegex(@"^[-+]?\.?(nan|inf|infinity|∞)\b|^[-+]?∞", RegexOptions.IgnoreCase)]

@@ -27,7 +27,9 @@ internal static class PartReader
         {
             case YamlList list:
                 if (list.Items.Length > Limits.MostParts)
-                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts", $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}, so that it can be worked out while you wait. Write parts that are alike and lie together as one.");
+                    recipe.Errors.Add(list.Items[Limits.MostParts], "parts",
+                        $"There are {list.Items.Length} parts; a fly may have at most {Limits.MostParts}, so that it can be worked out while you wait. "
+                            + "Write parts that are alike and lie together as one.");
                 return ReadItems([.. list.Items.Take(Limits.MostParts)], recipe);
             case null or YamlSpoiled:
                 return [];
@@ -93,7 +95,8 @@ internal static class PartReader
         map.Missing("part", $"Say what it is, as in “part: bead”. It may be {WordList.Or(Words.Parts.Words)}.");
         if (map.Text("part", "“bead”") is not { } text) return null;
         if (Words.Parts.TryGet(text, out PartKind kind)) return kind;
-        map.Complain("part", $"{WordList.Quote(text)} is not a part known here.{Nearest.Hint(text, Words.Parts.Words)} It may be {WordList.Or(Words.Parts.Words)}.");
+        map.Complain("part",
+            $"{WordList.Quote(text)} is not a part known here.{Nearest.Hint(text, Words.Parts.Words)} It may be {WordList.Or(Words.Parts.Words)}.");
         return null;
     }
 
@@ -139,7 +142,9 @@ internal static class PartReader
     {
         if (part.ToM is not { } toM) return;
         if (toM <= part.AtM)
-            map.Complain("to", $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
+            map.Complain("to",
+                $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge "
+                    + $"at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
         else if (kind.Keys.Contains("to") && kind.EndComplaint(part) is { } complaint)
             map.Complain("to", complaint);
     }

@@ -19,7 +19,8 @@ internal static partial class PlaceText
         error = null;
         string plain = WordList.Plain(text);
         if (plain is "bend" or "the bend" or "at the bend") return Bend;
-        if (plain == "behind" || plain.StartsWith("behind ", StringComparison.Ordinal)) return ReadBehind(text, plain["behind".Length..].Trim(), tied, out error);
+        if (plain == "behind" || plain.StartsWith("behind ", StringComparison.Ordinal))
+            return ReadBehind(text, plain["behind".Length..].Trim(), tied, out error);
         return ReadShanks(text, out error);
     }
 
@@ -36,7 +37,8 @@ internal static partial class PlaceText
     public static double? Shanks(string text)
     {
         Match match = ShankText().Match(WordList.Plain(text));
-        if (!match.Success || !double.TryParse(match.Groups["number"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number)) return null;
+        if (!match.Success || !double.TryParse(match.Groups["number"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
+            return null;
         return match.Groups["by"] is not { Success: true } by ? number
             : double.TryParse(by.Value, CultureInfo.InvariantCulture, out double under) && under > 0 ? number / under : null;
     }
@@ -46,8 +48,11 @@ internal static partial class PlaceText
         if (name.StartsWith("the ", StringComparison.Ordinal)) name = name[4..];
         string? found = tied.LastOrDefault(t => t == name) ?? tied.LastOrDefault(t => t.EndsWith(" " + name, StringComparison.Ordinal));
         error = found is not null ? null
-            : tied.Count == 0 ? $"{WordList.Quote(text)} points to a part, but none is tied in before this one. Parts stand in tying order; write a length, such as 6 mm, or bend."
-            : $"{WordList.Quote(text)} points to no part tied in before this one.{Nearest.Hint(name, tied)} Write behind the {WordList.Or(tied)}, a length, such as 6 mm, or bend.";
+            : tied.Count == 0
+            ? $"{WordList.Quote(text)} points to a part, but none is tied in before this one. Parts stand in tying order; write a length, such as 6 mm, or "
+            + "bend."
+            : $"{WordList.Quote(text)} points to no part tied in before this one.{Nearest.Hint(name, tied)} Write behind the {WordList.Or(tied)}, a "
+            + "length, such as 6 mm, or bend.";
         return found is null ? null : Behind + found;
     }
 

@@ -51,7 +51,8 @@ public static class RecipeParser
         Intent intent = map.Choice("intent", Words.Intents) ?? Intent.PointDown;
 
         int before = map.Errors.Count;
-        MapReader? hookMap = map.Group("hook", "Hook", "The hook is a group of keys. Write “hook:” on a line of its own and the keys moved in below it, such as “size: 6”.");
+        MapReader? hookMap =
+            map.Group("hook", "Hook", "The hook is a group of keys. Write “hook:” on a line of its own and the keys moved in below it, such as “size: 6”.");
         HookSpec hook = hookMap is null ? new HookSpec() : HookReader.Read(hookMap);
         bool hookIsClean = hookMap is not null && map.Errors.Count == before;
 
@@ -59,7 +60,8 @@ public static class RecipeParser
         if (hookIsClean) parts = PartReader.Settled(parts, hook);
         if (hookIsClean && map.Complete) ShankCheck.Inspect(hook, hookMap!, parts);
 
-        MapReader? fishingMap = map.Group("fishing", "Fishing", "The fishing is a group of keys. Write “fishing:” on a line of its own and the keys moved in below it, such as “speed: 0.4 m/s”.");
+        MapReader? fishingMap = map.Group("fishing", "Fishing",
+            "The fishing is a group of keys. Write “fishing:” on a line of its own and the keys moved in below it, such as “speed: 0.4 m/s”.");
         FishingSpec fishing = fishingMap is null ? new FishingSpec() : FishingReader.Read(fishingMap);
         return new Recipe(name, intent, hook, [.. parts.Select(p => p.Spec)], fishing) { Steps = StepReader.Read(map) };
     }

@@ -40,7 +40,8 @@ internal static class ShankCheck
         if (part.FrontM > endM)
             part.Complain("at", $"It begins at {Show(part.FrontM)}, behind the end of {shank}. Move it forward.");
         else if (part.RearM > endM)
-            part.Complain(part.Read.Map.Has("to") ? "to" : "at", $"It reaches from {Show(part.FrontM)} to {Show(part.RearM)} and hangs off {shank}. Move it forward or make it shorter.");
+            part.Complain(part.Read.Map.Has("to") ? "to" : "at",
+                $"It reaches from {Show(part.FrontM)} to {Show(part.RearM)} and hangs off {shank}. Move it forward or make it shorter.");
         else if (part.MustHaveLength && part.RearM - part.FrontM < ThreadM)
             part.Complain("at", $"It begins at {Show(part.FrontM)}, which leaves no room on {shank}. Move it forward, or say where it ends with “to”.");
         else return true;
@@ -52,7 +53,9 @@ internal static class ShankCheck
         (Placed front, Placed rear) = later.FrontM >= earlier.FrontM ? (earlier, later) : (later, earlier);
         double overlapM = Math.Min(front.RearM, rear.RearM) - rear.FrontM;
         if (overlapM <= ThreadM || Allowed(earlier, later, front, rear, overlapM)) return;
-        rear.Complain("at", $"It begins at {Show(rear.FrontM)}, but the {front.Read.Name} takes up the shank from {Show(front.FrontM)} to {Show(front.RearM)}. Move it to {ShowUp(front.RearM)} or farther back.");
+        rear.Complain("at",
+            $"It begins at {Show(rear.FrontM)}, but the {front.Read.Name} takes up the shank from {Show(front.FrontM)} to {Show(front.RearM)}. Move it "
+                + $"to {ShowUp(front.RearM)} or farther back.");
     }
 
     private static bool Allowed(Placed earlier, Placed later, Placed front, Placed rear, double overlapM) => (front.Hold, rear.Hold) switch

@@ -14,7 +14,8 @@ internal static class StepReader
         {
             case YamlList list:
                 if (list.Items.Length > Limits.MostSteps)
-                    recipe.Errors.Add(list.Items[Limits.MostSteps], "steps", $"There are {list.Items.Length} steps; a recipe may have at most {Limits.MostSteps}.");
+                    recipe.Errors.Add(list.Items[Limits.MostSteps], "steps",
+                        $"There are {list.Items.Length} steps; a recipe may have at most {Limits.MostSteps}.");
                 return [.. list.Items.Take(Limits.MostSteps).Select((item, index) => Step(item, index, recipe)).OfType<string>()];
             case null or YamlSpoiled:
                 return [];
@@ -30,8 +31,10 @@ internal static class StepReader
         {
             YamlSpoiled => null,
             YamlText { Value: var text } when string.IsNullOrWhiteSpace(text) => "Nothing is written here. Write a note, or delete the line.",
-            YamlText { Value: var text } when text.Any(c => char.IsControl(c) || Invisible.Is(c)) => "The note holds a line end or a character that cannot be seen. Retype it on one line.",
-            YamlText { Value: var text } when text.Trim().Length > Limits.LongestStep => $"The note is {text.Trim().Length} characters long. Make two steps of it, of at most {Limits.LongestStep} each.",
+            YamlText { Value: var text } when text.Any(c => char.IsControl(c) || Invisible.Is(c)) =>
+                "The note holds a line end or a character that cannot be seen. Retype it on one line.",
+            YamlText { Value: var text } when text.Trim().Length > Limits.LongestStep =>
+                $"The note is {text.Trim().Length} characters long. Make two steps of it, of at most {Limits.LongestStep} each.",
             YamlText { Value: var text } => "",
             YamlMap => "A note with a colon and a space in it needs quotes around it: “- \"Head: five turns.\"”",
             _ => Advice,

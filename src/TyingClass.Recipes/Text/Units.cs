@@ -87,7 +87,8 @@ public static class Units
         if (spelling.Length == 0)
         {
             string unit = group.Example[(group.Example.LastIndexOfAny(['0', '1', '2', '3', '4', '5', '6', '7', '8', '9']) + 1)..];
-            return $"{WordList.Quote(number)} has no unit. Write {group.Listed} after the number, for example {(number.Length <= 12 ? number + unit : group.Example)}.";
+            return $"{WordList.Quote(number)} has no unit. Write {group.Listed} after the number, for "
+                + $"example {(number.Length <= 12 ? number + unit : group.Example)}.";
         }
 
         string why = UnitTable.DimensionOf(spelling) is { } other && other != wanted

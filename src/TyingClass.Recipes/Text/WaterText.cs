@@ -43,7 +43,8 @@ internal static partial class WaterText
             return error;
         }
 
-        if (fishing.TemperatureC is not null && Units.IsUnitOf(unit, Dimension.Temperature)) return $"{WordList.Quote(text)} gives the temperature twice. Keep one.";
+        if (fishing.TemperatureC is not null && Units.IsUnitOf(unit, Dimension.Temperature))
+            return $"{WordList.Quote(text)} gives the temperature twice. Keep one.";
         error = Limits.Temperature.TryRead(piece, out double temperatureC);
         if (error is null) fishing = fishing with { TemperatureC = temperatureC };
         return error;

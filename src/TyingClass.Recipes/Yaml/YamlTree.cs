@@ -51,7 +51,8 @@ public sealed class YamlTree
     private void CheckDirectives(DocumentStart start)
     {
         if (start.Version is { } version && version.Version is not { Major: 1, Minor: 2 }) Tell(YamlFaultKind.Version, Place(start.Start));
-        if (start.Tags is { } tags && tags.Any(t => t.Handle is not ("!" or "!!") || !t.Prefix.StartsWith(t.Handle == "!" ? "!" : "tag:yaml.org,2002:", StringComparison.Ordinal)))
+        if (start.Tags is { } tags
+            && tags.Any(t => t.Handle is not ("!" or "!!") || !t.Prefix.StartsWith(t.Handle == "!" ? "!" : "tag:yaml.org,2002:", StringComparison.Ordinal)))
             Tell(YamlFaultKind.TagDirective, Place(start.Start));
     }
 

@@ -12,10 +12,10 @@ public sealed class AttemptStore
 {
     public const int MostReasonLength = 2000;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal AttemptStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal AttemptStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Keeps a graded answer under the next number of that person and exercise.</summary>
     /// <param name="answerText">Kept character by character.</param>
@@ -24,10 +24,10 @@ public sealed class AttemptStore
     public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, time.GetUtcNow(), answerText, grade);
+            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, _time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Keep(db, before.After(attempt));
             return attempt;
@@ -40,7 +40,7 @@ public sealed class AttemptStore
     public void AddKept(IReadOnlyCollection<Attempt> attempts)
     {
         ArgumentNullException.ThrowIfNull(attempts);
-        database.Write(db =>
+        _database.Write(db =>
         {
             Attempts(db).Insert(attempts.Select(AttemptDocument.From));
             foreach ((string personId, string exerciseId) in attempts.Select(a => (a.PersonId, a.ExerciseId)).Distinct()) Recount(db, personId, exerciseId);
@@ -49,20 +49,20 @@ public sealed class AttemptStore
     }
 
     /// <summary>One person's attempts at one exercise, first to last.</summary>
-    public ImmutableArray<Attempt> Of(string personId, string exerciseId) => database.Read(db =>
+    public ImmutableArray<Attempt> Of(string personId, string exerciseId) => _database.Read(db =>
         Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId))
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
     /// <summary>All of one person, oldest first.</summary>
-    public ImmutableArray<Attempt> AllOf(string personId) => database.Read(db => AllOfIn(db, personId));
+    public ImmutableArray<Attempt> AllOf(string personId) => _database.Read(db => AllOfIn(db, personId));
 
     /// <summary>Notes of all attempts of one person, oldest first.</summary>
-    public ImmutableArray<AttemptNote> NotesOf(string personId) => database.Read(db => Notes(db, "personId = @0", personId));
+    public ImmutableArray<AttemptNote> NotesOf(string personId) => _database.Read(db => Notes(db, "personId = @0", personId));
 
     /// <summary>Notes of everyone's attempts at one exercise, oldest first.</summary>
-    public ImmutableArray<AttemptNote> NotesAt(string exerciseId) => database.Read(db => Notes(db, "exerciseId = @0", exerciseId));
+    public ImmutableArray<AttemptNote> NotesAt(string exerciseId) => _database.Read(db => Notes(db, "exerciseId = @0", exerciseId));
 
-    public Attempt? Find(string attemptId) => database.Read(db =>
+    public Attempt? Find(string attemptId) => _database.Read(db =>
         Attempts(db).FindById(attemptId) is { } found ? AttemptDocument.ToAttempt(found) : null);
 
     /// <summary>Adds a person's word on an attempt; the standing follows it.</summary>
@@ -72,12 +72,12 @@ public sealed class AttemptStore
     {
         ArgumentNullException.ThrowIfNull(by);
         ArgumentException.ThrowIfNullOrWhiteSpace(reason);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             if (Attempts(db).FindById(attemptId) is not { } document) return null;
             Attempt attempt = AttemptDocument.ToAttempt(document);
             if (attempt.Judgments.Length != expectedJudgments) return new EditOutcome<Attempt>(false, attempt);
-            Judgment judgment = new(by.Id, by.Label, time.GetUtcNow(), accepted, CleanText.Lines(reason, MostReasonLength));
+            Judgment judgment = new(by.Id, by.Label, _time.GetUtcNow(), accepted, CleanText.Lines(reason, MostReasonLength));
             Attempt judged = attempt with { Judgments = attempt.Judgments.Add(judgment) };
             Attempts(db).Update(AttemptDocument.From(judged));
             Recount(db, attempt.PersonId, attempt.ExerciseId);
@@ -86,16 +86,16 @@ public sealed class AttemptStore
     }
 
     /// <summary>Zero attempts when there are none.</summary>
-    public Standing StandingOf(string personId, string exerciseId) => database.Read(db => StandingIn(db, personId, exerciseId));
+    public Standing StandingOf(string personId, string exerciseId) => _database.Read(db => StandingIn(db, personId, exerciseId));
 
-    public ImmutableArray<Standing> StandingsOf(string personId) => database.Read(db => StandingsOfIn(db, personId));
+    public ImmutableArray<Standing> StandingsOf(string personId) => _database.Read(db => StandingsOfIn(db, personId));
 
     /// <summary>Of these people, in no order.</summary>
-    public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => database.Read(db =>
+    public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => _database.Read(db =>
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
-    public ImmutableArray<Standing> AllStandings() => database.Read(db =>
+    public ImmutableArray<Standing> AllStandings() => _database.Read(db =>
         StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
 
     internal static void Prepare(ILiteDatabase db)
@@ -112,7 +112,8 @@ public sealed class AttemptStore
     }
 
     internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
-        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ThenBy(a => a.ExerciseId, StringComparer.Ordinal).ThenBy(a => a.Number)];
+        [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)
+        .ThenBy(a => a.ExerciseId, StringComparer.Ordinal).ThenBy(a => a.Number)];
 
     internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
 
@@ -143,7 +144,8 @@ public sealed class AttemptStore
         HashSet<string> exercises = [];
         foreach (MovedWork work in moved)
         {
-            if (Attempts(db).FindById(work.Id) is not { } document || AttemptDocument.ToAttempt(document) is not { } attempt || attempt.PersonId != fromPersonId) continue;
+            if (Attempts(db).FindById(work.Id) is not { } document || AttemptDocument.ToAttempt(document) is not { } attempt
+                || attempt.PersonId != fromPersonId) continue;
             Attempts(db).Update(AttemptDocument.From(attempt with { PersonId = toPersonId, Number = work.Number }));
             exercises.Add(attempt.ExerciseId);
         }
@@ -159,18 +161,21 @@ public sealed class AttemptStore
     private static void CloseUp(ILiteDatabase db, string personId, string exerciseId)
     {
         int number = 0;
-        foreach (Attempt attempt in Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number))
+        foreach (Attempt attempt in Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt)
+            .OrderBy(a => a.Number))
         {
             if (attempt.Number != ++number) Attempts(db).Update(AttemptDocument.From(attempt with { Number = number }));
         }
     }
 
     private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
-        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable().Select(AttemptNote.From).OrderBy(n => n.At)];
+        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable()
+        .Select(AttemptNote.From).OrderBy(n => n.At)];
 
     private static void Recount(ILiteDatabase db, string personId, string exerciseId)
     {
-        List<Attempt> attempts = [.. Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+        List<Attempt> attempts =
+            [.. Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
         if (attempts.Count == 0) StandingDocument.Delete(db, personId, exerciseId);
         else StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
     }

@@ -16,7 +16,10 @@ public sealed record Standing(string PersonId, string ExerciseId)
 
     public DateTimeOffset LastAt { get; init; }
 
-    /// <summary>When the first attempt came in that passed or was handed to a person to read: what a due date is held against. Null until then, and in records from before there were due dates.</summary>
+    /// <summary>
+    /// When the first attempt came in that passed or was handed to a person to read: what a due date is held against. Null until then, and in records from
+    /// before there were due dates.
+    /// </summary>
     public DateTimeOffset? HandedInAt { get; init; }
 
     /// <summary>What the whole of one person's attempts at one exercise comes to.</summary>

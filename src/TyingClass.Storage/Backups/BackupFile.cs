@@ -30,7 +30,8 @@ internal static class BackupFile
             copyTo(copy);
             // After the database: a photo is put in place before an entry names it, so none that is named is missed.
             string[] photos = [.. Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")];
-            BackupContents contents = new(1, now, Look(copy).Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
+            BackupContents contents =
+                new(1, now, Look(copy).Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
             Pack(copy, photos, contents, draft);
             Unpack(draft, copy, photosPath: null);
             File.Move(draft, target, overwrite: true);
@@ -67,7 +68,10 @@ internal static class BackupFile
 
             if (Hash(databasePath) != contents.Sha256) throw new BackupDamagedException("It was damaged after it was made: the checksum does not agree.");
             (ImmutableSortedDictionary<string, int> counted, int format) = Look(databasePath);
-            if (format > FileFormat.Current) throw new BackupDamagedException($"It was made by a newer TyingClass than this one: its data are of format {format}, and this one reads up to {FileFormat.Current}. Use the newer one.");
+            if (format > FileFormat.Current)
+                throw new BackupDamagedException(
+                    $"It was made by a newer TyingClass than this one: its data are of format {format}, and this one reads up to {FileFormat.Current}. Use "
+                        + "the newer one.");
             if (!counted.SequenceEqual(contents.Documents)) throw new BackupDamagedException("It does not hold what its list of contents says.");
             return contents;
         }
@@ -81,7 +85,8 @@ internal static class BackupFile
     private static void UnpackPhoto(ZipArchive zip, string name, string hash, string? photosPath)
     {
         // The name comes out of a file: it must not lead anywhere else.
-        if (Path.GetFileName(name) != name || zip.GetEntry(PhotoEntries + name) is not { } entry) throw new BackupDamagedException($"The photo {name} of its list is missing.");
+        if (Path.GetFileName(name) != name || zip.GetEntry(PhotoEntries + name) is not { } entry)
+            throw new BackupDamagedException($"The photo {name} of its list is missing.");
         using MemoryStream bytes = new();
         using (Stream photo = entry.Open()) photo.CopyTo(bytes);
         if (Convert.ToHexStringLower(SHA256.HashData(bytes.ToArray())) != hash) throw new BackupDamagedException($"The photo {name} was damaged.");
@@ -92,7 +97,8 @@ internal static class BackupFile
     private static (ImmutableSortedDictionary<string, int> Counted, int Format) Look(string databasePath)
     {
         using LiteDatabase db = Database.OpenFile(databasePath, readOnly: true);
-        var counted = db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
+        var counted =
+            db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
         return (counted, FileFormat.Of(db));
     }
 

@@ -21,7 +21,8 @@ public static class BackupRequests
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(backup);
         if (!Directory.Exists(folder.RequestsPath)) return;
-        foreach (string left in Directory.EnumerateFiles(folder.RequestsPath).Where(f => now - File.GetLastWriteTimeUtc(f) > patience).ToList()) File.Delete(left);
+        foreach (string left in Directory.EnumerateFiles(folder.RequestsPath).Where(f => now - File.GetLastWriteTimeUtc(f) > patience).ToList())
+            File.Delete(left);
         foreach (string note in Directory.EnumerateFiles(folder.RequestsPath, "*" + Asked).ToList())
         {
             string stem = note[..^Asked.Length];
@@ -52,7 +53,9 @@ public static class BackupRequests
             if (time.GetElapsedTime(began) > patience)
             {
                 File.Delete(stem + Asked);
-                throw new StorageException($"The TyingClass that holds {folder.Path} did not answer within {patience.TotalSeconds:0} s. Is it hanging, or an older version? Stop it and try again.");
+                throw new StorageException(
+                    $"The TyingClass that holds {folder.Path} did not answer within {patience.TotalSeconds:0} s. Is it hanging, or an older version? Stop "
+                        + "it and try again.");
             }
 
             Thread.Sleep(LookEvery / 5);

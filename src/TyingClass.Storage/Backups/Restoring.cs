@@ -41,7 +41,8 @@ public static class Restoring
     private static string? SetAside(DataFolder folder, DateTimeOffset now)
     {
         string stem = Path.Combine(folder.Path, $"before-restore-{now.UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}");
-        if (Directory.Exists(folder.PhotosPath) && Directory.EnumerateFileSystemEntries(folder.PhotosPath).Any()) Directory.Move(folder.PhotosPath, stem + "-photos");
+        if (Directory.Exists(folder.PhotosPath) && Directory.EnumerateFileSystemEntries(folder.PhotosPath).Any())
+            Directory.Move(folder.PhotosPath, stem + "-photos");
         else if (Directory.Exists(folder.PhotosPath)) Directory.Delete(folder.PhotosPath);
         if (!File.Exists(folder.DatabasePath)) return null;
         // The log first: should the second move fail, the first is undone and the pair is whole again.

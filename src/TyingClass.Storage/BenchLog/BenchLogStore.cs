@@ -11,22 +11,23 @@ public sealed class BenchLogStore
 {
     public const int MostNoteLength = 4000;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
-    private readonly PhotoStore photos;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
+    private readonly PhotoStore _photos;
 
-    internal BenchLogStore(Database database, TimeProvider time, PhotoStore photos) => (this.database, this.time, this.photos) = (database, time, photos);
+    internal BenchLogStore(Database database, TimeProvider time, PhotoStore photos) => (_database, _time, _photos) = (database, time, photos);
 
-    public LogEntry Add(string personId, string? classId, TiedFly fly, Seen seen, Foreseen foreseen, string? note) => database.Write(db =>
+    public LogEntry Add(string personId, string? classId, TiedFly fly, Seen seen, Foreseen foreseen, string? note) => _database.Write(db =>
     {
-        LogEntry entry = new(RandomId.New(), personId, classId, fly, seen, foreseen, Clean(note), time.GetUtcNow(), 1);
+        LogEntry entry = new(RandomId.New(), personId, classId, fly, seen, foreseen, Clean(note), _time.GetUtcNow(), 1);
         LogDocument.Entries(db).Insert(LogDocument.From(entry));
         return entry;
     });
 
     /// <summary>Corrects what was seen; the fly stays the one that was tied.</summary>
     /// <returns>Null when this person has no such entry, or it lies in the trash.</returns>
-    public EditOutcome<LogEntry>? Correct(string entryId, string personId, int expectedVersion, Seen seen, Foreseen foreseen, string? note) => database.Write(db =>
+    public EditOutcome<LogEntry>? Correct(string entryId, string personId, int expectedVersion, Seen seen, Foreseen foreseen, string? note) =>
+        _database.Write(db =>
     {
         if (Owned(db, entryId, personId) is not { TrashedAt: null } entry) return null;
         if (entry.Version != expectedVersion) return new EditOutcome<LogEntry>(false, entry);
@@ -38,18 +39,18 @@ public sealed class BenchLogStore
     public bool SetPhoto(string entryId, string personId, byte[]? jpeg)
     {
         if (Find(entryId) is not { TrashedAt: null } found || found.PersonId != personId) return false;
-        string? added = jpeg is null ? null : photos.Add(jpeg);
-        (bool kept, string? before) = database.Write(db =>
+        string? added = jpeg is null ? null : _photos.Add(jpeg);
+        (bool kept, string? before) = _database.Write(db =>
         {
             if (Owned(db, entryId, personId) is not { TrashedAt: null } entry) return (false, null);
             Keep(db, entry with { PhotoId = added });
             return (true, entry.PhotoId);
         });
-        if ((kept ? before : added) is { } orphan) photos.Remove(orphan);
+        if ((kept ? before : added) is { } orphan) _photos.Remove(orphan);
         return kept;
     }
 
-    public LogEntry? Find(string entryId) => database.Read(db => LogDocument.Entries(db).FindById(entryId) is { } found ? LogDocument.ToEntry(found) : null);
+    public LogEntry? Find(string entryId) => _database.Read(db => LogDocument.Entries(db).FindById(entryId) is { } found ? LogDocument.ToEntry(found) : null);
 
     /// <summary>The latest first, the trash left out.</summary>
     public ImmutableArray<LogEntry> Of(string personId) => Where("personId = @0", personId, inTrash: false);
@@ -60,7 +61,7 @@ public sealed class BenchLogStore
     public ImmutableArray<LogEntry> OfClass(string classId) => Where("classId = @0", classId, inTrash: false);
 
     /// <returns>False when this person has no such entry.</returns>
-    public bool Trash(string entryId, string personId) => Move(entryId, personId, time.GetUtcNow());
+    public bool Trash(string entryId, string personId) => Move(entryId, personId, _time.GetUtcNow());
 
     /// <returns>False when this person has no such entry.</returns>
     public bool Restore(string entryId, string personId) => Move(entryId, personId, null);
@@ -69,34 +70,36 @@ public sealed class BenchLogStore
     /// <returns>How many entries.</returns>
     public int EmptyTrash()
     {
-        DateTimeOffset before = time.GetUtcNow().AddDays(-LogEntry.DaysInTrash);
-        ImmutableArray<LogEntry> old = database.Write(db =>
+        DateTimeOffset before = _time.GetUtcNow().AddDays(-LogEntry.DaysInTrash);
+        ImmutableArray<LogEntry> old = _database.Write(db =>
         {
-            ImmutableArray<LogEntry> found = [.. LogDocument.Entries(db).FindAll("trashedTicks > 0 AND trashedTicks <= @0", Ticks.From(before)).Select(LogDocument.ToEntry)];
+            ImmutableArray<LogEntry> found =
+                [.. LogDocument.Entries(db).FindAll("trashedTicks > 0 AND trashedTicks <= @0", Ticks.From(before)).Select(LogDocument.ToEntry)];
             foreach (LogEntry entry in found) LogDocument.Entries(db).Delete(entry.Id);
             return found;
         });
-        foreach (string photoId in old.Select(e => e.PhotoId).OfType<string>()) photos.Remove(photoId);
+        foreach (string photoId in old.Select(e => e.PhotoId).OfType<string>()) _photos.Remove(photoId);
         return old.Length;
     }
 
     /// <summary>Removes photos that no entry names any more: left by a removed person, or by a write that failed halfway.</summary>
     public void SweepPhotos()
     {
-        ImmutableArray<string> old = [.. photos.OlderThan(time.GetUtcNow().AddDays(-1))];
+        ImmutableArray<string> old = [.. _photos.OlderThan(_time.GetUtcNow().AddDays(-1))];
         if (old.IsEmpty) return;
-        HashSet<string> named = database.Read(db => LogDocument.Entries(db).FindAll().Select(e => e["photoId"].TextOrNull()).OfType<string>().ToHashSet(StringComparer.Ordinal));
-        foreach (string photoId in old.Where(id => !named.Contains(id))) photos.Remove(photoId);
+        HashSet<string> named =
+            _database.Read(db => LogDocument.Entries(db).FindAll().Select(e => e["photoId"].TextOrNull()).OfType<string>().ToHashSet(StringComparer.Ordinal));
+        foreach (string photoId in old.Where(id => !named.Contains(id))) _photos.Remove(photoId);
     }
 
     /// <summary>Everything of one person, for good; <see cref="SweepPhotos"/> takes the photos along.</summary>
     internal static void DeleteOf(ILiteDatabase db, string personId) => LogDocument.Entries(db).DeleteMany("personId = @0", personId);
 
-    private ImmutableArray<LogEntry> Where(string where, string id, bool inTrash) => database.Read(db => LogDocument.Entries(db).FindAll(where, id)
+    private ImmutableArray<LogEntry> Where(string where, string id, bool inTrash) => _database.Read(db => LogDocument.Entries(db).FindAll(where, id)
         .Select(LogDocument.ToEntry).Where(e => e.TrashedAt is not null == inTrash)
         .OrderByDescending(e => e.At).ThenBy(e => e.Id, StringComparer.Ordinal).ToImmutableArray());
 
-    private bool Move(string entryId, string personId, DateTimeOffset? trashedAt) => database.Write(db =>
+    private bool Move(string entryId, string personId, DateTimeOffset? trashedAt) => _database.Write(db =>
     {
         if (Owned(db, entryId, personId) is not { } entry || entry.TrashedAt is null == trashedAt is null) return false;
         Keep(db, entry with { TrashedAt = trashedAt });

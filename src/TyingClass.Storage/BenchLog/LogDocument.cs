@@ -60,7 +60,8 @@ internal static class LogDocument
             document["_id"].AsString,
             document["personId"].AsString,
             document["classId"].TextOrNull(),
-            new TiedFly(fly["name"].AsString, fly["recipe"].AsString, Enum.Parse<FlySource>(fly["source"].AsString), fly["sourceId"].TextOrNull(), fly["revision"].AsInt32),
+            new TiedFly(fly["name"].AsString, fly["recipe"].AsString, Enum.Parse<FlySource>(fly["source"].AsString), fly["sourceId"].TextOrNull(),
+                fly["revision"].AsInt32),
             new Seen
             {
                 HangAngleRad = seen["hangRad"].NumberOrNull(),
@@ -72,7 +73,8 @@ internal static class LogDocument
                 WaterC = seen["waterC"].NumberOrNull(),
             },
             new Foreseen(
-                foreseen["hangRad"].AsDouble, foreseen["way"].AsString, foreseen["massKg"].AsDouble, foreseen["sinkRateMS"].NumberOrNull(), foreseen["engine"].AsString),
+                foreseen["hangRad"].AsDouble, foreseen["way"].AsString, foreseen["massKg"].AsDouble, foreseen["sinkRateMS"].NumberOrNull(),
+                foreseen["engine"].AsString),
             document["note"].AsString,
             document["atTicks"].ToTime(),
             document["version"].AsInt32)

@@ -8,7 +8,8 @@ namespace TyingClass.Storage.Classes;
 /// <param name="Code">Three plain words; whoever says them may join.</param>
 /// <param name="TimeZoneId">IANA: evenings and due dates are meant in it.</param>
 /// <param name="Version">Goes up with each change to name, zone, code or instructors.</param>
-public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> InstructorIds, string Code, string TimeZoneId, DateTimeOffset CreatedAt, int Version)
+public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> InstructorIds, string Code, string TimeZoneId, DateTimeOffset CreatedAt,
+    int Version)
 {
     public const string DefaultName = "Tying class";
 

@@ -12,38 +12,38 @@ public sealed class ClassRoomStore
 {
     public const int MostNameLength = 60;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal ClassRoomStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal ClassRoomStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <param name="name">Blank for <see cref="ClassRoom.DefaultName"/>.</param>
     /// <param name="timeZoneId">IANA; null for the server's own.</param>
     public ClassRoom Create(string instructorId, string? name = null, string? timeZoneId = null) =>
-        database.Write(db => CreateIn(db, time, instructorId, name, timeZoneId));
+        _database.Write(db => CreateIn(db, _time, instructorId, name, timeZoneId));
 
-    public ClassRoom? Find(string classId) => database.Read(db => FindIn(db, classId));
+    public ClassRoom? Find(string classId) => _database.Read(db => FindIn(db, classId));
 
     /// <param name="code">However it is spaced, hyphened or cased; a code that was renewed opens nothing.</param>
-    public ClassRoom? FindByCode(string code) => database.Read(db => FindByCodeIn(db, code));
+    public ClassRoom? FindByCode(string code) => _database.Read(db => FindByCodeIn(db, code));
 
     /// <summary>Oldest first.</summary>
-    public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => database.Read(db => OfInstructorIn(db, instructorId));
+    public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => _database.Read(db => OfInstructorIn(db, instructorId));
 
     /// <summary>All on the server, oldest first.</summary>
-    public ImmutableArray<ClassRoom> All() => database.Read(db =>
+    public ImmutableArray<ClassRoom> All() => _database.Read(db =>
         Rooms(db).FindAll().Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal).ToImmutableArray());
 
     /// <summary>Whoever already joined stays; the old code lets nobody in any more.</summary>
     /// <returns>Null when there is no such class.</returns>
-    public ClassRoom? RenewCode(string classId) => database.Write(db =>
+    public ClassRoom? RenewCode(string classId) => _database.Write(db =>
         FindIn(db, classId) is { } room ? Keep(db, room with { Code = NewCode(db) }) : null);
 
     /// <summary>Gives the class another name, zone, or both.</summary>
     /// <param name="expectedVersion">Of the class as it was read by whoever edits it.</param>
     /// <param name="timeZoneId">IANA; null leaves it.</param>
     /// <returns>Null when there is no such class.</returns>
-    public EditOutcome<ClassRoom>? Rename(string classId, string? name, int expectedVersion, string? timeZoneId = null) => database.Write(db =>
+    public EditOutcome<ClassRoom>? Rename(string classId, string? name, int expectedVersion, string? timeZoneId = null) => _database.Write(db =>
     {
         if (FindIn(db, classId) is not { } room) return null;
         if (room.Version != expectedVersion) return new EditOutcome<ClassRoom>(false, room);
@@ -54,7 +54,7 @@ public sealed class ClassRoomStore
     /// <summary>Puts a class out of the way, or takes it back. Nothing in it changes.</summary>
     /// <returns>Null when there is no such class.</returns>
     public ClassRoom? SetArchived(string classId, bool archived) =>
-        ChangeQuietly(classId, r => r with { ArchivedAt = archived ? r.ArchivedAt ?? time.GetUtcNow() : null });
+        ChangeQuietly(classId, r => r with { ArchivedAt = archived ? r.ArchivedAt ?? _time.GetUtcNow() : null });
 
     /// <summary>What the packets of the class hold.</summary>
     public ClassRoom? KeepPackets(string classId, Packets packets) => ChangeQuietly(classId, r => r with { Packets = packets });
@@ -64,7 +64,7 @@ public sealed class ClassRoomStore
     public ClassRoom? SetDeputy(string classId, Deputy deputy)
     {
         ArgumentNullException.ThrowIfNull(deputy);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             if (FindIn(db, classId) is not { } room || PersonStore.FindIn(db, deputy.PersonId) is not { RemovedAt: null } person || person.ClassId != classId)
                 return null;
@@ -78,12 +78,12 @@ public sealed class ClassRoomStore
     /// <summary>Makes a class like another one, for the next winter: see <see cref="ClassCopy"/>.</summary>
     /// <param name="days">How much later everything is; at the same time on the wall.</param>
     /// <returns>Null when there is no such class.</returns>
-    public ClassRoom? Copy(string classId, string instructorId, string? name, int days) => database.Write(db =>
-        FindIn(db, classId) is { } room ? new ClassCopy(db, time, room).Run(instructorId, name, days) : null);
+    public ClassRoom? Copy(string classId, string instructorId, string? name, int days) => _database.Write(db =>
+        FindIn(db, classId) is { } room ? new ClassCopy(db, _time, room).Run(instructorId, name, days) : null);
 
     /// <summary>Removes a class that nobody ever joined.</summary>
     /// <returns>False when there is none such, or someone is in it, the trash included.</returns>
-    public bool RemoveIfEmpty(string classId) => database.Write(db =>
+    public bool RemoveIfEmpty(string classId) => _database.Write(db =>
         PersonStore.People(db).FindFirst("classId = @0", classId) is null && Rooms(db).Delete(classId));
 
     internal static void Prepare(ILiteDatabase db)
@@ -108,7 +108,8 @@ public sealed class ClassRoomStore
         ClassCode.Key(code) is { Length: > 0 } key && Rooms(db).FindFirst("codeKey = @0", key) is { } found ? ClassRoomDocument.ToRoom(found) : null;
 
     internal static ImmutableArray<ClassRoom> OfInstructorIn(ILiteDatabase db, string instructorId) =>
-        [.. Rooms(db).FindAll("$.instructorIds[*] ANY = @0", instructorId).Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal)];
+        [.. Rooms(db).FindAll("$.instructorIds[*] ANY = @0", instructorId).Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id,
+        StringComparer.Ordinal)];
 
     // Two classes of one name could not be told apart in a list.
     private static string FreeName(ILiteDatabase db, string instructorId, string name)
@@ -127,7 +128,7 @@ public sealed class ClassRoomStore
     }
 
     // Nobody's open form of name and zone goes stale by it.
-    private ClassRoom? ChangeQuietly(string classId, Func<ClassRoom, ClassRoom> change) => database.Write(db =>
+    private ClassRoom? ChangeQuietly(string classId, Func<ClassRoom, ClassRoom> change) => _database.Write(db =>
     {
         if (FindIn(db, classId) is not { } room) return null;
         ClassRoom changed = change(room);

@@ -5,4 +5,5 @@ namespace TyingClass.Storage.Comments;
 /// <param name="ExerciseId">Null for a word about nothing in particular.</param>
 /// <param name="Text">Any text: never markup.</param>
 /// <param name="SeenAt">When the student said it was read.</param>
-public sealed record Comment(string Id, string PersonId, string ByPersonId, string ByName, string? ExerciseId, DateTimeOffset At, string Text, DateTimeOffset? SeenAt);
+public sealed record Comment(string Id, string PersonId, string ByPersonId, string ByName, string? ExerciseId, DateTimeOffset At, string Text,
+    DateTimeOffset? SeenAt);

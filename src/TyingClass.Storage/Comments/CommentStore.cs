@@ -8,35 +8,36 @@ public sealed class CommentStore
 {
     public const int MostTextLength = 4000;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal CommentStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal CommentStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <param name="text">Not blank; cut at <see cref="MostTextLength"/>.</param>
     public Comment Add(string toPersonId, string byPersonId, string byName, string? exerciseId, string text)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
-            Comment comment = new(RandomId.New(), toPersonId, byPersonId, byName, exerciseId, time.GetUtcNow(), CleanText.Lines(text, MostTextLength), SeenAt: null);
+            Comment comment =
+                new(RandomId.New(), toPersonId, byPersonId, byName, exerciseId, _time.GetUtcNow(), CleanText.Lines(text, MostTextLength), SeenAt: null);
             Comments(db).Insert(From(comment));
             return comment;
         });
     }
 
     /// <summary>All to one person, the latest first.</summary>
-    public ImmutableArray<Comment> To(string personId) => database.Read(db => ToIn(db, personId));
+    public ImmutableArray<Comment> To(string personId) => _database.Read(db => ToIn(db, personId));
 
     /// <summary>Those not yet said to be read, the oldest first.</summary>
-    public ImmutableArray<Comment> UnseenBy(string personId) => database.Read(db =>
+    public ImmutableArray<Comment> UnseenBy(string personId) => _database.Read(db =>
         Comments(db).FindAll("unseenBy = @0", personId).Select(ToComment).OrderBy(c => c.At).ToImmutableArray());
 
     /// <returns>False when there is no such comment to that person.</returns>
-    public bool MarkSeen(string commentId, string personId) => database.Write(db =>
+    public bool MarkSeen(string commentId, string personId) => _database.Write(db =>
     {
         if (Find(db, commentId) is not { } comment || comment.PersonId != personId) return false;
-        return Comments(db).Update(From(comment with { SeenAt = comment.SeenAt ?? time.GetUtcNow() }));
+        return Comments(db).Update(From(comment with { SeenAt = comment.SeenAt ?? _time.GetUtcNow() }));
     });
 
     internal static void Prepare(ILiteDatabase db)

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace TyingClass.Storage.Dates;
 
-/// <summary>When lessons and exercises open for a class and are due, as written on the club's wall: local times, which become instants only through the class's zone.</summary>
+/// <summary>
+/// When lessons and exercises open for a class and are due, as written on the club's wall: local times, which become instants only through the class's zone.
+/// </summary>
 /// <param name="Version">0 before anything was entered; goes up with each change.</param>
 public sealed record ClassDates(string ClassId, ImmutableArray<DateRow> Rows, int Version)
 {

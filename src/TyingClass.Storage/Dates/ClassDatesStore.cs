@@ -8,16 +8,16 @@ namespace TyingClass.Storage.Dates;
 /// <summary>The dates of each class, one document a class: they are read together and changed together.</summary>
 public sealed class ClassDatesStore
 {
-    private readonly Database database;
+    private readonly Database _database;
 
-    internal ClassDatesStore(Database database) => this.database = database;
+    internal ClassDatesStore(Database database) => _database = database;
 
     /// <summary>Without rows when nothing was entered yet.</summary>
-    public ClassDates Of(string classId) => database.Read(db => OfIn(db, classId));
+    public ClassDates Of(string classId) => _database.Read(db => OfIn(db, classId));
 
     /// <summary>Replaces all dates of a class; rows without a date are left out.</summary>
     /// <param name="expectedVersion">Of the dates as they were read by whoever edits them.</param>
-    public EditOutcome<ClassDates> Save(string classId, IEnumerable<DateRow> rows, int expectedVersion) => database.Write(db =>
+    public EditOutcome<ClassDates> Save(string classId, IEnumerable<DateRow> rows, int expectedVersion) => _database.Write(db =>
     {
         ClassDates now = OfIn(db, classId);
         if (now.Version != expectedVersion) return new EditOutcome<ClassDates>(false, now);
@@ -29,7 +29,8 @@ public sealed class ClassDatesStore
     internal static void Prepare(ILiteDatabase db) => Dates(db).EnsureIndex("version", "$.version");
 
     internal static ClassDates OfIn(ILiteDatabase db, string classId) => Dates(db).FindById(classId) is { } found
-        ? new ClassDates(classId, found["rows"].ToList(r => new DateRow(r["target"].AsString, r["opensLocal"].ToLocalOrNull(), r["dueLocal"].ToLocalOrNull())), found["version"].AsInt32)
+        ? new ClassDates(classId, found["rows"].ToList(r => new DateRow(r["target"].AsString, r["opensLocal"].ToLocalOrNull(), r["dueLocal"].ToLocalOrNull())),
+        found["version"].AsInt32)
         : new ClassDates(classId, ImmutableArray<DateRow>.Empty, 0);
 
     internal static void Keep(ILiteDatabase db, ClassDates dates) => Dates(db).Upsert(new BsonDocument

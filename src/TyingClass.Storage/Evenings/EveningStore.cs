@@ -7,22 +7,22 @@ namespace TyingClass.Storage.Evenings;
 
 public sealed class EveningStore
 {
-    private readonly Database database;
+    private readonly Database _database;
 
-    internal EveningStore(Database database) => this.database = database;
+    internal EveningStore(Database database) => _database = database;
 
     /// <summary>A blank one when nothing was written yet.</summary>
-    public EveningPlan Find(string classId, int number) => database.Read(db => FindIn(db, classId, number));
+    public EveningPlan Find(string classId, int number) => _database.Read(db => FindIn(db, classId, number));
 
     /// <summary>Those something was written about, in order.</summary>
-    public ImmutableArray<EveningPlan> OfClass(string classId) => database.Read(db => OfClassIn(db, classId));
+    public ImmutableArray<EveningPlan> OfClass(string classId) => _database.Read(db => OfClassIn(db, classId));
 
     /// <summary>Keeps what was written, unless someone else has changed the evening since.</summary>
     /// <param name="plan">Its version is the one that was read.</param>
     public EditOutcome<EveningPlan> Save(EveningPlan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             EveningPlan now = FindIn(db, plan.ClassId, plan.Number);
             if (now.Version != plan.Version) return new EditOutcome<EveningPlan>(false, now);
@@ -38,7 +38,7 @@ public sealed class EveningStore
     public bool SetStarts(string classId, IReadOnlyList<EveningStart> starts)
     {
         ArgumentNullException.ThrowIfNull(starts);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             ImmutableArray<EveningPlan> now = [.. starts.Select(s => FindIn(db, classId, s.Number))];
             if (now.Zip(starts).Any(p => p.First.Version != p.Second.Version)) return false;

@@ -8,19 +8,19 @@ namespace TyingClass.Storage.Evenings;
 /// <summary>Questions put to the room, at most one open in a class at a time, and who answered what.</summary>
 public sealed class RoomQuestionStore
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal RoomQuestionStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal RoomQuestionStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Puts a question; the one before it is closed.</summary>
     /// <param name="question">Its id and times are given here.</param>
     public RoomQuestion Put(RoomQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
-            DateTimeOffset now = time.GetUtcNow();
+            DateTimeOffset now = _time.GetUtcNow();
             foreach (RoomQuestion before in OfClassIn(db, question.ClassId).Where(q => q is { ClosedAt: null, IsPrepared: false }))
                 Keep(db, before with { ClosedAt = now });
             RoomQuestion put = question with { Id = RandomId.New(), OpenedAt = now, Answer = null, ClosedAt = null, IsPrepared = false };
@@ -30,34 +30,34 @@ public sealed class RoomQuestionStore
     }
 
     /// <summary>The one the room has before it; null when there is none.</summary>
-    public RoomQuestion? Current(string classId) => database.Read(db => OfClassIn(db, classId).LastOrDefault(q => q is { ClosedAt: null, IsPrepared: false }));
+    public RoomQuestion? Current(string classId) => _database.Read(db => OfClassIn(db, classId).LastOrDefault(q => q is { ClosedAt: null, IsPrepared: false }));
 
     /// <summary>Those that were put, oldest first.</summary>
-    public ImmutableArray<RoomQuestion> OfClass(string classId) => database.Read(db => OfClassIn(db, classId).Where(q => !q.IsPrepared).ToImmutableArray());
+    public ImmutableArray<RoomQuestion> OfClass(string classId) => _database.Read(db => OfClassIn(db, classId).Where(q => !q.IsPrepared).ToImmutableArray());
 
     /// <summary>Those kept to be asked some evening, in the order they were once asked.</summary>
-    public ImmutableArray<RoomQuestion> Prepared(string classId) => database.Read(db => OfClassIn(db, classId).Where(q => q.IsPrepared).ToImmutableArray());
+    public ImmutableArray<RoomQuestion> Prepared(string classId) => _database.Read(db => OfClassIn(db, classId).Where(q => q.IsPrepared).ToImmutableArray());
 
     /// <summary>Takes a question off the list of those kept to be asked.</summary>
     /// <returns>False when it is not on it.</returns>
-    public bool Forget(string questionId) => database.Write(db => FindIn(db, questionId) is { IsPrepared: true } && Questions(db).Delete(questionId));
+    public bool Forget(string questionId) => _database.Write(db => FindIn(db, questionId) is { IsPrepared: true } && Questions(db).Delete(questionId));
 
-    public RoomQuestion? Find(string questionId) => database.Read(db => FindIn(db, questionId));
+    public RoomQuestion? Find(string questionId) => _database.Read(db => FindIn(db, questionId));
 
     /// <summary>Takes one answer a person; a later one replaces it until the question is revealed.</summary>
     /// <returns>False when the question takes no answers any more, or has no such choice.</returns>
-    public bool Answer(string questionId, string personId, int choice) => database.Write(db =>
+    public bool Answer(string questionId, string personId, int choice) => _database.Write(db =>
     {
         if (FindIn(db, questionId) is not { TakesAnswers: true } question || choice < 0 || choice >= question.Choices.Length) return false;
-        KeepAnswer(db, questionId, personId, choice, time.GetUtcNow());
+        KeepAnswer(db, questionId, personId, choice, _time.GetUtcNow());
         return true;
     });
 
     /// <returns>Null when this person has not answered.</returns>
-    public int? AnswerOf(string questionId, string personId) => database.Read(db =>
+    public int? AnswerOf(string questionId, string personId) => _database.Read(db =>
         Answers(db).FindById($"{questionId}/{personId}") is { } found ? found["choice"].AsInt32 : (int?)null);
 
-    public RoomTally Tally(string questionId) => database.Read(db =>
+    public RoomTally Tally(string questionId) => _database.Read(db =>
     {
         if (FindIn(db, questionId) is not { } question) return new RoomTally([]);
         int[] counts = new int[question.Choices.Length];
@@ -68,7 +68,7 @@ public sealed class RoomQuestionStore
     /// <summary>Ends the answering and keeps what the engine says; a second time changes nothing.</summary>
     public RoomQuestion? Reveal(string questionId, RoomAnswer answer) => Change(questionId, q => q.Answer is null ? q with { Answer = answer } : q);
 
-    public RoomQuestion? Close(string questionId) => Change(questionId, q => q.ClosedAt is null ? q with { ClosedAt = time.GetUtcNow() } : q);
+    public RoomQuestion? Close(string questionId) => Change(questionId, q => q.ClosedAt is null ? q with { ClosedAt = _time.GetUtcNow() } : q);
 
     internal static void Prepare(ILiteDatabase db)
     {
@@ -87,11 +87,12 @@ public sealed class RoomQuestionStore
     });
 
     internal static ImmutableArray<ExportedAnswer> AnswersIn(ILiteDatabase db, string questionId) =>
-        [.. Answers(db).FindAll("questionId = @0", questionId).Select(a => new ExportedAnswer(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime()))];
+        [.. Answers(db).FindAll("questionId = @0", questionId)
+        .Select(a => new ExportedAnswer(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime()))];
 
     internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
 
-    private RoomQuestion? Change(string questionId, Func<RoomQuestion, RoomQuestion> change) => database.Write(db =>
+    private RoomQuestion? Change(string questionId, Func<RoomQuestion, RoomQuestion> change) => _database.Write(db =>
     {
         if (FindIn(db, questionId) is not { } question) return null;
         RoomQuestion changed = change(question);

@@ -16,14 +16,14 @@ namespace TyingClass.Storage.Exchange;
 /// <summary>Classes out of and into this server.</summary>
 public sealed class ClassExchange
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal ClassExchange(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal ClassExchange(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>All of one class as it stands at one moment: nobody writes in between.</summary>
     /// <returns>Null when there is no such class.</returns>
-    public ClassExport? Export(string classId) => database.Read(db =>
+    public ClassExport? Export(string classId) => _database.Read(db =>
     {
         if (ClassRoomStore.FindIn(db, classId) is not { } room) return null;
         ImmutableArray<Person> people = AccountStore.OfClassIn(db, classId, removed: false);
@@ -31,20 +31,29 @@ public sealed class ClassExchange
         return new ClassExport
         {
             Format = ClassExport.CurrentFormat,
-            ExportedAt = time.GetUtcNow(),
+            ExportedAt = _time.GetUtcNow(),
             Class = new ExportedClass(room.Id, room.Name, room.TimeZoneId, room.CreatedAt),
             People = [.. people.Select(p => new ExportedPerson(p.Id, p.Role, p.Label, p.CreatedAt, p.LastSeenAt))],
             Attempts = [.. people.SelectMany(p => AttemptStore.AllOfIn(db, p.Id))],
-            Standings = [.. people.SelectMany(p => AttemptStore.StandingsOfIn(db, p.Id)).OrderBy(s => s.PersonId, StringComparer.Ordinal).ThenBy(s => s.ExerciseId, StringComparer.Ordinal)],
+            Standings = [
+                .. people.SelectMany(p => AttemptStore.StandingsOfIn(db, p.Id)).OrderBy(s => s.PersonId, StringComparer.Ordinal).ThenBy(s => s.ExerciseId,
+                    StringComparer.Ordinal)],
             Comments = [.. people.SelectMany(p => CommentStore.ToIn(db, p.Id)).OrderBy(c => c.At)],
             Practice = [.. people.SelectMany(p => PracticeStore.AllOfIn(db, p.Id))],
             Patterns = patterns,
-            PatternRevisions = [.. patterns.SelectMany(p => PatternDocument.Revisions(db).FindAll("patternId = @0", p.Id).Select(PatternDocument.ToRevision).OrderBy(r => r.Number))],
+            PatternRevisions = [
+                .. patterns.SelectMany(
+                    p => PatternDocument.Revisions(db).FindAll("patternId = @0", p.Id).Select(PatternDocument.ToRevision).OrderBy(r => r.Number))],
             Reviews = [.. patterns.SelectMany(p => ReviewDocument.Of(db, p.Id)).Where(r => r.ClassId == classId)],
-            ReviewComments = [.. patterns.SelectMany(p => ReviewDocument.Comments(db).FindAll("patternId = @0", p.Id).Select(ReviewDocument.ToComment).OrderBy(c => c.At))],
-            BenchLog = [.. people.SelectMany(p => LogDocument.Entries(db).FindAll("personId = @0", p.Id).Select(LogDocument.ToEntry)).Where(e => e.TrashedAt is null).Select(e => e with { PhotoId = null })],
+            ReviewComments =
+                [.. patterns.SelectMany(p => ReviewDocument.Comments(db).FindAll("patternId = @0", p.Id).Select(ReviewDocument.ToComment).OrderBy(c => c.At))],
+            BenchLog = [
+                .. people.SelectMany(p => LogDocument.Entries(db).FindAll("personId = @0", p.Id).Select(LogDocument.ToEntry)).Where(e => e.TrashedAt is null)
+                    .Select(e => e with { PhotoId = null })],
             Dates = ClassDatesStore.OfIn(db, classId).Rows,
-            Evenings = [.. EveningStore.OfClassIn(db, classId).Select(e => new ExportedEvening(e.Number, e.StartsLocal, e.Plan, e.Demonstrations, e.Students, e.Flies))],
+            Evenings = [
+                .. EveningStore.OfClassIn(db, classId)
+                    .Select(e => new ExportedEvening(e.Number, e.StartsLocal, e.Plan, e.Demonstrations, e.Students, e.Flies))],
             RoomQuestions = [.. RoomQuestionStore.OfClassIn(db, classId).Where(q => !q.IsPrepared).Select(q => Of(q, RoomQuestionStore.AnswersIn(db, q.Id)))],
         };
     });
@@ -60,7 +69,7 @@ public sealed class ClassExchange
         ImmutableArray<string> problems = ImportCheck.Problems(export);
         if (!problems.IsEmpty) return new ImportOutcome(null, [], problems);
         if (passphrases.Count < export.People.Length) throw new ArgumentException("Each person needs a passphrase.", nameof(passphrases));
-        return database.Write(db => new ClassImporter(db, time, export).Run(instructorId, passphrases));
+        return _database.Write(db => new ClassImporter(db, _time, export).Run(instructorId, passphrases));
     }
 
     private static ExportedQuestion Of(RoomQuestion q, ImmutableArray<ExportedAnswer> answers) =>

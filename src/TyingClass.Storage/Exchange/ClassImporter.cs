@@ -19,19 +19,25 @@ namespace TyingClass.Storage.Exchange;
 internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassExport export)
 {
     // What an id is called here: itself where it was free. By collection: an id that stands for two things in a file must not lead from one to the other.
-    private readonly Dictionary<(string Collection, string Id), string> ids = [];
+    private readonly Dictionary<(string Collection, string Id), string> _ids = [];
 
     public ImportOutcome Run(string instructorId, IReadOnlyList<HandedOut> passphrases)
     {
         ClassRoom room = ClassRoomStore.CreateIn(db, time, instructorId, export.Class.Name, export.Class.TimeZone);
         ImmutableArray<(Person, string)> people = [.. export.People.Select((p, i) => (AddPerson(p, room.Id, passphrases[i].Hash), passphrases[i].Passphrase))];
         AddAttempts();
-        foreach (Comment comment in export.Comments) CommentStore.InsertIn(db, comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
+        foreach (Comment comment in export.Comments)
+            CommentStore.InsertIn(db,
+                comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
         AddPatterns(room.Id);
         foreach (LogEntry entry in export.BenchLog)
-            LogDocument.Entries(db).Insert(LogDocument.From(entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, Fly = Here(entry.Fly), PhotoId = null, TrashedAt = null }));
+            LogDocument.Entries(db).Insert(
+                LogDocument.From(
+                    entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, Fly = Here(entry.Fly), PhotoId = null,
+                        TrashedAt = null }));
         foreach (PracticeAnswer answer in export.Practice)
-            PracticeStore.InsertIn(db, answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
+            PracticeStore.InsertIn(db,
+                answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
         if (!export.Dates.IsEmpty) ClassDatesStore.Keep(db, new ClassDates(room.Id, export.Dates, 1));
         foreach (ExportedEvening evening in export.Evenings) EveningStore.Keep(db, Of(evening, room.Id));
         foreach (ExportedQuestion question in export.RoomQuestions) AddQuestion(question, room.Id);
@@ -40,7 +46,8 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
 
     private Person AddPerson(ExportedPerson exported, string classId, string hash)
     {
-        Person person = new(Renewed(PersonDocument.Collection, exported.Id), exported.Role, FreeName(PersonStore.CleanName(exported.Name)!), hash, RandomId.New(), exported.JoinedAt, exported.LastSeenAt)
+        Person person = new(Renewed(PersonDocument.Collection, exported.Id), exported.Role, FreeName(PersonStore.CleanName(exported.Name)!), hash,
+            RandomId.New(), exported.JoinedAt, exported.LastSeenAt)
         {
             ClassId = classId,
             MustChoosePassphrase = true,
@@ -68,12 +75,19 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
     private void AddPatterns(string classId)
     {
         foreach (Pattern p in export.Patterns)
-            PatternDocument.Keep(db, p with { Id = Renewed("patterns", p.Id), OwnerId = Here(p.OwnerId), BookClassId = p.BookClassId is null ? null : classId, TrashedAt = null });
-        foreach (PatternRevision r in export.PatternRevisions) PatternDocument.Revisions(db).Insert(PatternDocument.From(r with { PatternId = ids[("patterns", r.PatternId)] }));
+            PatternDocument.Keep(db,
+                p with { Id = Renewed("patterns", p.Id), OwnerId = Here(p.OwnerId), BookClassId = p.BookClassId is null ? null : classId, TrashedAt = null });
+        foreach (PatternRevision r in export.PatternRevisions)
+            PatternDocument.Revisions(db).Insert(PatternDocument.From(r with { PatternId = _ids[("patterns", r.PatternId)] }));
         foreach (Review r in export.Reviews)
-            ReviewDocument.Keep(db, r with { Id = Renewed("reviews", r.Id), PatternId = ids[("patterns", r.PatternId)], OwnerId = Here(r.OwnerId), ClassId = classId, DecidedById = r.DecidedById is { } by ? Known(by) : null });
+            ReviewDocument.Keep(
+                db, r with { Id = Renewed("reviews", r.Id), PatternId = _ids[("patterns", r.PatternId)], OwnerId = Here(r.OwnerId), ClassId = classId,
+                    DecidedById = r.DecidedById is { } by ? Known(by) : null });
         foreach (ReviewComment c in export.ReviewComments)
-            ReviewDocument.Comments(db).Insert(ReviewDocument.From(c with { Id = Renewed("review_comments", c.Id), PatternId = ids[("patterns", c.PatternId)], ReviewId = ids[("reviews", c.ReviewId)], ById = Known(c.ById) }));
+            ReviewDocument.Comments(db).Insert(
+                ReviewDocument.From(
+                    c with { Id = Renewed("review_comments", c.Id), PatternId = _ids[("patterns", c.PatternId)], ReviewId = _ids[("reviews", c.ReviewId)],
+                        ById = Known(c.ById) }));
     }
 
     private void AddQuestion(ExportedQuestion q, string classId)
@@ -104,16 +118,17 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
     private string Renewed(string collection, string id)
     {
         string here = db.GetCollection(collection).FindById(id) is null ? id : RandomId.New();
-        ids[(collection, id)] = here;
+        _ids[(collection, id)] = here;
         return here;
     }
 
-    private TiedFly Here(TiedFly fly) => fly is { Source: FlySource.Pattern, SourceId: { } id } ? fly with { SourceId = ids.GetValueOrDefault(("patterns", id)) } : fly;
+    private TiedFly Here(TiedFly fly) =>
+        fly is { Source: FlySource.Pattern, SourceId: { } id } ? fly with { SourceId = _ids.GetValueOrDefault(("patterns", id)) } : fly;
 
-    private string Here(string personId) => ids[(PersonDocument.Collection, personId)];
+    private string Here(string personId) => _ids[(PersonDocument.Collection, personId)];
 
     // Whoever judged or commented may be an instructor of the other server: the name stays, the id then points to nobody.
-    private string Known(string personId) => ids.GetValueOrDefault((PersonDocument.Collection, personId), personId);
+    private string Known(string personId) => _ids.GetValueOrDefault((PersonDocument.Collection, personId), personId);
 
     private string FreeName(string name) =>
         NumberedName.FirstFree(name, PersonStore.MostNameLength, free => AccountStore.NameIsFree(db, free, exceptPersonId: null));

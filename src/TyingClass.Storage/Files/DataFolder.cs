@@ -31,7 +31,8 @@ public sealed record DataFolder
     /// on Windows, ~/Library/Application Support/TyingClass on macOS. A folder made by nobody yet counts as well.
     /// </summary>
     public static string OfUser => System.IO.Path.Combine(
-        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } own ? own : AppContext.BaseDirectory,
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify) is { Length: > 0 } own ? own
+            : AppContext.BaseDirectory,
         "TyingClass");
 
     /// <summary>Creates what is missing.</summary>

@@ -13,28 +13,28 @@ internal sealed class Database : IDisposable
     // Above this the log is folded into the data file, after it is safe on disk: never by LiteDB in the middle of a commit.
     private const long MostLogBytes = 8 << 20;
 
-    private readonly Lock gate = new();
-    private readonly DataFolder folder;
-    private readonly FolderLock folderLock;
-    private readonly Action<ILiteDatabase> prepare;
-    private LiteDatabase? open;
-    private bool disposed;
+    private readonly Lock _gate = new();
+    private readonly DataFolder _folder;
+    private readonly FolderLock _folderLock;
+    private readonly Action<ILiteDatabase> _prepare;
+    private LiteDatabase? _open;
+    private bool _disposed;
 
     /// <param name="prepare">Creates collections and indexes; runs at every open.</param>
     /// <param name="before">Runs once, when the folder is ours and before the file is opened.</param>
     /// <exception cref="StorageException">The folder is in use or the file cannot be opened.</exception>
     public Database(DataFolder folder, Action<ILiteDatabase> prepare, Action? before = null)
     {
-        (this.folder, this.prepare) = (folder, prepare);
-        folderLock = FolderLock.Take(folder);
+        (_folder, _prepare) = (folder, prepare);
+        _folderLock = FolderLock.Take(folder);
         try
         {
             before?.Invoke();
-            open = Open();
+            _open = Open();
         }
         catch
         {
-            folderLock.Dispose();
+            _folderLock.Dispose();
             throw;
         }
     }
@@ -43,14 +43,14 @@ internal sealed class Database : IDisposable
     /// <exception cref="StorageException">The disk failed; the next call opens the file anew.</exception>
     public T Read<T>(Func<ILiteDatabase, T> read)
     {
-        lock (gate) return Guarded(read);
+        lock (_gate) return Guarded(read);
     }
 
     /// <summary>All or nothing, and on disk when it returns.</summary>
     /// <exception cref="StorageException">The disk failed and nothing was kept; the next call opens the file anew.</exception>
     public T Write<T>(Func<ILiteDatabase, T> write)
     {
-        lock (gate)
+        lock (_gate)
         {
             return Guarded(db =>
             {
@@ -77,25 +77,25 @@ internal sealed class Database : IDisposable
     /// <exception cref="IOException">The copy could not be written; the database itself is unharmed.</exception>
     public void CopyTo(string path)
     {
-        lock (gate)
+        lock (_gate)
         {
             Guarded(db =>
             {
                 db.Checkpoint();
                 return true;
             });
-            File.Copy(folder.DatabasePath, path, overwrite: true);
+            File.Copy(_folder.DatabasePath, path, overwrite: true);
         }
     }
 
     public void Dispose()
     {
-        lock (gate)
+        lock (_gate)
         {
-            if (disposed) return;
-            disposed = true;
-            open?.Dispose();
-            folderLock.Dispose();
+            if (_disposed) return;
+            _disposed = true;
+            _open?.Dispose();
+            _folderLock.Dispose();
         }
     }
 
@@ -112,9 +112,9 @@ internal sealed class Database : IDisposable
         LiteDatabase? db = null;
         try
         {
-            db = OpenFile(folder.DatabasePath);
+            db = OpenFile(_folder.DatabasePath);
             db.CheckpointSize = 0;
-            prepare(db);
+            _prepare(db);
             db.Checkpoint();
             KeepPrivate();
             return db;
@@ -122,36 +122,39 @@ internal sealed class Database : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException || e.InnerException is IOException)
         {
             db?.Dispose();
-            throw new StorageException($"The database {folder.DatabasePath} cannot be opened: {e.Message} Make room on the disk, or see who may write there; nothing kept so far is lost.", e);
+            throw new StorageException(
+                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} Make room on the disk, or see who may write there; nothing kept so far "
+                    + "is lost.", e);
         }
         catch (Exception e)
         {
             // A damaged file can make LiteDB throw anything at all.
             db?.Dispose();
-            throw new StorageException($"The database {folder.DatabasePath} cannot be opened: {e.Message} Put a backup in its place, or move it away to begin anew.", e);
+            throw new StorageException(
+                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} Put a backup in its place, or move it away to begin anew.", e);
         }
     }
 
     private T Guarded<T>(Func<ILiteDatabase, T> work)
     {
-        ObjectDisposedException.ThrowIf(disposed, this);
-        open ??= Open();
+        ObjectDisposedException.ThrowIf(_disposed, this);
+        _open ??= Open();
         try
         {
-            return work(open);
+            return work(_open);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException || e.InnerException is IOException)
         {
             Abandon();
-            throw new StorageException($"The data folder {folder.Path} could not be read or written, and nothing was kept: {e.Message} Is the disk full?", e);
+            throw new StorageException($"The data folder {_folder.Path} could not be read or written, and nothing was kept: {e.Message} Is the disk full?", e);
         }
     }
 
     // Disposing an instance whose disk failed may fail again; there is nothing more to save in it.
     private void Abandon()
     {
-        LiteDatabase? dead = open;
-        open = null;
+        LiteDatabase? dead = _open;
+        _open = null;
         try
         {
             dead?.Dispose();
@@ -170,7 +173,7 @@ internal sealed class Database : IDisposable
             return;
         }
 
-        using SafeFileHandle log = File.OpenHandle(folder.LogPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        using SafeFileHandle log = File.OpenHandle(_folder.LogPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         RandomAccess.FlushToDisk(log);
         if (RandomAccess.GetLength(log) > MostLogBytes) db.Checkpoint();
     }
@@ -178,7 +181,7 @@ internal sealed class Database : IDisposable
     private void KeepPrivate()
     {
         if (OperatingSystem.IsWindows()) return;
-        foreach (string path in new[] { folder.DatabasePath, folder.LogPath }.Where(File.Exists))
+        foreach (string path in new[] { _folder.DatabasePath, _folder.LogPath }.Where(File.Exists))
             File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
     }
 }

@@ -3,9 +3,9 @@ namespace TyingClass.Storage.Files;
 /// <summary>Keeps a second process out of the data folder: LiteDB itself does not, on Linux.</summary>
 internal sealed class FolderLock : IDisposable
 {
-    private readonly FileStream held;
+    private readonly FileStream _held;
 
-    private FolderLock(FileStream held) => this.held = held;
+    private FolderLock(FileStream held) => _held = held;
 
     /// <exception cref="StorageException">Another process, or another store in this one, has the folder.</exception>
     public static FolderLock Take(DataFolder folder)
@@ -26,5 +26,5 @@ internal sealed class FolderLock : IDisposable
         }
     }
 
-    public void Dispose() => held.Dispose();
+    public void Dispose() => _held.Dispose();
 }

@@ -15,28 +15,28 @@ public sealed class InstructorStore
 
     private const string CodeId = "instructor";
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal InstructorStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal InstructorStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>The first there was.</summary>
-    public Person? Find() => database.Read(FindIn);
+    public Person? Find() => _database.Read(FindIn);
 
     /// <summary>Replaces any code not yet used: only a hash is kept, so the old one cannot be shown again.</summary>
-    public string NewCode() => database.Write(db => KeepCode(db, CodeId));
+    public string NewCode() => _database.Write(db => KeepCode(db, CodeId));
 
     /// <summary>For another instructor; works once, within <see cref="DaysInvited"/> days.</summary>
-    public string Invite() => database.Write(db => KeepCode(db, RandomId.New()));
+    public string Invite() => _database.Write(db => KeepCode(db, RandomId.New()));
 
     /// <summary>Uses up the code: makes an instructor with a first class, or gives the first instructor a new name and passphrase.</summary>
     /// <param name="name">One that is taken gets a number.</param>
     /// <param name="className">Blank for <see cref="ClassRoom.DefaultName"/>.</param>
     /// <returns>Null when the code is wrong, used up or too old; then nothing changed.</returns>
-    public Person? Claim(string code, string? name, string passphraseHash, string? className = null) => database.Write(db =>
+    public Person? Claim(string code, string? name, string passphraseHash, string? className = null) => _database.Write(db =>
     {
         if (Codes(db).FindFirst("hash = @0", OneTimeCode.Hash(code)) is not { } kept) return null;
-        DateTimeOffset now = time.GetUtcNow();
+        DateTimeOffset now = _time.GetUtcNow();
         bool fromConsole = kept["_id"].AsString == CodeId;
         if (!fromConsole && now - kept["createdTicks"].ToTime() > TimeSpan.FromDays(DaysInvited)) return null;
         Person before = (fromConsole ? FindIn(db) : null) ?? new Person(RandomId.New(), Role.Instructor, null, null, "", now, now);
@@ -49,7 +49,7 @@ public sealed class InstructorStore
             MustChoosePassphrase = false,
         };
         PersonStore.People(db).Upsert(PersonDocument.From(instructor, secretHash: null));
-        if (ClassRoomStore.OfInstructorIn(db, instructor.Id).IsEmpty) ClassRoomStore.CreateIn(db, time, instructor.Id, className, timeZoneId: null);
+        if (ClassRoomStore.OfInstructorIn(db, instructor.Id).IsEmpty) ClassRoomStore.CreateIn(db, _time, instructor.Id, className, timeZoneId: null);
         Codes(db).Delete(kept["_id"]);
         return instructor;
     });
@@ -70,7 +70,7 @@ public sealed class InstructorStore
         {
             ["_id"] = id,
             ["hash"] = OneTimeCode.Hash(code),
-            ["createdTicks"] = Ticks.From(time.GetUtcNow()),
+            ["createdTicks"] = Ticks.From(_time.GetUtcNow()),
         });
         return code;
     }

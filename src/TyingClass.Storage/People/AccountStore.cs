@@ -30,15 +30,15 @@ public sealed record AddedPeople(ImmutableArray<Person> Added, ImmutableArray<Re
 /// <summary>People with a name and passphrase: students, mentors, instructors. The same collection as the guests, so that work never changes hands.</summary>
 public sealed class AccountStore
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal AccountStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal AccountStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Makes a student of whoever knows the class code.</summary>
     /// <param name="name">Unique on the server, case ignored.</param>
     /// <param name="guestId">The guest record this browser has filled so far: it becomes the account, with all work in it.</param>
-    public JoinOutcome Join(string code, string? name, string passphraseHash, string? guestId = null) => database.Write(db =>
+    public JoinOutcome Join(string code, string? name, string passphraseHash, string? guestId = null) => _database.Write(db =>
     {
         if (ClassRoomStore.FindByCodeIn(db, code) is not { ArchivedAt: null } room) return new JoinOutcome(null, JoinProblem.NoSuchClass);
         return PersonStore.CleanName(name) is { } clean
@@ -47,7 +47,7 @@ public sealed class AccountStore
     });
 
     /// <summary>Makes a student or mentor of a class without its code: for whoever runs the class.</summary>
-    public JoinOutcome Add(string classId, Role role, string name, string passphraseHash) => database.Write(db =>
+    public JoinOutcome Add(string classId, Role role, string name, string passphraseHash) => _database.Write(db =>
         ClassRoomStore.FindIn(db, classId) is null ? new JoinOutcome(null, JoinProblem.NoSuchClass)
         : PersonStore.CleanName(name) is { } clean ? Make(db, classId, role, clean, passphraseHash, guestId: null)
         : new JoinOutcome(null, JoinProblem.NoName));
@@ -56,7 +56,7 @@ public sealed class AccountStore
     public AddedPeople AddAll(string classId, IReadOnlyList<NewPerson> people)
     {
         ArgumentNullException.ThrowIfNull(people);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             ImmutableArray<RefusedPerson> refused = [.. Refusals(db, classId, people)];
             if (!refused.IsEmpty) return new AddedPeople([], refused);
@@ -70,7 +70,7 @@ public sealed class AccountStore
     public ImmutableArray<Person> HandAgain(string classId, IReadOnlyDictionary<string, string> hashes)
     {
         ArgumentNullException.ThrowIfNull(hashes);
-        return database.Write(db => OfClassIn(db, classId, removed: false)
+        return _database.Write(db => OfClassIn(db, classId, removed: false)
             .Where(p => !p.HasBeenHere && hashes.ContainsKey(p.Id))
             .Select(p => Change(db, p.Id, q => q with { PassphraseHash = hashes[q.Id], Stamp = RandomId.New(), MustChoosePassphrase = true })!)
             .ToImmutableArray());
@@ -84,20 +84,20 @@ public sealed class AccountStore
     }
 
     /// <summary>Null for a name nobody has, and for one in the trash.</summary>
-    public Person? FindByName(string name) => database.Read(db =>
+    public Person? FindByName(string name) => _database.Read(db =>
         FindByNameIn(db, name) is { RemovedAt: null } found ? found : null);
 
     /// <summary>By anyone on the server, those in the trash too.</summary>
-    public bool NameIsTaken(string name) => database.Read(db => !NameIsFree(db, name, exceptPersonId: null));
+    public bool NameIsTaken(string name) => _database.Read(db => !NameIsFree(db, name, exceptPersonId: null));
 
     /// <summary>Students and mentors of a class, by name; those in the trash left out.</summary>
-    public ImmutableArray<Person> OfClass(string classId) => database.Read(db => OfClassIn(db, classId, removed: false));
+    public ImmutableArray<Person> OfClass(string classId) => _database.Read(db => OfClassIn(db, classId, removed: false));
 
     /// <summary>Those in the trash, by name.</summary>
-    public ImmutableArray<Person> RemovedOf(string classId) => database.Read(db => OfClassIn(db, classId, removed: true));
+    public ImmutableArray<Person> RemovedOf(string classId) => _database.Read(db => OfClassIn(db, classId, removed: true));
 
     /// <returns>False when another account has that name, or it is blank.</returns>
-    public bool Rename(string personId, string? name) => database.Write(db =>
+    public bool Rename(string personId, string? name) => _database.Write(db =>
         PersonStore.CleanName(name) is { } clean && NameIsFree(db, clean, personId) && Change(db, personId, p => p with { Name = clean }) is not null);
 
     /// <summary>Between student and mentor only.</summary>
@@ -105,19 +105,19 @@ public sealed class AccountStore
     public Person? SetRole(string personId, Role role)
     {
         if (role is not (Role.Student or Role.Mentor)) throw new ArgumentOutOfRangeException(nameof(role), role, "Only students and mentors change places.");
-        return database.Write(db => Change(db, personId, p => p.Role is Role.Student or Role.Mentor ? p with { Role = role, Stamp = RandomId.New() } : null));
+        return _database.Write(db => Change(db, personId, p => p.Role is Role.Student or Role.Mentor ? p with { Role = role, Stamp = RandomId.New() } : null));
     }
 
     /// <summary>Voids every sign-in made with the old one.</summary>
     /// <param name="mustChoose">It was made up for the person, who is asked to choose another.</param>
-    public Person? SetPassphrase(string personId, string hash, bool mustChoose) => database.Write(db =>
+    public Person? SetPassphrase(string personId, string hash, bool mustChoose) => _database.Write(db =>
         Change(db, personId, p => p with { PassphraseHash = hash, Stamp = RandomId.New(), MustChoosePassphrase = mustChoose }));
 
     /// <summary>Voids every sign-in made so far.</summary>
-    public Person? SignOutEverywhere(string personId) => database.Write(db => Change(db, personId, p => p with { Stamp = RandomId.New() }));
+    public Person? SignOutEverywhere(string personId) => _database.Write(db => Change(db, personId, p => p with { Stamp = RandomId.New() }));
 
     /// <summary>Notes a visit.</summary>
-    public Person? Touch(string personId) => database.Write(db => Change(db, personId, p => p with { LastSeenAt = time.GetUtcNow() }));
+    public Person? Touch(string personId) => _database.Write(db => Change(db, personId, p => p with { LastSeenAt = _time.GetUtcNow() }));
 
     internal static void Prepare(ILiteDatabase db)
     {
@@ -190,10 +190,11 @@ public sealed class AccountStore
     private JoinOutcome Make(ILiteDatabase db, string classId, Role role, string name, string hash, string? guestId)
     {
         if (!NameIsFree(db, name, exceptPersonId: null)) return new JoinOutcome(null, JoinProblem.NameTaken);
-        DateTimeOffset now = time.GetUtcNow();
+        DateTimeOffset now = _time.GetUtcNow();
         Person? guest = guestId is not null && PersonStore.People(db).FindById(guestId) is { } found ? PersonDocument.ToPerson(found) : null;
         if (guest is not { Role: Role.Guest }) guest = new Person(RandomId.New(), role, null, null, "", now, now);
-        Person person = guest with { Role = role, Name = name, PassphraseHash = hash, Stamp = RandomId.New(), LastSeenAt = now, ClassId = classId, GuestMark = null };
+        Person person =
+            guest with { Role = role, Name = name, PassphraseHash = hash, Stamp = RandomId.New(), LastSeenAt = now, ClassId = classId, GuestMark = null };
         PersonStore.People(db).Upsert(PersonDocument.From(person, secretHash: null));
         return new JoinOutcome(person, JoinProblem.None);
     }

@@ -10,14 +10,14 @@ namespace TyingClass.Storage.People;
 /// <summary>Gives guests' work to accounts, and takes it back out for <see cref="PersonStore.DaysInTrash"/> days.</summary>
 public sealed class GuestMoves
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal GuestMoves(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal GuestMoves(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Gives a guest's work to an account, after the attempts already there, and removes the guest's record.</summary>
     /// <returns>Null when one of the two is not what it should be.</returns>
-    public GuestMove? MoveInto(string guestId, string personId) => database.Write(db =>
+    public GuestMove? MoveInto(string guestId, string personId) => _database.Write(db =>
     {
         if (PersonStore.People(db).FindById(guestId) is not { } record || PersonDocument.ToPerson(record) is not { Role: Role.Guest } guest) return null;
         if (PersonStore.FindIn(db, personId) is not { Role: Role.Student or Role.Mentor, RemovedAt: null }) return null;
@@ -29,7 +29,7 @@ public sealed class GuestMoves
         {
             ["_id"] = RandomId.New(),
             ["toPersonId"] = personId,
-            ["atTicks"] = Ticks.From(time.GetUtcNow()),
+            ["atTicks"] = Ticks.From(_time.GetUtcNow()),
             ["guest"] = record,
             ["label"] = guest.Label,
             ["attempts"] = Documents.ToArray(attempts, From),
@@ -41,17 +41,18 @@ public sealed class GuestMoves
     });
 
     /// <summary>Those that can still be undone, the latest first.</summary>
-    public ImmutableArray<GuestMove> Into(string personId) => database.Read(db =>
+    public ImmutableArray<GuestMove> Into(string personId) => _database.Read(db =>
         Moves(db).FindAll("toPersonId = @0", personId).Select(ToMove).Where(IsOpen).OrderByDescending(m => m.At).ToImmutableArray());
 
-    public GuestMove? Find(string moveId) => database.Read(db => Moves(db).FindById(moveId) is { } found && ToMove(found) is var move && IsOpen(move) ? move : null);
+    public GuestMove? Find(string moveId) =>
+        _database.Read(db => Moves(db).FindById(moveId) is { } found && ToMove(found) is var move && IsOpen(move) ? move : null);
 
     /// <summary>
     /// Puts the guest's record and everything that was moved back as it was, with what people said of it since; what the account did itself
     /// stays there and closes up.
     /// </summary>
     /// <returns>False when there is no such move, or it is too old.</returns>
-    public bool Undo(string moveId) => database.Write(db =>
+    public bool Undo(string moveId) => _database.Write(db =>
     {
         if (Moves(db).FindById(moveId) is not { } move || ToMove(move) is not { } kept || !IsOpen(kept)) return false;
         BsonDocument guest = move["guest"].AsDocument;
@@ -76,10 +77,11 @@ public sealed class GuestMoves
     internal static void Empty(ILiteDatabase db, DateTimeOffset now) =>
         Moves(db).DeleteMany(BsonExpression.Create("atTicks < @0", (now - TimeSpan.FromDays(PersonStore.DaysInTrash)).UtcTicks));
 
-    private bool IsOpen(GuestMove move) => time.GetUtcNow() <= move.Until;
+    private bool IsOpen(GuestMove move) => _time.GetUtcNow() <= move.Until;
 
     private static GuestMove ToMove(BsonDocument move) => new(
-        move["_id"].AsString, move["toPersonId"].AsString, move["label"].AsString, move["attempts"].AsArray.Count, move["practice"].AsArray.Count, move["atTicks"].ToTime());
+        move["_id"].AsString, move["toPersonId"].AsString, move["label"].AsString, move["attempts"].AsArray.Count, move["practice"].AsArray.Count,
+        move["atTicks"].ToTime());
 
     private static BsonDocument From(MovedWork work) => new() { ["id"] = work.Id, ["number"] = work.Number };
 

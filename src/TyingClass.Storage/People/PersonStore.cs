@@ -13,41 +13,42 @@ public sealed class PersonStore
     /// <summary>A removed person can be brought back so long.</summary>
     public const int DaysInTrash = 30;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal PersonStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal PersonStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <returns>The new guest, and the secret for the guest's cookie: kept nowhere but there.</returns>
-    public (Person Guest, string Secret) AddGuest(string? name = null) => database.Write(db =>
+    public (Person Guest, string Secret) AddGuest(string? name = null) => _database.Write(db =>
     {
-        DateTimeOffset now = time.GetUtcNow();
+        DateTimeOffset now = _time.GetUtcNow();
         string secret = RandomId.NewSecret();
         Person guest = new(RandomId.New(), Role.Guest, CleanName(name), null, RandomId.New(), now, now) { GuestMark = NewMark(db) };
         People(db).Insert(PersonDocument.From(guest, RandomId.Hash(secret)));
         return (guest, secret);
     });
 
-    public Person? FindGuest(string secret) => database.Read(db =>
-        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found && PersonDocument.ToPerson(found) is { RemovedAt: null } guest ? guest : null);
+    public Person? FindGuest(string secret) => _database.Read(db =>
+        People(db).FindFirst("secretHash = @0", RandomId.Hash(secret)) is { } found && PersonDocument.ToPerson(found) is { RemovedAt: null } guest ? guest
+            : null);
 
     /// <param name="mark">However it is spaced, hyphened or cased.</param>
     /// <returns>Null when no guest has it.</returns>
-    public Person? FindGuestByMark(string mark) => database.Read(db => WithMark(db, mark) is { RemovedAt: null } guest ? guest : null);
+    public Person? FindGuestByMark(string mark) => _database.Read(db => WithMark(db, mark) is { RemovedAt: null } guest ? guest : null);
 
-    public Person? Find(string personId) => database.Read(db => FindIn(db, personId));
+    public Person? Find(string personId) => _database.Read(db => FindIn(db, personId));
 
     /// <summary>Browsers with no account, the last seen first.</summary>
-    public ImmutableArray<Person> Guests() => database.Read(db =>
+    public ImmutableArray<Person> Guests() => _database.Read(db =>
         People(db).FindAll("role = @0", nameof(Role.Guest)).Select(PersonDocument.ToPerson).OrderByDescending(p => p.LastSeenAt).ToImmutableArray());
 
     /// <summary>Everyone, oldest first.</summary>
-    public ImmutableArray<Person> All() => database.Read(db =>
+    public ImmutableArray<Person> All() => _database.Read(db =>
         People(db).FindAll().Select(PersonDocument.ToPerson).OrderBy(p => p.CreatedAt).ThenBy(p => p.Id, StringComparer.Ordinal).ToImmutableArray());
 
     /// <summary>Trims, drops control characters, and takes blank as no name.</summary>
     /// <returns>False when there is no such person.</returns>
-    public bool Rename(string personId, string? name) => database.Write(db =>
+    public bool Rename(string personId, string? name) => _database.Write(db =>
     {
         if (People(db).FindById(personId) is not { } document) return false;
         document["name"] = CleanName(name);

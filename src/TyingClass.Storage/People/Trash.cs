@@ -13,10 +13,10 @@ namespace TyingClass.Storage.People;
 /// <summary>Removing people so that it can be undone for a while, and then for good.</summary>
 public sealed class Trash
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal Trash(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal Trash(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     // Every collection that keeps something of a person has its line here, or the person is not wholly removed.
     private static readonly Action<ILiteDatabase, string>[] DeleteAllOf =
@@ -32,15 +32,15 @@ public sealed class Trash
     ];
 
     /// <summary>Signs the person out and hides them with all their work.</summary>
-    public Person? Remove(string personId) => database.Write(db => AccountStore.Change(db, personId, p =>
-        p.Role == Role.Instructor ? null : p with { RemovedAt = p.RemovedAt ?? time.GetUtcNow(), Stamp = RandomId.New() }));
+    public Person? Remove(string personId) => _database.Write(db => AccountStore.Change(db, personId, p =>
+        p.Role == Role.Instructor ? null : p with { RemovedAt = p.RemovedAt ?? _time.GetUtcNow(), Stamp = RandomId.New() }));
 
-    public Person? Restore(string personId) => database.Write(db => AccountStore.Change(db, personId, p => p with { RemovedAt = null }));
+    public Person? Restore(string personId) => _database.Write(db => AccountStore.Change(db, personId, p => p with { RemovedAt = null }));
 
     /// <summary>Deletes for good whoever has been in the trash for more than <see cref="PersonStore.DaysInTrash"/> days.</summary>
-    public void Empty() => database.Write(db =>
+    public void Empty() => _database.Write(db =>
     {
-        Empty(db, time.GetUtcNow());
+        Empty(db, _time.GetUtcNow());
         return true;
     });
 

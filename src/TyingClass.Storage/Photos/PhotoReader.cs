@@ -2,7 +2,9 @@ using SkiaSharp;
 
 namespace TyingClass.Storage.Photos;
 
-/// <summary>A photo as it was sent, made safe to keep: decoded and written anew, so that nothing but the picture is left (no place, no time, no camera).</summary>
+/// <summary>
+/// A photo as it was sent, made safe to keep: decoded and written anew, so that nothing but the picture is left (no place, no time, no camera).
+/// </summary>
 public static class PhotoReader
 {
     public const int MostBytes = 6 << 20;
@@ -48,10 +50,12 @@ public static class PhotoReader
     {
         codec = null;
         if (sent.Length == 0) return "Choose a photo first.";
-        if (sent.Length > MostBytes) return $"This photo is over {MostBytes >> 20} MB. Send a smaller one: most phones can, in the camera’s settings or when sharing.";
+        if (sent.Length > MostBytes)
+            return $"This photo is over {MostBytes >> 20} MB. Send a smaller one: most phones can, in the camera’s settings or when sharing.";
         codec = SKCodec.Create(new MemoryStream(sent, writable: false));
         if (codec?.EncodedFormat is not (SKEncodedImageFormat.Jpeg or SKEncodedImageFormat.Png or SKEncodedImageFormat.Webp))
-            return "This is not a photo that can be read here. Send a JPEG, PNG or WebP file; a phone that takes HEIC can be set to “most compatible”, which is JPEG.";
+            return "This is not a photo that can be read here. Send a JPEG, PNG or WebP file; a phone that takes HEIC can be set to “most compatible”, "
+                + "which is JPEG.";
         return (long)codec.Info.Width * codec.Info.Height > MostPixels ? "This photo has too many pixels. Send one of at most 50 megapixels." : "";
     }
 

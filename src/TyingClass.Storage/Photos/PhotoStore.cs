@@ -5,9 +5,9 @@ namespace TyingClass.Storage.Photos;
 /// <summary>Photos as files beside the database. A name is 256 random bits and opens nothing by itself: pages ask who is looking first.</summary>
 public sealed class PhotoStore
 {
-    private readonly DataFolder folder;
+    private readonly DataFolder _folder;
 
-    internal PhotoStore(DataFolder folder) => this.folder = folder;
+    internal PhotoStore(DataFolder folder) => _folder = folder;
 
     /// <param name="jpeg">From <see cref="PhotoReader"/>: never bytes as they were sent.</param>
     /// <returns>The photo's id.</returns>
@@ -26,7 +26,7 @@ public sealed class PhotoStore
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new StorageException($"The photo could not be kept in {folder.PhotosPath}: {e.Message} Is the disk full?", e);
+            throw new StorageException($"The photo could not be kept in {_folder.PhotosPath}: {e.Message} Is the disk full?", e);
         }
     }
 
@@ -40,10 +40,10 @@ public sealed class PhotoStore
 
     /// <summary>Every photo there is, but those just put in, which no entry may name yet.</summary>
     /// <param name="before">Older than this.</param>
-    internal IEnumerable<string> OlderThan(DateTimeOffset before) => Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")
+    internal IEnumerable<string> OlderThan(DateTimeOffset before) => Directory.EnumerateFiles(_folder.PhotosPath, "*.jpg")
         .Where(path => File.GetLastWriteTimeUtc(path) < before.UtcDateTime).Select(path => Path.GetFileNameWithoutExtension(path)).Where(IsId).ToList();
 
     private static bool IsId(string text) => text.Length == 64 && text.All(char.IsAsciiHexDigitLower);
 
-    private string PathOf(string photoId) => Path.Combine(folder.PhotosPath, photoId + ".jpg");
+    private string PathOf(string photoId) => Path.Combine(_folder.PhotosPath, photoId + ".jpg");
 }

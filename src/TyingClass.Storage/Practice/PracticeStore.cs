@@ -10,10 +10,10 @@ namespace TyingClass.Storage.Practice;
 /// <summary>Answers to practice problems, added and never changed. An answer is kept as an attempt is, with the problem beside it.</summary>
 public sealed class PracticeStore
 {
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal PracticeStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal PracticeStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Keeps a graded answer under the next number of that person and problem.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
@@ -21,22 +21,22 @@ public sealed class PracticeStore
     public Attempt Add(string personId, PracticeProblem problem, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        return database.Write(db =>
+        return _database.Write(db =>
         {
             int number = CountIn(db, AttemptDocument.Slot(personId, problem.Id)) + 1;
-            Attempt attempt = Attempt.Of(personId, problem.Id, number, time.GetUtcNow(), answerText, grade);
+            Attempt attempt = Attempt.Of(personId, problem.Id, number, _time.GetUtcNow(), answerText, grade);
             InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
         });
     }
 
     /// <summary>One person's answers to one problem, first to last.</summary>
-    public ImmutableArray<PracticeAnswer> Of(string personId, string problemId) => database.Read(db =>
+    public ImmutableArray<PracticeAnswer> Of(string personId, string problemId) => _database.Read(db =>
         Answers(db).FindAll("slot = @0", AttemptDocument.Slot(personId, problemId)).Select(ToAnswer)
             .OrderBy(a => a.Attempt.Number).ToImmutableArray());
 
     /// <summary>How one person's first answers came out, oldest first.</summary>
-    public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => database.Read(db =>
+    public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => _database.Read(db =>
         Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed, misread: feedback.misreadConcept}", personId)
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
             .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
@@ -71,7 +71,7 @@ public sealed class PracticeStore
     }
 
     /// <summary>How many answers one person has given.</summary>
-    public int CountOf(string personId) => database.Read(db => Answers(db).Count(BsonExpression.Create("personId = @0", personId)));
+    public int CountOf(string personId) => _database.Read(db => Answers(db).Count(BsonExpression.Create("personId = @0", personId)));
 
     private static void Put(ILiteDatabase db, BsonDocument answer, string personId, int number)
     {
@@ -106,7 +106,8 @@ public sealed class PracticeStore
     private static PracticeAnswer ToAnswer(BsonDocument d)
     {
         Attempt attempt = AttemptDocument.ToAttempt(d);
-        return new PracticeAnswer(new PracticeProblem(attempt.ExerciseId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString), attempt);
+        return new PracticeAnswer(new PracticeProblem(attempt.ExerciseId, d["concept"].AsString, d["seed"].AsInt32, d["level"].AsInt32, d["recipe"].AsString),
+            attempt);
     }
 
     private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("practice");

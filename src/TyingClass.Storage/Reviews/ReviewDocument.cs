@@ -29,7 +29,8 @@ internal static class ReviewDocument
     public static Review? WaitingIn(ILiteDatabase db, string patternId) => Of(db, patternId).FirstOrDefault(r => r.State == ReviewState.Waiting);
 
     /// <summary>By the latest round that was not withdrawn.</summary>
-    public static PatternState StateOf(ILiteDatabase db, string patternId) => Of(db, patternId).LastOrDefault(r => r.State != ReviewState.Withdrawn)?.State switch
+    public static PatternState StateOf(ILiteDatabase db, string patternId) =>
+        Of(db, patternId).LastOrDefault(r => r.State != ReviewState.Withdrawn)?.State switch
     {
         ReviewState.Waiting => PatternState.Waiting,
         ReviewState.Returned => PatternState.Returned,

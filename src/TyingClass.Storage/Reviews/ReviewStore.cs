@@ -12,30 +12,30 @@ public sealed class ReviewStore
     public const int MostTextLength = 4000;
     private const int MostAboutLength = 100;
 
-    private readonly Database database;
-    private readonly TimeProvider time;
+    private readonly Database _database;
+    private readonly TimeProvider _time;
 
-    internal ReviewStore(Database database, TimeProvider time) => (this.database, this.time) = (database, time);
+    internal ReviewStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     /// <summary>Asks about the latest revision. While a round waits, it is moved on to that revision and keeps its place in the queue.</summary>
     /// <returns>Null when this person has no such pattern, or it lies in the trash.</returns>
-    public Review? Ask(string patternId, string ownerId, string classId, string? question) => database.Write(db =>
+    public Review? Ask(string patternId, string ownerId, string classId, string? question) => _database.Write(db =>
     {
         if (PatternDocument.Find(db, patternId) is not { TrashedAt: null } pattern || pattern.OwnerId != ownerId) return null;
         string words = CleanText.Lines(question ?? "", MostTextLength);
         Review asked = ReviewDocument.WaitingIn(db, patternId) is { } waiting
             ? waiting with { Revision = pattern.Revision, Question = words.Length > 0 ? words : waiting.Question }
-            : new Review(RandomId.New(), patternId, ownerId, classId, pattern.Revision, words, time.GetUtcNow(), ReviewState.Waiting, 0);
+            : new Review(RandomId.New(), patternId, ownerId, classId, pattern.Revision, words, _time.GetUtcNow(), ReviewState.Waiting, 0);
         Review kept = ReviewDocument.Keep(db, asked);
         Follow(db, pattern);
         return kept;
     });
 
     /// <returns>False when nothing of this person's waits under that pattern.</returns>
-    public bool Withdraw(string patternId, string ownerId) => database.Write(db =>
+    public bool Withdraw(string patternId, string ownerId) => _database.Write(db =>
     {
         if (ReviewDocument.WaitingIn(db, patternId) is not { } waiting || waiting.OwnerId != ownerId) return false;
-        ReviewDocument.Keep(db, waiting with { State = ReviewState.Withdrawn, DecidedAt = time.GetUtcNow() });
+        ReviewDocument.Keep(db, waiting with { State = ReviewState.Withdrawn, DecidedAt = _time.GetUtcNow() });
         Follow(db, PatternDocument.Find(db, patternId)!);
         return true;
     });
@@ -43,7 +43,7 @@ public sealed class ReviewStore
     /// <summary>Returns the pattern to its owner, or signs it off and puts it in the class's book.</summary>
     /// <param name="expectedVersion">Of the review as the mentor read it.</param>
     /// <returns>Null when there is no such review.</returns>
-    public EditOutcome<Review>? Decide(string reviewId, string mentorId, int expectedVersion, bool signOff, string? words) => database.Write(db =>
+    public EditOutcome<Review>? Decide(string reviewId, string mentorId, int expectedVersion, bool signOff, string? words) => _database.Write(db =>
     {
         if (ReviewDocument.Find(db, reviewId) is not { } review) return null;
         if (review.State != ReviewState.Waiting || review.Version != expectedVersion) return new EditOutcome<Review>(false, review);
@@ -51,7 +51,7 @@ public sealed class ReviewStore
         {
             State = signOff ? ReviewState.SignedOff : ReviewState.Returned,
             DecidedById = mentorId,
-            DecidedAt = time.GetUtcNow(),
+            DecidedAt = _time.GetUtcNow(),
             Words = CleanText.Lines(words ?? "", MostTextLength),
         });
         Follow(db, PatternDocument.Find(db, review.PatternId)!);
@@ -60,41 +60,43 @@ public sealed class ReviewStore
 
     /// <summary>Takes a decision back: the round waits again, at its old place in the queue.</summary>
     /// <returns>Null when there is no such review; not saved when a later round exists or someone changed it meanwhile.</returns>
-    public EditOutcome<Review>? Reopen(string reviewId, int expectedVersion) => database.Write(db =>
+    public EditOutcome<Review>? Reopen(string reviewId, int expectedVersion) => _database.Write(db =>
     {
         if (ReviewDocument.Find(db, reviewId) is not { } review) return null;
         bool isLast = ReviewDocument.Of(db, review.PatternId).Last().Id == review.Id;
-        if (!isLast || review.Version != expectedVersion || review.State is not (ReviewState.Returned or ReviewState.SignedOff)) return new EditOutcome<Review>(false, review);
+        if (!isLast || review.Version != expectedVersion || review.State is not (ReviewState.Returned or ReviewState.SignedOff))
+            return new EditOutcome<Review>(false, review);
         Review waiting = ReviewDocument.Keep(db, review with { State = ReviewState.Waiting, DecidedById = null, DecidedAt = null });
         Follow(db, PatternDocument.Find(db, review.PatternId)!);
         return new EditOutcome<Review>(true, waiting);
     });
 
     /// <summary>Longest wait first.</summary>
-    public ImmutableArray<Review> Queue(string classId) => database.Read(db => OnShelf(db, classId, ReviewState.Waiting).OrderBy(r => r.AskedAt).ToImmutableArray());
+    public ImmutableArray<Review> Queue(string classId) =>
+        _database.Read(db => OnShelf(db, classId, ReviewState.Waiting).OrderBy(r => r.AskedAt).ToImmutableArray());
 
     /// <summary>Returned or signed off, the latest first.</summary>
-    public ImmutableArray<Review> Decided(string classId, int most) => database.Read(db => OnShelf(db, classId, ReviewState.Returned)
+    public ImmutableArray<Review> Decided(string classId, int most) => _database.Read(db => OnShelf(db, classId, ReviewState.Returned)
         .Concat(OnShelf(db, classId, ReviewState.SignedOff)).OrderByDescending(r => r.DecidedAt).Take(most).ToImmutableArray());
 
-    public Review? Find(string reviewId) => database.Read(db => ReviewDocument.Find(db, reviewId));
+    public Review? Find(string reviewId) => _database.Read(db => ReviewDocument.Find(db, reviewId));
 
     /// <summary>Every round of a pattern, first to last.</summary>
-    public ImmutableArray<Review> Of(string patternId) => database.Read(db => ReviewDocument.Of(db, patternId).ToImmutableArray());
+    public ImmutableArray<Review> Of(string patternId) => _database.Read(db => ReviewDocument.Of(db, patternId).ToImmutableArray());
 
     /// <returns>Null when there is no such review or nothing was written.</returns>
-    public ReviewComment? AddComment(string reviewId, string byId, CommentSubject subject, string about, string? text) => database.Write(db =>
+    public ReviewComment? AddComment(string reviewId, string byId, CommentSubject subject, string about, string? text) => _database.Write(db =>
     {
         if (ReviewDocument.Find(db, reviewId) is not { } review || CleanText.Lines(text ?? "", MostTextLength) is not { Length: > 0 } words) return null;
         ReviewComment comment = new(
-            RandomId.New(), review.PatternId, review.Id, review.Revision, byId, time.GetUtcNow(),
+            RandomId.New(), review.PatternId, review.Id, review.Revision, byId, _time.GetUtcNow(),
             subject, CleanText.Line(about, MostAboutLength) ?? "", words);
         ReviewDocument.Comments(db).Insert(ReviewDocument.From(comment));
         return comment;
     });
 
     /// <summary>Every comment on a pattern, first to last.</summary>
-    public ImmutableArray<ReviewComment> CommentsOn(string patternId) => database.Read(db => ReviewDocument.Comments(db).FindAll("patternId = @0", patternId)
+    public ImmutableArray<ReviewComment> CommentsOn(string patternId) => _database.Read(db => ReviewDocument.Comments(db).FindAll("patternId = @0", patternId)
         .Select(ReviewDocument.ToComment).OrderBy(c => c.At).ThenBy(c => c.Id, StringComparer.Ordinal).ToImmutableArray());
 
     private static IEnumerable<Review> OnShelf(ILiteDatabase db, string classId, ReviewState state) =>

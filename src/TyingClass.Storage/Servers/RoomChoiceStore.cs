@@ -8,19 +8,19 @@ public sealed class RoomChoiceStore
 {
     private const string Key = "room";
 
-    private readonly Database database;
+    private readonly Database _database;
 
-    internal RoomChoiceStore(Database database) => this.database = database;
+    internal RoomChoiceStore(Database database) => _database = database;
 
     /// <summary>Closed when nobody has decided yet.</summary>
-    public RoomChoice Get() => database.Read(db => Server(db).FindById(Key) is { } found
+    public RoomChoice Get() => _database.Read(db => Server(db).FindById(Key) is { } found
         ? new RoomChoice(found["open"].AsBoolean, found["address"].TextOrNull(), found["adapter"].TextOrNull())
         : new RoomChoice(IsOpen: false));
 
     public void Keep(RoomChoice choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        database.Write(db => Server(db).Upsert(new BsonDocument
+        _database.Write(db => Server(db).Upsert(new BsonDocument
         {
             ["_id"] = Key,
             ["open"] = choice.IsOpen,

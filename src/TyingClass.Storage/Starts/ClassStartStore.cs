@@ -7,12 +7,12 @@ namespace TyingClass.Storage.Starts;
 /// <summary>One document a class, so that setting it up can be left and taken up again from any browser.</summary>
 public sealed class ClassStartStore
 {
-    private readonly Database database;
+    private readonly Database _database;
 
-    internal ClassStartStore(Database database) => this.database = database;
+    internal ClassStartStore(Database database) => _database = database;
 
     /// <summary>With nothing done when nothing was kept yet.</summary>
-    public ClassStart Of(string classId) => database.Read(db => OfIn(db, classId));
+    public ClassStart Of(string classId) => _database.Read(db => OfIn(db, classId));
 
     public ClassStart KeepNames(string classId, string names, bool lastNameFirst)
     {
@@ -26,7 +26,7 @@ public sealed class ClassStartStore
 
     internal static void Prepare(ILiteDatabase db) => Starts(db).EnsureIndex("done", "$.done[*]");
 
-    private ClassStart Change(string classId, Func<ClassStart, ClassStart> change) => database.Write(db =>
+    private ClassStart Change(string classId, Func<ClassStart, ClassStart> change) => _database.Write(db =>
     {
         ClassStart changed = change(OfIn(db, classId));
         Starts(db).Upsert(new BsonDocument

@@ -29,16 +29,20 @@ internal static class FileUpgrade
         // A step that fails can throw anything at all; whatever it is, the file is as it was.
         catch (Exception e)
         {
-            throw new StorageException($"The data file {folder.DatabasePath} is of an older format ({format}) and could not be upgraded to {newest}: {e.Message} It is as it was. Is the disk full?", e);
+            throw new StorageException(
+                $"The data file {folder.DatabasePath} is of an older format ({format}) and could not be upgraded to {newest}: {e.Message} It is as it was. "
+                    + "Is the disk full?", e);
         }
     }
 
     /// <summary>What to say of a file that a later program made.</summary>
     public static string Newer(string path, int format, int newest) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{path} was kept by a newer TyingClass: its format is {format}, and this one reads up to {newest}. Start the newer TyingClass, or restore a backup from before. Nothing was changed.");
+        $"{path} was kept by a newer TyingClass: its format is {format}, and this one reads up to {newest}. Start the newer TyingClass, or restore a "
+            + "backup from before. Nothing was changed.");
 
-    // Folds what the log still holds into the file, so that the file alone is the whole. Null for one that is empty, or cannot be read: opening it for use says why.
+    // Folds what the log still holds into the file, so that the file alone is the whole. Null for one that is empty, or cannot be read: opening it for use says
+    // why.
     private static int? FormatOf(string path)
     {
         try

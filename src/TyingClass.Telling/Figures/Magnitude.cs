@@ -3,7 +3,9 @@ using TyingClass.Recipes.Text;
 
 namespace TyingClass.Telling.Figures;
 
-/// <summary>What a computed figure measures, known once: its name, its meaning and how it is told. What a person set or typed is told by <see cref="Stated"/>.</summary>
+/// <summary>
+/// What a computed figure measures, known once: its name, its meaning and how it is told. What a person set or typed is told by <see cref="Stated"/>.
+/// </summary>
 public sealed record Magnitude
 {
     /// <summary>Where there is none to tell.</summary>

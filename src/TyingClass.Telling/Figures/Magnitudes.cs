@@ -9,9 +9,11 @@ public static class Magnitudes
 {
     public static readonly Magnitude Mass = new("mass", Dimension.Mass, Precision.FlyMass, "mass of the dry fly in air") { Label = "Mass, dry" };
 
-    public static readonly Magnitude HeldWater = new("held water", Dimension.Mass, Precision.FlyMass, "water the soaked dressing carries when cast") { Label = "Water it carries" };
+    public static readonly Magnitude HeldWater =
+        new("held water", Dimension.Mass, Precision.FlyMass, "water the soaked dressing carries when cast") { Label = "Water it carries" };
 
-    public static readonly Magnitude MassWithHeldWater = new("mass with held water", Dimension.Mass, Precision.FlyMass, "what the rod has to cast") { Label = "Mass to cast, wet" };
+    public static readonly Magnitude MassWithHeldWater =
+        new("mass with held water", Dimension.Mass, Precision.FlyMass, "what the rod has to cast") { Label = "Mass to cast, wet" };
 
     public static readonly Magnitude WetWeight =
         new("wet weight", Dimension.Mass, Precision.FlyMass, "weight in water, as the mass that would weigh the same in air") { Label = "Weight in water" };
@@ -59,7 +61,8 @@ public static class Magnitudes
         new("pitch", Dimension.Angle, Precision.Angle, "how far the nose points up when towed; negative is nose down") { Label = "Pitch, nose up positive" };
 
     public static readonly Magnitude Lean =
-        new("lean", Dimension.Angle, Precision.Angle, "how far it rolls from the way it was meant to ride; 180° is flipped") { Label = "Lean from as intended" };
+        new("lean", Dimension.Angle, Precision.Angle,
+        "how far it rolls from the way it was meant to ride; 180° is flipped") { Label = "Lean from as intended" };
 
     public static readonly Magnitude Drag = new("drag", Dimension.Force, Precision.SmallForce, "pull of the water along the flow");
 
@@ -103,7 +106,8 @@ public static class Magnitudes
     public static readonly Magnitude ShareInterval = new("95 % interval", Dimension.Share, Precision.Interval, "where the share lies, from so many flies");
 
     public static readonly Magnitude RightingRange =
-        new("righting range", Dimension.Angle, Precision.Angle, "how far the fly can be knocked over and still come back") { Label = "Comes back when tipped by up to" };
+        new("righting range", Dimension.Angle, Precision.Angle,
+        "how far the fly can be knocked over and still come back") { Label = "Comes back when tipped by up to" };
 
     public static readonly Magnitude KeelMoment =
         new("keel moment of", Dimension.Moment, Precision.KeelMoment, "one part's say in which way up the fly rides: positive helps");
@@ -117,8 +121,10 @@ public static class Magnitudes
 
     public static ImmutableArray<Magnitude> All { get; } =
     [
-        Mass, HeldWater, MassWithHeldWater, WetWeight, AddedMass, PartMass, DisplacedVolume, .. Places, HangAngle, LevelLineKeel, KeelHeight, Pitch, Lean, Drag, Lift,
-        LineAngle, FishingSpeed, SinkRate, PitchSinking, LeanSinking, Depth, RidesAsIntended, Leans, Flips, ShareInterval, RightingRange, KeelMoment, MassMoment, SoakTime,
+        Mass, HeldWater, MassWithHeldWater, WetWeight, AddedMass, PartMass, DisplacedVolume, .. Places, HangAngle, LevelLineKeel, KeelHeight, Pitch, Lean, Drag,
+        Lift,
+        LineAngle, FishingSpeed, SinkRate, PitchSinking, LeanSinking, Depth, RidesAsIntended, Leans, Flips, ShareInterval, RightingRange, KeelMoment,
+        MassMoment, SoakTime,
     ];
 
     private static readonly FrozenDictionary<string, Magnitude> ByName = All.ToFrozenDictionary(m => m.Name, StringComparer.OrdinalIgnoreCase);

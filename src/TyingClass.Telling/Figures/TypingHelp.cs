@@ -7,7 +7,8 @@ public static class TypingHelp
 {
     /// <summary>"0.25 g" or "3.86 gr": an example in the reader's units.</summary>
     public static string Example(Dimension dimension, UnitSystem units) =>
-        units == UnitSystem.Imperial && Units.TryParse(Units.Example(dimension), dimension, out double si, out _) ? Stated.Say(si, dimension, units) : Units.Example(dimension);
+        units == UnitSystem.Imperial && Units.TryParse(Units.Example(dimension), dimension, out double si, out _) ? Stated.Say(si, dimension, units)
+        : Units.Example(dimension);
 
     /// <summary>"Any unit of its kind will do: 0.25 g and 3.86 gr are the same answer."</summary>
     /// <param name="dimension">Null for a plain count.</param>

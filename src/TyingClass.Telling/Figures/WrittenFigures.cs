@@ -5,7 +5,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Telling.Figures;
 
 /// <summary>
-/// Figures that somebody wrote into a text in metric units (a prompt, a hint, a recipe's own words), for a reader of imperial ones: converted, with the writer's
+/// Figures that somebody wrote into a text in metric units (a prompt, a hint, a recipe's own words), for a reader of imperial ones: converted, with the
+/// writer's
 /// own behind them in parentheses, "0.016 in (0.4 mm)". For a metric reader, and for what is written in inches or ounces, texts stay as they are: sizes of the
 /// trade, and "in" is a word. docs/decisions/0013 says why.
 /// </summary>
@@ -38,8 +39,10 @@ public static partial class WrittenFigures
         if (match.Groups["first"].Success)
         {
             if (Number(match.Groups["first"].Value) is not { } first) return match.Value;
-            string firstTold = Stated.Say(Units.ToSi(first, dimension, unit), dimension, UnitSystem.Imperial), symbol = Units.SymbolFor(lastSi, dimension, UnitSystem.Imperial);
-            told = (firstTold.EndsWith(" " + symbol, StringComparison.Ordinal) ? firstTold[..^(symbol.Length + 1)] : firstTold) + match.Groups["between"].Value + told;
+            string firstTold = Stated.Say(Units.ToSi(first, dimension, unit), dimension, UnitSystem.Imperial),
+                symbol = Units.SymbolFor(lastSi, dimension, UnitSystem.Imperial);
+            told = (firstTold.EndsWith(" " + symbol, StringComparison.Ordinal) ? firstTold[..^(symbol.Length + 1)] : firstTold) + match.Groups["between"].Value
+                + told;
         }
 
         return keep ? $"{told} ({match.Groups["figure"].Value})" : told;
@@ -61,7 +64,8 @@ public static partial class WrittenFigures
 
     // "0.4 mm"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one is its own.
     [GeneratedRegex(
-        @"(?<![\w.,/(−-])(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|m|°C))(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
+        @"(?<![\w.,/(−-])(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
+        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|m|°C))(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
 

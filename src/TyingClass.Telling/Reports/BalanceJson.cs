@@ -10,7 +10,9 @@ using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reports;
 
-/// <summary>The report as one JSON object, its sentences in metric units. Field names carry their units and do not change between versions; fields may be added.</summary>
+/// <summary>
+/// The report as one JSON object, its sentences in metric units. Field names carry their units and do not change between versions; fields may be added.
+/// </summary>
 public static class BalanceJson
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -47,7 +49,8 @@ public static class BalanceJson
             Hang = new { r.Hang.ShankFromPlumbDeg },
             Casting = new { r.Casting.DryG, r.Casting.WetG, Lines = r.Casting.Lines.Select(l => new { l.LineNumber, l.Share }) },
             States = r.States.Select(s => State(s, r.Intent)),
-            Soak = r.Soak.Select(p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = FlyWords.Verdict(p.Verdict) }),
+            Soak = r.Soak.Select(
+                p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = FlyWords.Verdict(p.Verdict) }),
             Verdict = Verdict(r.Verdict, r.Intent, r.Soaked),
             Findings = r.Findings.Select(f => FindingSentence.Say(f, r, UnitSystem.Metric)).Select(f => new { f.Code, f.Text }),
             Assumed = fly.Built.Assumed.Select(a => new { a.What, a.Value, a.Why }),
@@ -66,7 +69,9 @@ public static class BalanceJson
         AtFishingSpeed = Tow(s.AtFishingSpeed),
         s.PitchOnALoopDeg,
         Attitudes = s.Attitudes.Select(a => new { a.PitchDeg, a.LeanDeg, a.Share }),
-        Sink = s.Sink is { } sink ? new { sink.RateMS, sink.PitchDeg, sink.LeanDeg, sink.DepthAfter5sM, Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }), Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM }) } : null,
+        Sink = s.Sink is { } sink
+            ? new { sink.RateMS, sink.PitchDeg, sink.LeanDeg, sink.DepthAfter5sM,
+            Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }), Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM }) } : null,
         Roll = new { s.Roll.RangeDeg, Side = s.Roll.Side.ToString().ToLowerInvariant(), Points = s.Roll.Points.Select(p => new { p.HeelDeg, p.RestoringGmm }) },
         Ledger = s.Ledger.Select(l => new { l.Part, l.KeelMomentGmm }),
         Heeling = s.Heeling.Select(h => new { h.Part, h.HeelingGmm }),

@@ -46,7 +46,8 @@ public static class FindingSentence
     };
 
     private static string Knot(KnotFinding knot) =>
-        $"Cinched, the leader holds the shank at most {FlyWords.Degrees(Math.Abs(knot.LiftsDeg))} {(knot.LiftsDeg > 0 ? "above" : "below")} where a loop knot would let it ride.";
+        $"Cinched, the leader holds the shank at most {FlyWords.Degrees(Math.Abs(knot.LiftsDeg))} {(knot.LiftsDeg > 0 ? "above" : "below")} where a loop "
+        + "knot would let it ride.";
 
     private static string SinkWays(SinkWaysFinding sinks, UnitSystem units)
     {
@@ -70,11 +71,13 @@ public static class FindingSentence
         string turns = $"The bend turns it away from {FlyWords.Way(intent)} with {bends}";
         return bend.WeightsGmm > 0
             ? $"{turns} and the {names} can set only {Magnitudes.KeelMoment.Say(Si.Gmm(bend.WeightsGmm), units)} against it."
-            : $"{turns} and the {names} {(bend.Weights.Length > 1 || names.StartsWith("dumbbell", StringComparison.Ordinal) ? "do" : "does")} nothing against it.";
+            : $"{turns} and the {names} {(bend.Weights.Length > 1 || names.StartsWith("dumbbell", StringComparison.Ordinal) ? "do" : "does")} nothing "
+            + "against it.";
     }
 
     private static string RuleOfThumb(RuleOfThumbFinding rule, UnitSystem units) =>
-        $"By the rule of thumb the weight lies {Magnitudes.LevelLineKeel.Say(Si.Mm(Math.Abs(rule.LevelLineMm)), units)} {(rule.LevelLineMm > 0 ? "below" : "above")} "
+        "By the rule of thumb the weight "
+        + $"lies {Magnitudes.LevelLineKeel.Say(Si.Mm(Math.Abs(rule.LevelLineMm)), units)} {(rule.LevelLineMm > 0 ? "below" : "above")} "
         + $"a level line through the eye, yet the keel height is {Magnitudes.KeelHeight.Say(Si.Mm(rule.KeelHeightMm), units)}: "
         + "the water tilts the fly, and with it the line of pull.";
 

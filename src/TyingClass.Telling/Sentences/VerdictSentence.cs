@@ -25,7 +25,8 @@ public static class VerdictSentence
         ArgumentNullException.ThrowIfNull(state);
         TowReport tow = state.AtFishingSpeed;
         string meant = FlyWords.Way(intent), keel = Keel(tow, intent, units), lean = Magnitudes.Lean.Say(Si.Deg(tow.LeanDeg), units);
-        string where = $"{FlyWords.StateAtHead(state)} and pulled at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)} on a {FlyWords.Knot(state.Verdict.Knot)} knot";
+        string where =
+            $"{FlyWords.StateAtHead(state)} and pulled at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)} on a {FlyWords.Knot(state.Verdict.Knot)} knot";
         return state.Verdict.Kind switch
         {
             VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {keel} {Alike(state.Tolerance)}",
@@ -34,7 +35,8 @@ public static class VerdictSentence
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {lean} from {meant}. {keel}",
             VerdictKind.Flips => $"{where}, it does not stay {meant}. {keel} Expect it to flip and ride {FlyWords.Way(FlyWords.Other(intent))}.",
             VerdictKind.Hangs => $"{where}, it hangs rather than rides: the shank points {Steep(tow.PitchDeg)}, too steep for which way up to mean much.",
-            VerdictKind.Floats => $"It floats: it weighs {Magnitudes.WetWeight.Say(Si.G(Math.Abs(state.WetWeightG)), units)} less than the water it pushes aside.",
+            VerdictKind.Floats =>
+                $"It floats: it weighs {Magnitudes.WetWeight.Say(Si.G(Math.Abs(state.WetWeightG)), units)} less than the water it pushes aside.",
             _ => $"{where}, {Undecided(intent, state, keel)}",
         };
     }
@@ -58,7 +60,8 @@ public static class VerdictSentence
     private static string LeansIt(StateReport state) => state.Heeling.IsEmpty ? "" : $" What leans it over most is the {state.Heeling[0].Part}.";
 
     private static string Tilted(Intent intent, ToleranceReport flies) =>
-        $"Of 100 flies tied like it, about {Hundred(flies.TheRightWayUp)} would ride {FlyWords.Way(intent)}, but only {Hundred(flies.AsIntended)} of them nearly level.";
+        $"Of 100 flies tied like it, about {Hundred(flies.TheRightWayUp)} would ride {FlyWords.Way(intent)}, but only {Hundred(flies.AsIntended)} of them "
+        + "nearly level.";
 
     private static string Steep(double pitchDeg) => $"{FlyWords.Degrees(Math.Abs(pitchDeg))} {(pitchDeg > 0 ? "nose up" : "nose down")}";
 

@@ -25,7 +25,9 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
         return new BenchAdvice(
             fine,
             [.. found.Select(p => new Advised(Capital(p.Text), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
-            [.. Adviser.Sensitivities(fly.Recipe).Select(s => new OneStep(Capital(s.Step), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units), Moves(Magnitudes.Pitch, Si.Deg(s.PitchDeg), units), Moves(Magnitudes.SinkRate, s.SinkRateMS, units)))]);
+            [.. Adviser.Sensitivities(fly.Recipe).Select(
+                s => new OneStep(Capital(s.Step), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units),
+                    Moves(Magnitudes.Pitch, Si.Deg(s.PitchDeg), units), Moves(Magnitudes.SinkRate, s.SinkRateMS, units)))]);
     }
 
     private static bool Rides(SolvedFly fly) => fly.Report.Verdict.Kind == VerdictKind.RidesAsIntended;
@@ -34,7 +36,8 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
 
     private static string Effect(Proposal p, UnitSystem units)
     {
-        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass." : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
+        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass."
+            : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
         return $"{mass} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
     }
 

@@ -6,11 +6,16 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.Bench;
 
 /// <summary>Takes the bench's form in and lays the bench out. Nothing is kept on the server: all of it is in the form and the address.</summary>
-public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor, EndpointDataSource endpoints, Visitor visitor, Network.ClassAddress classAddress)
+public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor, EndpointDataSource endpoints, Visitor visitor,
+    Network.ClassAddress classAddress)
 {
-    public const string StaleForm = "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing is lost; go on from here.";
-    public const string CutShort = "The recipe in this address could not be read: it was probably cut short on the way. Ask for the whole address, or for the recipe as text. Here is another fly meanwhile.";
-    public const string BothChanged = "Both the fields and the text had been changed. The text is on the bench now; what the fields said is one step back, under Undo.";
+    public const string StaleForm =
+        "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing is lost; go on from here.";
+    public const string CutShort =
+        "The recipe in this address could not be read: it was probably cut short on the way. Ask for the whole address, or for the recipe as text. Here is "
+        + "another fly meanwhile.";
+    public const string BothChanged =
+        "Both the fields and the text had been changed. The text is on the bench now; what the fields said is one step back, under Undo.";
 
     private HttpContext Http => accessor.HttpContext ?? throw new InvalidOperationException("There is no bench outside a request.");
 
@@ -77,5 +82,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
         return tipDeg is { } tip ? result with { Rest = BenchRest.Of(fly, result.State, tip, Units) } : result;
     }
 
-    private string? PatternsPage => endpoints.Endpoints.OfType<RouteEndpoint>().Any(e => string.Equals(e.RoutePattern.RawText?.Trim('/'), "patterns/new", StringComparison.OrdinalIgnoreCase)) ? "/patterns/new" : null;
+    private string? PatternsPage =>
+        endpoints.Endpoints.OfType<RouteEndpoint>()
+        .Any(e => string.Equals(e.RoutePattern.RawText?.Trim('/'), "patterns/new", StringComparison.OrdinalIgnoreCase)) ? "/patterns/new" : null;
 }

@@ -18,7 +18,8 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
     {
         Versions was = post.Was ?? Versions.Of(post.Text.Length > 0 ? post.Text : post.Form?.ToText() ?? BenchStart.Text);
         double? soakS = post.Number("soak-was");
-        ImmutableArray<Slider> sliders = solver.Built(was.Current) is { } stood ? Sliders.Of(stood.Recipe, stood.Fly, soakS ?? double.PositiveInfinity, units) : [];
+        ImmutableArray<Slider> sliders =
+            solver.Built(was.Current) is { } stood ? Sliders.Of(stood.Recipe, stood.Fly, soakS ?? double.PositiveInfinity, units) : [];
 
         (Versions versions, string? notice) = Typing(post, was);
         versions = Sliding(post, versions, sliders);
@@ -46,7 +47,8 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
     {
         RecipeDraft? draft = Typed.Split(versions.Current);
         if (draft is null) return versions;
-        RecipeDraft moved = sliders.Where(s => s.Path != Slider.Soak).Aggregate(draft, (d, s) => Asked(post, s) is { } value && Exists(d, s) ? Sliders.Set(d, s, value) : d);
+        RecipeDraft moved =
+            sliders.Where(s => s.Path != Slider.Soak).Aggregate(draft, (d, s) => Asked(post, s) is { } value && Exists(d, s) ? Sliders.Set(d, s, value) : d);
         return moved.Equals(draft) ? versions : versions.With(moved.ToText(), post.Gesture);
     }
 
@@ -66,13 +68,15 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
         }
     }
 
-    // Behind the beads and cones and clear of whatever else needs its stretch of shank, so that a part tied in can be drawn at once. Where there is no room, the recipe says so.
+    // Behind the beads and cones and clear of whatever else needs its stretch of shank, so that a part tied in can be drawn at once. Where there is no room,
+    // the recipe says so.
     private static RecipeDraft InFreePlace(RecipeDraft added, int index, string text)
     {
         // Without a place it stands where the parts before it leave off; only where that is taken is another looked for.
         if (RecipeParser.Parse(added.ToText()).Success) return added;
         string path = $"parts[{index}].at";
-        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)) return added.With(path, "0 mm");
+        if (RecipeParser.Parse(text) is not { Success: true, Value: { } recipe } || !HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _))
+            return added.With(path, "0 mm");
         double takenM = recipe.Parts.Where(p => KindsOfPart.Of(p).TakesTheShankAlone).Select(p => PartExtents.Of(p, hook).RearM).DefaultIfEmpty(0).Max();
         IEnumerable<RecipeDraft> places = Enumerable.Range((int)Math.Ceiling(takenM / StepM), Math.Max(1, (int)((hook.ShankM - takenM) / StepM)))
             .Select(step => added.With(path, $"{Slider.Text(1e3 * step * StepM)} mm"));

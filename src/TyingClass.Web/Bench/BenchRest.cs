@@ -13,7 +13,8 @@ public sealed record BenchCurve(string Title, IHtmlContent Picture);
 
 /// <summary>What is looked at once the fly is left alone: the other views, the curves, figures and cautions.</summary>
 public sealed record BenchRest(
-    IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<FigureRow> Figures, ImmutableArray<Caution> Cautions)
+    IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<FigureRow> Figures,
+    ImmutableArray<Caution> Cautions)
 {
     public static BenchRest Of(SolvedFly fly, StateReport state, double tipDeg, UnitSystem units)
     {

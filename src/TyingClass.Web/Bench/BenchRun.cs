@@ -23,6 +23,7 @@ public sealed class BenchRun(IHttpContextAccessor accessor)
         // Even steps of the logarithm: at low speed the attitude changes most.
         ImmutableArray<double> speeds = [.. Enumerable.Range(0, Steps).Select(i => slowest * Math.Pow(fastest / slowest, i / (Steps - 1.0)))];
         SolvedFly fly = result.Fly.With(ReportOptions.Default with { SpeedsMS = speeds, Flies = 1, PartlySoakedS = view.SoakS > 0 ? view.SoakS : null });
-        return FlyDrawing.Run(fly, new DrawingOptions { IdPrefix = "bench-run", State = result.State.State, WidthPx = 520, Units = Look.Of(accessor.HttpContext!.Request).Units });
+        return FlyDrawing.Run(fly,
+            new DrawingOptions { IdPrefix = "bench-run", State = result.State.State, WidthPx = 520, Units = Look.Of(accessor.HttpContext!.Request).Units });
     }
 }

@@ -19,23 +19,24 @@ public sealed class BenchSolver : IDisposable
 
     private static readonly MemoryCacheEntryOptions One = new() { Size = 1 };
 
-    private readonly MemoryCache cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
+    private readonly MemoryCache _cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
 
     /// <param name="soakS">Seconds in the water of a state reported beside fresh and soaked; 0 for none.</param>
     public Solved Solve(string text, double soakS)
     {
-        if (cache.TryGetValue((text, soakS), out Solved? known)) return known!;
+        if (_cache.TryGetValue((text, soakS), out Solved? known)) return known!;
         ReportOptions options = ReportOptions.Default with { PartlySoakedS = soakS > 0 ? soakS : null };
         // Another time in the water needs another report, but no other fly.
-        Solved solved = cache.TryGetValue(text, out Solved? before) && before!.Fly is { } built ? before with { Fly = built.With(options) } : Fresh(text, options);
-        cache.Set(text, solved, One);
-        return cache.Set((text, soakS), solved, One);
+        Solved solved =
+            _cache.TryGetValue(text, out Solved? before) && before!.Fly is { } built ? before with { Fly = built.With(options) } : Fresh(text, options);
+        _cache.Set(text, solved, One);
+        return _cache.Set((text, soakS), solved, One);
     }
 
     /// <summary>The fly as built for whatever was asked of it last; built anew when that is long ago. Null when none can be built.</summary>
     public (Recipe Recipe, BuiltFly Fly)? Built(string text)
     {
-        if (cache.TryGetValue(text, out Solved? known)) return known!.Fly is { } fly ? (fly.Recipe, fly.Built) : null;
+        if (_cache.TryGetValue(text, out Solved? known)) return known!.Fly is { } fly ? (fly.Recipe, fly.Built) : null;
         if (RecipeParser.Parse(text).Value is not { } recipe) return null;
         try
         {
@@ -47,7 +48,7 @@ public sealed class BenchSolver : IDisposable
         }
     }
 
-    public void Dispose() => cache.Dispose();
+    public void Dispose() => _cache.Dispose();
 
     private static Solved Fresh(string text, ReportOptions options)
     {

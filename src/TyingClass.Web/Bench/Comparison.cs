@@ -17,7 +17,8 @@ public sealed record FigurePair(string Label, string Kept, string Now)
 
 /// <summary>The version kept beside the one on the bench: what was changed, and what it did.</summary>
 public sealed record Comparison(
-    string KeptWords, string NowWords, ImmutableArray<RecipeChange> Changes, ImmutableArray<FigurePair> Figures, IHtmlContent KeptPicture, IHtmlContent NowPicture)
+    string KeptWords, string NowWords, ImmutableArray<RecipeChange> Changes, ImmutableArray<FigurePair> Figures, IHtmlContent KeptPicture,
+    IHtmlContent NowPicture)
 {
     public static Comparison Of(SolvedFly kept, SolvedFly now, bool soaked, UnitSystem units)
     {

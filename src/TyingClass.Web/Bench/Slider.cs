@@ -43,5 +43,6 @@ public sealed record Slider(string Path, string Label, string Unit, double Low, 
     public static string Text(double value) => Units.Rounded(Math.Round(value, 6)).ToString("0.####", CultureInfo.InvariantCulture);
 
     private static double? Changed(string? typed, string shown) =>
-        typed is { Length: > 0 and < 30 } && typed != shown && double.TryParse(typed, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
+        typed is { Length: > 0 and < 30 } && typed != shown && double.TryParse(typed, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+        && double.IsFinite(value) ? value : null;
 }

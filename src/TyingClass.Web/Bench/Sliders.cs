@@ -28,7 +28,8 @@ internal static class Sliders
             all.AddRange(KindsOfPart.Of(recipe.Parts[i]).Dials(recipe.Parts[i], fly.Hook).Select(dial => OfPart(dial, i, names[i], length)));
         }
 
-        if (fly.Hook.Eye != EyeKind.Jig) all.Add(new Slider("hook.eye", "Eye angle, up is positive", "°", -45, 45, 1, Math.Round(fly.Hook.EyeAngleRad * 180 / Math.PI, 1)));
+        if (fly.Hook.Eye != EyeKind.Jig)
+            all.Add(new Slider("hook.eye", "Eye angle, up is positive", "°", -45, 45, 1, Math.Round(fly.Hook.EyeAngleRad * 180 / Math.PI, 1)));
         double gape = fly.Hook.GapeM;
         all.Add(length.Of("hook.gape", "Gape", Math.Min(4e-3, gape), Math.Max(20e-3, gape), gape));
         return [.. all];
@@ -37,7 +38,8 @@ internal static class Sliders
     /// <summary>Seconds until no air worth counting is left; null for a fly that holds none.</summary>
     public static double? SoakedAfterS(BuiltFly fly)
     {
-        double[] constants = [.. fly.Body.Parts.SelectMany(p => p.Air).Where(a => a.FreshVolumeM3 > 0 && double.IsFinite(a.SoakTimeS)).Select(a => a.SoakTimeS)];
+        double[] constants =
+            [.. fly.Body.Parts.SelectMany(p => p.Air).Where(a => a.FreshVolumeM3 > 0 && double.IsFinite(a.SoakTimeS)).Select(a => a.SoakTimeS)];
         return constants.Length == 0 ? null : Math.Max(10, 10 * Math.Ceiling(TimeConstantsToSoak * constants.Max() / 10));
     }
 
@@ -48,7 +50,8 @@ internal static class Sliders
         if (slider.Path == "hook.eye") return draft.With(slider.Path, kept == 0 ? "straight" : $"{(kept > 0 ? "up" : "down")} {Slider.Text(Math.Abs(kept))}°");
         draft = draft.With(slider.Path, slider.Written(kept));
         // A stated mass would pin the weight down whatever the size.
-        return slider.Path.EndsWith(".size", StringComparison.Ordinal) && slider.Path[..^".size".Length] + ".mass" is var mass && draft.Get(mass) is not null ? draft.With(mass, null) : draft;
+        return slider.Path.EndsWith(".size", StringComparison.Ordinal) && slider.Path[..^".size".Length] + ".mass" is var mass && draft.Get(mass) is not null
+            ? draft.With(mass, null) : draft;
     }
 
     private static Slider Speed(double ms, UnitSystem units)
@@ -79,7 +82,8 @@ internal static class Sliders
         {
             double per = Magnitudes.PartMass.Shown(1, Units), step = Metric ? 0.01 : 0.1;
             return new Slider(
-                path, label, Magnitudes.PartMass.Symbol(Units), Math.Floor(dial.LowSi * per / step + 1e-9) * step, Math.Floor(dial.HighSi * per / step + 1e-9) * step, step,
+                path, label, Magnitudes.PartMass.Symbol(Units), Math.Floor(dial.LowSi * per / step + 1e-9) * step,
+                Math.Floor(dial.HighSi * per / step + 1e-9) * step, step,
                 Math.Round(dial.ValueSi * per, Metric ? 3 : 2));
         }
 
@@ -88,7 +92,8 @@ internal static class Sliders
         {
             string symbol = Magnitudes.Place.Symbol(Units);
             double per = Magnitudes.Place.Shown(1, Units), step = Metric ? 0.1 : 0.005;
-            return new Slider(path, label, symbol, Math.Floor(lowM * per / step + 1e-9) * step, Math.Floor(highM * per / step + 1e-9) * step, step, Math.Round(valueM * per, Metric ? 2 : 3));
+            return new Slider(path, label, symbol, Math.Floor(lowM * per / step + 1e-9) * step, Math.Floor(highM * per / step + 1e-9) * step, step,
+                Math.Round(valueM * per, Metric ? 2 : 3));
         }
     }
 }

@@ -3,10 +3,13 @@ using System.Globalization;
 
 namespace TyingClass.Web.Bench;
 
-/// <summary>What stood on the bench, step by step, for undo and redo. It travels in the form, so that it works without scripting and keeps nothing on the server.</summary>
+/// <summary>
+/// What stood on the bench, step by step, for undo and redo. It travels in the form, so that it works without scripting and keeps nothing on the server.
+/// </summary>
 /// <param name="All">Oldest first, never empty.</param>
 /// <param name="Index">Which of them stands there now.</param>
-/// <param name="Gesture">The field that made the newest one. A slider that is still being dragged goes on with its own version instead of leaving a hundred behind.</param>
+/// <param name="Gesture">The field that made the newest one. A slider that is still being dragged goes on with its own version instead of leaving a hundred
+/// behind.</param>
 public sealed record Versions(ImmutableArray<string> All, int Index, string Gesture)
 {
     public const int Most = 40;
@@ -47,7 +50,8 @@ public sealed record Versions(ImmutableArray<string> All, int Index, string Gest
     {
         if (!Packed.TryUnpack(packed, MostBytes, out string? text)) return null;
         string[] fields = text.Split(Between);
-        return fields.Length >= 3 && int.TryParse(fields[0], NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index < fields.Length - 2 && fields.Length - 2 <= Most
+        return fields.Length >= 3 && int.TryParse(fields[0], NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index < fields.Length - 2
+            && fields.Length - 2 <= Most
             ? new Versions([.. fields[2..]], index, fields[1])
             : null;
     }

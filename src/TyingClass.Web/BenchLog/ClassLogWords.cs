@@ -13,7 +13,11 @@ internal static class ClassLogWords
         if (looked > 0)
         {
             ShareInterval share = ShareInterval.Wilson(agreed, looked);
-            words.Add(FormattableString.Invariant($"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} ({100.0 * agreed / looked:0} %). With so few flies, the true share may lie anywhere from {100 * share.Low:0} to {100 * share.High:0} % (95 % interval)."));
+            words.Add(
+                FormattableString.Invariant(
+                    $"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} "
+                        + $"({100.0 * agreed / looked:0} %). With so few flies, the true share may lie anywhere from {100 * share.Low:0} "
+                        + $"to {100 * share.High:0} % (95 % interval)."));
         }
 
         if (!drops.IsEmpty)
@@ -22,7 +26,8 @@ internal static class ClassLogWords
             double middle = ratios.Length % 2 == 1 ? ratios[ratios.Length / 2] : (ratios[ratios.Length / 2 - 1] + ratios[ratios.Length / 2]) / 2;
             words.Add(ratios.Length == 1
                 ? FormattableString.Invariant($"Sink rate: the one drop timed came to {middle:0.00} times the computed.")
-                : FormattableString.Invariant($"Sink rate: in the middle, {middle:0.00} times the computed; from {ratios[0]:0.00} to {ratios[^1]:0.00} times over {ratios.Length} drops."));
+                : FormattableString.Invariant(
+                $"Sink rate: in the middle, {middle:0.00} times the computed; from {ratios[0]:0.00} to {ratios[^1]:0.00} times over {ratios.Length} drops."));
         }
 
         return words.ToImmutable();

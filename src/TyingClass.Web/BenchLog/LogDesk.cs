@@ -22,7 +22,8 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
 
     public LogForm Blank(string? patternId, string? exerciseId, string? recipe)
     {
-        string fly = patternId is not null ? PatternValue(patternId, store.Patterns.Find(patternId)?.Revision ?? 0) : exerciseId is not null ? $"exercise:{exerciseId}" : "text";
+        string fly = patternId is not null ? PatternValue(patternId, store.Patterns.Find(patternId)?.Revision ?? 0)
+            : exerciseId is not null ? $"exercise:{exerciseId}" : "text";
         return New(LogPost.Empty with { Fly = fly, Recipe = recipe ?? "" });
     }
 
@@ -59,7 +60,9 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
                 {
                     Expected = now.Version,
                     Meanwhile = now,
-                    Notice = "This entry was changed from another window or device while you were at it. Nothing was overwritten and nothing you typed is lost: yours stands in the form, the other one above it. Keep it again to let yours stand.",
+                    Notice =
+                        "This entry was changed from another window or device while you were at it. Nothing was overwritten and nothing you typed is lost: "
+                        + "yours stands in the form, the other one above it. Keep it again to let yours stand.",
                 }, StatusCodes.Status409Conflict),
             },
             () => again);
@@ -77,7 +80,8 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
     {
         Address = NewAddress,
         Post = post,
-        Patterns = visitor.Person is { } person ? [.. store.Patterns.Of(person.Id).Select(p => new FlyChoice(PatternValue(p.Id, p.Revision), $"{p.Name}, revision {p.Revision}"))] : [],
+        Patterns = visitor.Person is { } person
+            ? [.. store.Patterns.Of(person.Id).Select(p => new FlyChoice(PatternValue(p.Id, p.Revision), $"{p.Name}, revision {p.Revision}"))] : [],
         Exercises = [.. TubTests().Select(e => new FlyChoice($"exercise:{e.Id}", e.Title))],
     };
 
@@ -138,7 +142,9 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
         }
         catch (StorageException)
         {
-            LogForm form = again() with { Notice = "This could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then send it again." };
+            LogForm form = again() with { Notice =
+                "This could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then "
+                + "send it again." };
             return new LogResult(null, form, StatusCodes.Status503ServiceUnavailable);
         }
     }

@@ -16,7 +16,9 @@ using TyingClass.Web.Reviews;
 
 namespace TyingClass.Web.BenchLog;
 
-/// <summary>Shows entries to those who may see them, and takes what was measured over into the recipe. What a visitor may not see is as if it did not exist.</summary>
+/// <summary>
+/// Shows entries to those who may see them, and takes what was measured over into the recipe. What a visitor may not see is as if it did not exist.
+/// </summary>
 public sealed class LogPages(
     ClassStore store, Visitor visitor, ClassAccess access, FlyPictures pictures, ReaderUnits units, ReviewThreads names, IHttpContextAccessor accessor)
 {
@@ -27,7 +29,8 @@ public sealed class LogPages(
     public LogView? Open(string entryId)
     {
         if (Find(entryId) is not { } entry) return null;
-        int revision = entry.Fly is { Source: FlySource.Pattern, SourceId: { } id } && store.Patterns.Find(id) is { TrashedAt: null } pattern ? pattern.Revision : 0;
+        int revision =
+            entry.Fly is { Source: FlySource.Pattern, SourceId: { } id } && store.Patterns.Find(id) is { TrashedAt: null } pattern ? pattern.Revision : 0;
         return new LogView(
             entry, IsMine(entry), names.NameOf(entry.PersonId), pictures.Draw(entry.Fly.RecipeText, fresh: entry.Seen.State == Balance.Reports.WetState.Fresh),
             Agreement.Of(entry, units.Now), revision, IsMine(entry) && entry.Seen.SinkRateMS is not null ? AirParts(entry.Fly.RecipeText) : []);
@@ -67,7 +70,8 @@ public sealed class LogPages(
         ImmutableArray<ClassLogLine> lines = [.. store.BenchLog.OfClass(room.Id)
             .Where(e => store.People.Find(e.PersonId) is { RemovedAt: null })
             .Select(e => new ClassLogLine(e, names.NameOf(e.PersonId), Agreement.WayAgrees(e), Agreement.Of(e, units.Now)))];
-        DrawingOptions options = new() { Units = accessor.HttpContext is { } http ? Look.Of(http.Request).Units : default, WidthPx = 640, IdPrefix = "agreement" };
+        DrawingOptions options =
+            new() { Units = accessor.HttpContext is { } http ? Look.Of(http.Request).Units : default, WidthPx = 640, IdPrefix = "agreement" };
         return ClassLog.Of(room.Name, lines, options);
     }
 
@@ -85,7 +89,9 @@ public sealed class LogPages(
         return store.Patterns.Save(entry.Fly.SourceId ?? "", entry.PersonId, expectedRevision, name, text, said) switch
         {
             { Saved: true, Current: var pattern } => new TakeOverResult(pattern.Id, pattern.Revision, said),
-            { Current: var pattern } => new TakeOverResult(null, 0, $"Revision {pattern.Revision} was saved meanwhile, so nothing was taken over yet. Look at it, then press the button again.", StatusCodes.Status409Conflict),
+            { Current: var pattern } => new TakeOverResult(null, 0,
+                $"Revision {pattern.Revision} was saved meanwhile, so nothing was taken over yet. Look at it, then press the button again.",
+                StatusCodes.Status409Conflict),
             null => new TakeOverResult(null, 0, "The pattern this fly was tied from lies in the trash: take it back out first.", StatusCodes.Status409Conflict),
         };
     }

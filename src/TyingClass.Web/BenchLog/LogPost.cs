@@ -2,7 +2,8 @@ namespace TyingClass.Web.BenchLog;
 
 /// <summary>An observation as it was typed, right or wrong.</summary>
 /// <param name="Fly">"pattern:ID:REVISION", "exercise:ID" or "text".</param>
-public sealed record LogPost(string Fly, string Recipe, string Hang, string Way, string Mass, string SinkTime, string SinkDepth, string State, string Water, string Note)
+public sealed record LogPost(string Fly, string Recipe, string Hang, string Way, string Mass, string SinkTime, string SinkDepth, string State, string Water,
+    string Note)
 {
     public static LogPost Empty { get; } = new("text", "", "", "", "", "", "", "soaked", "", "");
 

@@ -29,8 +29,10 @@ internal static class LogReader
             State = post.State == "fresh" ? WetState.Fresh : WetState.Soaked,
             WaterC = Number("water", post.Water, Dimension.Temperature, 0, 40, "0 °C and 40 °C"),
         };
-        if (seen is { SinkTimeS: not null, SinkDepthM: null } && !errors.ContainsKey("sink-depth")) errors["sink-depth"] = "Over what depth did you time it? Give the distance between your two marks.";
-        if (seen is { SinkDepthM: not null, SinkTimeS: null } && !errors.ContainsKey("sink-time")) errors["sink-time"] = "How long did it take over that depth?";
+        if (seen is { SinkTimeS: not null, SinkDepthM: null } && !errors.ContainsKey("sink-depth"))
+            errors["sink-depth"] = "Over what depth did you time it? Give the distance between your two marks.";
+        if (seen is { SinkDepthM: not null, SinkTimeS: null } && !errors.ContainsKey("sink-time"))
+            errors["sink-time"] = "How long did it take over that depth?";
         if (errors.Count == 0 && seen is { HangAngleRad: null, Way: null, MassKg: null, SinkTimeS: null })
             errors["hang"] = "Write down at least one thing you saw: the hang angle, which way up, the mass, or a sink time.";
         return errors.Count == 0 ? seen : null;
@@ -51,7 +53,8 @@ internal static class LogReader
         string Say(double? si, Dimension dimension, UnitSystem system) => si is { } value ? Units.Format(value, dimension, system, 6) : "";
         return new LogPost(
             "", entry.Fly.RecipeText,
-            Say(seen.HangAngleRad, Dimension.Angle, units), seen.Way is { } way ? Ways.First(w => w.Way == way).Value : "", Say(seen.MassKg, Dimension.Mass, units),
+            Say(seen.HangAngleRad, Dimension.Angle, units), seen.Way is { } way ? Ways.First(w => w.Way == way).Value : "",
+            Say(seen.MassKg, Dimension.Mass, units),
             Say(seen.SinkTimeS, Dimension.Duration, units), Say(seen.SinkDepthM, Dimension.Length, units),
             seen.State == WetState.Fresh ? "fresh" : "soaked", Say(seen.WaterC, Dimension.Temperature, units), entry.Note);
     }

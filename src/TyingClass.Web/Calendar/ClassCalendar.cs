@@ -62,7 +62,7 @@ public sealed class ClassWindows(ClassDates dates, ClassClock clock)
 /// <summary>The calendar as it concerns whoever asks.</summary>
 public sealed class ClassCalendar(ClassStore store, ClassAccess access, Visitor visitor, TimeProvider time)
 {
-    private ClassWindows? mine;
+    private ClassWindows? _mine;
 
     public DateTimeOffset Now => time.GetUtcNow();
 
@@ -74,7 +74,7 @@ public sealed class ClassCalendar(ClassStore store, ClassAccess access, Visitor 
 
     /// <summary>Of the visitor's own class; null for a guest and for those who teach, who see everything at once.</summary>
     public ClassWindows? Mine => visitor.PersonIfReadable is { Role: Role.Student } && access.Right < ClassRight.Everything && access.Current is { } room
-        ? mine ??= Of(room) : null;
+        ? _mine ??= Of(room) : null;
 
     /// <summary>When a lesson opens for the visitor; null when it is open.</summary>
     public DateTimeOffset? OpensLater(Lesson lesson) => Later(Mine?.Of(lesson).OpensAt);

@@ -33,12 +33,12 @@ public sealed class ClassClock
 
     private static readonly string[] KnownZones = [.. TimeZoneInfo.GetSystemTimeZones().Select(z => z.Id).Append("UTC")];
 
-    private readonly DateTimeZone zone;
+    private readonly DateTimeZone _zone;
 
     public ClassClock(ClassRoom room)
     {
         ArgumentNullException.ThrowIfNull(room);
-        zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(room.TimeZoneId) ?? DateTimeZone.Utc;
+        _zone = DateTimeZoneProviders.Tzdb.GetZoneOrNull(room.TimeZoneId) ?? DateTimeZone.Utc;
     }
 
     /// <summary>In order, the one in force always among them: not every zone that works is listed.</summary>
@@ -46,22 +46,25 @@ public sealed class ClassClock
         KnownZones.Concat(inForce is null ? [] : [inForce]).Distinct().Order(StringComparer.Ordinal);
 
     /// <summary>"Europe/Berlin".</summary>
-    public string ZoneId => zone.Id;
+    public string ZoneId => _zone.Id;
 
-    /// <summary>When something opens. A time the clocks skip moves on by as much as they do; of a time that comes twice, the first counts: nobody waits longer than the wall says.</summary>
+    /// <summary>
+    /// When something opens. A time the clocks skip moves on by as much as they do; of a time that comes twice, the first counts: nobody waits longer than the
+    /// wall says.
+    /// </summary>
     public DateTimeOffset Opening(DateTime local) => At(local, Resolvers.ReturnEarlier);
 
     /// <summary>When something is due. As <see cref="Opening"/>, but of a time that comes twice the second counts: nobody is late by the wall.</summary>
     public DateTimeOffset Due(DateTime local) => At(local, Resolvers.ReturnLater);
 
-    public ClockChange ChangeAt(DateTime local) => zone.MapLocal(LocalDateTime.FromDateTime(local)).Count switch
+    public ClockChange ChangeAt(DateTime local) => _zone.MapLocal(LocalDateTime.FromDateTime(local)).Count switch
     {
         0 => ClockChange.Skipped,
         1 => ClockChange.None,
         _ => ClockChange.Twice,
     };
 
-    public DateTime Local(DateTimeOffset time) => Instant.FromDateTimeOffset(time).InZone(zone).ToDateTimeUnspecified();
+    public DateTime Local(DateTimeOffset time) => Instant.FromDateTimeOffset(time).InZone(_zone).ToDateTimeUnspecified();
 
     /// <summary>"Wed, Jan 14, 2026, 19:00".</summary>
     public string Say(DateTimeOffset time) => Say(Local(time));
@@ -93,5 +96,5 @@ public sealed class ClassClock
     }
 
     private DateTimeOffset At(DateTime local, AmbiguousTimeResolver ambiguous) =>
-        zone.ResolveLocal(LocalDateTime.FromDateTime(local), Resolvers.CreateMappingResolver(ambiguous, Resolvers.ReturnForwardShifted)).ToDateTimeOffset();
+        _zone.ResolveLocal(LocalDateTime.FromDateTime(local), Resolvers.CreateMappingResolver(ambiguous, Resolvers.ReturnForwardShifted)).ToDateTimeOffset();
 }

@@ -54,11 +54,14 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
         return this with
         {
             Groups = [.. Groups.Select(group => group.Lesson.Evening is { } number && starts.TryGetValue(number, out DateTime start)
-                ? Checked(group with { Line = Line(group.Line.Target, group.Line.Title, ClassClock.Write(start.AddDays(-daysBefore)), ClassClock.Write(Next(number, start)), clock) })
+                ? Checked(
+                group with { Line =
+                    Line(group.Line.Target, group.Line.Title, ClassClock.Write(start.AddDays(-daysBefore)), ClassClock.Write(Next(number, start)), clock) })
                 : group)],
         };
 
-        DateTime Next(int number, DateTime start) => starts.Where(s => s.Key > number).OrderBy(s => s.Key).Select(s => (DateTime?)s.Value).FirstOrDefault() ?? start.AddDays(7);
+        DateTime Next(int number, DateTime start) =>
+            starts.Where(s => s.Key > number).OrderBy(s => s.Key).Select(s => (DateTime?)s.Value).FirstOrDefault() ?? start.AddDays(7);
     }
 
     /// <summary>What was typed, with what someone else saved meanwhile beside it.</summary>
@@ -105,9 +108,12 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
         {
             if (line.IsBlank || !line.Errors.IsEmpty || !group.Line.Errors.IsEmpty) return line;
             if (Read(line.Opens) is null && Read(line.Due) <= opens)
-                return line with { Errors = [$"{line.Title} is due before its lesson opens, on {ClassClock.Say(opens!.Value)}. Give more time, or let the exercise open earlier than its lesson."] };
+                return line with { Errors = [
+                    $"{line.Title} is due before its lesson opens, on {ClassClock.Say(opens!.Value)}. Give more time, or let the exercise open earlier "
+                        + "than its lesson."] };
             return Read(line.Due) is null && Read(line.Opens) >= due
-                ? line with { Errors = [$"{line.Title} opens when its lesson is due already, on {ClassClock.Say(due!.Value)}. Let it open earlier, or give it a due date of its own."] }
+                ? line with { Errors = [
+                $"{line.Title} opens when its lesson is due already, on {ClassClock.Say(due!.Value)}. Let it open earlier, or give it a due date of its own."] }
                 : line;
         }
     }
@@ -126,9 +132,11 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
 
     private static IEnumerable<string> Notes(DateTime? opens, DateTime? due, ClassClock clock)
     {
-        if (opens is { } o && clock.ChangeAt(o) == ClockChange.Skipped) yield return $"The clocks skip {Hour(o)} that night: it opens at {Hour(clock.Local(clock.Opening(o)))}.";
+        if (opens is { } o && clock.ChangeAt(o) == ClockChange.Skipped)
+            yield return $"The clocks skip {Hour(o)} that night: it opens at {Hour(clock.Local(clock.Opening(o)))}.";
         if (opens is { } p && clock.ChangeAt(p) == ClockChange.Twice) yield return $"The clocks show {Hour(p)} twice that night: it opens the first time.";
-        if (due is { } d && clock.ChangeAt(d) == ClockChange.Skipped) yield return $"The clocks skip {Hour(d)} that night: it is due at {Hour(clock.Local(clock.Due(d)))}.";
+        if (due is { } d && clock.ChangeAt(d) == ClockChange.Skipped)
+            yield return $"The clocks skip {Hour(d)} that night: it is due at {Hour(clock.Local(clock.Due(d)))}.";
         if (due is { } e && clock.ChangeAt(e) == ClockChange.Twice) yield return $"The clocks show {Hour(e)} twice that night: it is due the second time.";
     }
 

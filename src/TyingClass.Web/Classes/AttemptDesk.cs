@@ -17,7 +17,8 @@ public sealed record CellView(Person Person, string ExerciseId, Exercise? Exerci
 public sealed record TypedJudgment(string? AttemptId, int Expected, bool? Accept, string? Reason);
 
 /// <summary>Another person's attempts at one exercise: to read, accept, return, comment on.</summary>
-public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access, Visitor visitor)
+public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access,
+    Visitor visitor)
 {
     /// <returns>Null when there is nothing to show, or not to this visitor: the two look the same.</returns>
     public CellView? Open(string personId, string exerciseId)
@@ -37,12 +38,14 @@ public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, A
     public string? Judge(TypedJudgment typed)
     {
         ArgumentNullException.ThrowIfNull(typed);
-        if (typed.AttemptId is null || attemptStore.Find(typed.AttemptId) is not { } attempt || !MayJudge(attempt)) return "This attempt is not yours to decide. Nothing was changed.";
+        if (typed.AttemptId is null || attemptStore.Find(typed.AttemptId) is not { } attempt || !MayJudge(attempt))
+            return "This attempt is not yours to decide. Nothing was changed.";
         if (typed.Accept is not { } accept) return "Say whether you accept it or return it.";
         if (string.IsNullOrWhiteSpace(typed.Reason)) return "Give a reason: the student reads it, and whoever looks at this register later.";
         EditOutcome<Attempt>? outcome = attemptStore.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason);
         if (outcome is { Saved: false, Current.Judgments: [.., { } other] })
-            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing: “{other.Reason}” Yours was not kept, but it stands in the form: send it again if you still mean it.";
+            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing: “{other.Reason}” Yours was not kept, "
+                + "but it stands in the form: send it again if you still mean it.";
         return outcome is null ? "This attempt is gone. Nothing was changed." : null;
     }
 

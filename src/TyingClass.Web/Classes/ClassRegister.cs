@@ -62,7 +62,8 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
             .Select(s => new StuckLine(people[s.PersonId], exercises[s.ExerciseId], s))];
     }
 
-    private static RegisterRow Row(Person person, ImmutableArray<RegisterColumn> columns, ImmutableArray<Window> windows, IEnumerable<Standing> standings, DateTimeOffset now)
+    private static RegisterRow Row(Person person, ImmutableArray<RegisterColumn> columns, ImmutableArray<Window> windows, IEnumerable<Standing> standings,
+        DateTimeOffset now)
     {
         Dictionary<string, Standing> byExercise = standings.ToDictionary(s => s.ExerciseId);
         return new RegisterRow(person, [.. columns.Select((c, i) => Cell(person, byExercise.GetValueOrDefault(c.Exercise.Id), windows[i], now))]);
@@ -76,7 +77,8 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
         return new RegisterCell(kind, standing?.Attempts ?? 0, kind == StandingKind.Trying && standing!.Failed > 0, lateness);
     }
 
-    private static (ImmutableArray<RegisterColumn>, ImmutableArray<RegisterRow>) OnlyStuck(ImmutableArray<RegisterColumn> columns, ImmutableArray<RegisterRow> rows)
+    private static (ImmutableArray<RegisterColumn>, ImmutableArray<RegisterRow>) OnlyStuck(ImmutableArray<RegisterColumn> columns,
+        ImmutableArray<RegisterRow> rows)
     {
         int[] kept = [.. Enumerable.Range(0, columns.Length).Where(i => rows.Any(r => r.Cells[i].IsStuck))];
         return ([.. kept.Select(i => columns[i])], [.. rows.Where(r => r.Stuck > 0).Select(r => r with { Cells = [.. kept.Select(i => r.Cells[i])] })]);
@@ -92,7 +94,8 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
 
     private static ImmutableArray<int> Evenings(Course course) => [.. course.Lessons.Select(l => l.Evening).OfType<int>().Distinct().Order()];
 
-    private static ImmutableArray<string> Concepts(Course course) => [.. course.Exercises.SelectMany(e => e.Concepts).Distinct().Order(StringComparer.OrdinalIgnoreCase)];
+    private static ImmutableArray<string> Concepts(Course course) =>
+        [.. course.Exercises.SelectMany(e => e.Concepts).Distinct().Order(StringComparer.OrdinalIgnoreCase)];
 }
 
 /// <summary>One student who waits with one exercise since <see cref="Standing.LastAt"/>.</summary>

@@ -12,11 +12,15 @@ public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, 
     {
         if (access.Current is not { } room) return "There is no class to name yet. Make one below.";
         if (string.IsNullOrWhiteSpace(name)) return "A class needs a name.";
-        if (zone is not null && !TimeZoneInfo.TryFindSystemTimeZoneById(zone, out _)) return $"This server knows no time zone “{zone}”. Choose one from the list.";
-        if (access.ClassesOf(visitor.Person).Any(c => c.Id != room.Id && string.Equals(c.Name, name.Trim(), StringComparison.OrdinalIgnoreCase))) return $"You have another class called “{name.Trim()}”. Add a year or a day to one of them.";
+        if (zone is not null && !TimeZoneInfo.TryFindSystemTimeZoneById(zone, out _))
+            return $"This server knows no time zone “{zone}”. Choose one from the list.";
+        if (access.ClassesOf(visitor.Person).Any(c => c.Id != room.Id && string.Equals(c.Name, name.Trim(), StringComparison.OrdinalIgnoreCase)))
+            return $"You have another class called “{name.Trim()}”. Add a year or a day to one of them.";
         return store.Classes.Rename(room.Id, name, expectedVersion, zone) switch
         {
-            { Saved: false, Current: var now } => $"The class was changed while you were writing: it is called “{now.Name}” now, in {now.TimeZoneId}. Yours was not kept, but it stands in the form: send it again if you still mean it.",
+            { Saved: false, Current: var now } =>
+                $"The class was changed while you were writing: it is called “{now.Name}” now, in {now.TimeZoneId}. Yours was not kept, but it stands in "
+                    + "the form: send it again if you still mean it.",
             _ => null,
         };
     }

@@ -18,13 +18,16 @@ public sealed class ExerciseAcross(ICourseSource source, AccountStore accountSto
         if (ClassRegister.Columns(source.Current).FirstOrDefault(c => c.Exercise.Id == exerciseId) is not { } column) return null;
         Dictionary<string, Person> people = accountStore.OfClass(room.Id).Where(p => p.Role == Role.Student).ToDictionary(p => p.Id);
         ImmutableArray<AttemptNote> attempts = [.. attemptStore.NotesAt(exerciseId).Where(a => people.ContainsKey(a.PersonId))];
-        ImmutableArray<AcrossLine> lines = [.. attempts.GroupBy(a => a.PersonId).Select(g => Line(people[g.Key], [.. g.OrderBy(a => a.Number)])).OrderBy(l => l.Person.Label, StringComparer.OrdinalIgnoreCase)];
+        ImmutableArray<AcrossLine> lines = [
+            .. attempts.GroupBy(a => a.PersonId).Select(g => Line(people[g.Key], [.. g.OrderBy(a => a.Number)])).OrderBy(l => l.Person.Label,
+                StringComparer.OrdinalIgnoreCase)];
         ImmutableArray<CountedFinding> misreadings = Counted(attempts, people, a => a.Misreading is { } said ? [said] : []);
         ImmutableArray<CountedFinding> missed = Counted(attempts.Where(a => !a.Counts), people, a => a.Missed);
         ImmutableArray<ImmutableArray<AcrossLine>> answers = Alike(lines);
         int parts = Math.Max(1, (answers.Length + AcrossView.AnswersAPart - 1) / AcrossView.AnswersAPart);
         part = Math.Clamp(part, 1, parts);
-        ImmutableArray<GivenAnswer> shown = [.. answers.Skip((part - 1) * AcrossView.AnswersAPart).Take(AcrossView.AnswersAPart).Select(Given).OfType<GivenAnswer>()];
+        ImmutableArray<GivenAnswer> shown =
+            [.. answers.Skip((part - 1) * AcrossView.AnswersAPart).Take(AcrossView.AnswersAPart).Select(Given).OfType<GivenAnswer>()];
         return new AcrossView(column, people.Count, lines, misreadings, shown, part, parts, Sentence(misreadings, missed, lines.Length));
     }
 
@@ -36,7 +39,8 @@ public sealed class ExerciseAcross(ICourseSource source, AccountStore accountSto
     }
 
     // A student who met the same thing five times counts once.
-    private static ImmutableArray<CountedFinding> Counted(IEnumerable<AttemptNote> attempts, Dictionary<string, Person> people, Func<AttemptNote, IEnumerable<string>> findings) =>
+    private static ImmutableArray<CountedFinding> Counted(IEnumerable<AttemptNote> attempts, Dictionary<string, Person> people,
+        Func<AttemptNote, IEnumerable<string>> findings) =>
         [.. attempts.SelectMany(a => findings(a).Distinct().Select(text => (Text: text, Attempt: a)))
             .GroupBy(f => f.Text)
             .Select(g => new CountedFinding(g.Key, g.Count(), [.. g.DistinctBy(f => f.Attempt.PersonId).Select(f => (people[f.Attempt.PersonId], f.Attempt))]))

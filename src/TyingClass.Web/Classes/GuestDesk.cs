@@ -28,9 +28,12 @@ public sealed class GuestDesk(ICourseSource source, GuestStores store, PeopleDes
     public GuestSearch Try(string? mark)
     {
         if (string.IsNullOrWhiteSpace(mark)) return new GuestSearch(null, "Type the four words the student reads out.");
-        if (!limit.MayTryMark(visitor.Person!.Id)) return new GuestSearch(null, $"Too many marks tried. Wait {AccountLimit.Minutes} minutes, then try again. Nothing was moved.");
+        if (!limit.MayTryMark(visitor.Person!.Id))
+            return new GuestSearch(null, $"Too many marks tried. Wait {AccountLimit.Minutes} minutes, then try again. Nothing was moved.");
         return Look(mark) is { } holding ? new GuestSearch(holding, null)
-            : new GuestSearch(null, "No browser has this mark. Have it read out again from the foot of the Course page; once work was moved or its browser has joined, its mark is gone.");
+            : new GuestSearch(null,
+            "No browser has this mark. Have it read out again from the foot of the Course page; once work was moved or its browser has joined, its mark is "
+                + "gone.");
     }
 
     /// <summary>Not counted: for a mark that was already found.</summary>
@@ -40,7 +43,8 @@ public sealed class GuestDesk(ICourseSource source, GuestStores store, PeopleDes
         Dictionary<string, string> titles = source.Current.Exercises.ToDictionary(e => e.Id, e => e.Title);
         ImmutableArray<Standing> standings = store.Attempts.StandingsOf(guest.Id);
         return new GuestHolding(
-            own, guest, [.. standings.OrderBy(s => s.LastAt).Select(s => (titles.GetValueOrDefault(s.ExerciseId, s.ExerciseId), s.Attempts))], store.Practice.CountOf(guest.Id));
+            own, guest, [.. standings.OrderBy(s => s.LastAt).Select(s => (titles.GetValueOrDefault(s.ExerciseId, s.ExerciseId), s.Attempts))],
+            store.Practice.CountOf(guest.Id));
     }
 
     /// <returns>What was moved, or what to tell whoever asked for it.</returns>

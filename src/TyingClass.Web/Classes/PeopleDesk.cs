@@ -28,7 +28,8 @@ public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor vis
     /// <returns>Null for anyone who is no student or mentor of a class the visitor teaches.</returns>
     /// <param name="removed">Also someone in the trash.</param>
     public Person? Find(string personId, bool removed = false) =>
-        store.People.Find(personId) is { ClassId: { } classId } person && (removed || person.RemovedAt is null) && access.Teaches(visitor.Person, classId) ? person : null;
+        store.People.Find(personId) is { ClassId: { } classId } person && (removed || person.RemovedAt is null) && access.Teaches(visitor.Person, classId)
+        ? person : null;
 
     /// <summary>Browsers without an account that sent something in; none where this visitor may not see them.</summary>
     public ImmutableArray<GuestLine> Guests() => !access.SeesGuests(visitor.Person) ? [] : [.. store.People.Guests()

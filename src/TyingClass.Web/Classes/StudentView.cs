@@ -27,7 +27,8 @@ public sealed record StudentView(
 }
 
 /// <summary>One student, for whoever helps them.</summary>
-public sealed class StudentDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access, Visitor visitor)
+public sealed class StudentDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access,
+    Visitor visitor)
 {
     /// <returns>Null when there is no such person, or not for this visitor.</returns>
     public StudentView? Open(string personId) =>
@@ -43,7 +44,8 @@ public sealed class StudentDesk(ICourseSource source, PersonStore personStore, A
         return new StudentView(
             person,
             Concepts(columns, attempts),
-            [.. standings.Where(s => s is { Passed: false, AwaitsReview: false, Failed: > 0 }).OrderBy(s => s.LastAt).Select(s => new StuckLine(person, columns[s.ExerciseId], s))],
+            [.. standings.Where(s => s is { Passed: false, AwaitsReview: false, Failed: > 0 }).OrderBy(s => s.LastAt)
+                .Select(s => new StuckLine(person, columns[s.ExerciseId], s))],
             Days(columns, attempts, zone),
             commentStore.To(person.Id),
             standings.Count(s => s.Passed),
@@ -59,10 +61,12 @@ public sealed class StudentDesk(ICourseSource source, PersonStore personStore, A
         return [.. columns.Values.SelectMany(c => c.Exercise.Concepts).Distinct().Select(concept => ConceptStanding.Of(concept, evidence[concept]))];
     }
 
-    private static ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts, TimeZoneInfo zone) =>
+    private static ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts,
+        TimeZoneInfo zone) =>
         [.. attempts
             .GroupBy(a => (a.ExerciseId, Day: DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(a.At, zone).DateTime)))
-            .Select(g => new TimeLineEntry(g.Last(), columns.GetValueOrDefault(g.Key.ExerciseId)?.Exercise.Title ?? g.Key.ExerciseId, StandingKinds.Of(g.Last()), g.Count()))
+            .Select(g =>
+            new TimeLineEntry(g.Last(), columns.GetValueOrDefault(g.Key.ExerciseId)?.Exercise.Title ?? g.Key.ExerciseId, StandingKinds.Of(g.Last()), g.Count()))
             .GroupBy(e => DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(e.Attempt.At, zone).DateTime))
             .OrderByDescending(g => g.Key)];
 }

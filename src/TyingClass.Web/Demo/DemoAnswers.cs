@@ -45,7 +45,8 @@ internal sealed class DemoAnswers(Exercise exercise)
         {
             if (QuantityQuery.TryParse(name, out QuantityQuery query, out _))
             {
-                if (fly is not null && query.Of(fly) is { } predicted) lines.Add($"{name}: {query.Say(predicted * (0.88 + 0.24 * chance.NextDouble()), UnitSystem.Metric)}");
+                if (fly is not null && query.Of(fly) is { } predicted)
+                    lines.Add($"{name}: {query.Say(predicted * (0.88 + 0.24 * chance.NextDouble()), UnitSystem.Metric)}");
             }
             else
             {

@@ -18,7 +18,8 @@ internal static class DemoAttempts
     private static double Hardness(ExerciseKind kind) => kind.IsMarkedByPerson ? 0 : Math.Min(0.35, 0.07 * kind.Minutes);
 
     /// <param name="evenings">When each of the evenings held so far began.</param>
-    public static IEnumerable<PlannedAttempt> Plan(Course course, IReadOnlyDictionary<int, DateTimeOffset> evenings, IReadOnlyList<(string Id, DemoStudent Student)> students, DateTimeOffset now)
+    public static IEnumerable<PlannedAttempt> Plan(Course course, IReadOnlyDictionary<int, DateTimeOffset> evenings,
+        IReadOnlyList<(string Id, DemoStudent Student)> students, DateTimeOffset now)
     {
         foreach (((string id, DemoStudent student), int s) in students.Select((p, i) => (p, i)))
         {
@@ -29,7 +30,8 @@ internal static class DemoAttempts
                 foreach (Exercise exercise in lesson.Exercises)
                 {
                     if (chance.NextDouble() > student.Diligence || (exercise.Kind.IsAtTheBench && chance.NextDouble() > 0.6)) continue;
-                    foreach (PlannedAttempt attempt in Tries(id, student, exercise, at = at.AddMinutes(4 + 25 * chance.NextDouble()), chance).TakeWhile(a => a.At < now)) yield return attempt;
+                    foreach (PlannedAttempt attempt in Tries(id, student, exercise, at = at.AddMinutes(4 + 25 * chance.NextDouble()), chance)
+                        .TakeWhile(a => a.At < now)) yield return attempt;
                 }
             }
         }
@@ -70,7 +72,8 @@ internal static class DemoAttempts
             at = at.AddMinutes(3 + 40 * chance.NextDouble());
         }
 
-        if (!neverPasses && answers.Right(chance) is { } atLast) yield return new PlannedAttempt(personId, exercise, atLast, Math.Max(0, most), at.AddHours(20));
+        if (!neverPasses && answers.Right(chance) is { } atLast)
+            yield return new PlannedAttempt(personId, exercise, atLast, Math.Max(0, most), at.AddHours(20));
     }
 
     private static (string, string, int) Key(PlannedAttempt p) => (p.Exercise.Id, p.Answer, p.FailedBefore);

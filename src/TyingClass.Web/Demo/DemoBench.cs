@@ -18,20 +18,20 @@ namespace TyingClass.Web.Demo;
 /// </summary>
 internal sealed class DemoBench
 {
-    private readonly ClassStore store;
-    private readonly PutBack clock;
-    private readonly ClassRoom room;
-    private readonly Person mentor;
-    private readonly Dictionary<string, Person> students;
-    private readonly Dictionary<string, Pattern> patterns = [];
-    private readonly DateTimeOffset now;
+    private readonly ClassStore _store;
+    private readonly PutBack _clock;
+    private readonly ClassRoom _room;
+    private readonly Person _mentor;
+    private readonly Dictionary<string, Person> _students;
+    private readonly Dictionary<string, Pattern> _patterns = [];
+    private readonly DateTimeOffset _now;
 
     private DemoBench(ClassStore store, PutBack clock, IEnumerable<string> names, DateTimeOffset now)
     {
-        (this.store, this.clock, this.now) = (store, clock, now);
-        room = store.Classes.Create("demo-instructor");
-        mentor = store.Accounts.Add(room.Id, Role.Mentor, DemoPeople.Mentor, "").Person!;
-        students = names.ToDictionary(n => n, n => store.Accounts.Add(room.Id, Role.Student, n, "").Person!);
+        (_store, _clock, _now) = (store, clock, now);
+        _room = store.Classes.Create("demo-instructor");
+        _mentor = store.Accounts.Add(_room.Id, Role.Mentor, DemoPeople.Mentor, "").Person!;
+        _students = names.ToDictionary(n => n, n => store.Accounts.Add(_room.Id, Role.Student, n, "").Person!);
     }
 
     /// <param name="ids">What the people are called in the export that takes these in, by name.</param>
@@ -46,8 +46,8 @@ internal sealed class DemoBench
             DemoBench bench = new(store, clock, DemoPeople.Students.Select(s => s.Name), now);
             foreach (DemoPattern pattern in DemoPatterns.All) bench.Live(pattern);
             foreach ((DemoDrop drop, int i) in DemoDrops.All.Select((d, i) => (d, i))) bench.Drop(drop, new Random(611_953 * (i + 1)));
-            Dictionary<string, string> renamed = bench.students.Values.Append(bench.mentor).ToDictionary(p => p.Id, p => ids[p.Label]);
-            return Renamed(store.Exchange.Export(bench.room.Id)!, renamed);
+            Dictionary<string, string> renamed = bench._students.Values.Append(bench._mentor).ToDictionary(p => p.Id, p => ids[p.Label]);
+            return Renamed(store.Exchange.Export(bench._room.Id)!, renamed);
         }
         finally
         {
@@ -57,40 +57,41 @@ internal sealed class DemoBench
 
     private void Live(DemoPattern pattern)
     {
-        Person owner = students[pattern.Owner];
+        Person owner = _students[pattern.Owner];
         string text = DemoFlies.Text(pattern.Fly), name = RecipeParser.Parse(text).Value!.Name;
         Pattern? own = null;
         foreach (DemoDeed deed in pattern.Deeds)
         {
-            clock.Now = Evening(deed.DaysAgo);
+            _clock.Now = Evening(deed.DaysAgo);
             switch (deed)
             {
                 case Saves saves:
                     text = saves.Changes.Aggregate(text, (t, change) => DemoFlies.Change(t, change.Old, change.By));
-                    own = own is null ? store.Patterns.Create(owner.Id, name, text, saves.Note) : store.Patterns.Save(own.Id, owner.Id, own.Revision, name, text, saves.Note)!.Current;
+                    own = own is null ? _store.Patterns.Create(owner.Id, name, text, saves.Note)
+                        : _store.Patterns.Save(own.Id, owner.Id, own.Revision, name, text, saves.Note)!.Current;
                     break;
                 case Asks asks:
-                    store.Reviews.Ask(own!.Id, owner.Id, room.Id, asks.Question);
+                    _store.Reviews.Ask(own!.Id, owner.Id, _room.Id, asks.Question);
                     break;
                 case Says says:
-                    store.Reviews.AddComment(LastRound(own!).Id, mentor.Id, says.Subject, says.About, says.Text);
+                    _store.Reviews.AddComment(LastRound(own!).Id, _mentor.Id, says.Subject, says.About, says.Text);
                     break;
                 case Decides decides:
                     Review round = LastRound(own!);
-                    store.Reviews.Decide(round.Id, mentor.Id, round.Version, decides.SignsOff, decides.Words);
+                    _store.Reviews.Decide(round.Id, _mentor.Id, round.Version, decides.SignsOff, decides.Words);
                     break;
             }
         }
 
-        patterns[pattern.Fly] = own!;
+        _patterns[pattern.Fly] = own!;
     }
 
     private void Drop(DemoDrop drop, Random chance)
     {
-        clock.Now = Evening(drop.DaysAgo);
-        Person by = students[drop.By];
-        Pattern pattern = patterns[drop.Fly];
-        string text = store.Patterns.Revision(pattern.Id, drop.Revision)!.RecipeText;
+        _clock.Now = Evening(drop.DaysAgo);
+        Person by = _students[drop.By];
+        Pattern pattern = _patterns[drop.Fly];
+        string text = _store.Patterns.Revision(pattern.Id, drop.Revision)!.RecipeText;
         bool own = pattern.OwnerId == by.Id;
         FlyForecast forecast = FlyForecast.Of(RecipeParser.Parse(text).Value!, drop.State, drop.WaterC, UnitSystem.Metric);
         // Estimates: hand-tied flies scatter by some 4 % in mass and 10 % in sink rate, and a protractor on a thread by 2°.
@@ -105,20 +106,20 @@ internal sealed class DemoBench
             State = drop.State,
             WaterC = drop.WaterC,
         };
-        store.BenchLog.Add(
-            by.Id, room.Id, new TiedFly(pattern.Name, text, own ? FlySource.Pattern : FlySource.Text, own ? pattern.Id : null, own ? drop.Revision : 0), seen,
+        _store.BenchLog.Add(
+            by.Id, _room.Id, new TiedFly(pattern.Name, text, own ? FlySource.Pattern : FlySource.Text, own ? pattern.Id : null, own ? drop.Revision : 0), seen,
             new Foreseen(forecast.HangAngleRad, forecast.Way, forecast.MassKg, forecast.SinkRateMS, BalanceEngine.Version), drop.Note);
     }
 
     // Nobody ties in the small hours: what lies a day or more back falls into the evening, in its order.
     private DateTimeOffset Evening(double daysAgo)
     {
-        if (daysAgo < 1) return now.AddDays(-daysAgo);
+        if (daysAgo < 1) return _now.AddDays(-daysAgo);
         double days = Math.Ceiling(daysAgo);
-        return new DateTimeOffset(now.UtcDateTime.Date, TimeSpan.Zero).AddDays(-days).AddHours(18 + 4 * (days - daysAgo));
+        return new DateTimeOffset(_now.UtcDateTime.Date, TimeSpan.Zero).AddDays(-days).AddHours(18 + 4 * (days - daysAgo));
     }
 
-    private Review LastRound(Pattern pattern) => store.Reviews.Of(pattern.Id)[^1];
+    private Review LastRound(Pattern pattern) => _store.Reviews.Of(pattern.Id)[^1];
 
     private static SeenWay Computed(string way) => way switch
     {

@@ -31,16 +31,20 @@ public static class DemoClass
         long began = time.GetTimestamp();
         store.MarkInvented();
         PasswordHasher<Person> hasher = new();
-        Person instructor = store.Instructors.Claim(store.Instructors.NewCode(), DemoPeople.Instructor, hasher.HashPassword(null!, DemoPeople.Passphrase), className: null)!;
+        Person instructor =
+            store.Instructors.Claim(store.Instructors.NewCode(), DemoPeople.Instructor, hasher.HashPassword(null!, DemoPeople.Passphrase), className: null)!;
         string empty = store.Classes.OfInstructor(instructor.Id)[0].Id;
         ClassExport export = Invent(course, time.GetUtcNow());
-        HandedOut[] passphrases = [.. export.People.AsParallel().AsOrdered().Select(_ => new HandedOut(DemoPeople.Passphrase, hasher.HashPassword(null!, DemoPeople.Passphrase)))];
+        HandedOut[] passphrases =
+            [.. export.People.AsParallel().AsOrdered().Select(_ => new HandedOut(DemoPeople.Passphrase, hasher.HashPassword(null!, DemoPeople.Passphrase)))];
         ImportOutcome outcome = store.Exchange.Import(export, instructor.Id, passphrases);
         if (outcome.Room is null) throw new InvalidOperationException("The invented class is no class: " + string.Join(" ", outcome.Problems));
         store.Classes.RemoveIfEmpty(empty);
-        foreach ((Person person, HandedOut passphrase) in outcome.People.Select((p, i) => (p.Person, passphrases[i]))) store.Accounts.SetPassphrase(person.Id, passphrase.Hash, mustChoose: false);
+        foreach ((Person person, HandedOut passphrase) in outcome.People.Select((p, i) => (p.Person, passphrases[i]))) store.Accounts.SetPassphrase(person.Id,
+            passphrase.Hash, mustChoose: false);
         return new DemoCounts(
-            export.People.Count(p => p.Role == Role.Student), export.Attempts.Length, export.Comments.Length, export.Attempts.Count(a => a.Waits), export.Patterns.Length, export.BenchLog.Length, time.GetElapsedTime(began));
+            export.People.Count(p => p.Role == Role.Student), export.Attempts.Length, export.Comments.Length, export.Attempts.Count(a => a.Waits),
+            export.Patterns.Length, export.BenchLog.Length, time.GetElapsedTime(began));
     }
 
     private static ClassExport Invent(Course course, DateTimeOffset now)
@@ -49,7 +53,8 @@ public static class DemoClass
         ImmutableArray<(string Id, DemoStudent Student)> students = [.. DemoPeople.Students.Select((s, i) => ($"demo-student-{i + 1}", s))];
         int[] numbers = [.. course.Lessons.Select(l => l.Evening).OfType<int>().Distinct().Order()];
         DateTime first = now.UtcDateTime.Date.AddDays(-7 * WeeksHeld + 1).AddHours(19);
-        Dictionary<int, DateTime> starts = numbers.Select((n, i) => (n, first.AddDays(7 * i))).ToDictionary(e => e.n, e => DateTime.SpecifyKind(e.Item2, DateTimeKind.Unspecified));
+        Dictionary<int, DateTime> starts = numbers.Select((n, i) => (n, first.AddDays(7 * i))).ToDictionary(e => e.n,
+            e => DateTime.SpecifyKind(e.Item2, DateTimeKind.Unspecified));
         Dictionary<int, DateTimeOffset> held = starts.Take(WeeksHeld).ToDictionary(e => e.Key, e => new DateTimeOffset(e.Value, TimeSpan.Zero));
         PlannedAttempt[] plan = [.. DemoAttempts.Plan(course, held, students, now).OrderBy(p => p.At)];
         ImmutableArray<Attempt> attempts = [.. DemoAttempts.Grade(plan).Select(a => DemoJudgments.Read(a, now))];
@@ -63,7 +68,9 @@ public static class DemoClass
             Class = new ExportedClass("demo-class", DemoPeople.ClassName, zone, now.AddDays(-7 * WeeksHeld - 14)),
             People =
             [
-                .. students.Select(s => new ExportedPerson(s.Id, Role.Student, s.Student.Name, now.AddDays(-7 * WeeksHeld), attempts.LastOrDefault(a => a.PersonId == s.Id)?.At ?? now.AddDays(-30))),
+                .. students.Select(
+                    s => new ExportedPerson(s.Id, Role.Student, s.Student.Name, now.AddDays(-7 * WeeksHeld),
+                        attempts.LastOrDefault(a => a.PersonId == s.Id)?.At ?? now.AddDays(-30))),
                 new ExportedPerson(DemoJudgments.MentorId, Role.Mentor, DemoPeople.Mentor, now.AddDays(-7 * WeeksHeld), now.AddDays(-2)),
             ],
             Attempts = attempts,
@@ -73,24 +80,31 @@ public static class DemoClass
             Reviews = bench.Reviews,
             ReviewComments = bench.ReviewComments,
             BenchLog = bench.BenchLog,
-            Dates = [.. course.Lessons.Where(l => l.Evening is { } e && starts.ContainsKey(e)).Select(l => new DateRow(DateTargets.Lesson(l.Slug), starts[l.Evening!.Value].AddDays(-7), starts[l.Evening!.Value].AddDays(7)))],
+            Dates = [
+                .. course.Lessons.Where(l => l.Evening is { } e && starts.ContainsKey(e))
+                    .Select(l => new DateRow(DateTargets.Lesson(l.Slug), starts[l.Evening!.Value].AddDays(-7), starts[l.Evening!.Value].AddDays(7)))],
             Evenings = [.. starts.Select(e => new ExportedEvening(e.Key, e.Value, "", "", null, []))],
             RoomQuestions = [.. Asked(course, students, starts, now)],
         };
     }
 
     /// <summary>The first question of each of the first two evenings, as the room answered it.</summary>
-    private static IEnumerable<ExportedQuestion> Asked(Course course, ImmutableArray<(string Id, DemoStudent Student)> students, Dictionary<int, DateTime> starts, DateTimeOffset now)
+    private static IEnumerable<ExportedQuestion> Asked(Course course, ImmutableArray<(string Id, DemoStudent Student)> students,
+        Dictionary<int, DateTime> starts, DateTimeOffset now)
     {
         foreach ((int number, DateTime start) in starts.Take(2))
         {
-            if (course.Lessons.Where(l => l.Evening == number).SelectMany(l => l.Exercises).FirstOrDefault(e => e.Kind is IPutToRoom) is not { Kind: IPutToRoom kind } question) continue;
+            if (course.Lessons.Where(l => l.Evening == number).SelectMany(l => l.Exercises)
+                .FirstOrDefault(e => e.Kind is IPutToRoom) is not { Kind: IPutToRoom kind } question) continue;
             if (kind.RoomAnswer(question) is not { } answer) continue;
             DateTimeOffset at = new(start.AddMinutes(15), TimeSpan.Zero);
             Random chance = new(104_729 * number);
             ImmutableArray<string> choices = kind.RoomChoices(question);
             int key = choices.IndexOf(answer.Choice);
-            ImmutableArray<ExportedAnswer> answers = [.. students.Select(s => new ExportedAnswer(s.Id, chance.NextDouble() < s.Student.Skill - 0.25 ? key : chance.Next(choices.Length), at.AddMinutes(chance.NextDouble())))];
+            ImmutableArray<ExportedAnswer> answers = [
+                .. students.Select(
+                    s => new ExportedAnswer(s.Id, chance.NextDouble() < s.Student.Skill - 0.25 ? key : chance.Next(choices.Length),
+                        at.AddMinutes(chance.NextDouble())))];
             yield return new ExportedQuestion(
                 $"demo-question-{number}", question.Title, choices, at, question.Id, null, null,
                 new RoomAnswer(answer.Choice, answer.Feedback.WhatItWouldDo, answer.Feedback.Why, at.AddMinutes(2)), at.AddMinutes(8), answers);

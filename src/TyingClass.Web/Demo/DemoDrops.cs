@@ -9,10 +9,14 @@ namespace TyingClass.Web.Demo;
 /// <param name="Revision">Which of the pattern's.</param>
 /// <param name="Way">What was seen where it was not what is computed; null for the computed.</param>
 internal sealed record DemoDrop(
-    string By, string Fly, int Revision, double DaysAgo, string Note, SeenWay? Way = null, WetState State = WetState.Soaked, double DepthM = 0.6, double? WaterC = null,
+    string By, string Fly, int Revision, double DaysAgo, string Note, SeenWay? Way = null, WetState State = WetState.Soaked, double DepthM = 0.6,
+    double? WaterC = null,
     bool Weighed = true, bool Hung = true, bool Timed = true);
 
-/// <summary>Two evenings at the tub and some bathtubs at home. What hands and a stopwatch are off by is drawn from a seed; where a tub disagrees with the model it is written here.</summary>
+/// <summary>
+/// Two evenings at the tub and some bathtubs at home. What hands and a stopwatch are off by is drawn from a seed; where a tub disagrees with the model it is
+/// written here.
+/// </summary>
 internal static class DemoDrops
 {
     public static ImmutableArray<DemoDrop> All { get; } =

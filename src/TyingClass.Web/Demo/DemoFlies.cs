@@ -8,7 +8,8 @@ internal static class DemoFlies
     /// <param name="name">Of the file under Demo/Flies, without its ending.</param>
     public static string Text(string name)
     {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name + ".fly.yaml") ?? throw new ArgumentException($"There is no invented fly {name}.", nameof(name));
+        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name + ".fly.yaml")
+            ?? throw new ArgumentException($"There is no invented fly {name}.", nameof(name));
         using StreamReader reader = new(stream);
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
@@ -17,6 +18,7 @@ internal static class DemoFlies
     public static string Change(string recipeText, string old, string by)
     {
         int at = recipeText.IndexOf(old, StringComparison.Ordinal);
-        return at < 0 ? throw new ArgumentException($"“{old}” does not stand in the recipe.", nameof(old)) : recipeText[..at] + by + recipeText[(at + old.Length)..];
+        return at < 0 ? throw new ArgumentException($"“{old}” does not stand in the recipe.", nameof(old))
+            : recipeText[..at] + by + recipeText[(at + old.Length)..];
     }
 }

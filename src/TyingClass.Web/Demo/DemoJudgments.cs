@@ -21,7 +21,8 @@ internal static class DemoJudgments
     {
         if (!attempt.AwaitsReview || now - attempt.At < TimeSpan.FromDays(12)) return attempt;
         bool thin = attempt.AnswerText.StartsWith("More lead", StringComparison.Ordinal);
-        string reason = thin ? "Say where the weight acts, and which way it turns the fly. Then send it again." : attempt.Observations.IsEmpty ? "You have the hinge in it. Good." : "Measured with care.";
+        string reason = thin ? "Say where the weight acts, and which way it turns the fly. Then send it again."
+            : attempt.Observations.IsEmpty ? "You have the hinge in it. Good." : "Measured with care.";
         return attempt with { Judgments = [new Judgment(MentorId, DemoPeople.Mentor, attempt.At.AddDays(3), !thin, reason)] };
     }
 
@@ -37,7 +38,8 @@ internal static class DemoJudgments
         {
             DateTimeOffset at = Earlier(g.Max(a => a.At).AddDays(1), now.AddHours(-3));
             string text = string.Format(System.Globalization.CultureInfo.InvariantCulture, Words[i % Words.Length], titles[g.Key.ExerciseId]);
-            return new Comment($"demo-comment-{i + 1}", g.Key.PersonId, MentorId, DemoPeople.Mentor, g.Key.ExerciseId, at, text, i < 2 ? Earlier(at.AddDays(1), now.AddHours(-1)) : null);
+            return new Comment($"demo-comment-{i + 1}", g.Key.PersonId, MentorId, DemoPeople.Mentor, g.Key.ExerciseId, at, text,
+                i < 2 ? Earlier(at.AddDays(1), now.AddHours(-1)) : null);
         })];
     }
 

@@ -16,7 +16,8 @@ namespace TyingClass.Web.Editing;
 public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpContextAccessor accessor)
 {
     public const string StaleForm =
-        "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing was sent in. What you typed stands below; submit it again.";
+        "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing was sent in. What you typed stands "
+        + "below; submit it again.";
 
     /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
     public ExerciseView Open(Assignment work, int? attemptNumber = null, bool inLesson = false)
@@ -59,7 +60,10 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         }
         catch (StorageException)
         {
-            ExerciseView view = Again(work, typed, attempts: []) with { Notice = "Your answer could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then submit it again." };
+            ExerciseView view = Again(work, typed,
+                attempts: []) with { Notice =
+                    "Your answer could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the "
+                    + "instructor, then submit it again." };
             return new DeskResult(null, view, StatusCodes.Status503ServiceUnavailable);
         }
     }
@@ -75,7 +79,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
         Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
 
-    private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default, bool inLesson = false)
+    private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default,
+        bool inLesson = false)
     {
         ImmutableArray<AnswerProblem> found = problems.IsDefault ? [] : problems;
         bool isRecipe = work.Exercise.Kind.AnswerIsRecipe;

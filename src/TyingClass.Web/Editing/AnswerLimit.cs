@@ -14,6 +14,7 @@ internal static class AnswerLimit
         int bytes = Encoding.UTF8.GetByteCount(text);
         if (bytes <= MostBytes) return null;
         string size = ((bytes + 1023) / 1024).ToString(CultureInfo.InvariantCulture);
-        return new AnswerProblem(1, 1, null, $"This answer is {size} KB long; the most that can be taken is 64 KB. It stands below as you sent it: shorten it and submit again.");
+        return new AnswerProblem(1, 1, null,
+            $"This answer is {size} KB long; the most that can be taken is 64 KB. It stands below as you sent it: shorten it and submit again.");
     }
 }

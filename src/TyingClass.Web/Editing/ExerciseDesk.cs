@@ -14,13 +14,17 @@ public sealed class ExerciseDesk(ICourseSource course, AttemptStore store, Visit
     public ExerciseView? Open(string exerciseId, int? attemptNumber = null, bool inLesson = false) =>
         Find(exerciseId) is { } work ? desk.Open(work, attemptNumber, inLesson) : null;
 
-    /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form. Before the exercise opens for the visitor's class, neither.</summary>
+    /// <summary>
+    /// Grades and keeps a submitted answer, or does what another button asks of the form. Before the exercise opens for the visitor's class, neither.
+    /// </summary>
     public DeskResult Take(string exerciseId, AnswerPost post)
     {
         ArgumentNullException.ThrowIfNull(post);
         if (Find(exerciseId) is not { } work) return new DeskResult(null, null, StatusCodes.Status404NotFound);
         if (calendar.OpensLater(work.Lesson, work.Exercise) is not { } opens) return desk.Take(work, post);
-        string notice = $"Not sent in: this exercise opens for your class on {calendar.Say(opens)}. Nothing was graded or counted. What you typed stands below; copy it, and send it in once it is open.";
+        string notice =
+            $"Not sent in: this exercise opens for your class on {calendar.Say(opens)}. Nothing was graded or counted. What you typed stands below; copy "
+            + "it, and send it in once it is open.";
         return new DeskResult(null, desk.ShowAgain(work, post.Typed, notice), StatusCodes.Status403Forbidden);
     }
 

@@ -20,7 +20,8 @@ internal static class PartList
         bool known = index >= 0 && index < draft.PartCount;
         return action switch
         {
-            "add" => draft.InsertPart(PlaceFor(draft, addKind), KeyValuePair.Create("part", KindsOfPart.Find(addKind) is null ? KindsOfPart.Words[0] : addKind)),
+            "add" =>
+                draft.InsertPart(PlaceFor(draft, addKind), KeyValuePair.Create("part", KindsOfPart.Find(addKind) is null ? KindsOfPart.Words[0] : addKind)),
             "remove" when known => draft.RemovePart(index),
             "up" when known && index > 0 => draft.MovePart(index, index - 1),
             "down" when known && index < draft.PartCount - 1 => draft.MovePart(index, index + 1),

@@ -9,4 +9,5 @@ namespace TyingClass.Web.Editing;
 /// <param name="Byline">Whose it is and which revision; empty on the bench.</param>
 /// <param name="Picture">From the side; null when it cannot be drawn.</param>
 /// <param name="Sentence">What it would do, in words; empty when it cannot be solved.</param>
-public sealed record PrintCard(RecipeCard Parts, string Byline, IHtmlContent? Picture, string Sentence, ImmutableArray<Bench.FigureRow> Figures, ImmutableArray<Caution> Cautions);
+public sealed record PrintCard(RecipeCard Parts, string Byline, IHtmlContent? Picture, string Sentence, ImmutableArray<Bench.FigureRow> Figures,
+    ImmutableArray<Caution> Cautions);

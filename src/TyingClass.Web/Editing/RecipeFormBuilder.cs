@@ -9,7 +9,7 @@ namespace TyingClass.Web.Editing;
 /// <summary>Lays a draft out as a form, with each error at its field and what the exercise allows beside it.</summary>
 internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<AnswerProblem> problems, EditRules rules)
 {
-    private readonly HashSet<string> shown = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
 
     public RecipeFormView Build()
     {
@@ -26,7 +26,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
             Parts = parts,
             Fishing = fishing,
             Steps = steps,
-            Unknown = [.. draft.Values.Where(v => !shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
+            Unknown = [.. draft.Values.Where(v => !_shown.Contains(v.Key)).Select(v => Finish(FieldWords.For(v.Key)))],
             KindsToAdd = rules.KindsToAdd,
         };
     }
@@ -49,7 +49,7 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
 
     private FieldView Finish(FieldView field)
     {
-        shown.Add(field.Path);
+        _shown.Add(field.Path);
         string value = draft.Get(field.Path) ?? "";
         bool locked = rules.IsLocked(field.Path, value);
         return field with

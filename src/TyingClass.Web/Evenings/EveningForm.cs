@@ -53,10 +53,12 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
     /// <summary>By field; none when all can be kept.</summary>
     public IEnumerable<(string Field, string Text)> Errors()
     {
-        if (!ClassClock.TryRead(Starts, out _)) yield return ("starts", $"“{Starts}” is not a date with a time. Write it as 2026-01-14 19:00, or leave it empty.");
+        if (!ClassClock.TryRead(Starts, out _))
+            yield return ("starts", $"“{Starts}” is not a date with a time. Write it as 2026-01-14 19:00, or leave it empty.");
         if (Plan.Length > EveningPlan.MostNoteLength) yield return ("plan", TooLong("plan", Plan));
         if (Demonstrations.Length > EveningPlan.MostNoteLength) yield return ("demonstrations", TooLong("notes", Demonstrations));
-        if (Students.Length > 0 && !IsWhole(Students, MostStudents)) yield return ("students", $"Students: write a whole number up to {MostStudents}, or leave it empty for everyone in the class.");
+        if (Students.Length > 0 && !IsWhole(Students, MostStudents))
+            yield return ("students", $"Students: write a whole number up to {MostStudents}, or leave it empty for everyone in the class.");
         foreach (FlyRow fly in Flies.Where(f => !IsWhole(f.Each, MostFlies) || !IsWhole(f.Shown, MostFlies)))
             yield return (fly.EachField, $"{fly.Name}: write whole numbers from 0 to {MostFlies}.");
     }

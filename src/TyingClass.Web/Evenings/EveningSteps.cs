@@ -64,7 +64,8 @@ public static class EveningSteps
         foreach (Exercise question in lesson.Exercises)
         {
             if (question.Kind is not IPutToRoom kind) continue;
-            yield return new EveningStep("Say first, then look", question.Title) { Html = question.PromptHtml, CardRecipe = question.RecipeText, Items = kind.RoomChoices(question), AskExercise = question.Id };
+            yield return new EveningStep("Say first, then look", question.Title) { Html = question.PromptHtml, CardRecipe = question.RecipeText,
+                Items = kind.RoomChoices(question), AskExercise = question.Id };
         }
 
         if (!lesson.Glossary.IsEmpty)
@@ -81,7 +82,8 @@ public static class EveningSteps
     {
         Items = [.. evening.Lessons.SelectMany(l => l.Exercises.Select(e => (Lesson: l, Exercise: e)))
             .GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
-            .Select(g => $"Lesson {g.Key.Lesson.Number}: {string.Join(", ", g.GroupBy(e => e.Exercise.Kind).Select(k => $"{k.Key.Name.ToLowerInvariant()} {k.Count()}"))}"
+            .Select(g =>
+            $"Lesson {g.Key.Lesson.Number}: {string.Join(", ", g.GroupBy(e => e.Exercise.Kind).Select(k => $"{k.Key.Name.ToLowerInvariant()} {k.Count()}"))}"
                 + (g.Key.DueAt is { } due ? $", by {evening.Windows.Clock.Say(due)}" : ""))],
     };
 }

@@ -35,7 +35,8 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
     public string? PutExercise(string exerciseId)
     {
         if (Room is not { } room) return "You have no class yet.";
-        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || exercise.Kind is not IPutToRoom) return "Choose a question from the list.";
+        if (!course.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) || exercise.Kind is not IPutToRoom)
+            return "Choose a question from the list.";
         store.RoomQuestions.Put(Blank(room, exercise) with { ExerciseId = exercise.Id });
         return null;
     }
@@ -79,8 +80,10 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
     public string? Reveal(string questionId)
     {
         if (!IsOurs(questionId) || store.RoomQuestions.Find(questionId) is not { } question) return "That question is gone.";
-        if (ExerciseOf(question) is not { } exercise) return "The exercise has left the course since it was asked: there is nothing to compute. Close it and ask another.";
-        if (((IPutToRoom)exercise.Kind).RoomAnswer(exercise) is not { } answer) return "The engine gives no single answer for this fly. Close it and ask another.";
+        if (ExerciseOf(question) is not { } exercise)
+            return "The exercise has left the course since it was asked: there is nothing to compute. Close it and ask another.";
+        if (((IPutToRoom)exercise.Kind).RoomAnswer(exercise) is not { } answer)
+            return "The engine gives no single answer for this fly. Close it and ask another.";
         store.RoomQuestions.Reveal(questionId, new RoomAnswer(answer.Choice, answer.Feedback.WhatItWouldDo, answer.Feedback.Why, time.GetUtcNow()));
         return null;
     }
@@ -90,7 +93,8 @@ public sealed class RoomDesk(ICourseSource course, ClassStore store, ClassAccess
         if (IsOurs(questionId)) store.RoomQuestions.Close(questionId);
     }
 
-    private static RoomQuestion Blank(ClassRoom room, Exercise exercise) => new("", room.Id, exercise.Title, ((IPutToRoom)exercise.Kind).RoomChoices(exercise), default);
+    private static RoomQuestion Blank(ClassRoom room, Exercise exercise) =>
+        new("", room.Id, exercise.Title, ((IPutToRoom)exercise.Kind).RoomChoices(exercise), default);
 
     private bool IsOurs(string questionId) => Room is { } room && store.RoomQuestions.Find(questionId)?.ClassId == room.Id;
 

@@ -19,7 +19,8 @@ public static class CsvText
 
     private const char Guard = '\'';
 
-    private const string NotUtf8 = "This file is not in UTF-8, so its letters cannot be read for certain. Save it from the spreadsheet as CSV, UTF-8, or type the names.";
+    private const string NotUtf8 =
+        "This file is not in UTF-8, so its letters cannot be read for certain. Save it from the spreadsheet as CSV, UTF-8, or type the names.";
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 

@@ -16,7 +16,8 @@ namespace TyingClass.Web.Exchange;
 public sealed record FilesOutcome(string? Ticket, ImmutableArray<string> Problems);
 
 /// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
-public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register, Places places, TimeProvider time)
+public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register,
+    Places places, TimeProvider time)
 {
     public const long MostBytes = 256L << 20;
 
@@ -27,7 +28,8 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
 
     public (string Name, byte[] Bytes)? RegisterFile() => Room is { } room ? ($"register-{Stem(room)}.csv", register.Of(room)) : null;
 
-    public (string Name, ClassExport Export)? ClassFile() => Room is { } room && store.Exchange.Export(room.Id) is { } export ? ($"class-{Stem(room)}.json", export) : null;
+    public (string Name, ClassExport Export)? ClassFile() =>
+        Room is { } room && store.Exchange.Export(room.Id) is { } export ? ($"class-{Stem(room)}.json", export) : null;
 
     /// <summary>Makes a new class of an export.</summary>
     public async Task<FilesOutcome> ImportAsync(Stream json, CancellationToken cancel)
@@ -36,7 +38,8 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         if (export is null) return new FilesOutcome(null, [problem!]);
         // Hashing is slow on purpose: before the store is locked, and no more of it than people there can be.
         if (export.People.Length > 1000) return new FilesOutcome(null, ["$.people: more than 1000 people are no class."]);
-        HandedOut[] passphrases = [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
+        HandedOut[] passphrases =
+            [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
         ImportOutcome outcome = store.Exchange.Import(export, visitor.Person!.Id, passphrases);
         return outcome.Room is { } room
             ? new FilesOutcome(Lay(room, outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
@@ -48,7 +51,8 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
     {
         string path = Path.Combine(Directory.CreateDirectory(places.Data.RequestsPath).FullName, $"page-{Guid.NewGuid():N}.zip");
         BackupContents contents = store.Backup(path);
-        FileStream file = new(path, new FileStreamOptions { Mode = FileMode.Open, Access = FileAccess.Read, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+        FileStream file =
+            new(path, new FileStreamOptions { Mode = FileMode.Open, Access = FileAccess.Read, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
         return ($"tyingclass-backup-{Day()}.zip", file, contents);
     }
 

@@ -16,25 +16,26 @@ public sealed class HandedSlips(TimeProvider time)
 {
     public static readonly TimeSpan Kept = TimeSpan.FromMinutes(30);
 
-    private readonly ConcurrentDictionary<string, SlipSheet> sheets = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, SlipSheet> _sheets = new(StringComparer.Ordinal);
 
     /// <returns>What to ask for them with.</returns>
     /// <param name="classId">Of a class that came in with them.</param>
     public string Lay(string byPersonId, string title, IEnumerable<Slip> slips, string? classId = null)
     {
         DateTimeOffset now = time.GetUtcNow();
-        foreach ((string old, SlipSheet sheet) in sheets) if (sheet.Until < now) sheets.TryRemove(old, out _);
+        foreach ((string old, SlipSheet sheet) in _sheets) if (sheet.Until < now) _sheets.TryRemove(old, out _);
         string ticket = RandomNumberGenerator.GetHexString(20, lowercase: true);
-        sheets[ticket] = new SlipSheet(byPersonId, title, [.. slips], now + Kept, classId);
+        _sheets[ticket] = new SlipSheet(byPersonId, title, [.. slips], now + Kept, classId);
         return ticket;
     }
 
     /// <returns>Null when it is gone or someone else's.</returns>
     public SlipSheet? Find(string? ticket, string? personId) =>
-        ticket is not null && sheets.TryGetValue(ticket, out SlipSheet? sheet) && sheet.ByPersonId == personId && sheet.Until >= time.GetUtcNow() ? sheet : null;
+        ticket is not null && _sheets.TryGetValue(ticket, out SlipSheet? sheet) && sheet.ByPersonId == personId && sheet.Until >= time.GetUtcNow() ? sheet
+        : null;
 
     /// <summary>The last ones this person made that are still here.</summary>
-    public (string Ticket, SlipSheet Sheet)? Latest(string personId) => sheets
+    public (string Ticket, SlipSheet Sheet)? Latest(string personId) => _sheets
         .Where(s => s.Value.ByPersonId == personId && s.Value.Until >= time.GetUtcNow())
         .OrderByDescending(s => s.Value.Until).Select(s => ((string, SlipSheet)?)(s.Key, s.Value)).FirstOrDefault();
 }

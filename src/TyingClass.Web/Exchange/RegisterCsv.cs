@@ -20,7 +20,8 @@ public sealed class RegisterCsv(ClassRegister register, AttemptStore store, Clas
         ClassWindows windows = calendar.Of(room);
         Dictionary<(string, string), Standing> standings = store.StandingsOf(view.Rows.Select(r => r.Person.Id)).ToDictionary(s => (s.PersonId, s.ExerciseId));
         return CsvText.Write(view.Rows
-            .SelectMany(row => view.Columns.Select(column => Row(row.Person, column, standings.GetValueOrDefault((row.Person.Id, column.Exercise.Id)), windows)))
+            .SelectMany(
+            row => view.Columns.Select(column => Row(row.Person, column, standings.GetValueOrDefault((row.Person.Id, column.Exercise.Id)), windows)))
             .Prepend(Heads));
     }
 

@@ -15,5 +15,6 @@ public static class AnswerHelp
         ? TypingHelp.AsIn(query.Name, query.Phrase, query.Quantity.Dimension, units)
         : TypingHelp.AsIn(quantity, quantity, null, units);
 
-    private static QuantityQuery? Query(string? quantity) => quantity is not null && QuantityQuery.TryParse(quantity, out QuantityQuery query, out _) ? query : null;
+    private static QuantityQuery? Query(string? quantity) =>
+        quantity is not null && QuantityQuery.TryParse(quantity, out QuantityQuery query, out _) ? query : null;
 }

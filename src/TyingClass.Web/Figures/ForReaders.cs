@@ -11,7 +11,8 @@ public static class ForReaders
     public static string ForReader(this string text, HttpContext context) => WrittenFigures.Beside(text, Look.Of(context.Request).Units);
 
     /// <summary>The same for an author's prompt, cleaned when its lesson was loaded.</summary>
-    public static IHtmlContent ProseForReader(this string html, HttpContext context) => new HtmlString(WrittenFigures.BesideInHtml(html, Look.Of(context.Request).Units));
+    public static IHtmlContent ProseForReader(this string html, HttpContext context) =>
+        new HtmlString(WrittenFigures.BesideInHtml(html, Look.Of(context.Request).Units));
 
     /// <summary>"0.031 in": an example, or a figure the program wrote into a text.</summary>
     public static string InReadersUnits(this string text, HttpContext context) => WrittenFigures.Instead(text, Look.Of(context.Request).Units);

@@ -7,7 +7,8 @@ namespace TyingClass.Web.Hosting;
 internal static class BrowserStart
 {
     /// <summary>Only for an installed program with a screen of its own: not in a repository, not for a service.</summary>
-    public static bool IsWanted(string[] args) => ProjectFolder.IsInstalled && !args.Contains(StartFlags.NoBrowserFlag) && HasScreen(Environment.GetEnvironmentVariable);
+    public static bool IsWanted(string[] args) =>
+        ProjectFolder.IsInstalled && !args.Contains(StartFlags.NoBrowserFlag) && HasScreen(Environment.GetEnvironmentVariable);
 
     internal static bool HasScreen(Func<string, string?> environment)
     {

@@ -13,10 +13,16 @@ internal static class DemoStart
     {
         // A second start with --demo goes on with the class that was made up at the first.
         if (store.IsInvented) return;
-        if (!store.IsEmpty) throw new StorageException($"--demo fills an empty data folder only, and {services.GetRequiredService<Places>().Data.Path} holds a class already. Give another one with --data DIR.");
+        if (!store.IsEmpty)
+            throw new StorageException(
+                $"--demo fills an empty data folder only, and {services.GetRequiredService<Places>().Data.Path} holds a class already. Give another one "
+                    + "with --data DIR.");
         Console.WriteLine("Making up a class and grading six weeks of its answers; this takes a moment.");
         DemoCounts made = DemoClass.FillIfEmpty(store, services.GetRequiredService<ICourseSource>().Current, services.GetRequiredService<TimeProvider>())!;
-        Console.WriteLine(FormattableString.Invariant($"{made.Students} students and a mentor, {made.Attempts} attempts, {made.Waiting} waiting to be read, {made.Comments} comments, {made.Patterns} patterns, {made.Drops} flies in the bench log; took {made.Took.TotalSeconds:0.0} s."));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"{made.Students} students and a mentor, {made.Attempts} attempts, {made.Waiting} waiting to be read, {made.Comments} "
+                    + $"comments, {made.Patterns} patterns, {made.Drops} flies in the bench log; took {made.Took.TotalSeconds:0.0} s."));
     }
 
     /// <summary>How to come in.</summary>
@@ -24,7 +30,9 @@ internal static class DemoStart
     {
         Console.WriteLine();
         Console.WriteLine("This data folder holds an INVENTED class. Anyone can sign in: keep it off the club's network.");
-        Console.WriteLine($"At /sign-in: {DemoPeople.Instructor} (instructor), {DemoPeople.Mentor} (mentor), {DemoPeople.Students[0].Name} (student, as the others under People).");
+        Console.WriteLine(
+            $"At /sign-in: {DemoPeople.Instructor} (instructor), {DemoPeople.Mentor} (mentor), {DemoPeople.Students[0].Name} (student, as the others under "
+                + "People).");
         Console.WriteLine($"Passphrase of all of them: {DemoPeople.Passphrase}");
     }
 }

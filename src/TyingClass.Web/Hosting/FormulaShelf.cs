@@ -7,7 +7,9 @@ namespace TyingClass.Web.Hosting;
 public sealed class FormulaShelf(IWebHostEnvironment environment)
 {
     private readonly Lazy<ImmutableArray<FormulaPage>> _pages = new(() =>
-        !ProjectFolder.IsInstalled && ProjectFolder.Above(environment.ContentRootPath).Select(folder => Path.Combine(folder, "docs")).FirstOrDefault(docs => File.Exists(Path.Combine(docs, "formulas.md"))) is { } docs
+        !ProjectFolder.IsInstalled
+            && ProjectFolder.Above(environment.ContentRootPath).Select(folder => Path.Combine(folder, "docs"))
+            .FirstOrDefault(docs => File.Exists(Path.Combine(docs, "formulas.md"))) is { } docs
             ? FormulaBook.Read(docs)
             : FormulaBook.AsBuilt);
 

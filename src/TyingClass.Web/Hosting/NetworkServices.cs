@@ -24,5 +24,6 @@ internal static class NetworkServices
     }
 
     private static string[] Urls(ConfigurationManager configuration) =>
-        (configuration[WebHostDefaults.ServerUrlsKey] is { Length: > 0 } asked ? asked : Server.DefaultAddress).Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        (configuration[WebHostDefaults.ServerUrlsKey] is { Length: > 0 } asked ? asked : Server.DefaultAddress).Split(';',
+        StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 }

@@ -15,7 +15,9 @@ internal static class Pipeline
         app.UseStaticFiles(new StaticFileOptions
         {
             // Addresses carry a version, so a file may be kept a year.
-            OnPrepareResponse = file => file.Context.Response.Headers.CacheControl = file.Context.Request.Query.ContainsKey("v") ? "public, max-age=31536000, immutable" : "public, max-age=3600",
+            OnPrepareResponse = file =>
+                file.Context.Response.Headers.CacheControl =
+                    file.Context.Request.Query.ContainsKey("v") ? "public, max-age=31536000, immutable" : "public, max-age=3600",
         });
         app.UseRouting();
         app.UseAuthentication();

@@ -12,7 +12,8 @@ public sealed record Places(DataFolder Data, string LessonsPath)
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
     public static Places From(IConfiguration configuration, string contentRoot)
     {
-        string data = configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
+        string data =
+            configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
         return new Places(DataFolder.At(data), FindLessons(configuration["lessons"], contentRoot));
     }
 
@@ -21,13 +22,15 @@ public sealed record Places(DataFolder Data, string LessonsPath)
         if (asked is not null)
         {
             string full = Path.GetFullPath(asked);
-            return Directory.Exists(full) ? full : throw new LessonsNotFoundException($"There is no folder {full} to read lessons from. Give another one with --lessons DIR.");
+            return Directory.Exists(full) ? full
+                : throw new LessonsNotFoundException($"There is no folder {full} to read lessons from. Give another one with --lessons DIR.");
         }
 
         // The program's own first; a folder that only happens to be called so is nobody's course.
         return InstalledProgram.Lessons
             ?? ProjectFolder.Above(contentRoot).Select(folder => Path.Combine(folder, "lessons")).FirstOrDefault(IdList.IsCourse)
-            ?? throw new LessonsNotFoundException($"There is no folder of lessons (with {IdList.FileName} in it) at or above {contentRoot}. Say where it is with --lessons DIR.");
+            ?? throw new LessonsNotFoundException(
+            $"There is no folder of lessons (with {IdList.FileName} in it) at or above {contentRoot}. Say where it is with --lessons DIR.");
     }
 }
 

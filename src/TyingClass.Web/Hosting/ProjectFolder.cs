@@ -12,7 +12,8 @@ internal static class ProjectFolder
         IsInstalled ? AppContext.BaseDirectory
         : Above(AppContext.BaseDirectory).FirstOrDefault(folder => File.Exists(Path.Combine(folder, Project)))
         // Run by the page tests, the program stands in the tests' own folder.
-        ?? Above(AppContext.BaseDirectory).Select(folder => Path.Combine(folder, "src", "TyingClass.Web")).FirstOrDefault(folder => File.Exists(Path.Combine(folder, Project)))
+        ?? Above(AppContext.BaseDirectory).Select(folder => Path.Combine(folder, "src", "TyingClass.Web"))
+        .FirstOrDefault(folder => File.Exists(Path.Combine(folder, Project)))
         ?? AppContext.BaseDirectory;
 
     /// <summary>True for a program that was published: it brings its lessons along, and is no repository's whatever folder it stands in.</summary>

@@ -39,8 +39,10 @@ internal static class RefusalPage
     private static string Html(string message) => $"""
         <!DOCTYPE html>
         <html lang="en">
-        <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark"><title>TyingClass did not start</title></head>
-        <body><main><h1>TyingClass did not start</h1><p>{HtmlEncoder.Default.Encode(message)}</p><p>Nothing was changed. When that is put right, start it again.</p></main></body>
+        <head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark">
+        <title>TyingClass did not start</title></head>
+        <body><main><h1>TyingClass did not start</h1><p>{HtmlEncoder.Default.Encode(message)}</p>
+        <p>Nothing was changed. When that is put right, start it again.</p></main></body>
         </html>
         """;
 }

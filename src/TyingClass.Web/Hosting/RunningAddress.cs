@@ -22,7 +22,8 @@ internal static class RunningAddress
     {
         try
         {
-            return File.Exists(PathIn(folder)) && Uri.TryCreate(File.ReadAllText(PathIn(folder)).Trim(), UriKind.Absolute, out Uri? address) && address.Scheme is "http" or "https" ? address.ToString() : null;
+            return File.Exists(PathIn(folder)) && Uri.TryCreate(File.ReadAllText(PathIn(folder)).Trim(), UriKind.Absolute, out Uri? address)
+                && address.Scheme is "http" or "https" ? address.ToString() : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -7,7 +7,8 @@ using TyingClass.Web.Network;
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Tells whoever started the server where it is, and the instructor's one-time code while there is need of one.</summary>
-internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode) : IHostedService
+internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode)
+    : IHostedService
 {
     /// <summary>Set before the start: once it listens, the browser is shown where.</summary>
     public bool OpensBrowser { get; set; }
@@ -28,7 +29,8 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         foreach (string address in own) Console.WriteLine($"TyingClass is open at {address}");
         if (own is [var first, ..]) RunningAddress.Note(places.Data, BrowserStart.Here(first));
         Console.WriteLine(Room(room));
-        if (store.Upgraded is { } upgraded) Console.WriteLine($"The data file was upgraded from format {upgraded.From} to {upgraded.To}. As it was before: {upgraded.BackupPath}");
+        if (store.Upgraded is { } upgraded)
+            Console.WriteLine($"The data file was upgraded from format {upgraded.From} to {upgraded.To}. As it was before: {upgraded.BackupPath}");
         Console.WriteLine($"Data: {places.Data.Path}");
         Console.WriteLine($"Lessons: {places.LessonsPath}");
         if (code is not null)

@@ -4,7 +4,9 @@ using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Hosting;
 
-/// <summary>Hands each desk the stores it uses, and none the whole data file: only what starts, backs up or fills a class asks for <see cref="ClassStore"/>.</summary>
+/// <summary>
+/// Hands each desk the stores it uses, and none the whole data file: only what starts, backs up or fills a class asks for <see cref="ClassStore"/>.
+/// </summary>
 internal static class StoreServices
 {
     public static void Add(IServiceCollection services, Places places)

@@ -9,7 +9,9 @@ using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Hosting;
 
-/// <summary>Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once.</summary>
+/// <summary>
+/// Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once.
+/// </summary>
 internal sealed class WarmUp(ICourseSource course, ClassStore store, IHostApplicationLifetime lifetime) : BackgroundService
 {
     // Different flies, because each material is drawn by code of its own.

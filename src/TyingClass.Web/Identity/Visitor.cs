@@ -10,8 +10,8 @@ public sealed class Visitor(IHttpContextAccessor accessor, PersonStore personSto
     // A visit is a matter of minutes: no write for every page.
     private static readonly TimeSpan VisitLength = TimeSpan.FromMinutes(5);
 
-    private bool looked;
-    private Person? person;
+    private bool _looked;
+    private Person? _person;
 
     private HttpContext Http => accessor.HttpContext ?? throw new InvalidOperationException("There is no visitor outside a request.");
 
@@ -20,12 +20,12 @@ public sealed class Visitor(IHttpContextAccessor accessor, PersonStore personSto
     {
         get
         {
-            if (looked) return person;
+            if (_looked) return _person;
             string? id = Http.User.FindFirstValue(ClaimTypes.NameIdentifier);
-            person = id is not null ? personStore.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? personStore.FindGuest(secret) : null;
-            looked = true;
+            _person = id is not null ? personStore.Find(id) : GuestCookie.Read(Http.Request) is { } secret ? personStore.FindGuest(secret) : null;
+            _looked = true;
             NoteVisit();
-            return person;
+            return _person;
         }
     }
 
@@ -58,16 +58,16 @@ public sealed class Visitor(IHttpContextAccessor accessor, PersonStore personSto
         if (Person is { } known) return known;
         (Person guest, string secret) = personStore.AddGuest(name);
         GuestCookie.Write(Http, secret);
-        (person, looked) = (guest, true);
+        (_person, _looked) = (guest, true);
         return guest;
     }
 
     private void NoteVisit()
     {
-        if (person is null || time.GetUtcNow() - person.LastSeenAt < VisitLength) return;
+        if (_person is null || time.GetUtcNow() - _person.LastSeenAt < VisitLength) return;
         try
         {
-            person = accountStore.Touch(person.Id) ?? person;
+            _person = accountStore.Touch(_person.Id) ?? _person;
         }
         catch (StorageException)
         {

@@ -10,7 +10,9 @@ namespace TyingClass.Web.Network;
 public sealed record AdapterAddress(string Adapter, IPAddress Address, bool HasGateway, bool IsWireless, bool IsVirtual)
 {
     /// <summary>For whoever has to pick one.</summary>
-    public string Said => $"{Adapter}{(IsVirtual ? ", made by a program on this machine: hardly the one" : IsWireless ? ", Wi-Fi" : "")}{(HasGateway || IsVirtual ? "" : ", without a router")}";
+    public string Said =>
+        $"{Adapter}{(IsVirtual ? ", made by a program on this machine: hardly the one" : IsWireless ? ", "
+        + "Wi-Fi" : "")}{(HasGateway || IsVirtual ? "" : ", without a router")}";
 }
 
 /// <summary>Looks at the adapters; asks nobody on the network.</summary>

@@ -8,7 +8,8 @@ namespace TyingClass.Web.Network;
 public sealed class Adapters : IAdapters
 {
     // Names and descriptions that container programs, virtual machines and tunnels give their adapters; common practice, no source.
-    private static readonly string[] VirtualMarks = ["docker", "veth", "br-", "virbr", "vmnet", "vboxnet", "virtual", "vethernet", "hyper-v", "tun", "tap", "wg", "utun", "zt", "bridge"];
+    private static readonly string[] VirtualMarks =
+        ["docker", "veth", "br-", "virbr", "vmnet", "vboxnet", "virtual", "vethernet", "hyper-v", "tun", "tap", "wg", "utun", "zt", "bridge"];
 
     public IReadOnlyList<AdapterAddress> Find()
     {
@@ -17,7 +18,8 @@ public sealed class Adapters : IAdapters
             return
             [
                 .. NetworkInterface.GetAllNetworkInterfaces().Where(IsOfUse).SelectMany(AddressesOf)
-                    .OrderBy(a => a.IsVirtual).ThenByDescending(a => a.HasGateway).ThenByDescending(a => a.IsWireless).ThenBy(a => a.Adapter, StringComparer.Ordinal),
+                    .OrderBy(a => a.IsVirtual).ThenByDescending(a => a.HasGateway).ThenByDescending(a => a.IsWireless).ThenBy(a => a.Adapter,
+                    StringComparer.Ordinal),
             ];
         }
         catch (NetworkInformationException)
@@ -35,7 +37,9 @@ public sealed class Adapters : IAdapters
         IPInterfaceProperties properties = adapter.GetIPProperties();
         bool hasGateway = properties.GatewayAddresses.Any(g => !g.Address.Equals(IPAddress.Any));
         bool isVirtual = adapter.NetworkInterfaceType is NetworkInterfaceType.Tunnel or NetworkInterfaceType.Ppp
-            || VirtualMarks.Any(mark => adapter.Name.StartsWith(mark, StringComparison.OrdinalIgnoreCase) || adapter.Description.Contains(mark, StringComparison.OrdinalIgnoreCase));
+            || VirtualMarks.Any(
+            mark => adapter.Name.StartsWith(mark, StringComparison.OrdinalIgnoreCase)
+                || adapter.Description.Contains(mark, StringComparison.OrdinalIgnoreCase));
         return properties.UnicastAddresses.Select(u => u.Address).Where(IsTyped)
             .Select(a => new AdapterAddress(adapter.Name, a, hasGateway, adapter.NetworkInterfaceType == NetworkInterfaceType.Wireless80211, isVirtual));
     }

@@ -19,9 +19,11 @@ internal static class BindTrouble
         {
             return e.SocketErrorCode switch
             {
-                SocketError.AddressAlreadyInUse => $"Another program on this machine has {address}:{port}. Stop it, or start TyingClass at another port with --urls http://localhost:5081.",
+                SocketError.AddressAlreadyInUse =>
+                    $"Another program on this machine has {address}:{port}. Stop it, or start TyingClass at another port with --urls http://localhost:5081.",
                 SocketError.AddressNotAvailable => $"{address} is not an address of this machine. Pick one from the list.",
-                SocketError.AccessDenied => $"The system does not let TyingClass listen at {address}:{port}. Ports below 1024 are for the administrator: use 5080.",
+                SocketError.AccessDenied =>
+                    $"The system does not let TyingClass listen at {address}:{port}. Ports below 1024 are for the administrator: use 5080.",
                 _ => $"The system cannot listen at {address}:{port}: {e.Message}",
             };
         }

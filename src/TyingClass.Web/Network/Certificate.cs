@@ -20,7 +20,8 @@ internal static class Certificate
     /// <exception cref="StartRefusedException">The file is no certificate with its key.</exception>
     public static bool Use(ConfigurationManager configuration)
     {
-        if (configuration[Option] is not { Length: > 0 } file) return configuration[Section + "Path"] is not null || configuration[Section + "Subject"] is not null;
+        if (configuration[Option] is not { Length: > 0 } file)
+            return configuration[Section + "Path"] is not null || configuration[Section + "Subject"] is not null;
         string path = Path.GetFullPath(file), password = configuration[PasswordVariable] ?? "";
         string? key = configuration[KeyOption] is { Length: > 0 } keyFile ? Path.GetFullPath(keyFile) : null;
         Check(path, key, password);
@@ -40,12 +41,14 @@ internal static class Certificate
             using X509Certificate2 certificate = key is null && !IsPem(path)
                 ? X509CertificateLoader.LoadPkcs12FromFile(path, password)
                 : password.Length == 0 ? X509Certificate2.CreateFromPemFile(path, key) : X509Certificate2.CreateFromEncryptedPemFile(path, password, key);
-            if (!certificate.HasPrivateKey) throw new StartRefusedException($"The certificate {path} came without its private key. Give the key with --{KeyOption} FILE.");
+            if (!certificate.HasPrivateKey)
+                throw new StartRefusedException($"The certificate {path} came without its private key. Give the key with --{KeyOption} FILE.");
         }
         catch (Exception e) when (e is CryptographicException or IOException or UnauthorizedAccessException)
         {
             throw new StartRefusedException(
-                $"The certificate {path} cannot be used: {e.Message} Give a .pem file with --{KeyOption} FILE, or a .pfx file; a password goes into the environment variable {PasswordVariable}.", e);
+                $"The certificate {path} cannot be used: {e.Message} Give a .pem file with --{KeyOption} FILE, or a .pfx file; a password goes into the "
+                    + $"environment variable {PasswordVariable}.", e);
         }
     }
 

@@ -24,5 +24,6 @@ public sealed class ClassAddress(RoomDoor door, IHttpContextAccessor accessor)
     private string Asked => accessor.HttpContext is { } http ? $"{http.Request.Scheme}://{http.Request.Host}" : Hosting.Server.DefaultAddress;
 
     private static bool IsThisMachine(string? host) =>
-        host is null or "localhost" || (System.Net.IPAddress.TryParse(host.Trim('[', ']'), out System.Net.IPAddress? address) && System.Net.IPAddress.IsLoopback(address));
+        host is null or "localhost"
+        || (System.Net.IPAddress.TryParse(host.Trim('[', ']'), out System.Net.IPAddress? address) && System.Net.IPAddress.IsLoopback(address));
 }

@@ -31,8 +31,12 @@ public static class QrPicture
         }
 
         return new HtmlContentBuilder()
-            .AppendHtml(string.Create(CultureInfo.InvariantCulture, $"<svg class=\"qr\" viewBox=\"0 0 {size} {size}\" role=\"img\" shape-rendering=\"crispEdges\" aria-label=\""))
+            .AppendHtml(
+            string.Create(CultureInfo.InvariantCulture,
+                $"<svg class=\"qr\" viewBox=\"0 0 {size} {size}\" role=\"img\" shape-rendering=\"crispEdges\" aria-label=\""))
             .Append(words)
-            .AppendHtml(string.Create(CultureInfo.InvariantCulture, $"\"><rect width=\"{size}\" height=\"{size}\" fill=\"#fff\"/><path d=\"{path}\" fill=\"#000\"/></svg>"));
+            .AppendHtml(
+            string.Create(CultureInfo.InvariantCulture,
+                $"\"><rect width=\"{size}\" height=\"{size}\" fill=\"#fff\"/><path d=\"{path}\" fill=\"#000\"/></svg>"));
     }
 }

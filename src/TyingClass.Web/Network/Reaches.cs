@@ -7,25 +7,25 @@ public sealed class Reaches(RoomDoor door, TimeProvider time)
 {
     private static readonly TimeSpan Kept = TimeSpan.FromHours(1);
 
-    private readonly Lock gate = new();
-    private readonly Dictionary<IPAddress, DateTimeOffset> seen = [];
+    private readonly Lock _gate = new();
+    private readonly Dictionary<IPAddress, DateTimeOffset> _seen = [];
 
     /// <returns>True when it was another machine, and so proves something about the network.</returns>
     public bool Note(ConnectionInfo connection)
     {
         ArgumentNullException.ThrowIfNull(connection);
         if (connection.RemoteIpAddress is not { } from || (!ComesFromElsewhere(connection, from) && !IsBroughtByOthers)) return false;
-        lock (gate) seen[Plain(from)] = time.GetUtcNow();
+        lock (_gate) _seen[Plain(from)] = time.GetUtcNow();
         return true;
     }
 
     /// <summary>How many, and when the last.</summary>
     public (int Phones, DateTimeOffset? Last) Lately()
     {
-        lock (gate)
+        lock (_gate)
         {
-            foreach (IPAddress old in seen.Where(s => time.GetUtcNow() - s.Value > Kept).Select(s => s.Key).ToList()) seen.Remove(old);
-            return (seen.Count, seen.Count == 0 ? null : seen.Values.Max());
+            foreach (IPAddress old in _seen.Where(s => time.GetUtcNow() - s.Value > Kept).Select(s => s.Key).ToList()) _seen.Remove(old);
+            return (_seen.Count, _seen.Count == 0 ? null : _seen.Values.Max());
         }
     }
 

@@ -14,14 +14,14 @@ public sealed class RoomDoor(RoomChoiceStore store, RoomStart start, RoomEndpoin
 
     private static readonly TimeSpan Look = TimeSpan.FromMilliseconds(50);
 
-    private readonly SemaphoreSlim oneAtATime = new(1);
-    private RoomChoice? choice;
+    private readonly SemaphoreSlim _oneAtATime = new(1);
+    private RoomChoice? _choice;
 
     /// <summary>Closed until the server listens.</summary>
     public RoomState State { get; private set; } = RoomState.Closed;
 
     /// <summary>In force in this run: what was kept, or else what the command line asked for.</summary>
-    public RoomChoice Choice => choice ??= AtStart(store.Get());
+    public RoomChoice Choice => _choice ??= AtStart(store.Get());
 
     /// <summary>What the command line asked for at this start.</summary>
     public RoomStart Start => start;
@@ -35,24 +35,24 @@ public sealed class RoomDoor(RoomChoiceStore store, RoomStart start, RoomEndpoin
     public void Choose(RoomChoice chosen)
     {
         store.Keep(chosen);
-        choice = chosen;
+        _choice = chosen;
     }
 
     /// <summary>Makes the listeners what the choice comes to on the adapters as they are now; does nothing when they are that already.</summary>
     public async Task<RoomState> ApplyAsync()
     {
-        await oneAtATime.WaitAsync();
+        await _oneAtATime.WaitAsync();
         try
         {
             return State = await MakeAsync(RoomPlan.Of(Choice, adapters.Find()));
         }
         finally
         {
-            oneAtATime.Release();
+            _oneAtATime.Release();
         }
     }
 
-    public void Dispose() => oneAtATime.Dispose();
+    public void Dispose() => _oneAtATime.Dispose();
 
     private RoomChoice AtStart(RoomChoice kept)
     {
@@ -86,7 +86,8 @@ public sealed class RoomDoor(RoomChoiceStore store, RoomStart start, RoomEndpoin
 
     private async Task<bool> ListenAsync(string scheme, ImmutableArray<IPAddress> listen)
     {
-        string[] wanted = [.. listen.Select(address => $"{scheme}://{address}:{Port}")], before = [.. State.Listen.Select(address => $"{scheme}://{address}:{Port}")];
+        string[] wanted = [.. listen.Select(address => $"{scheme}://{address}:{Port}")],
+            before = [.. State.Listen.Select(address => $"{scheme}://{address}:{Port}")];
         endpoint.SetRoom(wanted);
         for (TimeSpan waited = TimeSpan.Zero; waited < Patience; waited += Look)
         {

@@ -33,7 +33,8 @@ public sealed class RoomSetup(RoomDoor door, IHttpContextAccessor accessor)
     public const string Typed = "typed";
 
     /// <summary>Whoever looks came in through the room's address: closing it takes the page away as well.</summary>
-    public bool CameThroughTheRoom => accessor.HttpContext?.Connection.LocalIpAddress is { } at && door.State.Listen.Contains(at.IsIPv4MappedToIPv6 ? at.MapToIPv4() : at);
+    public bool CameThroughTheRoom =>
+        accessor.HttpContext?.Connection.LocalIpAddress is { } at && door.State.Listen.Contains(at.IsIPv4MappedToIPv6 ? at.MapToIPv4() : at);
 
     private async Task KeepAsync(RoomChoice choice)
     {
@@ -48,11 +49,13 @@ public sealed class RoomSetup(RoomDoor door, IHttpContextAccessor accessor)
         if (name.Length is 0 or > MostLength) return "Type the address, or pick one from the list.";
         if (name.Contains("://", StringComparison.Ordinal))
         {
-            return Uri.TryCreate(name, UriKind.Absolute, out Uri? whole) && (whole.Scheme == Uri.UriSchemeHttp || whole.Scheme == Uri.UriSchemeHttps) && whole.PathAndQuery == "/"
+            return Uri.TryCreate(name, UriKind.Absolute, out Uri? whole) && (whole.Scheme == Uri.UriSchemeHttp || whole.Scheme == Uri.UriSchemeHttps)
+                && whole.PathAndQuery == "/"
                 ? null
                 : $"“{name}” is no address of a server. A whole one looks like https://class.example, without anything after the name.";
         }
 
-        return IPAddress.TryParse(name, out _) || Uri.CheckHostName(name) == UriHostNameType.Dns ? null : $"“{name}” is neither a name nor an address. Type one such as 192.168.1.20 or class.club, without http:// and without a port.";
+        return IPAddress.TryParse(name, out _) || Uri.CheckHostName(name) == UriHostNameType.Dns ? null
+            : $"“{name}” is neither a name nor an address. Type one such as 192.168.1.20 or class.club, without http:// and without a port.";
     }
 }

@@ -40,7 +40,8 @@ public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, SolvedFli
         card.Sheet.Card, $"By {card.Owner}, revision {card.Revision}{(card.SignedOffBy is { } by ? $", signed off by {by}" : "")}.", card.Sheet.RecipeText);
 
     private PrintCard Print(RecipeCard parts, string byline, string recipeText) => Solve(recipeText) is { } fly
-        ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo, BenchFigures.Of(fly.Report, fly.Report.Soaked, units.Now), Cautions.For(fly.Recipe, fly.Built.Body))
+        ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo,
+        BenchFigures.Of(fly.Report, fly.Report.Soaked, units.Now), Cautions.For(fly.Recipe, fly.Built.Body))
         : new PrintCard(parts, byline, null, "", [], []);
 
     /// <returns>Null when no fly can be built of it.</returns>

@@ -34,7 +34,8 @@ public sealed class PatternCards(ClassStore store, Visitor visitor, ClassAccess 
     }
 
     private CardView? Card(Pattern pattern, int revision) => store.Patterns.Revision(pattern.Id, revision) is { } found
-        ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision), pattern.OwnerId == visitor.Person?.Id)
+        ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision),
+        pattern.OwnerId == visitor.Person?.Id)
         : null;
 
     private string? SignedOffBy(Pattern pattern, int revision) => revision != pattern.SignedOffRevision ? null

@@ -38,7 +38,8 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
             Typed = Typed.FormIfPossible(from.RecipeText),
             Expected = pattern.Revision,
             Note = from.Number == pattern.Revision ? "" : $"Back to revision {from.Number}.",
-            Notice = from.Number == pattern.Revision ? null : $"The editor holds revision {from.Number}. Nothing is changed until you save it: then it becomes revision {pattern.Revision + 1}.",
+            Notice = from.Number == pattern.Revision ? null
+                : $"The editor holds revision {from.Number}. Nothing is changed until you save it: then it becomes revision {pattern.Revision + 1}.",
         });
     }
 
@@ -48,8 +49,10 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
     public PatternResult Take(Pattern? pattern, AnswerPost post, int expected, string note)
     {
         ArgumentNullException.ThrowIfNull(post);
-        PatternEditor editor = new() { Address = pattern is null ? NewAddress : AddressOf(pattern.Id), Typed = post.Typed, Expected = pattern is null ? 0 : expected, Note = note };
-        if (AnswerLimit.Check(post.Typed.Text) is { } tooLong) return new PatternResult(null, Lay(editor with { Problems = [tooLong] }), StatusCodes.Status413PayloadTooLarge);
+        PatternEditor editor = new() { Address = pattern is null ? NewAddress : AddressOf(pattern.Id), Typed = post.Typed,
+            Expected = pattern is null ? 0 : expected, Note = note };
+        if (AnswerLimit.Check(post.Typed.Text) is { } tooLong)
+            return new PatternResult(null, Lay(editor with { Problems = [tooLong] }), StatusCodes.Status413PayloadTooLarge);
         if (post.Action != "save") return new PatternResult(null, Edit(editor, post));
         if (RecipeParser.Parse(post.Typed.Text) is not { Success: true, Value: { } recipe })
             return new PatternResult(null, Lay(editor with { Problems = RecipeEdits.ProblemsOf(post.Typed.Text) }), StatusCodes.Status422UnprocessableEntity);
@@ -59,7 +62,11 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
         }
         catch (StorageException)
         {
-            return new PatternResult(null, Lay(editor with { Notice = "This could not be saved: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then save it again." }), StatusCodes.Status503ServiceUnavailable);
+            return new PatternResult(
+                null, Lay(
+                    editor with { Notice =
+                        "This could not be saved: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, "
+                        + "then save it again." }), StatusCodes.Status503ServiceUnavailable);
         }
     }
 
@@ -79,7 +86,9 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
         {
             Expected = now,
             Meanwhile = store.Revision(pattern.Id, now),
-            Notice = $"Revision {now} was saved from another window or device while you were working on revision {editor.Expected}. Nothing was overwritten and nothing you typed is lost: yours stands in the editor, the other one beside it. Save again to make yours revision {now + 1}.",
+            Notice =
+                $"Revision {now} was saved from another window or device while you were working on revision {editor.Expected}. Nothing was overwritten and "
+                + $"nothing you typed is lost: yours stands in the editor, the other one beside it. Save again to make yours revision {now + 1}.",
         };
         return new PatternResult(null, Lay(told), StatusCodes.Status409Conflict);
     }

@@ -10,7 +10,8 @@ namespace TyingClass.Web.Patterns;
 
 /// <summary>Two revisions side by side.</summary>
 /// <param name="Drawing">Both in one picture, to one scale.</param>
-public sealed record RevisionPair(PatternRevision Before, PatternRevision After, RevisionComparison Comparison, IHtmlContent Drawing, string VerdictBefore, string VerdictAfter);
+public sealed record RevisionPair(PatternRevision Before, PatternRevision After, RevisionComparison Comparison, IHtmlContent Drawing, string VerdictBefore,
+    string VerdictAfter);
 
 /// <summary>Compares revisions; a comparison once made is kept for a while.</summary>
 public sealed class RevisionPairs(ReaderUnits units, IMemoryCache cache, IHttpContextAccessor accessor)

@@ -19,7 +19,7 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     // Stands in a kept picture for the prefix of its ids, which each place on a page has of its own.
     private const string KeptIds = "ids-of-this-picture";
 
-    private int onThisPage;
+    private int _onThisPage;
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
@@ -44,6 +44,6 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
             return draw(options);
         });
         // Ids inside a picture must be the page's only ones.
-        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++onThisPage}", StringComparison.Ordinal));
+        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++_onThisPage}", StringComparison.Ordinal));
     }
 }

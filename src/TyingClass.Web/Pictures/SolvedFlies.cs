@@ -6,7 +6,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Web.Pictures;
 
 /// <summary>
-/// Flies solved lately, by the text of their recipe: the report that graded an answer is the one its page shows, and no page solves what another has just solved.
+/// Flies solved lately, by the text of their recipe: the report that graded an answer is the one its page shows, and no page solves what another has just
+/// solved.
 /// One process has one engine, and a text always gives the same report, so what is kept never goes stale; what was dropped is solved again.
 /// </summary>
 public sealed class SolvedFlies : IDisposable
@@ -14,7 +15,7 @@ public sealed class SolvedFlies : IDisposable
     /// <summary>Some 60 KB each.</summary>
     public const int MostKept = 256;
 
-    private readonly MemoryCache cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
+    private readonly MemoryCache _cache = new(new MemoryCacheOptions { SizeLimit = MostKept });
 
     /// <summary>Keeps a fly of which everything was worked out.</summary>
     public void Keep(string recipeText, SolvedFly whole) => Put((recipeText, true), whole);
@@ -25,13 +26,13 @@ public sealed class SolvedFlies : IDisposable
     /// <summary>As it lies at its own speed, and more if that is known already.</summary>
     public SolvedFly? Attitude(string recipeText) => Of(recipeText, whole: false);
 
-    public void Dispose() => cache.Dispose();
+    public void Dispose() => _cache.Dispose();
 
     private SolvedFly? Of(string recipeText, bool whole)
     {
         ArgumentNullException.ThrowIfNull(recipeText);
-        if (cache.TryGetValue((recipeText, true), out SolvedFly? fly)) return fly;
-        bool isKnown = cache.TryGetValue((recipeText, false), out SolvedFly? part);
+        if (_cache.TryGetValue((recipeText, true), out SolvedFly? fly)) return fly;
+        bool isKnown = _cache.TryGetValue((recipeText, false), out SolvedFly? part);
         if (!whole && isKnown) return part;
         ReportOptions options = whole ? ReportOptions.Default : ReportOptions.AttitudeOnly;
         fly = isKnown ? part?.With(options) : Solve(recipeText, options);
@@ -39,7 +40,7 @@ public sealed class SolvedFlies : IDisposable
         return fly;
     }
 
-    private void Put((string, bool) key, SolvedFly? fly) => cache.Set(key, fly, new MemoryCacheEntryOptions { Size = 1 });
+    private void Put((string, bool) key, SolvedFly? fly) => _cache.Set(key, fly, new MemoryCacheEntryOptions { Size = 1 });
 
     private static SolvedFly? Solve(string recipeText, ReportOptions options)
     {

@@ -44,7 +44,8 @@ public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassS
         DateTimeOffset now = time.GetUtcNow();
         ImmutableArray<ConceptLine> lines =
         [
-            .. course.Lessons.SelectMany(l => l.Concepts.Concat(l.Blocks.OfType<PracticeBlock>().Select(p => p.Practice.Concept)).Select(c => (Concept: c, Lesson: l)))
+            .. course.Lessons.SelectMany(
+                l => l.Concepts.Concat(l.Blocks.OfType<PracticeBlock>().Select(p => p.Practice.Concept)).Select(c => (Concept: c, Lesson: l)))
                 .DistinctBy(c => c.Concept)
                 .Select(c => Line(c.Concept, c.Lesson, evidence.GetValueOrDefault(c.Concept) ?? [], practiced.Contains(c.Concept), now)),
         ];

@@ -36,7 +36,9 @@ public sealed record PracticeView(ProblemKey Key, ExerciseView? Work, ConceptLin
 /// <summary>Practice without end: problems of one concept by seed, steered toward four successes in five.</summary>
 public sealed class PracticeDesk(PracticeSets all, ClassStore store, Visitor visitor, AnswerDesk desk, PracticeDraws draws, ConceptBoard board)
 {
-    /// <summary>The person's next problem: the lowest seed above all answered before, at the level the answers so far call for. Null for a concept nobody practices.</summary>
+    /// <summary>
+    /// The person's next problem: the lowest seed above all answered before, at the level the answers so far call for. Null for a concept nobody practices.
+    /// </summary>
     public ProblemKey? NextFor(string slug)
     {
         if (all.Of(slug) is not [var first, ..]) return null;
@@ -91,7 +93,8 @@ public sealed class PracticeDesk(PracticeSets all, ClassStore store, Visitor vis
         {
             Attempts = () => visitor.Person is { } person ? [.. store.Practice.Of(person.Id, problem.Id).Select(a => a.Attempt)] : [],
             Keep = (text, grade) => store.Practice.Add(
-                visitor.PersonOrNewGuest().Id, new PracticeProblem(problem.Id, set.Concept, key.Seed, key.LevelHundredths, problem.RecipeText ?? ""), text, grade),
+                visitor.PersonOrNewGuest().Id, new PracticeProblem(problem.Id, set.Concept, key.Seed, key.LevelHundredths, problem.RecipeText ?? ""), text,
+                grade),
         };
     }
 

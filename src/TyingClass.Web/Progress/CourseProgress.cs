@@ -22,7 +22,8 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
 
 /// <param name="Next">The next thing to do; null when nothing is left.</param>
 /// <param name="Started">True once anything was answered.</param>
-public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started, ImmutableArray<AuthorError> Problems)
+public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started,
+    ImmutableArray<AuthorError> Problems)
 {
     /// <summary>True for the lesson to go on with and those begun and not done: only their exercises are laid out at once.</summary>
     public bool IsOpen(LessonLine line) => line.Lesson == Next?.Lesson

@@ -36,7 +36,8 @@ public sealed class ReviewDesk(ClassStore store, Visitor visitor, ClassAccess ac
     public ImmutableArray<QueueLine> Queue() => [.. Lines(c => store.Reviews.Queue(c.Id)).OrderBy(l => l.Review.AskedAt)];
 
     /// <summary>The latest first.</summary>
-    public ImmutableArray<QueueLine> Decided() => [.. Lines(c => store.Reviews.Decided(c.Id, MostDecided)).OrderByDescending(l => l.Review.DecidedAt).Take(MostDecided)];
+    public ImmutableArray<QueueLine> Decided() =>
+        [.. Lines(c => store.Reviews.Decided(c.Id, MostDecided)).OrderByDescending(l => l.Review.DecidedAt).Take(MostDecided)];
 
     /// <returns>Null for a review this visitor may not see.</returns>
     public Review? Find(string reviewId) =>

@@ -11,18 +11,18 @@ public sealed class AccountLimit : IDisposable
     /// <summary>More, because moving one guest's work takes two: a class is brought in on one evening.</summary>
     public const int MarkTries = 40;
 
-    private readonly PartitionedRateLimiter<string> names = Limiter(Tries);
-    private readonly PartitionedRateLimiter<string> marks = Limiter(MarkTries);
+    private readonly PartitionedRateLimiter<string> _names = Limiter(Tries);
+    private readonly PartitionedRateLimiter<string> _marks = Limiter(MarkTries);
 
-    public bool MayTry(string name) => Take(names, name.Trim().ToUpperInvariant());
+    public bool MayTry(string name) => Take(_names, name.Trim().ToUpperInvariant());
 
     /// <summary>One more guest's mark typed by this person.</summary>
-    public bool MayTryMark(string personId) => Take(marks, personId);
+    public bool MayTryMark(string personId) => Take(_marks, personId);
 
     public void Dispose()
     {
-        names.Dispose();
-        marks.Dispose();
+        _names.Dispose();
+        _marks.Dispose();
     }
 
     private static bool Take(PartitionedRateLimiter<string> limiter, string key)

@@ -7,7 +7,8 @@ public sealed class SecurityHeaders(RequestDelegate next)
 {
     /// <summary>Scripts and styles only from files of our own: a style attribute in a page or drawing, or an inline script, has no effect.</summary>
     public const string ContentSecurityPolicy =
-        "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; form-action 'self'; frame-ancestors 'none'; base-uri 'none'";
+        "default-src 'none'; script-src 'self'; connect-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; form-action 'self'; frame-ancestors "
+        + "'none'; base-uri 'none'";
 
     public Task InvokeAsync(HttpContext context)
     {

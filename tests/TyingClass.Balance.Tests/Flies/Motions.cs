@@ -16,7 +16,8 @@ internal static class Motions
 
     public static FlyBody Mirrored(this FlyBody body) => Swapped(body.Moved(Mirror, Mirror));
 
-    private static FlyBody Swapped(FlyBody body) => body with { Parts = [.. body.Parts.Select(p => p with { Room = new SideRoom(-p.Room.HighM, -p.Room.LowM) })] };
+    private static FlyBody Swapped(FlyBody body) =>
+        body with { Parts = [.. body.Parts.Select(p => p with { Room = new SideRoom(-p.Room.HighM, -p.Room.LowM) })] };
 
     public static FlyBody HeavierBy(this FlyBody body, double factor) => body with { Parts = [.. body.Parts.Select(p => HeavierBy(p, factor))] };
 

@@ -2,7 +2,9 @@ using CsCheck;
 
 namespace TyingClass.Balance.Tests.Flies;
 
-/// <summary>Properties over cases drawn from a fixed seed: CsCheck's own sampling fixes only its first case, and a test must see the same flies every time.</summary>
+/// <summary>
+/// Properties over cases drawn from a fixed seed: CsCheck's own sampling fixes only its first case, and a test must see the same flies every time.
+/// </summary>
 internal static class Seeded
 {
     public static void Check<T>(Gen<T> gen, int cases, Action<T> property)

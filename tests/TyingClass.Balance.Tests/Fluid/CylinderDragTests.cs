@@ -21,12 +21,14 @@ public sealed class CylinderDragTests
         Assert.Equal(expected, CylinderDrag.CrossFlow(reynolds), share * expected);
 
     // Wieselsberger's lowest point, 4.87 at Re 3.18 (digitized, ±5 %), is the one that the fit does not meet: the reference that gives both says of the fit
-    // "up to 13 % high below Re 10", to whole percents, and it is 13.5 % high. No pass by 5 % here, and none is claimed: docs/formulas.md#drag says what it costs.
+    // "up to 13 % high below Re 10", to whole percents, and it is 13.5 % high. No pass by 5 % here, and none is claimed: docs/formulas.md#drag says what it
+    // costs.
     [Fact]
     public void CrossFlow_BelowReynolds10_IsHighByWhatTheFitIsKnownToBe() =>
         Assert.InRange(CylinderDrag.CrossFlow(3.18) / 4.87, 1.05, 1.135);
 
-    // Two other published fits at the same place, both from memory: Sucker and Brauer 1975 (as in White, Viscous Fluid Flow) and Clift, Grace and Weber 1978 for cylinders.
+    // Two other published fits at the same place, both from memory: Sucker and Brauer 1975 (as in White, Viscous Fluid Flow) and Clift, Grace and Weber 1978
+    // for cylinders.
     // They lie 3 % under and 11 % over the same point, so the fits of the literature differ among themselves by as much.
     [Fact]
     public void CrossFlow_BelowReynolds10_LiesAboveOnePublishedFitAndByAnother()

@@ -16,7 +16,8 @@ public sealed class WaterTests
     public void DensityKell_FreshWater_IsKells1975(double temperatureC, double expectedKgM3) =>
         Assert.Equal(expectedKgM3, WaterProperties.DensityKellKgM3(temperatureC), 6e-5);
 
-    // Computed from IAPWS SR6-08, 0.1 MPa. EOS-80's fresh-water end is the standard mean ocean water of Bigg and Kell on the scale of 1968: the two agree to some parts per million.
+    // Computed from IAPWS SR6-08, 0.1 MPa. EOS-80's fresh-water end is the standard mean ocean water of Bigg and Kell on the scale of 1968: the two agree to
+    // some parts per million.
     [Theory]
     [InlineData(5, 999.9660)]
     [InlineData(10, 999.7019)]

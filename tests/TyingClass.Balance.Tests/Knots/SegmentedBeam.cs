@@ -2,8 +2,12 @@ using MathNet.Numerics.LinearAlgebra;
 
 namespace TyingClass.Balance.Tests.Knots;
 
-/// <summary>An elastic line cut into straight segments with a spring at every joint, clamped at one end: written for the tests, from equilibrium alone, to check the engine's closed forms.</summary>
-/// <remarks>The moment at a joint is EI times the change of angle over the distance between the middles of the segments it joins (half a segment at the clamp). Equilibrium of everything beyond each joint gives as many equations as angles; Newton with a differenced Jacobian solves them.</remarks>
+/// <summary>
+/// An elastic line cut into straight segments with a spring at every joint, clamped at one end: written for the tests, from equilibrium alone, to check the
+/// engine's closed forms.
+/// </summary>
+/// <remarks>The moment at a joint is EI times the change of angle over the distance between the middles of the segments it joins (half a segment at the clamp).
+/// Equilibrium of everything beyond each joint gives as many equations as angles; Newton with a differenced Jacobian solves them.</remarks>
 internal sealed class SegmentedBeam
 {
     private readonly double[] _lengths;

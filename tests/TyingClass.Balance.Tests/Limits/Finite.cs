@@ -23,7 +23,8 @@ internal static class Finite
         }
 
         if (told.GetType().IsPrimitive) return;
-        foreach (PropertyInfo property in told.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.GetIndexParameters().Length == 0))
+        foreach (PropertyInfo property in told.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(p => p.GetIndexParameters().Length == 0))
         {
             // A vector's own derived unit is not part of the report.
             AssertAll(property.GetValue(told), $"{path}.{property.Name}");

@@ -54,7 +54,8 @@ public sealed class FuzzTests
         BodyPart dragged = lump with { Drag = [DragElement.Sphere(default, 3e-3)] };
         foreach (Knot knot in new[] { Knot.Loop, Knot.Cinched })
         {
-            foreach (BodyPart part in new[] { lump, dragged, dragged with { Solids = [] }, dragged with { Drag = [DragElement.Cylinder(default, Vector3D.UnitX, 0, 0)] } })
+            foreach (BodyPart part in new[] { lump, dragged, dragged with { Solids = [] },
+                dragged with { Drag = [DragElement.Cylinder(default, Vector3D.UnitX, 0, 0)] } })
             {
                 foreach (Vector3D eye in new[] { default, new Vector3D(-0.01, 0, 0), new Vector3D(0, 0, 0.01) })
                 {
@@ -80,7 +81,9 @@ public sealed class FuzzTests
         }
         catch (Exception e)
         {
-            broken.Add($"{name}: {e.GetType().Name} {e.Message.ReplaceLineEndings(" ")} {e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("/src/", StringComparison.Ordinal))}");
+            broken.Add(
+                $"{name}: {e.GetType().Name} {e.Message.ReplaceLineEndings(" ")} "
+                + $"{e.StackTrace?.Split('\n').FirstOrDefault(l => l.Contains("/src/", StringComparison.Ordinal))}");
         }
     }
 
@@ -104,7 +107,8 @@ public sealed class FuzzTests
 
         return (
             new FlyBody(parts.ToImmutable(), Place(r, size), size, (Intent)r.Next(2)),
-            new FishingConditions(WaterProperties.At(40 * r.NextDouble(), 0.042 * r.NextDouble()), new Leader(Decades(r, 5e-5, 2e-3), Decades(r, 1e8, 1e10), 1140), (Knot)r.Next(2), Decades(r, 1e-3, 10)));
+            new FishingConditions(WaterProperties.At(40 * r.NextDouble(), 0.042 * r.NextDouble()),
+                new Leader(Decades(r, 5e-5, 2e-3), Decades(r, 1e8, 1e10), 1140), (Knot)r.Next(2), Decades(r, 1e-3, 10)));
     }
 
     private static DragElement Drag(Random r, double size) => r.Next(4) switch
@@ -116,7 +120,8 @@ public sealed class FuzzTests
             r.NextDouble(), r.Next(2) == 0 ? double.PositiveInfinity : Decades(r, 0.1, 1e3)),
     };
 
-    private static Vector3D Place(Random r, double size) => r.Next(6) == 0 ? default : size * new Vector3D(2 * r.NextDouble() - 1, 2 * r.NextDouble() - 1, 2 * r.NextDouble() - 1);
+    private static Vector3D Place(Random r, double size) =>
+        r.Next(6) == 0 ? default : size * new Vector3D(2 * r.NextDouble() - 1, 2 * r.NextDouble() - 1, 2 * r.NextDouble() - 1);
 
     private static double Decades(Random r, double low, double high) => low * Math.Pow(high / low, r.NextDouble());
 

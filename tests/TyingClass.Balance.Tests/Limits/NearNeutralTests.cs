@@ -6,7 +6,9 @@ using Xunit;
 
 namespace TyingClass.Balance.Tests.Limits;
 
-/// <summary>Keel height is the restoring moment over the wet weight: with next to no weight left it runs away as the balance point does, so one rule silences both.</summary>
+/// <summary>
+/// Keel height is the restoring moment over the wet weight: with next to no weight left it runs away as the balance point does, so one rule silences both.
+/// </summary>
 public sealed class NearNeutralTests
 {
     [Theory]

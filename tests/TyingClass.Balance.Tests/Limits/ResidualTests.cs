@@ -23,7 +23,8 @@ public sealed class ResidualTests
             foreach (Basin basin in Releases.StableAttitudes(fly, conditions.SpeedMS))
             {
                 double left = fly.At(basin.Rest.Attitude, conditions.SpeedMS).MomentNM.Length;
-                Assert.True(left < 1e-9 * Math.Abs(fly.WetWeightN) * body.ShankLengthM, $"fly {seed}: {left / Math.Abs(fly.WetWeightN) / body.ShankLengthM:E2}");
+                Assert.True(left < 1e-9 * Math.Abs(fly.WetWeightN) * body.ShankLengthM,
+                    $"fly {seed}: {left / Math.Abs(fly.WetWeightN) / body.ShankLengthM:E2}");
                 attitudes++;
             }
         }

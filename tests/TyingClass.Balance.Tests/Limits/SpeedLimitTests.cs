@@ -28,7 +28,8 @@ public sealed class SpeedLimitTests
             Assert.True(state.AtFishingSpeed.Settles, $"body {seed} does not settle");
             Assert.True(
                 plumb.MissDeg(state.AtFishingSpeed.PitchDeg, state.AtFishingSpeed.LeanDeg, body.Intent) < 0.5,
-                $"body {seed}: reported pitch {state.AtFishingSpeed.PitchDeg} lean {state.AtFishingSpeed.LeanDeg}, plumb is {plumb.PitchDeg} {plumb.LeanDeg(body.Intent)}");
+                $"body {seed}: reported pitch {state.AtFishingSpeed.PitchDeg} lean {state.AtFishingSpeed.LeanDeg}, plumb "
+                    + $"is {plumb.PitchDeg} {plumb.LeanDeg(body.Intent)}");
             hung++;
         }
 

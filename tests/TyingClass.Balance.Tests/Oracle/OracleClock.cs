@@ -1,6 +1,9 @@
 namespace TyingClass.Balance.Tests.Oracle;
 
-/// <summary>Steps y' = f(y) through time: Bogacki and Shampine's embedded pair of orders 3 and 2 (Applied Mathematics Letters 2 (1989) 321), step by step error kept in bounds.</summary>
+/// <summary>
+/// Steps y' = f(y) through time: Bogacki and Shampine's embedded pair of orders 3 and 2 (Applied Mathematics Letters 2 (1989) 321), step by step error kept in
+/// bounds.
+/// </summary>
 internal sealed class OracleClock(int size, Action<double[], double[]> derivative, double[] tolerance)
 {
     private readonly double[] _k1 = new double[size], _k2 = new double[size], _k3 = new double[size], _k4 = new double[size];

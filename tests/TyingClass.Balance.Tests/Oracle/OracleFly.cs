@@ -80,7 +80,10 @@ internal sealed class OracleFly
         return (force, moment);
     }
 
-    /// <summary>Rotary inertia about a point, kg·m², with a tenth of its trace added evenly: a stand-in for the water carried along, and no attitude of rest depends on it.</summary>
+    /// <summary>
+    /// Rotary inertia about a point, kg·m², with a tenth of its trace added evenly: a stand-in for the water carried along, and no attitude of rest depends on
+    /// it.
+    /// </summary>
     public Matrix<double> Inertia(OracleVector about)
     {
         Matrix<double> inertia = Matrix<double>.Build.Dense(3, 3);

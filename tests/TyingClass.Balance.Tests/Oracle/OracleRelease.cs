@@ -1,6 +1,9 @@
 namespace TyingClass.Balance.Tests.Oracle;
 
-/// <summary>Lets go of a fly and waits until it is at rest: until it hardly moves in half as long again as it has had already, so that the slowest creep shows. Rest is believed only when the fly, nudged 3° any way, comes back.</summary>
+/// <summary>
+/// Lets go of a fly and waits until it is at rest: until it hardly moves in half as long again as it has had already, so that the slowest creep shows. Rest is
+/// believed only when the fly, nudged 3° any way, comes back.
+/// </summary>
 internal abstract class OracleRelease
 {
     private const double FirstWindowS = 0.5, MovedDeg = 0.02, NudgeRad = 3 * Math.PI / 180, BackDeg = 0.12, FlutterS = 200, FlutterDeg = 2;

@@ -14,8 +14,10 @@ internal sealed class OracleSink : OracleRelease
     private readonly OracleClock _clock;
     private readonly double[] _y = new double[10];
 
-    /// <param name="headingHeld">True keeps the fly from spinning about the plumb line, by whatever moment that takes: the engine leaves that spin out (as a leader hard to twist would).</param>
-    /// <param name="dampingPerS">A made-up drag on turning. Much of it takes the flutter from a fly that flutters; where it comes to rest does not depend on it.</param>
+    /// <param name="headingHeld">True keeps the fly from spinning about the plumb line, by whatever moment that takes: the engine leaves that spin out (as a
+    /// leader hard to twist would).</param>
+    /// <param name="dampingPerS">A made-up drag on turning. Much of it takes the flutter from a fly that flutters; where it comes to rest does not depend on
+    /// it.</param>
     public OracleSink(OracleFly fly, bool headingHeld, double dampingPerS = 10)
     {
         _dampingPerS = dampingPerS;

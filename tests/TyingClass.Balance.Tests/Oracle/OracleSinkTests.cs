@@ -45,7 +45,8 @@ public sealed class OracleSinkTests(ITestOutputHelper output)
                 OracleFly oracleFly = new(body, conditions, state.State == WetState.Soaked);
                 OracleSink sink = new(oracleFly, headingHeld);
                 SinkReport? told = state.Sink;
-                // The engine lets go from the attitude the fly was towed in, which the oracle does not know: where the intended one leads elsewhere, look beside the reported one.
+                // The engine lets go from the attitude the fly was towed in, which the oracle does not know: where the intended one leads elsewhere, look
+                // beside the reported one.
                 List<OracleRest> rests = [];
                 foreach (OracleQuaternion from in Releases(body.Intent, told, random))
                 {
@@ -69,14 +70,23 @@ public sealed class OracleSinkTests(ITestOutputHelper output)
 
                 // No report of a fly that never settles is right.
                 if (told is null && rests is [{ Settled: false }]) never++;
-                else if (rests.Count > 0) misses.Add(string.Create(CultureInfo.InvariantCulture, $"fly {seed} {state.State}: reported {told?.RateMS:F4} m/s pitch {told?.PitchDeg:F2} lean {told?.LeanDeg:F2}; the oracle {string.Join(" | ", rests.Select(Text))}"));
+                else if (rests.Count > 0)
+                    misses.Add(
+                        string.Create(CultureInfo.InvariantCulture,
+                            $"fly {seed} {state.State}: reported {told?.RateMS:F4} m/s pitch {told?.PitchDeg:F2} lean {told?.LeanDeg:F2}; the "
+                                + $"oracle {string.Join(" | ", rests.Select(Text))}"));
 
                 double Miss(OracleRest r) => r.MissDeg(told.PitchDeg, told.LeanDeg, body.Intent);
-                string Text(OracleRest r) => string.Create(CultureInfo.InvariantCulture, $"{(r.Settled ? "rests" : "moves")} {r.RateMS:F4} m/s pitch {r.PitchDeg:F2} lean {r.LeanDeg(body.Intent):F2}");
+                string Text(OracleRest r) =>
+                    string.Create(CultureInfo.InvariantCulture,
+                    $"{(r.Settled ? "rests" : "moves")} {r.RateMS:F4} m/s pitch {r.PitchDeg:F2} lean {r.LeanDeg(body.Intent):F2}");
             }
         }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"agreed {agreed} ({byIntent} at the first release), never settles {never}, flutters {flutters}, worst {worstDeg:F3}° {worstRate:P3}\n{string.Join('\n', misses)}"));
+        output.WriteLine(
+            string.Create(CultureInfo.InvariantCulture,
+                $"agreed {agreed} ({byIntent} at the first release), never settles {never}, flutters {flutters}, "
+                    + $"worst {worstDeg:F3}° {worstRate:P3}\n{string.Join('\n', misses)}"));
         Assert.Empty(misses);
         Assert.Equal(200, agreed + never);
         Assert.True(never < 20, "too few flies settle");

@@ -37,7 +37,8 @@ internal sealed class OracleTally
     {
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"single {_single}, several {_several}, none reported {_none}, worst agreement {_worst:F3}°, misses {_misses.Count}\n{string.Join('\n', _misses)}"));
+            $"single {_single}, several {_several}, none reported {_none}, worst agreement {_worst:F3}°, "
+                + $"misses {_misses.Count}\n{string.Join('\n', _misses)}"));
         Assert.Empty(_misses);
         Assert.True(_single >= 900, $"only {_single} releases of flies with a single stable attitude");
         Assert.True(_several >= 20, $"only {_several} releases of flies with several");
@@ -64,7 +65,9 @@ internal sealed class OracleTally
         double miss = state.Attitudes.Min(a => rest.MissDeg(a.PitchDeg, a.LeanDeg, intent));
         if (state.Attitudes.Length == 1) miss = Math.Max(miss, rest.MissDeg(state.AtFishingSpeed.PitchDeg, state.AtFishingSpeed.LeanDeg, intent));
         if (miss <= AgreeDeg) _worst = Math.Max(_worst, miss);
-        else _misses.Add($"{name} (settles: {state.AtFishingSpeed.Settles}): the oracle rests at {Text(rest.PitchDeg, rest.LeanDeg(intent))}; reported {reported}; at fishing speed {Text(state.AtFishingSpeed.PitchDeg, state.AtFishingSpeed.LeanDeg)}");
+        else _misses.Add(
+            $"{name} (settles: {state.AtFishingSpeed.Settles}): the oracle rests at {Text(rest.PitchDeg, rest.LeanDeg(intent))}; reported {reported}; at "
+                + $"fishing speed {Text(state.AtFishingSpeed.PitchDeg, state.AtFishingSpeed.LeanDeg)}");
     }
 
     private static string Text(double pitch, double lean) =>

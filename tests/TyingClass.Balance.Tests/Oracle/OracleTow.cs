@@ -3,7 +3,10 @@ using TyingClass.Balance.Bodies;
 
 namespace TyingClass.Balance.Tests.Oracle;
 
-/// <summary>A fly held at its tow point in a steady flow along world +x, z up: free to turn, damped by the water and by a made-up drag on turning that no attitude of rest feels.</summary>
+/// <summary>
+/// A fly held at its tow point in a steady flow along world +x, z up: free to turn, damped by the water and by a made-up drag on turning that no attitude of
+/// rest feels.
+/// </summary>
 internal sealed class OracleTow : OracleRelease
 {
     private const double DampingPerS = 20;

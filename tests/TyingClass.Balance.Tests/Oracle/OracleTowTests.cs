@@ -53,9 +53,11 @@ public sealed class OracleTowTests(ITestOutputHelper output)
             foreach (Attitude at in basins.Select(b => b.Rest.Attitude))
             {
                 OracleRest told = new(true, OracleVector.Of(at.Flow), OracleVector.Of(at.Up), 0);
-                OracleQuaternion near = OracleQuaternion.Seeing(told.Flow, told.Up) * OracleQuaternion.Turn(new(random.NextDouble() - 0.5, random.NextDouble() - 0.5, random.NextDouble() - 0.5), 0.02);
+                OracleQuaternion near = OracleQuaternion.Seeing(told.Flow, told.Up)
+                    * OracleQuaternion.Turn(new(random.NextDouble() - 0.5, random.NextDouble() - 0.5, random.NextDouble() - 0.5), 0.02);
                 OracleRest rest = tow.Run(near.Unit(), random);
-                Assert.True(rest.Settled && rest.TurnToDeg(told) < 0.5, $"body {seed}: let go beside pitch {told.PitchDeg:F2} lean {told.LeanDeg(body.Intent):F2} it rests {rest.TurnToDeg(told):F2}° off");
+                Assert.True(rest.Settled && rest.TurnToDeg(told) < 0.5,
+                    $"body {seed}: let go beside pitch {told.PitchDeg:F2} lean {told.LeanDeg(body.Intent):F2} it rests {rest.TurnToDeg(told):F2}° off");
                 held++;
             }
         }

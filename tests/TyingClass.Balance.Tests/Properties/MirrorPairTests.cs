@@ -7,7 +7,9 @@ using Xunit;
 
 namespace TyingClass.Balance.Tests.Properties;
 
-/// <summary>A fly tied wrong to the left swims as the same fly tied wrong to the right, seen in a mirror: in every figure that is told, not in its moments alone.</summary>
+/// <summary>
+/// A fly tied wrong to the left swims as the same fly tied wrong to the right, seen in a mirror: in every figure that is told, not in its moments alone.
+/// </summary>
 public sealed class MirrorPairTests
 {
     private static readonly ReportOptions Quick = new() { Flies = 30, SpeedsMS = [0.2, 0.8], SoakTimesS = [10] };

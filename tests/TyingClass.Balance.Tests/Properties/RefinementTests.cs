@@ -27,7 +27,12 @@ public sealed class RefinementTests(ITestOutputHelper output)
                 worst = Math.Max(worst, Math.Max(pitch, lean));
                 if (pitch > 0.5 || lean > 0.5)
                 {
-                    moved.Add(string.Create(CultureInfo.InvariantCulture, $"recipe {seed} {one.State}: pitch {one.AtFishingSpeed.PitchDeg:F2} → {two.AtFishingSpeed.PitchDeg:F2}, lean {one.AtFishingSpeed.LeanDeg:F2} → {two.AtFishingSpeed.LeanDeg:F2}, keel {one.AtFishingSpeed.KeelHeightMm.For(a.Intent):F3}, parts {string.Join(", ", coarse.Body.Parts.Select(p => p.Name))}"));
+                    moved.Add(
+                        string.Create(CultureInfo.InvariantCulture,
+                            $"recipe {seed} {one.State}: pitch {one.AtFishingSpeed.PitchDeg:F2} → {two.AtFishingSpeed.PitchDeg:F2}, "
+                                + $"lean {one.AtFishingSpeed.LeanDeg:F2} → {two.AtFishingSpeed.LeanDeg:F2}, "
+                                + $"keel {one.AtFishingSpeed.KeelHeightMm.For(a.Intent):F3}, "
+                                + $"parts {string.Join(", ", coarse.Body.Parts.Select(p => p.Name))}"));
                 }
             }
         }

@@ -18,10 +18,14 @@ public sealed class ShuffleTests
             (FlyBody body, FishingConditions conditions) = RandomBodies.Fly(seed);
             // Two wings, which a recipe would number in the order it names them.
             BodyPart wing = body.Parts[^1];
-            BodyPart second = wing with { Name = $"{wing.Name} 2", Masses = [.. wing.Masses.Select(m => m with { PositionM = m.PositionM with { X = m.PositionM.X + 2e-3 } })] };
+            BodyPart second = wing with { Name = $"{wing.Name} 2",
+                Masses = [.. wing.Masses.Select(m => m with { PositionM = m.PositionM with { X = m.PositionM.X + 2e-3 } })] };
             FlyBody written = body with { Parts = [.. body.Parts, second] };
-            ImmutableArray<BodyPart> turned = [.. written.Parts.Reverse().Select(p => p.Name == wing.Name ? p with { Name = second.Name } : p.Name == second.Name ? p with { Name = wing.Name } : p)];
-            StateReport a = BalanceEngine.Report(written, conditions, options).Soaked, b = BalanceEngine.Report(written with { Parts = turned }, conditions, options).Soaked;
+            ImmutableArray<BodyPart> turned = [
+                .. written.Parts.Reverse()
+                    .Select(p => p.Name == wing.Name ? p with { Name = second.Name } : p.Name == second.Name ? p with { Name = wing.Name } : p)];
+            StateReport a = BalanceEngine.Report(written, conditions, options).Soaked,
+                b = BalanceEngine.Report(written with { Parts = turned }, conditions, options).Soaked;
             Assert.Equal(a.Verdict.Kind, b.Verdict.Kind);
             Assert.Equal(a.AtFishingSpeed.LeanDeg, b.AtFishingSpeed.LeanDeg, 1e-3);
             // A fly on the very edge of a bin may fall on either side of it by rounding.

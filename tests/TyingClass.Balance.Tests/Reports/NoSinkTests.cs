@@ -16,7 +16,8 @@ public sealed class NoSinkTests
     public void Report_LoneBall_SinksAnyWayUpAtItsRate()
     {
         double volume = Math.PI / 6 * 27e-9;
-        BalanceReport report = Report(new BodyPart("ball") { Masses = [new(19_300 * volume, default)], Solids = [new(volume, default)], Drag = [DragElement.Sphere(default, 3e-3)] });
+        BalanceReport report = Report(
+            new BodyPart("ball") { Masses = [new(19_300 * volume, default)], Solids = [new(volume, default)], Drag = [DragElement.Sphere(default, 3e-3)] });
 
         Assert.Null(report.Soaked.Sink);
         Finding finding = Assert.Single(report.Findings, f => f.Code == "sinks any way up");
@@ -52,5 +53,6 @@ public sealed class NoSinkTests
     }
 
     private static BalanceReport Report(BodyPart part) =>
-        BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Conditions, new ReportOptions { Flies = 1, SpeedsMS = [0.5] });
+        BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Conditions,
+        new ReportOptions { Flies = 1, SpeedsMS = [0.5] });
 }

@@ -15,7 +15,8 @@ public sealed class StatesTests
         {
             (FlyBody body, FishingConditions conditions) = RandomBodies.Fly(seed);
             ReportOptions options = new() { Flies = 50, SpeedsMS = [0.4], SoakTimesS = [20] };
-            BalanceReport plain = BalanceEngine.Report(body, conditions, options), asked = BalanceEngine.Report(body, conditions, options with { PartlySoakedS = 20 });
+            BalanceReport plain = BalanceEngine.Report(body, conditions, options),
+                asked = BalanceEngine.Report(body, conditions, options with { PartlySoakedS = 20 });
             Assert.Null(plain.PartlySoaked);
             Assert.Equal(0, asked.Fresh.SoakS);
             Assert.Equal(plain.Fresh.WetWeightG, asked.Fresh.WetWeightG);

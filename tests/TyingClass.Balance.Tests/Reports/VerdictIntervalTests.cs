@@ -15,7 +15,8 @@ public sealed class VerdictIntervalTests
         for (int seed = 63_000; seed < 63_120; seed++)
         {
             BuiltFly fly = FlyBuilder.Build(RandomRecipes.Fly(seed));
-            foreach (StateReport state in BalanceEngine.Report(fly.Body, fly.Conditions, new ReportOptions { Flies = 400, SpeedsMS = [], SoakTimesS = [] }).States)
+            foreach (StateReport state in BalanceEngine.Report(fly.Body, fly.Conditions,
+                new ReportOptions { Flies = 400, SpeedsMS = [], SoakTimesS = [] }).States)
             {
                 ToleranceReport t = state.Tolerance;
                 Assert.Equal(t.LeanHistogram.Take(6).Sum(), t.FliesTheRightWayUp);

@@ -9,7 +9,8 @@ using Xunit;
 namespace TyingClass.Balance.Tests.Ships;
 
 /// <summary>The books' righting arms, from the engine's own righting curve.</summary>
-/// <remarks>A body of weight and buoyancy, held level by a drogue far aft that cannot resist heel. Tonnes stand as kilograms, so moments in kg·m are the books' t·m. A submerged body has no waterline: its arm is BG sin φ (standard; from memory), so BG takes the place of GM.</remarks>
+/// <remarks>A body of weight and buoyancy, held level by a drogue far aft that cannot resist heel. Tonnes stand as kilograms, so moments in kg·m are the books'
+/// t·m. A submerged body has no waterline: its arm is BG sin φ (standard; from memory), so BG takes the place of GM.</remarks>
 public sealed class RightingArmTests
 {
     // Derrett and Barrass: box 65 × 12 × 8 m, 3198 t, GM 1 m: at 5° 0.0872 m, 278.9 t·m (the book multiplies the rounded arm).
@@ -68,9 +69,11 @@ public sealed class RightingArmTests
     {
         Vector3D eye = new(-2e-3, 0, 1e-3), balance = new(-2e-3, 0, 1e-3 - 1e-3 * belowMm);
         FlyBody body = new(
-            [new BodyPart("hook") { Masses = [new(3e-4, balance)], Solids = [new(4e-8, balance)], Drag = [DragElement.Streamer(new Vector3D(0.03, 0, 1e-3), 1e-4)] }],
+            [new BodyPart("hook") { Masses = [new(3e-4, balance)], Solids = [new(4e-8, balance)],
+                Drag = [DragElement.Streamer(new Vector3D(0.03, 0, 1e-3), 1e-4)] }],
             eye, 0.02, Intent.PointDown);
-        StateReport state = BalanceEngine.Report(body, new FishingConditions(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5), new ReportOptions { Flies = 1 }).Soaked;
+        StateReport state = BalanceEngine.Report(body, new FishingConditions(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5),
+            new ReportOptions { Flies = 1 }).Soaked;
         Assert.Equal(belowMm, state.AtFishingSpeed.KeelHeightMm.PointDown!.Value, 1e-5);
         Assert.Equal(-belowMm, state.AtFishingSpeed.KeelHeightMm.PointUp!.Value, 1e-5);
         Assert.Equal(belowMm, state.LevelLineKeelMm!.Value.PointDown, 1e-9);

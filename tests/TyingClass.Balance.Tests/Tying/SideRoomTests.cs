@@ -34,7 +34,8 @@ public sealed class SideRoomTests
 
     private static double MeanLeanDeg(FlyBody body, FishingConditions conditions)
     {
-        ToleranceReport t = PartialReports.Tolerance(body, conditions, WetState.Soaked, new ReportOptions { Flies = 200, Accuracy = TyingAccuracy.FirstSeason });
+        ToleranceReport t =
+            PartialReports.Tolerance(body, conditions, WetState.Soaked, new ReportOptions { Flies = 200, Accuracy = TyingAccuracy.FirstSeason });
         return t.LeanHistogram.Select((count, bin) => count * (10 * bin + 5)).Sum() / (double)t.Flies;
     }
 }

@@ -14,7 +14,8 @@ namespace TyingClass.Browser.Tests.Stories;
 public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 {
     // A recipe with a bad figure, so that the marks of an error are looked at too.
-    private static readonly string BrokenBench = $"/bench?r={TyingClass.Web.Bench.Packed.Pack("recipe: Mill Loach\nintent: point up\nhook:\n  size: 4\n  gape: wide\n")}";
+    private static readonly string BrokenBench =
+        $"/bench?r={TyingClass.Web.Bench.Packed.Pack("recipe: Mill Loach\nintent: point up\nhook:\n  size: 4\n  gape: wide\n")}";
 
     [Theory]
     [InlineData(1280, ColorScheme.Light)]
@@ -22,7 +23,8 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
     [InlineData(390, ColorScheme.Light)]
     [InlineData(390, ColorScheme.Dark)]
     public Task LessonExerciseAndBench_ByAxe_HaveNothingToMend(int width, ColorScheme scheme) =>
-        AssertNothingToMend(width, scheme, [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind.Word == "repair").Id}", "/bench"]);
+        AssertNothingToMend(width, scheme,
+        [$"/lessons/{app.Course.Lessons[0].Slug}", $"/exercises/{app.Course.Exercises.First(e => e.Kind.Word == "repair").Id}", "/bench"]);
 
     [Theory]
     [InlineData(1280, ColorScheme.Light)]
@@ -47,10 +49,13 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         app.Store.Attempts.Add(student.Id, repair.Id, repair.RecipeText!, Grader.Grade(repair, repair.RecipeText!, failedAttempts: 0));
         await AssertNothingToMend(page,
         [
-            "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}", $"/class/people/{student.Id}/remove",
-            "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account", "/comments",
+            "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}",
+            $"/class/people/{student.Id}/remove",
+            "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account",
+            "/comments",
             "/class/start", "/class/people/names", $"/class/copy?from={classId}",
-            "/class/dates", "/class/files", "/class/evenings", "/class/evenings/1", "/class/evenings/1/handout", "/class/evenings/1/wall/1", "/class/tonight", "/class/tonight/wall",
+            "/class/dates", "/class/files", "/class/evenings", "/class/evenings/1", "/class/evenings/1/handout", "/class/evenings/1/wall/1", "/class/tonight",
+            "/class/tonight/wall",
             "/class/room", "/reached",
         ]);
     }
@@ -66,10 +71,12 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         string recipe = app.Course.Exercises.First(e => e.Kind.Word == "repair").RecipeText!;
         Pattern waiting = app.Store.Patterns.Create(mentor.Id, "Slate Minnow", recipe), booked = app.Store.Patterns.Create(mentor.Id, "Copper Loach", recipe);
         app.Store.Patterns.Save(waiting.Id, mentor.Id, 1, "Slate Minnow", $"{recipe}\nnotes: second version");
-        string asked = app.Store.Reviews.Ask(waiting.Id, mentor.Id, classId, "Too heavy?")!.Id, signed = app.Store.Reviews.Ask(booked.Id, mentor.Id, classId, null)!.Id;
+        string asked = app.Store.Reviews.Ask(waiting.Id, mentor.Id, classId, "Too heavy?")!.Id,
+            signed = app.Store.Reviews.Ask(booked.Id, mentor.Id, classId, null)!.Id;
         app.Store.Reviews.AddComment(asked, mentor.Id, CommentSubject.Whole, "", "Weigh it.");
         app.Store.Reviews.Decide(signed, mentor.Id, 1, signOff: true, "Tie it.");
-        string log = app.Store.BenchLog.Add(mentor.Id, classId, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0), new Seen { MassKg = 0.0012, SinkTimeS = 2, SinkDepthM = 0.3 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "2"), "heavier").Id;
+        string log = app.Store.BenchLog.Add(mentor.Id, classId, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0),
+            new Seen { MassKg = 0.0012, SinkTimeS = 2, SinkDepthM = 0.3 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "2"), "heavier").Id;
 
         IPage page = await browser.NewVisitorAsync(app.Address, width, scheme);
         await page.GotoAsync("/sign-in");
@@ -79,8 +86,10 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         await page.WaitForURLAsync("**/class");
         await AssertNothingToMend(page,
         [
-            "/patterns", "/patterns/new", $"/patterns/{waiting.Id}", $"/patterns/{waiting.Id}/card", $"/patterns/{waiting.Id}/compare?from=1&to=2", "/pattern-book", "/pattern-book/cards",
-            "/reviews", $"/reviews/{asked}", $"/reviews/{signed}", "/bench-log", "/bench-log/new", $"/bench-log/{log}", $"/bench-log/{log}/correct", "/bench-log/class",
+            "/patterns", "/patterns/new", $"/patterns/{waiting.Id}", $"/patterns/{waiting.Id}/card", $"/patterns/{waiting.Id}/compare?from=1&to=2",
+            "/pattern-book", "/pattern-book/cards",
+            "/reviews", $"/reviews/{asked}", $"/reviews/{signed}", "/bench-log", "/bench-log/new", $"/bench-log/{log}", $"/bench-log/{log}/correct",
+            "/bench-log/class",
         ]);
     }
 
@@ -105,8 +114,10 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
 
     private IEnumerable<string> Addresses() =>
     [
-        "/", "/safety", "/model", "/preferences", "/glossary", "/handouts/bench-test", "/tonight", "/sign-in", "/join", "/practice", "/bench?advise=yes", BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector",
-        .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind).Select(g => $"/practice/{g.First().Practice.Slug}"),
+        "/", "/safety", "/model", "/preferences", "/glossary", "/handouts/bench-test", "/tonight", "/sign-in", "/join", "/practice", "/bench?advise=yes",
+        BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector",
+        .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind)
+            .Select(g => $"/practice/{g.First().Practice.Slug}"),
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),
     ];
 }

@@ -95,7 +95,8 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         await bench.OpenAsync();
         await bench.Button("Let it go").ClickAsync();
         await Assertions.Expect(page.Locator("[data-tip-said]")).ToHaveTextAsync("came back", new() { Timeout = 20_000 });
-        double heel = double.Parse((await page.Locator(".fly-tipping").GetAttributeAsync("transform") ?? "")["rotate(".Length..^1], CultureInfo.InvariantCulture);
+        double heel =
+            double.Parse((await page.Locator(".fly-tipping").GetAttributeAsync("transform") ?? "")["rotate(".Length..^1], CultureInfo.InvariantCulture);
         Assert.InRange(heel, -3, 3);
     }
 

@@ -15,7 +15,8 @@ public sealed class DrawingStoryTests(RunningApp app, Chromium browser)
           const name = svg.querySelector('title').textContent, frame = svg.getBoundingClientRect(), faults = [];
           const words = [...svg.querySelectorAll('text')].map(t => {
             const m = t.getScreenCTM(), r = t.getBoundingClientRect();
-            return { said: t.textContent, px: parseFloat(getComputedStyle(t).fontSize) * Math.hypot(m.a, m.b), left: r.left, right: r.right, top: r.top + 0.2 * r.height, bottom: r.bottom - 0.2 * r.height };
+            return { said: t.textContent, px: parseFloat(getComputedStyle(t).fontSize) * Math.hypot(m.a, m.b),
+              left: r.left, right: r.right, top: r.top + 0.2 * r.height, bottom: r.bottom - 0.2 * r.height };
           });
           for (const w of words) {
             if (w.px < 11) faults.push(`${name}: "${w.said}" is ${w.px.toFixed(1)} px`);

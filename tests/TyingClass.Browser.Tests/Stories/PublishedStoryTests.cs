@@ -13,7 +13,8 @@ public sealed partial class PublishedStoryTests(PublishedFolder published, Chrom
     [Fact]
     public async Task PublishedFolder_InAnEmptyHome_BringsThreePhonesIntoTheClass()
     {
-        await using PublishedRun run = await PublishedRun.StartAsync(published, "--room", "--room-address", "127.0.0.2", "--urls", "http://127.0.0.1:0", "--no-browser");
+        await using PublishedRun run =
+            await PublishedRun.StartAsync(published, "--room", "--room-address", "127.0.0.2", "--urls", "http://127.0.0.1:0", "--no-browser");
         string root = run.Said("In the room, for phones: ");
         Assert.Matches(@"^http://127\.0\.0\.2:\d+$", root);
         Assert.Equal(Path.Combine(published.Path, "lessons"), run.Said("Lessons: "));

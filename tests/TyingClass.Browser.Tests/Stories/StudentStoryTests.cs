@@ -78,7 +78,8 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         ExercisePage exercise = new(student);
         await exercise.OpenAsync(repair);
 
-        string bad = repair.RecipeText!.Replace("recipe:", "recipe: \"<b>Copper</b> Loach\" #", StringComparison.Ordinal).Replace(" mm", " mmm", StringComparison.Ordinal);
+        string bad = repair.RecipeText!.Replace("recipe:", "recipe: \"<b>Copper</b> Loach\" #", StringComparison.Ordinal).Replace(" mm", " mmm",
+            StringComparison.Ordinal);
         await exercise.WriteRecipeAsync(bad);
         await exercise.SubmitAsync();
         await student.Locator("#problems").WaitForAsync();

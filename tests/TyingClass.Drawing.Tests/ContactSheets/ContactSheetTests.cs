@@ -15,7 +15,8 @@ public sealed class ContactSheetTests
         Assert.Equal(22, SheetFlies.All.Select(r => r.Name).Distinct().Count());
         PartKind[] complete = [.. KindsOfPart.All.Select(k => k.Kind).Intersect(PartArt.Drawn)];
         string[] unseen = [.. complete.Except(SheetFlies.All.SelectMany(r => r.Parts).Select(p => p.Kind)).Select(k => KindsOfPart.Of(k).Word)];
-        Assert.True(unseen.Length == 0, $"No fly of the contact sheet has {string.Join(" or ", unseen)}: add one under src/TyingClass.Drawing/ContactSheets/Recipes.");
+        Assert.True(unseen.Length == 0,
+            $"No fly of the contact sheet has {string.Join(" or ", unseen)}: add one under src/TyingClass.Drawing/ContactSheets/Recipes.");
         Assert.Equal(Enum.GetValues<EyeKind>(), SheetFlies.All.Select(r => r.Hook.Eye).Distinct().Order());
         Assert.Equal(Enum.GetValues<BendKind>(), SheetFlies.All.Select(r => r.Hook.Bend).Distinct().Order());
         Assert.Equal(2, SheetFlies.All.Select(r => r.Fishing.Knot).OfType<Balance.Bodies.Knot>().Distinct().Count());

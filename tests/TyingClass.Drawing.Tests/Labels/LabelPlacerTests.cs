@@ -19,14 +19,16 @@ public sealed class LabelPlacerTests
         foreach (UnitSystem units in Enum.GetValues<UnitSystem>())
         {
             DrawingOptions options = new() { Units = units };
-            Plate[] plates = [new SidePlate(fly, options), new FrontPlate(fly, options), new HangPlate(fly, options), new SidePlate(fly, options with { FrameAllSpeeds = true })];
+            Plate[] plates = [new SidePlate(fly, options), new FrontPlate(fly, options), new HangPlate(fly, options),
+                new SidePlate(fly, options with { FrameAllSpeeds = true })];
             foreach (Plate plate in plates)
             {
                 Assert.NotEmpty(plate.Labels);
                 foreach (Label label in plate.Labels)
                 {
                     Assert.True(plate.Window.Holds(label.Box), $"{plate.Title}: {label.Wish.Text} leaves the window");
-                    Assert.All(plate.Labels, other => Assert.False(other != label && other.Box.Meets(label.Box), $"{plate.Title}: {label.Wish.Text} on {other.Wish.Text}"));
+                    Assert.All(plate.Labels,
+                        other => Assert.False(other != label && other.Box.Meets(label.Box), $"{plate.Title}: {label.Wish.Text} on {other.Wish.Text}"));
                 }
             }
         }

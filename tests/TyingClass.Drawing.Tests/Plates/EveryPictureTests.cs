@@ -54,7 +54,9 @@ public sealed partial class EveryPictureTests
     {
         foreach (SolvedFly fly in Samples.OfSheet.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))
         {
-            string[] lines = [.. new Picture(Kinds[kind](fly, DrawingOptions.Default)).All("text").Where(t => (string?)t.Attribute("data-label") == "caption").Select(t => t.Value)];
+            string[] lines = [
+                .. new Picture(Kinds[kind](fly, DrawingOptions.Default)).All("text").Where(t => (string?)t.Attribute("data-label") == "caption")
+                    .Select(t => t.Value)];
             Assert.DoesNotContain(lines, l => l.Contains('…', StringComparison.Ordinal));
             if (kind != "hang") Assert.EndsWith("leaning 102° from as intended", string.Join(' ', lines), StringComparison.Ordinal);
         }
@@ -145,14 +147,16 @@ public sealed partial class EveryPictureTests
     [Theory, InlineData(""), InlineData("7up"), InlineData("a b"), InlineData("a\"b"), InlineData("é")]
     public void Draw_BadIdPrefix_IsRefusedByName(string prefix)
     {
-        ArgumentException error = Assert.Throws<ArgumentException>(() => FlyDrawing.Side(Samples.Named("Copper Loach"), new DrawingOptions { IdPrefix = prefix }));
+        ArgumentException error =
+            Assert.Throws<ArgumentException>(() => FlyDrawing.Side(Samples.Named("Copper Loach"), new DrawingOptions { IdPrefix = prefix }));
         Assert.Contains("id prefix", error.Message, StringComparison.Ordinal);
     }
 
     [Theory, InlineData(99), InlineData(4001)]
     public void Draw_WidthOutOfRange_IsRefusedByName(int widthPx)
     {
-        ArgumentException error = Assert.Throws<ArgumentException>(() => Curves.Ledger(Samples.Named("Copper Loach"), new DrawingOptions { WidthPx = widthPx }));
+        ArgumentException error =
+            Assert.Throws<ArgumentException>(() => Curves.Ledger(Samples.Named("Copper Loach"), new DrawingOptions { WidthPx = widthPx }));
         Assert.Contains($"width is {widthPx} px", error.Message, StringComparison.Ordinal);
     }
 

@@ -42,7 +42,8 @@ public sealed class RunPlateTests
     public void Run_FlyThatFlipsWithSpeed_HasAPoseOnEitherSide()
     {
         SolvedFly fly = Samples.Named("Tin Dace").WithSoaked(s => s with { Tow = [.. s.Tow.Select((t, i) => t with { LeanDeg = i < 4 ? 180 : 0 })] });
-        double[] leans = [.. Run(fly).All("g").Where(g => (string?)g.Attribute("class") == "fly-pose").Select(g => Picture.Number(g, "data-lean-deg")).Distinct()];
+        double[] leans =
+            [.. Run(fly).All("g").Where(g => (string?)g.Attribute("class") == "fly-pose").Select(g => Picture.Number(g, "data-lean-deg")).Distinct()];
         Assert.Equal([180, 0], leans);
     }
 

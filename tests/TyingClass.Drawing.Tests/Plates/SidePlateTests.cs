@@ -89,7 +89,8 @@ public sealed class SidePlateTests
             return;
         }
 
-        (double _, double y1, double _, double y2) = Picture.Line(picture.Marked("keel height").Elements().Single(e => (string?)e.Attribute("class") == "fly-dimension-line"));
+        (double _, double y1, double _, double y2) =
+            Picture.Line(picture.Marked("keel height").Elements().Single(e => (string?)e.Attribute("class") == "fly-dimension-line"));
         double level = fly.Report.Soaked.BalancePointMm is null ? picture.Mark("mass center").Y : picture.Mark("balance point").Y;
         Assert.Equal(Math.Abs(heightMm), y2 - y1, TenthMm);
         Assert.Equal(level, heightMm > 0 ? y2 : y1, TenthMm);
@@ -161,7 +162,8 @@ public sealed class SidePlateTests
     {
         Picture picture = new(FlyDrawing.Side(Samples.Named("Copper Loach"), new DrawingOptions { Marks = MarkSet.MassCenter, Caption = false }));
         Assert.True(picture.Has("mass center"));
-        Assert.All((string[])["tow point", "balance point", "center of buoyancy", "line of pull", "keel height", "flow", "scale bar"], m => Assert.False(picture.Has(m), m));
+        Assert.All((string[])["tow point", "balance point", "center of buoyancy", "line of pull", "keel height", "flow", "scale bar"],
+            m => Assert.False(picture.Has(m), m));
         Assert.Equal(["mass center"], picture.Labels);
     }
 
@@ -197,7 +199,8 @@ public sealed class SidePlateTests
         Picture picture = new(FlyDrawing.Side(fly, DrawingOptions.Default));
         Assert.Equal("Slate Minnow: side view, soaked, at 0.4 m/s", picture.Title);
         Assert.StartsWith(
-            "Meant to ride point up, the fly rides point up, nose down 12°, leaning 3°, in water flowing from left to right at 0.4 m/s, soaked. The line leaves the eye 21° above the horizontal. ",
+            "Meant to ride point up, the fly rides point up, nose down 12°, leaning 3°, in water flowing from left to right at 0.4 m/s, soaked. The line "
+                + "leaves the eye 21° above the horizontal. ",
             picture.Description, StringComparison.Ordinal);
         Assert.Contains("Keel height point up: 0.6 mm, so tipped a little it returns.", picture.Description, StringComparison.Ordinal);
         Assert.EndsWith("In tying order: dumbbell eyes, body, wing.", picture.Description, StringComparison.Ordinal);

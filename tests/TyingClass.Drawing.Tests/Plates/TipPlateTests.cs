@@ -36,7 +36,8 @@ public sealed class TipPlateTests
     public void Tip_AFly_CarriesTheRightingCurveOfTheReport()
     {
         SolvedFly fly = Samples.Named("Copper Loach");
-        XElement tipping = new Picture(FlyDrawing.Tip(fly, [40, 10, 0], DrawingOptions.Default)).All("g").Single(g => (string?)g.Attribute("class") == "fly-tipping");
+        XElement tipping =
+            new Picture(FlyDrawing.Tip(fly, [40, 10, 0], DrawingOptions.Default)).All("g").Single(g => (string?)g.Attribute("class") == "fly-tipping");
         double[] heels = [.. ((string)tipping.Attribute("data-heels-deg")!).Split(' ').Select(Picture.Number)];
         double[] moments = [.. ((string)tipping.Attribute("data-restoring-gmm")!).Split(' ').Select(Picture.Number)];
         Assert.Equal(fly.Report.Soaked.Roll.Points.Select(p => p.HeelDeg), heels, (a, b) => Math.Abs(a - b) < 1e-3);

@@ -9,7 +9,7 @@ namespace TyingClass.Drawing.Tests.Plots;
 
 public sealed class CurveTests
 {
-    private readonly SolvedFly fly = Samples.Named("Copper Loach");
+    private readonly SolvedFly _fly = Samples.Named("Copper Loach");
 
     // The axes are read back from their printed figures, as a reader would, and not from the code's own scale.
     private static (Func<double, double> X, Func<double, double> Y) Axes(Picture picture)
@@ -17,7 +17,8 @@ public sealed class CurveTests
         XElement axis = picture.All("g").Single(g => (string?)g.Attribute("class") == "fly-axis");
         XElement[] figures = [.. axis.Elements().Where(e => e.Name.LocalName == "text" && (string?)e.Attribute("font-style") == "normal")];
         (double Value, double At)[] Read(string anchor, string place) =>
-            [.. figures.Where(f => (string?)f.Attribute("text-anchor") == anchor).Select(f => (Picture.Number(f.Value.Replace('\u2212', '-')), Picture.Number(f, place)))];
+            [.. figures.Where(f => (string?)f.Attribute("text-anchor") == anchor)
+            .Select(f => (Picture.Number(f.Value.Replace('\u2212', '-')), Picture.Number(f, place)))];
         Func<double, double> Line((double Value, double At)[] ticks, double shift)
         {
             (double v0, double p0) = ticks[0];
@@ -30,15 +31,16 @@ public sealed class CurveTests
     }
 
     private static (double X, double Y)[] Points(Picture picture, bool filled) =>
-        [.. picture.All("circle").Where(c => ((string)c.Attribute("class")!).Contains(filled ? "filled" : "open", StringComparison.Ordinal) && Picture.Number(c, "cy") > 35)
+        [.. picture.All("circle")
+        .Where(c => ((string)c.Attribute("class")!).Contains(filled ? "filled" : "open", StringComparison.Ordinal) && Picture.Number(c, "cy") > 35)
             .Select(c => (Picture.Number(c, "cx"), Picture.Number(c, "cy")))];
 
     [Fact]
     public void PitchAgainstSpeed_EachSolvedSpeed_IsPlottedAtItsPitch()
     {
-        Picture picture = new(Curves.PitchAgainstSpeed(fly, DrawingOptions.Default));
+        Picture picture = new(Curves.PitchAgainstSpeed(_fly, DrawingOptions.Default));
         (Func<double, double> x, Func<double, double> y) = Axes(picture);
-        foreach (StateReport state in fly.Report.States)
+        foreach (StateReport state in _fly.Report.States)
         {
             (double X, double Y)[] points = Points(picture, state.State == WetState.Soaked);
             Assert.Equal(state.Tow.Length, points.Length);
@@ -82,16 +84,17 @@ public sealed class CurveTests
     [InlineData(SoakFigure.Mass)]
     public void AgainstSoak_EachTime_IsPlottedAtItsFigure(SoakFigure figure)
     {
-        Picture picture = new(Curves.AgainstSoak(fly, figure, DrawingOptions.Default));
+        Picture picture = new(Curves.AgainstSoak(_fly, figure, DrawingOptions.Default));
         (Func<double, double> x, Func<double, double> y) = Axes(picture);
-        double?[] expected = [.. fly.Report.Soak.Select(p => figure switch { SoakFigure.KeelHeight => p.KeelHeightMm, SoakFigure.SinkRate => p.SinkRateMS, _ => p.MassG })];
+        double?[] expected =
+            [.. _fly.Report.Soak.Select(p => figure switch { SoakFigure.KeelHeight => p.KeelHeightMm, SoakFigure.SinkRate => p.SinkRateMS, _ => p.MassG })];
         Assert.All(expected, v => Assert.NotNull(v));
         (double X, double Y)[] points = Points(picture, filled: true);
         Assert.Equal(expected.Length, points.Length);
         double size = expected.Max(v => Math.Abs(v!.Value));
         for (int i = 0; i < points.Length; i++)
         {
-            Assert.Equal(fly.Report.Soak[i].SoakS, x(points[i].X), 0.5);
+            Assert.Equal(_fly.Report.Soak[i].SoakS, x(points[i].X), 0.5);
             Assert.Equal(expected[i]!.Value, y(points[i].Y), 0.01 * size);
         }
 
@@ -122,7 +125,8 @@ public sealed class CurveTests
         Assert.Equal(0.15, y((corners.Min(c => c.Y) + corners.Max(c => c.Y)) / 2), 0.005);
 
         // The line on which the two agree runs through the origin and equal rates.
-        XElement even = picture.All("line").Single(l => ((string?)l.Attribute("class"))?.Contains("fly-guide", StringComparison.Ordinal) == true && l.Attribute("stroke-dasharray") is not null);
+        XElement even = picture.All("line").Single(
+            l => ((string?)l.Attribute("class"))?.Contains("fly-guide", StringComparison.Ordinal) == true && l.Attribute("stroke-dasharray") is not null);
         (double x1, double y1, double x2, double y2) = Picture.Line(even);
         Assert.Equal((0.0, 0.0), (Math.Round(x(x1), 2), Math.Round(y(y1), 2)));
         Assert.Equal(x(x2), y(y2), 0.005);
@@ -141,10 +145,10 @@ public sealed class CurveTests
     [Fact]
     public void KeelHeightAgainstSpeed_SpeedsWithoutOne_AreLeftOut()
     {
-        Picture picture = new(Curves.KeelHeightAgainstSpeed(fly, DrawingOptions.Default));
+        Picture picture = new(Curves.KeelHeightAgainstSpeed(_fly, DrawingOptions.Default));
         (Func<double, double> x, Func<double, double> y) = Axes(picture);
-        TowReport[] known = [.. fly.Report.Soaked.Tow.Where(t => t.KeelHeightMm.PointUp is not null)];
-        Assert.True(known.Length < fly.Report.Soaked.Tow.Length, "this fly hangs at the slowest speeds");
+        TowReport[] known = [.. _fly.Report.Soaked.Tow.Where(t => t.KeelHeightMm.PointUp is not null)];
+        Assert.True(known.Length < _fly.Report.Soaked.Tow.Length, "this fly hangs at the slowest speeds");
         Assert.All(known.Zip(Points(picture, true)), pair =>
         {
             Assert.Equal(pair.First.SpeedMS, x(pair.Second.X), 0.005);
@@ -155,7 +159,7 @@ public sealed class CurveTests
     [Fact]
     public void Righting_RangeInTheReport_IsMarkedAndSaid()
     {
-        SolvedFly limited = fly.WithSoaked(s => s with
+        SolvedFly limited = _fly.WithSoaked(s => s with
         {
             Roll = new RollCurve([.. Enumerable.Range(0, 19).Select(i => new RollPoint(10 * i, Math.Sin(i * Math.PI / 9)))], 90),
         });
@@ -171,46 +175,48 @@ public sealed class CurveTests
     [Fact]
     public void DepthInPause_AfterFiveSeconds_IsTheReportsDepthAndGrowsDownThePage()
     {
-        Picture picture = new(Curves.DepthInPause(fly, DrawingOptions.Default));
+        Picture picture = new(Curves.DepthInPause(_fly, DrawingOptions.Default));
         (Func<double, double> x, Func<double, double> y) = Axes(picture);
         (double X, double Y) at = Points(picture, true).Single();
         Assert.Equal(5, x(at.X), 0.02);
-        Assert.Equal(fly.Report.Soaked.Sink!.DepthAfter5sM, y(at.Y), 0.02);
+        Assert.Equal(_fly.Report.Soaked.Sink!.DepthAfter5sM, y(at.Y), 0.02);
         Assert.True(y(100) < y(200));
     }
 
     [Fact]
     public void DepthInPause_FlyThatNeitherSinksNorRises_SaysSo()
     {
-        SolvedFly still = fly with { Report = fly.Report with { States = [.. fly.Report.States.Select(s => s with { Sink = null })] } };
+        SolvedFly still = _fly with { Report = _fly.Report with { States = [.. _fly.Report.States.Select(s => s with { Sink = null })] } };
         Assert.Contains("hangs still", new Picture(Curves.DepthInPause(still, DrawingOptions.Default)).Description, StringComparison.Ordinal);
     }
 
     [Fact]
     public void LeanHistogram_Bars_AreAsTallAsTheirCounts()
     {
-        SolvedFly mixed = fly.WithSoaked(s => s with
+        SolvedFly mixed = _fly.WithSoaked(s => s with
         {
-            Tolerance = new ToleranceReport(TyingAccuracy.Practiced, 1000, 0.62, 0.589, 0.65, 0.13, 0.25, [400, 150, 70, 60, 0, 30, 20, 20, 0, 0, 0, 0, 0, 0, 0, 0, 50, 200]),
+            Tolerance = new ToleranceReport(TyingAccuracy.Practiced, 1000, 0.62, 0.589, 0.65, 0.13, 0.25,
+                [400, 150, 70, 60, 0, 30, 20, 20, 0, 0, 0, 0, 0, 0, 0, 0, 50, 200]),
         });
         Picture picture = new(Curves.LeanHistogram(mixed, DrawingOptions.Default));
         (Func<double, double> x, Func<double, double> y) = Axes(picture);
         XElement[] bars = [.. picture.All("rect").Where(r => ((string)r.Attribute("data-name")!).Contains("flies from", StringComparison.Ordinal))];
         Assert.Equal([400, 150, 70, 60, 30, 20, 20, 50, 200], bars.Select(b => Math.Round(y(Picture.Number(b, "y")))));
         Assert.Equal([0, 10, 20, 30, 50, 60, 70, 160, 170], bars.Select(b => Math.Round(x(Picture.Number(b, "x")) / 10) * 10));
-        Assert.Contains("62 % ride within 30° of point up (95 % interval 58.9 to 65 %), 13 % lean further, 25 % flip", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("62 % ride within 30° of point up (95 % interval 58.9 to 65 %), 13 % lean further, 25 % flip", picture.Description,
+            StringComparison.Ordinal);
         Assert.Equal(3, bars.Select(b => (string?)b.Attribute("fill")).Distinct().Count());
     }
 
     [Fact]
     public void Ledger_Bars_HaveTheSignAndProportionOfTheirMoments()
     {
-        Picture picture = new(Curves.Ledger(fly, DrawingOptions.Default));
+        Picture picture = new(Curves.Ledger(_fly, DrawingOptions.Default));
         XElement[] bars = [.. picture.All("rect")];
-        Assert.Equal(fly.Report.Soaked.Ledger.Length + 1, bars.Length);
+        Assert.Equal(_fly.Report.Soaked.Ledger.Length + 1, bars.Length);
         double zero = Picture.Number(picture.All("line").Last(), "x1");
-        double perGmm = Picture.Number(bars[1], "width") / Math.Abs(fly.Report.Soaked.Ledger[1].KeelMomentGmm);
-        Assert.All(fly.Report.Soaked.Ledger.Zip(bars), pair =>
+        double perGmm = Picture.Number(bars[1], "width") / Math.Abs(_fly.Report.Soaked.Ledger[1].KeelMomentGmm);
+        Assert.All(_fly.Report.Soaked.Ledger.Zip(bars), pair =>
         {
             (double left, double width) = (Picture.Number(pair.Second, "x"), Picture.Number(pair.Second, "width"));
             Assert.Equal(Math.Abs(pair.First.KeelMomentGmm) * perGmm, width, 0.6);
@@ -222,7 +228,7 @@ public sealed class CurveTests
     [Fact]
     public void Draw_LongPartName_IsCutOnTheChartButWholeInWords()
     {
-        SolvedFly named = fly.WithSoaked(s => s with { Ledger = [new LedgerEntry("dumbbell eyes lashed twice", 0.4)] });
+        SolvedFly named = _fly.WithSoaked(s => s with { Ledger = [new LedgerEntry("dumbbell eyes lashed twice", 0.4)] });
         Picture picture = new(Curves.Ledger(named, DrawingOptions.Default));
         Assert.Contains("dumbbell eyes lashed twice +0.4;", picture.Description, StringComparison.Ordinal);
         Assert.Contains(picture.All("text"), t => t.Value.EndsWith('…'));

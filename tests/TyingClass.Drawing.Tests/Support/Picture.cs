@@ -51,7 +51,8 @@ internal sealed partial class Picture
     /// <summary>The first stroke of each piece of the hook: shank, bend, spear, ring in whatever order they are laid down.</summary>
     public IEnumerable<IReadOnlyList<(double X, double Y)>> HookWires() => Root.Descendants()
         .Where(e => (string?)e.Attribute("data-part") == "hook")
-        .Select(g => Path((string)g.Elements().Last(e => ((string?)e.Attribute("class"))?.Contains("fly-wire", StringComparison.Ordinal) == true).Attribute("d")!));
+        .Select(g =>
+        Path((string)g.Elements().Last(e => ((string?)e.Attribute("class"))?.Contains("fly-wire", StringComparison.Ordinal) == true).Attribute("d")!));
 
     /// <summary>The corner points of a path of M, l, c and z.</summary>
     public static IReadOnlyList<(double X, double Y)> Path(string d)

@@ -64,7 +64,8 @@ public sealed class CourseCheckerTests : IDisposable
     [Fact]
     public void Check_NothingToRepair_IsAnError() =>
         AssertFinds(
-            Repair("model answer:\n  parts[0].side: top\nwrong answers:\n  - answer:\n      parts[0].size: 6 mm\n    named: mass").Replace("rides as intended: at least 90 %", "mass: at most 0.8 g", StringComparison.Ordinal),
+            Repair("model answer:\n  parts[0].side: top\nwrong answers:\n  - answer:\n      parts[0].size: 6 mm\n    named: mass")
+                .Replace("rides as intended: at least 90 %", "mass: at most 0.8 g", StringComparison.Ordinal),
             "already meets every goal");
 
     [Theory]
@@ -79,7 +80,8 @@ public sealed class CourseCheckerTests : IDisposable
     [Fact]
     public void Check_PredictionTooCloseToCall_IsAnError() =>
         AssertFinds(
-            Exercise("predict", "file: recipes/slate-minnow.fly.yaml\nchoices:\n  - say: less\n    when: mass < 0.5547 g\n  - say: more\n    when: mass >= 0.5547 g"),
+            Exercise("predict",
+                "file: recipes/slate-minnow.fly.yaml\nchoices:\n  - say: less\n    when: mass < 0.5547 g\n  - say: more\n    when: mass >= 0.5547 g"),
             "too near its threshold to ask");
 
     // Eyes of next to nothing on top of the shank barely outvote the bend: most tyings ride the right way up though tilted, but not nine in ten.
@@ -95,16 +97,19 @@ public sealed class CourseCheckerTests : IDisposable
 
     [Fact]
     public void Check_ToleranceFinerThanTying_IsAnError() =>
-        AssertFinds(Exercise("measure", "file: recipes/slate-minnow.fly.yaml\nquantity: mass center, x\ntolerance: 0.001 mm"), "is finer than two flies tied alike differ");
+        AssertFinds(Exercise("measure", "file: recipes/slate-minnow.fly.yaml\nquantity: mass center, x\ntolerance: 0.001 mm"),
+        "is finer than two flies tied alike differ");
 
     [Fact]
     public void Check_SortOfNearTwins_IsAnError()
     {
-        string twin = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Twin", StringComparison.Ordinal).Replace("size: 4 mm", "size: 4.01 mm", StringComparison.Ordinal);
+        string twin = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Twin", StringComparison.Ordinal).Replace("size: 4 mm",
+            "size: 4.01 mm", StringComparison.Ordinal);
         _folder.Write("recipes/twin.fly.yaml", twin);
 
         AssertFinds(
-            Exercise("sort", "flies:\n  - file: recipes/slate-minnow.fly.yaml\n  - file: recipes/twin.fly.yaml\n  - file: recipes/reed-darter.fly.yaml\nby: mass"),
+            Exercise("sort",
+                "flies:\n  - file: recipes/slate-minnow.fly.yaml\n  - file: recipes/twin.fly.yaml\n  - file: recipes/reed-darter.fly.yaml\nby: mass"),
             "too near each other");
     }
 
@@ -150,7 +155,9 @@ public sealed class CourseCheckerTests : IDisposable
 
     [Fact]
     public void Check_ConceptNobodyTeaches_IsAnError() =>
-        AssertFinds(Exercise("explain", "model answer: Because.").Replace("concepts: [keel side]\nprompt", "concepts: [keel sides]\nprompt", StringComparison.Ordinal), "No lesson teaches “keel sides”. Did you mean “keel side”?");
+        AssertFinds(
+        Exercise("explain", "model answer: Because.").Replace("concepts: [keel side]\nprompt", "concepts: [keel sides]\nprompt", StringComparison.Ordinal),
+        "No lesson teaches “keel sides”. Did you mean “keel side”?");
 
     [Fact]
     public void Check_MinutesFarOff_IsAnError() =>
@@ -162,7 +169,8 @@ public sealed class CourseCheckerTests : IDisposable
     [InlineData("mass: 0.55 g", "It weighs a bit.", "nowhere says “0.55 g”")]
     public void Check_FigureStated_IsHeldAgainstEngineAndProse(string figure, string prose, string? text)
     {
-        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {figure}\n", StringComparison.Ordinal) + prose + "\n" + Words();
+        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {figure}\n", StringComparison.Ordinal)
+            + prose + "\n" + Words();
         if (text is null)
         {
             _folder.Write("01-a.md", lesson);
@@ -204,7 +212,8 @@ public sealed class CourseCheckerTests : IDisposable
     [InlineData("holds: mss < 1 g", "mss")]
     public void Check_FactSaidInWords_IsHeldAgainstEngine(string item, string? text)
     {
-        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {item}\n", StringComparison.Ordinal) + "It dives.\n" + Words();
+        string lesson = Head.Replace("minutes: 4\n", $"minutes: 4\nfigures:\n  - file: recipes/slate-minnow.fly.yaml\n    {item}\n", StringComparison.Ordinal)
+            + "It dives.\n" + Words();
         if (text is null)
         {
             _folder.Write("01-a.md", lesson);
@@ -218,8 +227,10 @@ public sealed class CourseCheckerTests : IDisposable
     [Fact]
     public void Check_WordDefinedTwice_IsAnErrorAtTheSecondPlace()
     {
-        _folder.Write("01-a.md", Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A bead." + Words());
-        _folder.Write("02-b.md", Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  Beads: balls with holes\n", StringComparison.Ordinal) + "Some beads." + Words());
+        _folder.Write("01-a.md",
+            Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A bead." + Words());
+        _folder.Write("02-b.md",
+            Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  Beads: balls with holes\n", StringComparison.Ordinal) + "Some beads." + Words());
 
         AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors);
 
@@ -229,7 +240,8 @@ public sealed class CourseCheckerTests : IDisposable
 
     [Fact]
     public void Check_WordDefinedAndNotUsed_IsAnError() =>
-        AssertFinds(Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A plain fly." + Words(), "nowhere uses “bead”");
+        AssertFinds(Head.Replace("minutes: 4\n", "minutes: 4\nglossary:\n  bead: a ball with a hole\n", StringComparison.Ordinal) + "A plain fly." + Words(),
+        "nowhere uses “bead”");
 
     private void AssertFinds(string lesson, string text)
     {

@@ -9,7 +9,8 @@ public sealed class ReadingLevelTests
     // Counted by ear, a beat to a syllable.
     [Theory]
     [InlineData(1, "eye", "eyes", "shank", "weight", "tied", "used", "makes", "tube", "flies", "straight", "guide", "the", "thought", "sea")]
-    [InlineData(2, "center", "needed", "boxes", "table", "handled", "tying", "being", "fluid", "hundred", "lion", "silver", "minnow", "idle", "likely", "careful", "cement", "changes", "buoyant")]
+    [InlineData(2, "center", "needed", "boxes", "table", "handled", "tying", "being", "fluid", "hundred", "lion", "silver", "minnow", "idle", "likely",
+        "careful", "cement", "changes", "buoyant")]
     [InlineData(3, "density", "gravity", "area", "idea", "actual", "however", "example", "gravitate")]
     [InlineData(4, "material", "arithmetic")]
     public void Syllables_OfCommonWords_AreAsSpoken(int expected, params string[] words)
@@ -40,7 +41,9 @@ public sealed class ReadingLevelTests
     public void Of_TablesHeadingsAndFootnotes_AreNotRead()
     {
         Lesson plain = Repo.Read("The cat sat on the mat.").Lesson!;
-        Lesson dressed = Repo.Read("## An extraordinary explanation\n\nThe cat sat on the mat.[^n]\n\n| extraordinary |\n| --- |\n| explanation |\n\n[^n]: Extraordinary explanations.\n").Lesson!;
+        Lesson dressed = Repo.Read(
+            "## An extraordinary explanation\n\nThe cat sat on the mat.[^n]\n\n| extraordinary |\n| --- |\n| explanation |\n\n[^n]: Extraordinary "
+                + "explanations.\n").Lesson!;
 
         Assert.Equal(ReadingLevel.Of(plain), ReadingLevel.Of(dressed));
     }

@@ -88,7 +88,8 @@ public sealed class CourseFolderTests : IDisposable
     [Fact]
     public void Reload_RecipeFileChanged_ChangesTheExerciseVersion()
     {
-        const string Measure = "\n```exercise\nid: m-1\nkind: measure\ntitle: M\nconcepts: [a]\nprompt: P\nfile: recipes/fry.fly.yaml\nquantity: mass\ntolerance: 1 g\n```\n";
+        const string Measure =
+            "\n```exercise\nid: m-1\nkind: measure\ntitle: M\nconcepts: [a]\nprompt: P\nfile: recipes/fry.fly.yaml\nquantity: mass\ntolerance: 1 g\n```\n";
         _folder.Write("recipes/fry.fly.yaml", "recipe: Fry\nintent: point down\nhook:\n  size: 10\n");
         _folder.Write("01-a.md", Lesson("A", Measure));
         using CourseFolder course = new(_folder.Path, new FakeTimeProvider());

@@ -70,7 +70,8 @@ public sealed class GlossaryTests : IDisposable
     [Fact]
     public void Shown_HostileMeaningAndTerm_StayText()
     {
-        _folder.Write("01-a.md", Head("  \"<script>x</script>\": a ball\n  a\" onclick=\"x: y\n") + "See &lt;script&gt;x&lt;/script&gt; and a\" onclick=\"x here.");
+        _folder.Write("01-a.md",
+            Head("  \"<script>x</script>\": a ball\n  a\" onclick=\"x: y\n") + "See &lt;script&gt;x&lt;/script&gt; and a\" onclick=\"x here.");
         using CourseFolder course = new(_folder.Path);
 
         string shown = ((ProseBlock)course.Current.Lessons.Single().Blocks[0]).Shown;

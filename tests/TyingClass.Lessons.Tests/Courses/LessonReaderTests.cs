@@ -39,7 +39,8 @@ public sealed class LessonReaderTests
     [InlineData("---\ntitle: T\nsummary: S\nconcepts: [a]\nminutes: soon\n---\n", "5:10", "whole number from 1 to 240")]
     [InlineData("---\ntitle: T\nsummary: S\nconcept: [a]\nconcepts: [b]\nminutes: 5\n---\n", "4:1", "Did you mean “concepts”?")]
     [InlineData("---\ntitle: [T]\nsummary: S\nconcepts: [b]\nminutes: 5\n---\n", "2:8", "one piece of text")]
-    [InlineData("---\ntitle: T\nsummary: S\nconcepts: [b]\nminutes: 5\nfigures:\n  - file: recipes/x.fly.yaml\n    mass: 1 g\n---\n", "7:11", "There is no file")]
+    [InlineData("---\ntitle: T\nsummary: S\nconcepts: [b]\nminutes: 5\nfigures:\n  - file: recipes/x.fly.yaml\n    mass: 1 g\n---\n", "7:11",
+        "There is no file")]
     public void Read_BadFrontMatter_GivesPlaceAndAdvice(string text, string place, string advice)
     {
         AuthorError error = LessonReader.Read("01-a.md", text, _ => null).Errors[0];
@@ -51,7 +52,8 @@ public sealed class LessonReaderTests
     [Fact]
     public void Read_FlyFence_KeepsViewCaptionAndRecipe()
     {
-        FlyBlock fly = (FlyBlock)Repo.Fence("fly keel height state=fresh", "caption: A fry.\nrecipe: Fry\nintent: point down\nhook:\n  size: 10").Lesson!.Blocks.Single();
+        FlyBlock fly =
+            (FlyBlock)Repo.Fence("fly keel height state=fresh", "caption: A fry.\nrecipe: Fry\nintent: point down\nhook:\n  size: 10").Lesson!.Blocks.Single();
 
         Assert.Equal((FlyViews.KeelHeight, "A fry.", "fresh"), (fly.View, fly.Caption, fly.Arguments["state"]));
         Assert.Equal("Fry", Recipes.Text.RecipeParser.Parse(fly.RecipeText).Value!.Name);
@@ -73,7 +75,8 @@ public sealed class LessonReaderTests
     [Fact]
     public void Read_WindowsLineEndings_GiveTheSameLesson()
     {
-        Lesson unix = LessonReader.Read("01-a.md", Good, _ => null).Lesson!, windows = LessonReader.Read("01-a.md", "\uFEFF" + Good.ReplaceLineEndings("\r\n"), _ => null).Lesson!;
+        Lesson unix = LessonReader.Read("01-a.md", Good, _ => null).Lesson!,
+            windows = LessonReader.Read("01-a.md", "\uFEFF" + Good.ReplaceLineEndings("\r\n"), _ => null).Lesson!;
 
         Assert.Equal(unix.Blocks.Single(), windows.Blocks.Single());
         Assert.Equal(unix.Title, windows.Title);

@@ -8,7 +8,10 @@ using Xunit;
 
 namespace TyingClass.Lessons.Tests.Docs;
 
-/// <summary>What the lessons quote from the engine's tables and laws, which is no figure of one fly and so stands in no lesson's <c>figures</c>: each sentence is made from the engine's own number and looked for in the text.</summary>
+/// <summary>
+/// What the lessons quote from the engine's tables and laws, which is no figure of one fly and so stands in no lesson's <c>figures</c>: each sentence is made
+/// from the engine's own number and looked for in the text.
+/// </summary>
 public sealed class CatalogueInLessonsTests
 {
     private const double MPerInch = 0.0254;
@@ -78,12 +81,16 @@ public sealed class CatalogueInLessonsTests
 
     private static IEnumerable<(string, string)> Dressings()
     {
-        Material fur = Materials.Find("fur strip"), bucktail = Materials.Find("bucktail"), deer = Materials.Find("deer hair"), marabou = Materials.Find("marabou");
+        Material fur = Materials.Find("fur strip"), bucktail = Materials.Find("bucktail"), deer = Materials.Find("deer hair"),
+            marabou = Materials.Find("marabou");
         yield return ("00", $"For a fur strip we take {fur.HeldWater.Value:0}");
         yield return ("08", $"each milligram of fur holds {fur.CaughtAir.Value:0.0} mm³ of caught air and {fur.SealedAir.Value:0.0} mm³ of sealed air");
         yield return ("08", $"fur, without air | 0.10 g ÷ {fur.DensityKgM3 / 1000:0.00} g per cm³ | {100 / (fur.DensityKgM3 / 1000):0} mm³");
-        yield return ("08", $"it is {fur.SoakTime.Value:0} s for a fur strip, {marabou.SoakTime.Value:0} s for loose marabou and {deer.SoakTime.Value:0} s for deer hair");
-        yield return ("09", $"80 mg of it contain 80 ÷ {bucktail.DensityKgM3 / 1000:0.00} = {80 / (bucktail.DensityKgM3 / 1000):0} mm³ of hair and 80 × {bucktail.SealedAir.Value:0.00} = {80 * bucktail.SealedAir.Value:0} mm³ of sealed air");
+        yield return ("08",
+            $"it is {fur.SoakTime.Value:0} s for a fur strip, {marabou.SoakTime.Value:0} s for loose marabou and {deer.SoakTime.Value:0} s for deer hair");
+        yield return ("09",
+            $"80 mg of it contain 80 ÷ {bucktail.DensityKgM3 / 1000:0.00} = {80 / (bucktail.DensityKgM3 / 1000):0} mm³ of hair and 80 "
+                + $"× {bucktail.SealedAir.Value:0.00} = {80 * bucktail.SealedAir.Value:0} mm³ of sealed air");
     }
 
     private static IEnumerable<(string, string)> Waters()
@@ -99,13 +106,17 @@ public sealed class CatalogueInLessonsTests
     {
         double stiffness = 1e6 * new Leader(0.30e-3, FishingScale.NylonModulus.Value * 1e9, FishingScale.NylonDensity.Value).BendingStiffnessNM2;
         yield return ("12", $"Nylon of 0.30 mm has a bending stiffness of about {stiffness:0.0} N·mm²");
-        yield return ("12", $"fluorocarbon, the engine takes it as somewhat {(FishingScale.FluorocarbonModulus.Value > FishingScale.NylonModulus.Value ? "stiffer" : "softer")} than nylon");
+        yield return ("12",
+            "fluorocarbon, the engine takes it as "
+                + $"somewhat {(FishingScale.FluorocarbonModulus.Value > FishingScale.NylonModulus.Value ? "stiffer" : "softer")} than nylon");
     }
 
     private static IEnumerable<(string, string)> Hands()
     {
         TyingSpread hand = TyingSpread.Of(TyingAccuracy.Practiced);
-        yield return ("13", $"no larger than {1e3 * hand.SideM:0.0} mm to the side, {1e3 * hand.AlongM:0.0} mm along the shank, {hand.ClockRad * 180 / Math.PI:0}° about the shank, and {100 * hand.MassShare:0} % of the mass");
+        yield return ("13",
+            $"no larger than {1e3 * hand.SideM:0.0} mm to the side, {1e3 * hand.AlongM:0.0} mm along the shank, {hand.ClockRad * 180 / Math.PI:0}° about "
+                + $"the shank, and {100 * hand.MassShare:0} % of the mass");
         foreach ((int hits, int of) in ((int, int)[])[(9, 10), (90, 100), (900, 1000)])
         {
             ShareInterval share = ShareInterval.Wilson(hits, of);
@@ -131,7 +142,9 @@ public sealed class CatalogueInLessonsTests
 
     private static string Thousands(double value) => value.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture).Replace(',', ' ');
 
-    /// <summary>Steady fall of a smooth ball of 3 mm in fresh water of 20 °C, m/s: weight less buoyancy against Brown and Lawler's drag, by repeated substitution.</summary>
+    /// <summary>
+    /// Steady fall of a smooth ball of 3 mm in fresh water of 20 °C, m/s: weight less buoyancy against Brown and Lawler's drag, by repeated substitution.
+    /// </summary>
     private static double FallMS(double ballKgM3)
     {
         const double d = 3e-3, g = 9.80665;

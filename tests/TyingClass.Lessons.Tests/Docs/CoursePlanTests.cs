@@ -63,7 +63,8 @@ public sealed partial class CoursePlanTests
     public void Demonstrations_OfThePlan_DoWhatItSays(string file, string changes, string fact)
     {
         RecipeDraft draft = RecipeDraft.Parse(Repo.Recipe($"recipes/{file}.fly.yaml")!).Value!;
-        foreach (string[] change in changes.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(c => c.Split(": ", 2))) draft = draft.With(change[0], change[1]);
+        foreach (string[] change in changes.Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(c => c.Split(": ", 2)))
+            draft = draft.With(change[0], change[1]);
         Condition condition = ConditionParser.Parse(fact, new ConditionScope(true, false, null, false, [], [])).Condition!;
 
         Assert.True(condition.Holds(new ConditionFacts(new FlyFigures(RecipeParser.Parse(draft.ToText()).Value!), null)), $"{file} {changes}: {fact}");
@@ -74,7 +75,8 @@ public sealed partial class CoursePlanTests
     {
         using CourseFolder course = new(Repo.Lessons);
         string expected = string.Concat(course.Current.Lessons.Select(l => (Lesson: l, Measure: LessonMeasure.Of(l))).Select(m => FormattableString.Invariant(
-            $"| {m.Lesson.Number} | {m.Lesson.Title} | {m.Lesson.Minutes} | {m.Measure.Exercises} | {m.Measure.PracticeSets} | {m.Measure.Grade:F0} | {m.Measure.WordsPerSentence:F0} |\n")));
+            $"| {m.Lesson.Number} | {m.Lesson.Title} | {m.Lesson.Minutes} | {m.Measure.Exercises} | {m.Measure.PracticeSets} | {m.Measure.Grade:F0} "
+                + $"| {m.Measure.WordsPerSentence:F0} |\n")));
 
         Assert.True(Text.Contains(expected, StringComparison.Ordinal), "The table of lessons in docs/course-plan.md should be:\n" + expected);
     }

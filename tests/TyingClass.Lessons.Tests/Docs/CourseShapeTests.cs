@@ -67,7 +67,8 @@ public sealed class CourseShapeTests
     [Fact]
     public void Recipes_Patterns_AreManyAndUseEveryPart()
     {
-        Recipe[] recipes = [.. Directory.EnumerateFiles(Path.Combine(Repo.Lessons, "recipes"), "*.fly.yaml").Select(f => RecipeParser.Parse(File.ReadAllText(f)).Value!)];
+        Recipe[] recipes =
+            [.. Directory.EnumerateFiles(Path.Combine(Repo.Lessons, "recipes"), "*.fly.yaml").Select(f => RecipeParser.Parse(File.ReadAllText(f)).Value!)];
 
         Assert.True(recipes.Select(r => r.Name).Distinct().Count() >= 30);
         Assert.Equal(Enum.GetValues<PartKind>(), recipes.SelectMany(r => r.Parts.Select(p => p.Kind)).Distinct().Order());

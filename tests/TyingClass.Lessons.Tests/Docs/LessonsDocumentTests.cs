@@ -53,7 +53,9 @@ public sealed partial class LessonsDocumentTests
     [Fact]
     public void Quantities_Table_IsTheRegistry()
     {
-        string expected = string.Concat(QuantityTable.All.Select(q => $"| `{q.Name}{(q.Name.EndsWith(" of", StringComparison.Ordinal) ? " PART" : "")}` | {Measures(q)} | {q.Meaning} |\n"));
+        string expected = string.Concat(
+            QuantityTable.All.Select(
+                q => $"| `{q.Name}{(q.Name.EndsWith(" of", StringComparison.Ordinal) ? " PART" : "")}` | {Measures(q)} | {q.Meaning} |\n"));
 
         Assert.True(Text.Contains(expected, StringComparison.Ordinal), "The table of quantities in docs/lessons.md should be:\n" + expected);
     }
@@ -68,7 +70,8 @@ public sealed partial class LessonsDocumentTests
     }
 
     private static string Markdown() =>
-        "---\ntitle: Examples\nsummary: S\nconcepts: [keel side, mass center, hang test]\nminutes: 25\n---\n\n" + string.Join("\n", Fences().Matches(Text).Select(m => m.Value));
+        "---\ntitle: Examples\nsummary: S\nconcepts: [keel side, mass center, hang test]\nminutes: 25\n---\n\n"
+        + string.Join("\n", Fences().Matches(Text).Select(m => m.Value));
 
     [GeneratedRegex(@"^```(?:exercise|fly|practice)[^\n]*\n(?:.*\n)*?```\n", RegexOptions.Multiline)]
     private static partial Regex Fences();

@@ -22,7 +22,8 @@ public sealed partial class ExerciseFormatTests
         foreach (string error in expected)
         {
             string place = error[..(error.IndexOf(": ", StringComparison.Ordinal) + 2)], text = error[place.Length..];
-            Assert.True(found.Any(f => f.StartsWith(place, StringComparison.Ordinal) && f.Contains(text, StringComparison.Ordinal)), $"No error like\n{error}\namong\n{string.Join('\n', found)}");
+            Assert.True(found.Any(f => f.StartsWith(place, StringComparison.Ordinal) && f.Contains(text, StringComparison.Ordinal)),
+                $"No error like\n{error}\namong\n{string.Join('\n', found)}");
         }
 
         Assert.Equal(expected.Length == 0, result.Lesson is not null);

@@ -60,7 +60,8 @@ public sealed class UnitProperties
         },
     };
 
-    private static string Darter(decimal sizeMm, decimal speedMS, bool top, (int Size, int At, int Wing, int Length) units) => (top ? Flies.DarterOnTop : Flies.Darter)
+    private static string Darter(decimal sizeMm, decimal speedMS, bool top, (int Size, int At, int Wing, int Length) units) =>
+        (top ? Flies.DarterOnTop : Flies.Darter)
         .Replace("size: 4 mm", $"size: {Typed(sizeMm, Lengths[units.Size])}", StringComparison.Ordinal)
         .Replace("at: 2 mm", $"at: {Typed(2m, Lengths[units.At])}", StringComparison.Ordinal)
         .Replace("length: 35 mm", $"length: {Typed(35m, Lengths[units.Length])}", StringComparison.Ordinal)

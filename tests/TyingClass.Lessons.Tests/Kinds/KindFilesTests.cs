@@ -3,18 +3,22 @@ using Xunit;
 
 namespace TyingClass.Lessons.Tests.Kinds;
 
-/// <summary>A kind of exercise is a folder, a partial page and a line in the catalogue. What is missing is told here, once, by the name of the file to write.</summary>
+/// <summary>
+/// A kind of exercise is a folder, a partial page and a line in the catalogue. What is missing is told here, once, by the name of the file to write.
+/// </summary>
 public sealed class KindFilesTests
 {
     private static readonly string[] Folders =
-        [.. Directory.EnumerateDirectories(Path.Combine(Repo.Root, "src", "TyingClass.Lessons", "Kinds")).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
+        [.. Directory.EnumerateDirectories(Path.Combine(Repo.Root, "src", "TyingClass.Lessons", "Kinds")).Select(d => Path.GetFileName(d))
+        .Order(StringComparer.Ordinal)];
 
     [Fact]
     public void EveryKind_HasAllItsPieces()
     {
         string document = File.ReadAllText(Path.Combine(Repo.Root, "docs", "lessons.md"));
 
-        Assert.Equal([], ExerciseKinds.All.Select(k => k.FileName).Concat(Folders).Distinct().Order(StringComparer.Ordinal).SelectMany(name => Missing(name, document)));
+        Assert.Equal([],
+            ExerciseKinds.All.Select(k => k.FileName).Concat(Folders).Distinct().Order(StringComparer.Ordinal).SelectMany(name => Missing(name, document)));
     }
 
     [Fact]
@@ -29,14 +33,16 @@ public sealed class KindFilesTests
     {
         string folder = $"src/TyingClass.Lessons/Kinds/{name}";
         if (Lacks($"{folder}/{name}Kind.cs")) yield return $"Write {folder}/{name}Kind.cs: the class {name}Kind, an ExerciseKind.";
-        if (Lacks($"{folder}/{name}Task.cs")) yield return $"Write {folder}/{name}Task.cs: the record {name}Task, an ExerciseTask, with what such an exercise holds.";
+        if (Lacks($"{folder}/{name}Task.cs"))
+            yield return $"Write {folder}/{name}Task.cs: the record {name}Task, an ExerciseTask, with what such an exercise holds.";
         if (Lacks($"src/TyingClass.Web/Pages/Exercises/Kinds/_{name}.cshtml"))
             yield return $"Write src/TyingClass.Web/Pages/Exercises/Kinds/_{name}.cshtml: the form in which it is answered.";
         if (Lacks($"tests/TyingClass.Lessons.Tests/Kinds/{name}/{name}Tests.cs"))
             yield return $"Write tests/TyingClass.Lessons.Tests/Kinds/{name}/{name}Tests.cs: a right answer, wrong ones, mistakes of an author by line.";
         ExerciseKind? kind = ExerciseKinds.All.FirstOrDefault(k => k.FileName == name);
         if (kind is null) yield return $"Add {name}Kind.Instance to src/TyingClass.Lessons/Kinds/ExerciseKinds.cs.";
-        else if (!document.Contains($"\n### {kind.Word}\n", StringComparison.Ordinal)) yield return $"Write the section “### {kind.Word}” of docs/lessons.md, with an example that works.";
+        else if (!document.Contains($"\n### {kind.Word}\n", StringComparison.Ordinal))
+            yield return $"Write the section “### {kind.Word}” of docs/lessons.md, with an example that works.";
     }
 
     private static bool Lacks(string file) => !File.Exists(Path.Combine([Repo.Root, .. file.Split('/')]));

@@ -37,9 +37,11 @@ public sealed class AdviceProperties
 
     private static Exercise Random(Random random)
     {
-        string[] eyes = ["straight", "down 25°", "up 25°"], metals = ["brass", "tungsten", "steel"], sides = ["top", "under"], intents = ["point up", "point down"];
+        string[] eyes = ["straight", "down 25°", "up 25°"], metals = ["brass", "tungsten", "steel"], sides = ["top", "under"],
+            intents = ["point up", "point down"];
         string[] goals = ["rides as intended: at least 90 %", "keel height: at least 0.3 mm", "sink rate: at least 0.6 m/s"];
-        string[] allow = ["hook.eye", "parts[0].size: 2 mm … 6 mm", "parts[0].material", "parts[0].at: 1 mm … 6 mm", "parts[0].side", "parts[2].side", "hook.gape: 5 mm … 12 mm"];
+        string[] allow = ["hook.eye", "parts[0].size: 2 mm … 6 mm", "parts[0].material", "parts[0].at: 1 mm … 6 mm", "parts[0].side", "parts[2].side",
+            "hook.gape: 5 mm … 12 mm"];
         random.Shuffle(goals);
         random.Shuffle(allow);
         return Repo.Exercise($"""

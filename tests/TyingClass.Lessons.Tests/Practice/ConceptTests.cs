@@ -66,7 +66,8 @@ public sealed class ConceptTests
     [Fact]
     public void Next_SeveralConcepts_TakesTheWeakestDueThenTheFirstNotBegun()
     {
-        ConceptStanding firm = new("mass center", 0.9, Monday.AddDays(-1)), weak = new("keel side", 0.3, Monday), resting = new("hang test", 0.1, Monday.AddDays(3)), fresh = new("tow point", 0.2, null);
+        ConceptStanding firm = new("mass center", 0.9, Monday.AddDays(-1)), weak = new("keel side", 0.3, Monday),
+            resting = new("hang test", 0.1, Monday.AddDays(3)), fresh = new("tow point", 0.2, null);
 
         Assert.Equal(weak, ConceptSchedule.Next([firm, resting, fresh, weak], Monday));
         Assert.Equal(fresh, ConceptSchedule.Next([resting, fresh], Monday));

@@ -94,10 +94,14 @@ public sealed class PracticeProblemsTests
     [Theory]
     [InlineData("kind: explain\ntitle: E\nconcepts: [keel side]\nprompt: Why?\nvary:\n  - hook.eye: [up, down]", "predict, measure and repair problems only")]
     [InlineData("kind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: which way up", "“vary” is missing")]
-    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side, mass center]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - hook.eye: [up, down]", "Practice is of one concept")]
-    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - parts[9].size: 2 mm … 3 mm", "there is no parts[9].size")]
-    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - parts[0].size", "between what parts[0].size varies")]
-    [InlineData("id: a-1\nkind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - hook.eye: [up, down]", "“id” is not a key of a practice fence")]
+    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side, mass center]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - "
+        + "hook.eye: [up, down]", "Practice is of one concept")]
+    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - parts[9].size: 2 mm "
+        + "… 3 mm", "there is no parts[9].size")]
+    [InlineData("kind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - parts[0].size",
+        "between what parts[0].size varies")]
+    [InlineData("id: a-1\nkind: predict\ntitle: P\nconcepts: [keel side]\nprompt: P\nfile: recipes/reed-darter.fly.yaml\nask: nose\nvary:\n  - hook.eye: "
+        + "[up, down]", "“id” is not a key of a practice fence")]
     public void Read_BadPracticeFence_SaysWhy(string body, string text) =>
         Assert.Contains(text, string.Join('\n', Repo.Fence("practice", body).Errors.Select(e => e.Text)), StringComparison.Ordinal);
 

@@ -10,7 +10,8 @@ namespace TyingClass.Lessons.Tests.Prose;
 public sealed class HostileMarkdownTests
 {
     private static readonly string[] HarmlessTags =
-        ["P", "A", "EM", "STRONG", "CODE", "PRE", "UL", "OL", "LI", "BLOCKQUOTE", "TABLE", "THEAD", "TBODY", "TR", "TH", "TD", "H2", "H3", "HR", "BR", "IMG", "SUP", "DIV"];
+        ["P", "A", "EM", "STRONG", "CODE", "PRE", "UL", "OL", "LI", "BLOCKQUOTE", "TABLE", "THEAD", "TBODY", "TR", "TH", "TD", "H2", "H3", "HR", "BR", "IMG",
+        "SUP", "DIV"];
 
     [Theory]
     [InlineData("[x](javascript:alert(1))")]
@@ -65,7 +66,8 @@ public sealed class HostileMarkdownTests
             foreach (IElement element in new HtmlParser().ParseDocument(prose.Html).Body!.QuerySelectorAll("*"))
             {
                 Assert.Contains(element.TagName, HarmlessTags);
-                Assert.DoesNotContain(element.Attributes, a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name is "style" or "action" or "srcdoc");
+                Assert.DoesNotContain(element.Attributes,
+                    a => a.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase) || a.Name is "style" or "action" or "srcdoc");
             }
         }
     }

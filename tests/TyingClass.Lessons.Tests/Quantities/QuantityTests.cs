@@ -111,7 +111,8 @@ public sealed class QuantityTests
         Assert.Equal(Value("mass center, x"), moment / mass, 1e-9);
         Assert.Equal(moment, parts.Sum(p => Value($"mass moment of {p}")), 1e-12);
 
-        double Value(string name) => QuantityQuery.TryParse(name, out QuantityQuery query, out string error) ? query.Of(figures)!.Value : throw new InvalidOperationException(error);
+        double Value(string name) =>
+            QuantityQuery.TryParse(name, out QuantityQuery query, out string error) ? query.Of(figures)!.Value : throw new InvalidOperationException(error);
     }
 
     [Fact]
@@ -119,9 +120,11 @@ public sealed class QuantityTests
     {
         FlyFigures figures = new(Fly.Recipe);
 
-        Assert.Equal(Value("keel moment of hook"), Value("keel moment of hook eye") + Value("keel moment of shank") + Value("keel moment of bend and spear"), 1e-12);
+        Assert.Equal(Value("keel moment of hook"), Value("keel moment of hook eye") + Value("keel moment of shank") + Value("keel moment of bend and spear"),
+            1e-12);
 
-        double Value(string name) => QuantityQuery.TryParse(name, out QuantityQuery query, out string error) ? query.Of(figures)!.Value : throw new InvalidOperationException(error);
+        double Value(string name) =>
+            QuantityQuery.TryParse(name, out QuantityQuery query, out string error) ? query.Of(figures)!.Value : throw new InvalidOperationException(error);
     }
 
     [Fact]

@@ -12,7 +12,8 @@ internal static class FindingCodes
     public static string[] InTheDocument { get; } =
     [
         .. Regex.Matches(
-                Regex.Match(File.ReadAllText(Path.Combine(Repo.Root, "docs", "formulas.md")), @"^## Findings$(?<text>.*?)^## ", RegexOptions.Multiline | RegexOptions.Singleline).Groups["text"].Value,
+                Regex.Match(File.ReadAllText(Path.Combine(Repo.Root, "docs", "formulas.md")), @"^## Findings$(?<text>.*?)^## ",
+                    RegexOptions.Multiline | RegexOptions.Singleline).Groups["text"].Value,
                 @"^\| (?<codes>[^|-][^|]*) \|",
                 RegexOptions.Multiline)
             .SelectMany(row => row.Groups["codes"].Value.Split(", "))

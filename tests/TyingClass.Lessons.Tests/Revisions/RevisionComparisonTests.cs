@@ -53,7 +53,8 @@ public sealed class RevisionComparisonTests
         foreach (string figure in new[] { "keel height", "pitch", "sink rate" })
         {
             FigureDifference whole = compared.Figures.Single(f => f.Query.Name == figure);
-            double sum = compared.Parts.Sum(p => p.Effects.Single(e => e.Query.Name == figure) is { BeforeSi: { } before, AfterSi: { } after } ? after - before : double.NaN);
+            double sum = compared.Parts.Sum(
+                p => p.Effects.Single(e => e.Query.Name == figure) is { BeforeSi: { } before, AfterSi: { } after } ? after - before : double.NaN);
             Assert.Equal(whole.AfterSi!.Value - whole.BeforeSi!.Value, sum, 9);
         }
     }
@@ -87,5 +88,6 @@ public sealed class RevisionComparisonTests
 
     private static RevisionComparison Compare(string before, string after) => RevisionComparison.Between(Parse(before), Parse(after));
 
-    private static Recipe Parse(string text) => RecipeParser.Parse(text) is { Success: true, Value: { } recipe } ? recipe : throw new InvalidOperationException(text);
+    private static Recipe Parse(string text) =>
+        RecipeParser.Parse(text) is { Success: true, Value: { } recipe } ? recipe : throw new InvalidOperationException(text);
 }

@@ -77,7 +77,8 @@ public sealed class AdviserTests
         Sensitivity wider = all.Single(s => s.Kind == "wider gape"), narrower = all.Single(s => s.Kind == "narrower gape");
 
         Assert.Equal(wider.PitchDeg, -narrower.PitchDeg, 1e-12);
-        double Pitch(double gapeM) => SolvedFly.Solve(measured with { Hook = measured.Hook with { GapeM = gapeM } }, Quick).Report.Soaked.AtFishingSpeed.PitchDeg;
+        double Pitch(double gapeM) =>
+            SolvedFly.Solve(measured with { Hook = measured.Hook with { GapeM = gapeM } }, Quick).Report.Soaked.AtFishingSpeed.PitchDeg;
         Assert.Equal((Pitch(7.1e-3) - Pitch(6.9e-3)) / 2, wider.PitchDeg, 1e-6);
     }
 

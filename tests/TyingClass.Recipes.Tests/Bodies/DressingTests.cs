@@ -59,7 +59,8 @@ public sealed class DressingTests
         Assert.Contains(wing.Cylinders(), e => Math.Abs(e.LengthM - 12 * Mm) < 1e-12);
     }
 
-    // Tube 4 mm across on a 1 mm shank, 10 mm long: π/4 (16 - 1) 10 = 117.810 mm³. 140 mg of keratin fill 106.870 of them (1310 kg/m³), so of the 168 mm³ of air
+    // Tube 4 mm across on a 1 mm shank, 10 mm long: π/4 (16 - 1) 10 = 117.810 mm³. 140 mg of keratin fill 106.870 of them (1310 kg/m³), so of the 168 mm³ of
+    // air
     // that 1.2 mm³/mg would catch only 10.940 find room; the 7 mm³ sealed in the fibers stay theirs.
     [Fact]
     public void AddBody_MoreAirThanRoom_HoldsWhatTheFibersLeave()

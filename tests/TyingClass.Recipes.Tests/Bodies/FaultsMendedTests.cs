@@ -110,7 +110,8 @@ public sealed class FaultsMendedTests
     [Fact]
     public void Resolve_SizeTwenty_HasAShankToTieOn() => Assert.Equal(3.7, 1e3 * HookScale.Resolve(new HookSpec { Size = new HookSize(20) }).ShankM, 0.15);
 
-    // A cone is sold hollow behind. By hand, size 4 mm: outline π 3.6/12 (16 + 8 + 4) = 26.389, bore π/4 1.4² 3.6 = 5.542, hole π/4 (2.2² - 1.4²) 1.62 = 3.664: 17.183 mm³.
+    // A cone is sold hollow behind. By hand, size 4 mm: outline π 3.6/12 (16 + 8 + 4) = 26.389, bore π/4 1.4² 3.6 = 5.542, hole π/4 (2.2² - 1.4²) 1.62 = 3.664:
+    // 17.183 mm³.
     [Fact]
     public void Build_Cone_IsHollowBehind()
     {

@@ -99,7 +99,8 @@ public sealed class FlyBuilderTests
             0.284446,
             FlyBuilder.Build(Recipe() with { Fishing = new FishingSpec { LeaderStrengthN = 44.4822 } }).Conditions.Leader.DiameterM / Mm, 1e-6);
 
-    // X rule, d = 0.011 - 0.001 X in, and the trade's line strengths of 0X to 8X in lb (common practice): stress varies 630-975 MPa, so diameters agree within a fifth.
+    // X rule, d = 0.011 - 0.001 X in, and the trade's line strengths of 0X to 8X in lb (common practice): stress varies 630-975 MPa, so diameters agree within
+    // a fifth.
     [Theory]
     [InlineData(0, 9)]
     [InlineData(2, 6.3)]

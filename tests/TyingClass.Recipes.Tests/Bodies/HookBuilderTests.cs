@@ -114,7 +114,8 @@ public sealed class HookBuilderTests
         double xx = wire.Average(p => Math.Pow(p.X - meanX, 2)), zz = wire.Average(p => Math.Pow(p.Z - meanZ, 2)), yy = wire.Average(p => p.Y * p.Y);
         Assert.Equal(xx, spread.X, 0.01 * xx);
         Assert.Equal(zz, spread.Z, 0.01 * zz);
-        // Across its plane the wire's thickness counts: r²/4 = 0.0625 everywhere but in the ring, whose metal lies mostly outside its center line: 3r²/8 = 0.09375.
+        // Across its plane the wire's thickness counts: r²/4 = 0.0625 everywhere but in the ring, whose metal lies mostly outside its center line: 3r²/8 =
+        // 0.09375.
         yy += (0.0625 * (47.42035 - 7.85398) + 0.09375 * 7.85398) / 47.42035;
         Assert.Equal(yy, spread.Y, 0.01 * yy);
     }

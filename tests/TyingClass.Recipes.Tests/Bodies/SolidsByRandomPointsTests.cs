@@ -6,7 +6,10 @@ using static TyingClass.Recipes.Tests.Bodies.TestFly;
 
 namespace TyingClass.Recipes.Tests.Bodies;
 
-/// <summary>Volume, mass center and second moments of whole parts against points thrown at random (seeded) into the outline the catalogue describes, written out here afresh. In mm.</summary>
+/// <summary>
+/// Volume, mass center and second moments of whole parts against points thrown at random (seeded) into the outline the catalogue describes, written out here
+/// afresh. In mm.
+/// </summary>
 public sealed class SolidsByRandomPointsTests
 {
     private const int Throws = 500_000;
@@ -39,7 +42,8 @@ public sealed class SolidsByRandomPointsTests
         new(4, -3, -3), new(14, 3, 3),
         p => Sq(p.Y) + Sq(p.Z) < 9 && Sq(p.Y) + Sq(p.Z) > 0.25);
 
-    // Turns along a true helix: a point is in the wire when it is within its radius of the nearest point of the helix, near enough of the turns in its own half-plane.
+    // Turns along a true helix: a point is in the wire when it is within its radius of the nearest point of the helix, near enough of the turns in its own
+    // half-plane.
     [Fact]
     public void Wraps_RandomPointsAlongTheHelix_Agree()
     {

@@ -70,7 +70,8 @@ public sealed class WeightBuilderTests
         Assert.Equal(5, Assert.Single(wraps.Drag).DiameterM / Mm, 1e-9);
     }
 
-    // Shank 1 mm; 8 turns of 1 mm wire make it 3 mm across, so 8 turns of 0.5 mm over them run at radius 1.5 + 0.25 = 1.75: 8 √((2π 1.75)² + 0.25) = 88.0554 mm,
+    // Shank 1 mm; 8 turns of 1 mm wire make it 3 mm across, so 8 turns of 0.5 mm over them run at radius 1.5 + 0.25 = 1.75: 8 √((2π 1.75)² + 0.25) = 88.0554
+    // mm,
     // times π/4 · 0.25 · 11.34 mg = 196.066 mg; on the bare shank it would be at 0.75 and weigh less than half. Outside 4 mm.
     [Fact]
     public void AddWraps_OverWraps_AreWoundOnThem()

@@ -14,9 +14,11 @@ public sealed class CatalogueFiguresTests
     [InlineData(typeof(Cautions))]
     public void All_PublicFiguresOfAScale_AreListed(Type scale)
     {
-        Figure[] figures = [.. scale.GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.FieldType == typeof(Figure)).Select(f => (Figure)f.GetValue(null)!)];
+        Figure[] figures =
+            [.. scale.GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.FieldType == typeof(Figure)).Select(f => (Figure)f.GetValue(null)!)];
         Assert.NotEmpty(figures);
-        foreach (IGrouping<Figure, Figure> same in figures.GroupBy(f => f)) Assert.True(same.Count() <= CatalogueFigures.All.Count(c => c.Figure == same.Key), $"{same.Key} is not in the list.");
+        foreach (IGrouping<Figure, Figure> same in figures.GroupBy(f => f))
+            Assert.True(same.Count() <= CatalogueFigures.All.Count(c => c.Figure == same.Key), $"{same.Key} is not in the list.");
     }
 
     [Fact]

@@ -28,7 +28,8 @@ public sealed class CautionsTests
 
     [Fact]
     public void For_Resin_AsksForGloves() =>
-        Assert.Contains("nitrile gloves", Assert.Single(Cautions.For(Recipe(new PartSpec(PartKind.Resin))), c => c.Code == "resin").Text, StringComparison.Ordinal);
+        Assert.Contains("nitrile gloves", Assert.Single(Cautions.For(Recipe(new PartSpec(PartKind.Resin))), c => c.Code == "resin").Text,
+        StringComparison.Ordinal);
 
     [Fact]
     public void For_Cement_AsksForAir() => Assert.Contains("cement", Codes(new PartSpec(PartKind.Resin) { Material = "head cement" }));

@@ -24,7 +24,8 @@ public sealed class TradeSizeTests
     [Fact]
     public void Adjustables_HeavierEyes_GoThroughTheWeightsSold()
     {
-        double[] grams = [.. Steps(new PartSpec(PartKind.DumbbellEyes) { Material = "lead", MassKg = 0.2e-3, AtM = 3e-3 }, "heavier dumbbell eyes").Select(kg => 1e3 * kg)];
+        double[] grams =
+            [.. Steps(new PartSpec(PartKind.DumbbellEyes) { Material = "lead", MassKg = 0.2e-3, AtM = 3e-3 }, "heavier dumbbell eyes").Select(kg => 1e3 * kg)];
 
         int[] perOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];
         Assert.Equal(perOunce.Select(n => Math.Round(28.349523125 / n, 6)), grams.Select(g => Math.Round(g, 6)));

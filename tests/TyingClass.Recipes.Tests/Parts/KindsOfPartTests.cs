@@ -14,7 +14,8 @@ public sealed class KindsOfPartTests
     {
         string[] missing = [.. Enum.GetValues<PartKind>().Except(KindsOfPart.All.Select(k => k.Kind)).Select(k => $"src/TyingClass.Recipes/Parts/{k}.cs")];
 
-        Assert.True(missing.Length == 0, $"The catalogue (Recipes/Model/PartKind.cs) has a kind that nothing describes. Write {string.Join(" and ", missing)}; DEVELOPERS.md says how.");
+        Assert.True(missing.Length == 0,
+            $"The catalogue (Recipes/Model/PartKind.cs) has a kind that nothing describes. Write {string.Join(" and ", missing)}; DEVELOPERS.md says how.");
     }
 
     [Fact]

@@ -17,7 +17,9 @@ public sealed class PlacesTests
     [Fact]
     public void Parse_PlacesLeftOut_FollowTheTyingOrder()
     {
-        Recipe fly = Parse("parts: [{part: bead, size: 4 mm}, {part: tail}, {part: wraps, diameter: 0.5 mm, turns: 10}, {part: body, to: 20 mm}, {part: rib}, {part: foam, to: 24 mm}, {part: wing}]\n");
+        Recipe fly = Parse(
+            "parts: [{part: bead, size: 4 mm}, {part: tail}, {part: wraps, diameter: 0.5 mm, turns: 10}, {part: body, to: 20 mm}, {part: rib}, {part: "
+                + "foam, to: 24 mm}, {part: wing}]\n");
 
         Assert.Equal([0, 25, 3.747, 3.747, 3.747, 20, 3.747], fly.Parts.Select(p => Math.Round(1e3 * p.AtM, 3)));
         Assert.Equal(20, 1e3 * fly.Parts[4].ToM!.Value, 9);
@@ -34,7 +36,9 @@ public sealed class PlacesTests
     [Fact]
     public void Parse_Words_ComeToNumbers()
     {
-        Recipe fly = Parse("parts: [{part: cone, size: 5/32, length: 4 mm}, {part: dumbbell eyes, size: medium, at: behind the cone}, {part: tail, at: bend, length: 1.5 × shank}]\n");
+        Recipe fly = Parse(
+            "parts: [{part: cone, size: 5/32, length: 4 mm}, {part: dumbbell eyes, size: medium, at: behind the cone}, {part: tail, at: bend, length: 1.5 "
+                + "× shank}]\n");
 
         Assert.Equal(4, 1e3 * fly.Parts[1].AtM, 9);
         Assert.Equal(3.96875, 1e3 * fly.Parts[1].SizeM!.Value, 9);
@@ -44,8 +48,10 @@ public sealed class PlacesTests
 
     [Theory]
     [InlineData("parts: [{part: bead}, {part: wraps, turns: 5}, {part: body}, {part: rib}, {part: wing, length: 1.2 shanks}]\n")]
-    [InlineData("parts: [{part: dumbbell eyes, size: large, at: 0.25 × shank}, {part: body, at: behind the eyes, to: bend}]\nsteps: [Press the barb down., \"Head: last.\"]\n")]
-    [InlineData("parts: [{part: rattle, balls: 2 glass, side: beside}, {part: weed guard, loops: 2}, {part: putty, mass: 0.2 g, at: 2/3 shank, side: under}]\n")]
+    [InlineData("parts: [{part: dumbbell eyes, size: large, at: 0.25 × shank}, {part: body, at: behind the eyes, to: bend}]\nsteps: [Press the barb down., "
+        + "\"Head: last.\"]\n")]
+    [InlineData("parts: [{part: rattle, balls: 2 glass, side: beside}, {part: weed guard, loops: 2}, {part: putty, mass: 0.2 g, at: 2/3 shank, side: "
+        + "under}]\n")]
     public void Write_RecipeInWords_ReadsBackEqualAndInTheSameWords(string rest)
     {
         Recipe fly = Parse(rest);
@@ -56,7 +62,8 @@ public sealed class PlacesTests
     }
 
     [Fact]
-    public void Write_PlaceLeftOut_StaysOut() => Assert.DoesNotContain("at:", RecipeWriter.Write(Parse("parts: [{part: bead}, {part: body}]\n")), StringComparison.Ordinal);
+    public void Write_PlaceLeftOut_StaysOut() =>
+        Assert.DoesNotContain("at:", RecipeWriter.Write(Parse("parts: [{part: bead}, {part: body}]\n")), StringComparison.Ordinal);
 
     [Fact]
     public void Build_InWords_GivesTheFlyOfItsNumbers()

@@ -38,7 +38,9 @@ public sealed class SupplyListTests
     [Fact]
     public void For_SameMaterialInTwoPlaces_AddsItsMass()
     {
-        Recipe recipe = Parse("  - part: tail\n    material: marabou\n    length: 30 mm\n    mass: 0.05 g\n    at: 10 mm\n  - part: wing\n    material: marabou\n    length: 40 mm\n    mass: 0.08 g\n    at: 4 mm\n    side: under\n");
+        Recipe recipe = Parse(
+            "  - part: tail\n    material: marabou\n    length: 30 mm\n    mass: 0.05 g\n    at: 10 mm\n  - part: wing\n    material: marabou\n    length: "
+                + "40 mm\n    mass: 0.08 g\n    at: 4 mm\n    side: under\n");
 
         Supply marabou = SupplyList.For([(recipe, 2)]).Single(s => s.Item == "marabou");
 

@@ -35,7 +35,8 @@ public sealed partial class RecipeDocumentTests
     [InlineData("density", "10 kg/m³ to 20000 kg/m³", "part: tail, at: 0 mm", "21 g/cm³")]
     public void RangesTable_OfTheDocument_AgreesWithTheErrors(string key, string range, string part, string tooMuch)
     {
-        Assert.Contains(Document.Split('\n'), line => line.StartsWith($"| `{key}` |", StringComparison.Ordinal) && line.Contains(range, StringComparison.Ordinal));
+        Assert.Contains(Document.Split('\n'),
+            line => line.StartsWith($"| `{key}` |", StringComparison.Ordinal) && line.Contains(range, StringComparison.Ordinal));
         RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + $"parts: [{{{part}, {key}: {tooMuch}}}]\n").Errors);
         Assert.Contains(range, error.Text, StringComparison.Ordinal);
     }
@@ -49,7 +50,8 @@ public sealed partial class RecipeDocumentTests
 
         Assert.Equal("42", most);
         Assert.Empty(RecipeParser.Parse(Samples.Minimal + $"fishing: {{water: sea {most} g/kg 12 °C}}\n").Errors);
-        Assert.Contains($"0 g/kg to {most} g/kg", Assert.Single(RecipeParser.Parse(Samples.Minimal + $"fishing: {{water: sea {most}.1 g/kg 12 °C}}\n").Errors).Text, StringComparison.Ordinal);
+        Assert.Contains($"0 g/kg to {most} g/kg",
+            Assert.Single(RecipeParser.Parse(Samples.Minimal + $"fishing: {{water: sea {most}.1 g/kg 12 °C}}\n").Errors).Text, StringComparison.Ordinal);
     }
 
     [GeneratedRegex(@"0 g/kg to ([0-9]+) g/kg")]

@@ -121,5 +121,6 @@ internal static class RecipeGen
 
     private static Gen<string?> Maybe(Gen<string> gen) => Gen.Select(Gen.Bool, gen, (given, value) => given ? value : null);
 
-    private static double Rad(string text) => Units.TryParse(text, Dimension.Angle, out double rad, out string? error) ? rad : throw new ArgumentException(error);
+    private static double Rad(string text) =>
+        Units.TryParse(text, Dimension.Angle, out double rad, out string? error) ? rad : throw new ArgumentException(error);
 }

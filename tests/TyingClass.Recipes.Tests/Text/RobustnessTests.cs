@@ -84,7 +84,9 @@ public sealed class RobustnessTests
     {
         string parts = string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm}\n", 41));
         RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + "parts:\n" + parts).Errors);
-        Assert.Equal("47:5: There are 41 parts; a fly may have at most 40, so that it can be worked out while you wait. Write parts that are alike and lie together as one.", error.ToString());
+        Assert.Equal(
+            "47:5: There are 41 parts; a fly may have at most 40, so that it can be worked out while you wait. Write parts that are alike and lie together "
+                + "as one.", error.ToString());
     }
 
     [Fact]
@@ -105,7 +107,8 @@ public sealed class RobustnessTests
     [Fact]
     public void Parse_HostileValue_IsQuotedCutAndVisible()
     {
-        RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + "  gape: \"\\u0007\\n<script>alert(1)</script>" + new string('y', 500) + "\"\n").Errors);
+        RecipeError error =
+            Assert.Single(RecipeParser.Parse(Samples.Minimal + "  gape: \"\\u0007\\n<script>alert(1)</script>" + new string('y', 500) + "\"\n").Errors);
         Assert.DoesNotContain(error.Text, char.IsControl);
         Assert.True(error.Text.Length < 250);
     }

@@ -36,7 +36,8 @@ internal static partial class SpecificationFile
     [GeneratedRegex(@"^### ", RegexOptions.Multiline)]
     private static partial Regex Heading();
 
-    [GeneratedRegex(@"\A(?<title>[^\n]+)\n.*?^```yaml\n(?<recipe>.*?)^```\n\s*^```outcome (?<kind>recipe|errors)\n(?<outcome>.*?)^```\s*\z", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(@"\A(?<title>[^\n]+)\n.*?^```yaml\n(?<recipe>.*?)^```\n\s*^```outcome (?<kind>recipe|errors)\n(?<outcome>.*?)^```\s*\z",
+        RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Pair();
 
     [GeneratedRegex("⟨U\\+([0-9A-F]{4})⟩")]

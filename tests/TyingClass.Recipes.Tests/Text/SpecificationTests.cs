@@ -28,7 +28,8 @@ public sealed class SpecificationTests
         Assert.True(result.Success, string.Join('\n', result.Errors));
         Assert.Equal(result.Value, RecipeParser.Parse(RecipeWriter.Write(result.Value)).Value);
         RecipeDraft written = RecipeDraft.Of(result.Value);
-        string[] actual = [.. pair.Outcome.Select(line => line[..line.IndexOf(": ", StringComparison.Ordinal)]).Select(path => $"{path}: {written.Get(path) ?? "(none)"}")];
+        string[] actual =
+            [.. pair.Outcome.Select(line => line[..line.IndexOf(": ", StringComparison.Ordinal)]).Select(path => $"{path}: {written.Get(path) ?? "(none)"}")];
         Assert.Equal(pair.Outcome, actual);
     }
 

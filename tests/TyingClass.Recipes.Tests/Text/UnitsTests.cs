@@ -69,7 +69,8 @@ public sealed class UnitsTests
     [InlineData("1.2.3 mm", Dimension.Length, "“1.2.3 mm” does not begin with a number that can be read. Write it like 5.6 mm.")]
     [InlineData("1/0 in", Dimension.Length, "“1/0 in” divides by zero. Write it like 5.6 mm.")]
     [InlineData("8,5 mm", Dimension.Length, "“8,5 mm” has a comma in its number. Write the decimal with a point: 8.5 mm.")]
-    [InlineData("8,500 kg/m³", Dimension.Density, "“8,500 kg/m³” has a comma in its number. Use a point for decimals (8.5) and nothing between thousands (8500).")]
+    [InlineData("8,500 kg/m³", Dimension.Density,
+        "“8,500 kg/m³” has a comma in its number. Use a point for decimals (8.5) and nothing between thousands (8500).")]
     [InlineData("1e999 mm", Dimension.Length, "“1e999 mm” is not a finite number. Write a plain number like 5.6 mm.")]
     [InlineData("-inf mm", Dimension.Length, "“-inf mm” is not a finite number. Write a plain number like 5.6 mm.")]
     [InlineData("NaN", Dimension.Length, "“NaN” is not a finite number. Write a plain number like 5.6 mm.")]

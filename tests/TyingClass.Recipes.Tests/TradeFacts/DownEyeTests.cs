@@ -3,7 +3,9 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 2 (common practice, no source): point down, an unweighted streamer on a down eye tows nose up, on a straight eye less so, on an up eye less still.</summary>
+/// <summary>
+/// Fact 2 (common practice, no source): point down, an unweighted streamer on a down eye tows nose up, on a straight eye less so, on an up eye less still.
+/// </summary>
 public sealed class DownEyeTests
 {
     private static readonly double[] SpeedsMS = [0.2, 0.4, 0.8, 1.2];
@@ -12,7 +14,8 @@ public sealed class DownEyeTests
     [
         .. from streamer in Families.Streamers
            from speed in SpeedsMS
-           select new Towed(streamer.Name, speed, Trim.Of(streamer.On(EyeKind.Down), speed), Trim.Of(streamer.On(EyeKind.Straight), speed), Trim.Of(streamer.On(EyeKind.Up), speed)),
+           select new Towed(streamer.Name, speed, Trim.Of(streamer.On(EyeKind.Down), speed), Trim.Of(streamer.On(EyeKind.Straight), speed),
+           Trim.Of(streamer.On(EyeKind.Up), speed)),
     ]);
 
     private sealed record Towed(string Name, double SpeedMS, Trim Down, Trim Straight, Trim Up);
@@ -22,7 +25,9 @@ public sealed class DownEyeTests
     internal static string Table => Figures.Table(
         "speed, m/s | obey | nose up on a down eye, ° | straight eye less by, ° | up eye less again by, °",
         All.Value.GroupBy(t => t.SpeedMS).Select(g => (FormattableString)
-            $"{g.Key:F1} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Down.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Down.PitchDeg - t.Straight.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Straight.PitchDeg - t.Up.PitchDeg), "F1")}"));
+            $"{g.Key:F1} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Down.PitchDeg), "F1")} "
+            + $"| {Figures.Range(g.Select(t => t.Down.PitchDeg - t.Straight.PitchDeg), "F1")} "
+            + $"| {Figures.Range(g.Select(t => t.Straight.PitchDeg - t.Up.PitchDeg), "F1")}"));
 
     [Fact]
     public void Tow_UnweightedStreamers_AllNoseUpTheMoreTheLowerTheEye()

@@ -4,7 +4,9 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 6 (common practice, no source): dumbbell eyes must grow with the hook; the lightest that keep it point up get heavier as wire and gape grow.</summary>
+/// <summary>
+/// Fact 6 (common practice, no source): dumbbell eyes must grow with the hook; the lightest that keep it point up get heavier as wire and gape grow.
+/// </summary>
 public sealed class DumbbellEyesTests
 {
     private const double SpeedMS = 0.4;
@@ -12,7 +14,8 @@ public sealed class DumbbellEyesTests
     private static readonly Lazy<Needed[]> All = new(() =>
     [
         .. Families.DumbbellFlies.Select(fly => new Needed(
-            fly.Name, fly.Kin, fly.Size, LeastMg(fly.With, fly.Size, 0, 1), LeastMg(fly.With, fly.Size, -2, 1), LeastMg(fly.With, fly.Size, 2, 1), LeastMg(fly.With, fly.Size, 0, 1.25))),
+            fly.Name, fly.Kin, fly.Size, LeastMg(fly.With, fly.Size, 0, 1), LeastMg(fly.With, fly.Size, -2, 1), LeastMg(fly.With, fly.Size, 2, 1),
+            LeastMg(fly.With, fly.Size, 0, 1.25))),
     ]);
 
     /// <summary>Least mass of lead eyes for a positive keel height, mg; 0 when it rides point up without.</summary>
@@ -33,13 +36,16 @@ public sealed class DumbbellEyesTests
     internal static Share Share => Share.Of(Steps, s => s.Obeys);
 
     internal static string Table => Figures.Table(
-        "hook | least lead eyes, mg, bucktail above and below | fur strip on the point side | synthetic hair on the point side | bucktail, two steps finer wire | two steps heavier | gape a quarter wider",
+        "hook | least lead eyes, mg, bucktail above and below | fur strip on the point side | synthetic hair on the point side | bucktail, two steps finer "
+            + "wire | two steps heavier | gape a quarter wider",
         All.Value.Where(n => n.Kin.StartsWith("Straight", StringComparison.Ordinal)).GroupBy(n => n.Size).Select(g => (FormattableString)
-            $"{new HookSize(g.Key)} straight eye | {string.Join(" | ", g.Select(n => Figures.Number(n.UsualMg, "F1")))} | {g.First().FineMg:F1} | {g.First().HeavyMg:F1} | {g.First().WideMg:F1}"));
+            $"{new HookSize(g.Key)} straight eye | {string.Join(" | ", g.Select(n => Figures.Number(n.UsualMg, "F1")))} | {g.First().FineMg:F1} "
+            + $"| {g.First().HeavyMg:F1} | {g.First().WideMg:F1}"));
 
     internal static string StepTable => Figures.Table(
         "step | obey | neither needs eyes at all",
-        Steps.GroupBy(s => s.Name.Split(':')[0]).Select(g => (FormattableString)$"{g.Key} | {g.Count(s => s.Obeys)} of {g.Count()} | {g.Count(s => s.GreaterMg == 0)}"));
+        Steps.GroupBy(s => s.Name.Split(':')[0])
+            .Select(g => (FormattableString)$"{g.Key} | {g.Count(s => s.Obeys)} of {g.Count()} | {g.Count(s => s.GreaterMg == 0)}"));
 
     [Fact]
     public void Tow_DumbbellFlies_EyesGrowWithSizeWireAndGapeUnlessNoneAreNeeded()
@@ -67,6 +73,7 @@ public sealed class DumbbellEyesTests
     {
         double gapeM = Bench.Gape(Bench.Hook(size)), lowM = 0.02 * gapeM;
         double eyesM = Trim.Least(lowM, 1.5 * gapeM, m => Trim.Of(with(size, wire, gape, m), SpeedMS).KeelMm > 0);
-        return eyesM == lowM ? 0 : 1e6 * FlyBuilder.Build(with(size, wire, gape, eyesM)).Body.Parts.Single(p => p.Name == "dumbbell eyes").Masses.Sum(e => e.MassKg);
+        return eyesM == lowM ? 0
+            : 1e6 * FlyBuilder.Build(with(size, wire, gape, eyesM)).Body.Parts.Single(p => p.Name == "dumbbell eyes").Masses.Sum(e => e.MassKg);
     }
 }

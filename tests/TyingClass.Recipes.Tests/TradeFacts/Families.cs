@@ -5,7 +5,11 @@ using static TyingClass.Recipes.Tests.TradeFacts.Bench;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>The family of each fact: what a tyer would call a fair instance of it. Laid down before anything was measured; no member was dropped for disobeying. Two were mended after a first look: fact 12's lead had grown into a ball as its mass rose and its plain fly had no straight eye, and fact 4 got beads lighter than the brass one first taken for too light.</summary>
+/// <summary>
+/// The family of each fact: what a tyer would call a fair instance of it. Laid down before anything was measured; no member was dropped for disobeying. Two
+/// were mended after a first look: fact 12's lead had grown into a ball as its mass rose and its plain fly had no straight eye, and fact 4 got beads lighter
+/// than the brass one first taken for too light.
+/// </summary>
 internal static class Families
 {
     /// <summary>Fact 1: four sizes, four eyes, four ways to weight: 64 flies.</summary>
@@ -19,7 +23,8 @@ internal static class Families
         {
             "bead" => Fly($"#{size} {eye}, bead", Intent.PointDown, hook, 0.4, Bead(hook, "tungsten", 0.6), body),
             "eyes" => Fly($"#{size} {eye}, eyes", Intent.PointUp, hook, 0.4, Eyes(hook, "lead", 0.5), body),
-            "cone and wing" => Fly($"#{size} {eye}, cone and wing", Intent.PointDown, hook, 0.4, Cone(hook, "brass", 0.6), body, Wing(hook, "bucktail", Side.Top)),
+            "cone and wing" =>
+                Fly($"#{size} {eye}, cone and wing", Intent.PointDown, hook, 0.4, Cone(hook, "brass", 0.6), body, Wing(hook, "bucktail", Side.Top)),
             _ => Fly($"#{size} {eye}, bare", Intent.PointDown, hook, 0.4),
         };
 
@@ -35,7 +40,9 @@ internal static class Families
             return Fly(name, Intent.PointDown, hook, 0.4, Body(hook, dressing.Item1, 0.1), Wing(hook, dressing.Item2, Side.Top, 0.1));
         }));
 
-    /// <summary>Fact 3: jig hooks, heavy dumbbell eyes, fur or hair wing on the point side; five sizes, three bends of the eye, two metals, three wings: 90.</summary>
+    /// <summary>
+    /// Fact 3: jig hooks, heavy dumbbell eyes, fur or hair wing on the point side; five sizes, three bends of the eye, two metals, three wings: 90.
+    /// </summary>
     public static IEnumerable<Recipe> JigStreamers =>
         from size in new[] { -1, 0, 2, 4, 6 }
         from angle in new[] { 45, 60, 90 }
@@ -45,7 +52,9 @@ internal static class Families
         select Fly($"{hook.Size} jig {angle}°, {metal} eyes, {wing}", Intent.PointUp, hook, 0.4,
             Eyes(hook, metal, 0.55), Body(hook, "fur dubbing"), Wing(hook, wing, Side.Under));
 
-    /// <summary>Fact 4: jig nymphs by their bead; five sizes, three bends of the eye, two bodies, two tails: 60. Heavy is a tungsten bead of 0.65 gapes.</summary>
+    /// <summary>
+    /// Fact 4: jig nymphs by their bead; five sizes, three bends of the eye, two bodies, two tails: 60. Heavy is a tungsten bead of 0.65 gapes.
+    /// </summary>
     public static IEnumerable<(string Name, Func<string, double, Recipe> With)> JigNymphs =>
         from size in new[] { 8, 10, 12, 14, 16 }
         from angle in new[] { 45, 60, 90 }
@@ -56,7 +65,10 @@ internal static class Families
         select (name, new Func<string, double, Recipe>((metal, gapes) =>
             Fly(name, Intent.PointUp, hook, 0.3, Bead(hook, metal, gapes), Body(hook, body, 0.3), Tail(hook, tail, 0.7))));
 
-    /// <summary>Fact 5: long shanks, gapes a fifth under the scale, down eyes, heavy cones; four sizes, two shanks, three dressings, two cones: 48. What may be changed: the metal, the cone's size, the gape, the eye.</summary>
+    /// <summary>
+    /// Fact 5: long shanks, gapes a fifth under the scale, down eyes, heavy cones; four sizes, two shanks, three dressings, two cones: 48. What may be changed:
+    /// the metal, the cone's size, the gape, the eye.
+    /// </summary>
     public static IEnumerable<(string Name, Func<string, double, EyeKind, Recipe> With)> ConeStreamers =>
         from size in new[] { 2, 4, 6, 8 }
         from shank in new[] { 4, 6 }
@@ -75,7 +87,9 @@ internal static class Families
             });
         }));
 
-    /// <summary>Fact 6: dumbbell-eyed hair flies by hook; six sizes, three dressings, two eyes: 36. What may be changed: wire steps, gape, the lead eyes' size (m).</summary>
+    /// <summary>
+    /// Fact 6: dumbbell-eyed hair flies by hook; six sizes, three dressings, two eyes: 36. What may be changed: wire steps, gape, the lead eyes' size (m).
+    /// </summary>
     public static IEnumerable<(string Name, int Size, string Kin, Func<int, int, double, double, Recipe> With)> DumbbellFlies =>
         from dressing in new[] { "bucktail above and below", "fur strip", "synthetic hair" }
         from eye in new[] { EyeKind.Straight, EyeKind.Down }
@@ -91,7 +105,10 @@ internal static class Families
                 : Fly(name, Intent.PointUp, hook, 0.4, eyes, Body(hook, "fur dubbing"), under);
         }));
 
-    /// <summary>Fact 7: small fine hooks with all hair on the point side and bead-chain eyes, 2.4 mm and 45 mg the pair (estimate); three sizes, two wires, four hairs, two eyes: 48.</summary>
+    /// <summary>
+    /// Fact 7: small fine hooks with all hair on the point side and bead-chain eyes, 2.4 mm and 45 mg the pair (estimate); three sizes, two wires, four hairs,
+    /// two eyes: 48.
+    /// </summary>
     public static IEnumerable<Recipe> SmallHairFlies =>
         from size in new[] { 8, 10, 12 }
         from wire in new[] { -1, -2 }
@@ -125,9 +142,13 @@ internal static class Families
                 ? new PartSpec(PartKind.Foam) { AtM = 0.3 * Shank(hook), ToM = 0.8 * Shank(hook), DiameterM = 0.25 * Gape(hook), Side = buoyant }
                 : Wing(hook, wing, buoyant))));
 
-    /// <summary>Fact 10: point-up flies whose keel height can be set through the mass of what makes them heavy; dumbbell eyes on hair flies and beads on jig nymphs: 36 + 36. Mass in kg.</summary>
+    /// <summary>
+    /// Fact 10: point-up flies whose keel height can be set through the mass of what makes them heavy; dumbbell eyes on hair flies and beads on jig nymphs: 36
+    /// + 36. Mass in kg.
+    /// </summary>
     public static IEnumerable<(string Name, Func<double, Recipe> Weighing)> PoisedFlies =>
-        DumbbellFlies.Select(fly => (fly.Name, new Func<double, Recipe>(massKg => fly.With(fly.Size, 0, 1, 0.4 * Gape(Hook(fly.Size))).Weighing(PartKind.DumbbellEyes, massKg))))
+        DumbbellFlies.Select(
+        fly => (fly.Name, new Func<double, Recipe>(massKg => fly.With(fly.Size, 0, 1, 0.4 * Gape(Hook(fly.Size))).Weighing(PartKind.DumbbellEyes, massKg))))
             .Concat(
                 from size in new[] { 8, 12, 16 }
                 from wing in new[] { "fur strip", "bucktail", "deer hair" }
@@ -151,7 +172,11 @@ internal static class Families
             Fishing = new FishingSpec { SpeedMS = 0.4, Knot = knot, LeaderDiameterM = leaderM },
         }));
 
-    /// <summary>Fact 12: a streamer on a straight eye, its lead amidships, and what makes it trim nose lower: the same lead at the nose (balance), an eye that stands above the shank as the fly swims (hook), or both; three sizes, two shanks, three wings, two ways up: 36. The lead's outline stays that of one close-wound layer over a quarter of the shank; its mass is given in parts of that layer's.</summary>
+    /// <summary>
+    /// Fact 12: a streamer on a straight eye, its lead amidships, and what makes it trim nose lower: the same lead at the nose (balance), an eye that stands
+    /// above the shank as the fly swims (hook), or both; three sizes, two shanks, three wings, two ways up: 36. The lead's outline stays that of one
+    /// close-wound layer over a quarter of the shank; its mass is given in parts of that layer's.
+    /// </summary>
     public static IEnumerable<(string Name, Func<bool, bool, double, Recipe> With)> PlaningFlies =>
         from size in new[] { 2, 6, 10 }
         from shank in new[] { 0, 4 }

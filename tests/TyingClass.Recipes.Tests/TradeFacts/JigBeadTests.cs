@@ -3,7 +3,10 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 4 (common practice, no source): on a jig hook too light a bead loses to the weight of the bend and the fly is not reliably point up; a heavier bead cures it.</summary>
+/// <summary>
+/// Fact 4 (common practice, no source): on a jig hook too light a bead loses to the weight of the bend and the fly is not reliably point up; a heavier bead
+/// cures it.
+/// </summary>
 public sealed class JigBeadTests
 {
     private static readonly (string Name, string? Material, double Gapes)[] Beads =
@@ -22,12 +25,17 @@ public sealed class JigBeadTests
     }
 
     internal static Share Share => Share.Of(
-        All.Value.GroupBy(t => t.Name), fly => !fly.Single(t => t.Bead.StartsWith("glass", StringComparison.Ordinal)).Ride.IsReliable && fly.Single(t => t.Bead.StartsWith("tungsten", StringComparison.Ordinal)).Ride.IsReliable);
+        All.Value.GroupBy(t => t.Name), fly =>
+            !fly.Single(t => t.Bead.StartsWith("glass", StringComparison.Ordinal)).Ride.IsReliable
+                && fly.Single(t => t.Bead.StartsWith("tungsten", StringComparison.Ordinal)).Ride.IsReliable);
 
     internal static string Table => Figures.Table(
         "bead | reliably point up | keel height, mm | bead's share, g·mm | bend and spear's share, g·mm | body's and tail's share, g·mm",
         All.Value.GroupBy(t => t.Bead).Select(g => (FormattableString)
-            $"{g.Key} | {g.Count(t => t.Ride.IsReliable)} of {g.Count()} | {Figures.Range(g.Select(t => t.Ride.KeelMm), "F2")} | {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bead")), "F3")} | {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bend")), "F3")} | {Figures.Range(g.Select(t => t.LedgerGmm(p => p is "body" or "tail")), "F3")}"));
+            $"{g.Key} | {g.Count(t => t.Ride.IsReliable)} of {g.Count()} | {Figures.Range(g.Select(t => t.Ride.KeelMm), "F2")} "
+            + $"| {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bead")), "F3")} "
+            + $"| {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bend")), "F3")} "
+            + $"| {Figures.Range(g.Select(t => t.LedgerGmm(p => p is "body" or "tail")), "F3")}"));
 
     [Fact]
     public void Solve_JigNymphs_GlassBeadNeverRidesAndTungstenAlwaysDoes()

@@ -2,7 +2,10 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 3 (common practice, no source): jig hook, heavy dumbbell eyes and a buoyant fur wing on the point side ride point up, nose steeply down on a slack line and a loop knot.</summary>
+/// <summary>
+/// Fact 3 (common practice, no source): jig hook, heavy dumbbell eyes and a buoyant fur wing on the point side ride point up, nose steeply down on a slack line
+/// and a loop knot.
+/// </summary>
 public sealed class JigStreamerTests
 {
     /// <summary>Settled on before measuring.</summary>
@@ -15,7 +18,9 @@ public sealed class JigStreamerTests
     internal static string Table => Figures.Table(
         "jig eye | obey | keel height at 0.4 m/s, mm | towed at 0.4 m/s, nose up, ° | sinking, nose down, ° | sinks at, m/s",
         All.Value.GroupBy(r => r.Recipe.Name.Split(' ')[2].TrimEnd(',')).Select(g => (FormattableString)
-            $"{g.Key} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(r => r.KeelMm), "F1")} | {Figures.Range(g.Select(r => r.PitchDeg), "F1")} | {Figures.Range(g.Select(r => -r.State.Sink!.PitchDeg), "F1")} | {Figures.Range(g.Select(r => r.State.Sink!.RateMS), "F2")}"));
+            $"{g.Key} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(r => r.KeelMm), "F1")} "
+            + $"| {Figures.Range(g.Select(r => r.PitchDeg), "F1")} | {Figures.Range(g.Select(r => -r.State.Sink!.PitchDeg), "F1")} "
+            + $"| {Figures.Range(g.Select(r => r.State.Sink!.RateMS), "F2")}"));
 
     [Fact]
     public void Solve_JigsWithHeavyEyes_AllRidePointUpAndDiveNoseDown()

@@ -7,7 +7,9 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 11 (common practice, no source): a loop knot lets the nose drop more than a cinched one, and the difference grows with leader diameter.</summary>
+/// <summary>
+/// Fact 11 (common practice, no source): a loop knot lets the nose drop more than a cinched one, and the difference grows with leader diameter.
+/// </summary>
 public sealed class LoopKnotTests
 {
     private static readonly double[] LeadersMm = [0.15, 0.22, 0.30, 0.40];
@@ -36,7 +38,8 @@ public sealed class LoopKnotTests
     internal static string Table => Figures.Table(
         "line | obey | cinched holds the nose higher by, ° (median): 0.15 mm | 0.22 mm | 0.30 mm | 0.40 mm",
         Slack.Value.Concat(Tight.Value).GroupBy(t => t.SpeedMS).Select(g => (FormattableString)
-            $"{(g.Key == 0 ? "slack, sinking" : Figures.Number(g.Key, "'tight, at '0.0' m/s'"))} | {g.Count(t => t.Obeys)} of {g.Count()} | {string.Join(" | ", LeadersMm.Select((_, i) => Figures.Number(Figures.Median(g.Select(t => t.CinchedDeg[i] - t.LoopDeg)), "F1")))}"));
+            $"{(g.Key == 0 ? "slack, sinking" : Figures.Number(g.Key, "'tight, at '0.0' m/s'"))} | {g.Count(t => t.Obeys)} of {g.Count()} "
+            + $"| {string.Join(" | ", LeadersMm.Select((_, i) => Figures.Number(Figures.Median(g.Select(t => t.CinchedDeg[i] - t.LoopDeg)), "F1")))}"));
 
     [Fact]
     public void Sink_NoseHeavyFlies_CinchedKnotAlwaysHoldsTheNoseUpTheMoreTheThickerTheLeader()
@@ -67,6 +70,7 @@ public sealed class LoopKnotTests
         BuiltFly built = FlyBuilder.Build(recipe);
         Vector3D start = (Trim.Of(built.Body, built.Conditions, 0.4).Attitude.Up + new Vector3D(0.003, 0.01, 0)).Normalized();
         SinkingFly fly = new(built.Body, built.Conditions, double.PositiveInfinity);
-        return fly.TryFindSteady(start, out SteadySink steady) ? steady.PitchRad / Bench.Degree : throw new InvalidOperationException($"{recipe.Name} does not settle.");
+        return fly.TryFindSteady(start, out SteadySink steady) ? steady.PitchRad / Bench.Degree
+            : throw new InvalidOperationException($"{recipe.Name} does not settle.");
     }
 }

@@ -5,7 +5,10 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 5 (common practice, no source): long shank, small gape, down eye, heavy cone, meant point down: on its side or undecided. A lighter cone, a straight eye or a wider gape each raise its keel height.</summary>
+/// <summary>
+/// Fact 5 (common practice, no source): long shank, small gape, down eye, heavy cone, meant point down: on its side or undecided. A lighter cone, a straight
+/// eye or a wider gape each raise its keel height.
+/// </summary>
 public sealed class NarrowGapeTests
 {
     private static readonly double[] SpeedsMS = [0.2, 0.4, 0.8, 1.2];
@@ -40,18 +43,28 @@ public sealed class NarrowGapeTests
     internal static Share ByWiderGapeUnderLesserCone => Share.Of(All.Value.Where(c => !c.HasHugeCone), c => c.GapeGainMm > 0);
 
     internal static string Table => Figures.Table(
-        "speed, m/s | pitch as tied, ° | keel height as tied, mm | brass cone raises it | by, mm (median) | straight eye raises it | by, mm (median) | wider gape raises it | by, mm",
+        "speed, m/s | pitch as tied, ° | keel height as tied, mm | brass cone raises it | by, mm (median) | straight eye raises it | by, mm (median) | "
+            + "wider gape raises it | by, mm",
         All.Value.GroupBy(c => c.SpeedMS).Select(g => (FormattableString)
-            $"{g.Key:F1} | {Figures.Range(g.Select(c => c.Tied.PitchDeg), "F1")} | {Figures.Range(g.Select(c => c.Tied.KeelMm), "F2")} | {g.Count(c => c.Lighter.KeelMm > c.Tied.KeelMm)} of {g.Count()} | {Figures.Median(g.Select(c => c.Lighter.KeelMm - c.Tied.KeelMm)):F2} | {g.Count(c => c.StraightEye.KeelMm > c.Tied.KeelMm)} of {g.Count()} | {Figures.Median(g.Select(c => c.StraightEye.KeelMm - c.Tied.KeelMm)):F2} | {g.Count(c => c.GapeGainMm > 0)} of {g.Count()} | {Figures.Range(g.Select(c => c.GapeGainMm), "F2")}"));
+            $"{g.Key:F1} | {Figures.Range(g.Select(c => c.Tied.PitchDeg), "F1")} | {Figures.Range(g.Select(c => c.Tied.KeelMm), "F2")} "
+            + $"| {g.Count(c => c.Lighter.KeelMm > c.Tied.KeelMm)} of {g.Count()} | {Figures.Median(g.Select(c => c.Lighter.KeelMm - c.Tied.KeelMm)):F2} "
+            + $"| {g.Count(c => c.StraightEye.KeelMm > c.Tied.KeelMm)} of {g.Count()} "
+            + $"| {Figures.Median(g.Select(c => c.StraightEye.KeelMm - c.Tied.KeelMm)):F2} | {g.Count(c => c.GapeGainMm > 0)} of {g.Count()} "
+            + $"| {Figures.Range(g.Select(c => c.GapeGainMm), "F2")}"));
 
     internal static string GapeTable => Figures.Table(
-        "cone | dressing | wider gape raises the keel height, of 8 flies at 0.2, 0.4, 0.8, 1.2 m/s | balance point sinks by, mm | line of resistance sinks under it by, mm",
-        All.Value.GroupBy(c => (Cone: c.Name.Split(", ")[2], Dressing: c.Name.Split(", ")[1])).OrderBy(g => g.Key.Cone, StringComparer.Ordinal).Select(g => (FormattableString)
-            $"{g.Key.Cone} | {g.Key.Dressing} | {string.Join(", ", SpeedsMS.Select(v => g.Count(c => c.SpeedMS == v && c.GapeGainMm > 0)))} | {Figures.Range(Trolled(g).Select(c => c.WiderGape.BelowLevelMm - c.Tied.BelowLevelMm), "F2")} | {Figures.Range(Trolled(g).Select(c => c.WiderGape.LineDropMm - c.Tied.LineDropMm), "F2")}"));
+        "cone | dressing | wider gape raises the keel height, of 8 flies at 0.2, 0.4, 0.8, 1.2 m/s | balance point sinks by, mm | line of resistance sinks "
+            + "under it by, mm",
+        All.Value.GroupBy(c => (Cone: c.Name.Split(", ")[2], Dressing: c.Name.Split(", ")[1])).OrderBy(g => g.Key.Cone, StringComparer.Ordinal)
+            .Select(g => (FormattableString)
+            $"{g.Key.Cone} | {g.Key.Dressing} | {string.Join(", ", SpeedsMS.Select(v => g.Count(c => c.SpeedMS == v && c.GapeGainMm > 0)))} "
+            + $"| {Figures.Range(Trolled(g).Select(c => c.WiderGape.BelowLevelMm - c.Tied.BelowLevelMm), "F2")} "
+            + $"| {Figures.Range(Trolled(g).Select(c => c.WiderGape.LineDropMm - c.Tied.LineDropMm), "F2")}"));
 
     internal static string VerdictTable => Figures.Table(
         "verdict at 0.4 m/s | flies | of 60 tied alike, ride as intended",
-        AsTied.Value.GroupBy(r => r.IsReliable ? "reliably point down" : r.Kind == VerdictKind.Flips ? "flips" : "not to be relied on").OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (FormattableString)
+        AsTied.Value.GroupBy(r => r.IsReliable ? "reliably point down" : r.Kind == VerdictKind.Flips ? "flips" : "not to be relied on")
+            .OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (FormattableString)
             $"{g.Key} | {g.Count()} | {Figures.Range(g.Select(r => 100 * r.AsIntended), "F0")} %"));
 
     [Fact]
@@ -71,7 +84,8 @@ public sealed class NarrowGapeTests
 
     [Fact]
     public void LevelLine_WiderGape_AlwaysRaisesIt() =>
-        Assert.All(Families.ConeStreamers, f => Assert.True(LevelLineMm(f.With("tungsten", 1.25, EyeKind.Down)) > LevelLineMm(f.With("tungsten", 1, EyeKind.Down)), f.Name));
+        Assert.All(Families.ConeStreamers,
+        f => Assert.True(LevelLineMm(f.With("tungsten", 1.25, EyeKind.Down)) > LevelLineMm(f.With("tungsten", 1, EyeKind.Down)), f.Name));
 
     // Here rule of thumb and physics part: see docs/trade-facts.md.
     [Fact]
@@ -99,5 +113,6 @@ public sealed class NarrowGapeTests
 
     private static IEnumerable<Changed> Trolled(IEnumerable<Changed> flies) => flies.Where(c => c.SpeedMS == 0.8);
 
-    private static double LevelLineMm(Recipe recipe) => SolvedFly.Solve(recipe, new ReportOptions { Flies = 1, SpeedsMS = [0.4] }).Report.LevelLineKeelMm!.Value.PointDown;
+    private static double LevelLineMm(Recipe recipe) =>
+        SolvedFly.Solve(recipe, new ReportOptions { Flies = 1, SpeedsMS = [0.4] }).Report.LevelLineKeelMm!.Value.PointDown;
 }

@@ -5,14 +5,18 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 12 (common practice, no source): a fly that planes down through its hook and balance needs less weight for the same depth. Depth on a given line goes by the angle at which the line leaves the eye.</summary>
+/// <summary>
+/// Fact 12 (common practice, no source): a fly that planes down through its hook and balance needs less weight for the same depth. Depth on a given line goes
+/// by the angle at which the line leaves the eye.
+/// </summary>
 public sealed class PlaningTests
 {
     private static readonly double[] SpeedsMS = [0.4, 0.8, 1.2];
 
     private static readonly Lazy<Tried[]> All = new(() =>
     [
-        .. from lever in new[] { (Name: "lead at the nose", Nose: true, Eye: false), (Name: "eye above the shank", Nose: false, Eye: true), (Name: "both", Nose: true, Eye: true) }
+        .. from lever in new[] { (Name: "lead at the nose", Nose: true, Eye: false), (Name: "eye above the shank", Nose: false, Eye: true),
+            (Name: "both", Nose: true, Eye: true) }
            from speed in SpeedsMS
            from fly in Families.PlaningFlies
            let plain = Trim.Of(fly.With(false, false, 1), speed)
@@ -40,7 +44,10 @@ public sealed class PlaningTests
     internal static string Table => Figures.Table(
         "nose lowered by | speed, m/s | obey | nose lower by, ° (median) | lift changes by, mN | drag changes by, mN | lead needed, % of the plain fly's",
         All.Value.GroupBy(t => (t.Lever, t.SpeedMS)).Select(g => (FormattableString)
-            $"{g.Key.Lever} | {g.Key.SpeedMS:F1} | {g.Count(t => t.Obeys)} of {g.Count()} | {Figures.Median(g.Select(t => t.Plain.PitchDeg - t.Lowered.PitchDeg)):F1} | {Figures.Range(g.Select(t => t.Lowered.LiftMN - t.Plain.LiftMN), "F2")} | {Figures.Range(g.Select(t => t.Lowered.DragMN - t.Plain.DragMN), "F2")} | {Figures.Range(g.Select(t => 100 * t.Needs), "F0")}"));
+            $"{g.Key.Lever} | {g.Key.SpeedMS:F1} | {g.Count(t => t.Obeys)} of {g.Count()} "
+            + $"| {Figures.Median(g.Select(t => t.Plain.PitchDeg - t.Lowered.PitchDeg)):F1} "
+            + $"| {Figures.Range(g.Select(t => t.Lowered.LiftMN - t.Plain.LiftMN), "F2")} "
+            + $"| {Figures.Range(g.Select(t => t.Lowered.DragMN - t.Plain.DragMN), "F2")} | {Figures.Range(g.Select(t => 100 * t.Needs), "F0")}"));
 
     private static readonly Lazy<Tried[]> Jigs = new(() =>
     [
@@ -54,9 +61,12 @@ public sealed class PlaningTests
     ]);
 
     internal static string JigTable => Figures.Table(
-        "size | obey, at 0.8 and 1.2 m/s | nose up on the 45° eye, ° | on the 90° eye, ° | lift on the 45° eye, mN | on the 90° eye, mN | bead needed, % of the other's (5 is the least tried)",
+        "size | obey, at 0.8 and 1.2 m/s | nose up on the 45° eye, ° | on the 90° eye, ° | lift on the 45° eye, mN | on the 90° eye, mN | bead needed, % "
+            + "of the other's (5 is the least tried)",
         Jigs.Value.GroupBy(t => t.Name.Split(' ')[0]).Select(g => (FormattableString)
-            $"{g.Key} | {g.Count(t => t.Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Plain.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Lowered.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Plain.LiftMN), "F2")} | {Figures.Range(g.Select(t => t.Lowered.LiftMN), "F2")} | {Figures.Range(g.Select(t => 100 * t.Needs), "F0")}"));
+            $"{g.Key} | {g.Count(t => t.Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Plain.PitchDeg), "F1")} "
+            + $"| {Figures.Range(g.Select(t => t.Lowered.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Plain.LiftMN), "F2")} "
+            + $"| {Figures.Range(g.Select(t => t.Lowered.LiftMN), "F2")} | {Figures.Range(g.Select(t => 100 * t.Needs), "F0")}"));
 
     [Fact]
     public void Tow_SteeperJigEye_AlwaysTrimsLowerAndNeedsALighterBead()
@@ -92,8 +102,12 @@ public sealed class PlaningTests
     {
         Assert.True(All.Value.Count(t => t.Obeys) / (double)All.Value.Length >= 0.83);
         Tried[] exceptions = [.. All.Value.Where(t => !t.Obeys)];
-        Assert.All(exceptions, t => Assert.True(t.Lever != "lead at the nose" && t.SpeedMS >= 0.8 && !t.Name.Contains("fur strip", StringComparison.Ordinal), $"{t.Name} {t.Lever} {t.SpeedMS}"));
-        Assert.All(All.Value.Where(t => t.Lever == "eye above the shank" && t.SpeedMS >= 0.8 && !t.Name.Contains("fur strip", StringComparison.Ordinal)), t => Assert.False(t.Obeys, t.Name));
+        Assert.All(
+            exceptions, t =>
+                Assert.True(t.Lever != "lead at the nose" && t.SpeedMS >= 0.8 && !t.Name.Contains("fur strip", StringComparison.Ordinal),
+                    $"{t.Name} {t.Lever} {t.SpeedMS}"));
+        Assert.All(All.Value.Where(t => t.Lever == "eye above the shank" && t.SpeedMS >= 0.8 && !t.Name.Contains("fur strip", StringComparison.Ordinal)),
+            t => Assert.False(t.Obeys, t.Name));
     }
 
     // The proof of that cause: the same flies pulled from the same high point, but by a ring that still lies flat, all need less.
@@ -105,7 +119,8 @@ public sealed class PlaningTests
             Assert.All(Families.PlaningFlies, fly =>
             {
                 double plainDeg = Trim.Of(fly.With(false, false, 1), speed).LineAngleDeg;
-                double needs = Trim.Least(0.01, 4, layers => FlatRing(fly.With(false, false, layers), fly.With(false, true, layers), speed).LineAngleDeg >= plainDeg);
+                double needs =
+                    Trim.Least(0.01, 4, layers => FlatRing(fly.With(false, false, layers), fly.With(false, true, layers), speed).LineAngleDeg >= plainDeg);
                 Assert.True(needs < 1, $"{fly.Name} {speed}: {needs}");
             });
         }

@@ -3,10 +3,14 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 7 (common practice, no source): light eyes suffice on a small fine hook when all hair sits on the point side. Fact 8 (common practice, no source): a cone, half a shank of lead wraps, a down eye and a buoyant wing on the point side ride point up with no dumbbell eyes.</summary>
+/// <summary>
+/// Fact 7 (common practice, no source): light eyes suffice on a small fine hook when all hair sits on the point side. Fact 8 (common practice, no source): a
+/// cone, half a shank of lead wraps, a down eye and a buoyant wing on the point side ride point up with no dumbbell eyes.
+/// </summary>
 public sealed class PointSideHairTests
 {
-    private static readonly Lazy<Tried[]> Small = new(() => [.. Families.SmallHairFlies.Select(r => new Tried(Ride.Of(r), Ride.Of(HairOnTop(r)), Ride.Of(r with { Parts = r.Parts.RemoveAt(0) })))]);
+    private static readonly Lazy<Tried[]> Small =
+        new(() => [.. Families.SmallHairFlies.Select(r => new Tried(Ride.Of(r), Ride.Of(HairOnTop(r)), Ride.Of(r with { Parts = r.Parts.RemoveAt(0) })))]);
 
     private static readonly Lazy<Tried[]> Wrapped = new(() => [.. Families.WrappedFlies.Select(r => new Tried(Ride.Of(r), Ride.Of(HairOnTop(r)), null))]);
 
@@ -18,7 +22,8 @@ public sealed class PointSideHairTests
 
     internal static string SmallTable => Figures.Table(
         "tied | reliably point up | keel height, mm | of 60 tied alike, ride as intended, %",
-        new[] { ("light eyes, hair on the point side", Small.Value.Select(t => t.Tied)), ("light eyes, the same hair on top", Small.Value.Select(t => t.OnTop)), ("no eyes, hair on the point side", Small.Value.Select(t => t.NoEyes!)) }
+        new[] { ("light eyes, hair on the point side", Small.Value.Select(t => t.Tied)), ("light eyes, the same hair on top", Small.Value.Select(t => t.OnTop)),
+            ("no eyes, hair on the point side", Small.Value.Select(t => t.NoEyes!)) }
             .Select(g => Row(g.Item1, [.. g.Item2])));
 
     internal static string WrappedTable => Figures.Table(
@@ -55,10 +60,13 @@ public sealed class PointSideHairTests
 
     [Fact]
     public void Solve_ConeAndWraps_WingOnTopLosesMostOfTheKeelHeight() =>
-        Assert.All(Wrapped.Value.Where(t => !double.IsNaN(t.Tied.KeelMm) && !double.IsNaN(t.OnTop.KeelMm)), t => Assert.True(t.Tied.KeelMm > t.OnTop.KeelMm + 0.3, $"{t.Tied.Recipe.Name} {t.Tied.KeelMm} {t.OnTop.KeelMm}"));
+        Assert.All(Wrapped.Value.Where(t => !double.IsNaN(t.Tied.KeelMm) && !double.IsNaN(t.OnTop.KeelMm)),
+        t => Assert.True(t.Tied.KeelMm > t.OnTop.KeelMm + 0.3, $"{t.Tied.Recipe.Name} {t.Tied.KeelMm} {t.OnTop.KeelMm}"));
 
     private static FormattableString Row(string name, Ride[] rides) =>
-        $"{name} | {rides.Count(r => r.IsReliable)} of {rides.Length} | {Figures.Range(rides.Where(r => !double.IsNaN(r.KeelMm)).Select(r => r.KeelMm), "F2")} | {Figures.Range(rides.Select(r => 100 * r.AsIntended), "F0")}";
+        $"{name} | {rides.Count(r => r.IsReliable)} of {rides.Length} "
+        + $"| {Figures.Range(rides.Where(r => !double.IsNaN(r.KeelMm)).Select(r => r.KeelMm), "F2")} "
+        + $"| {Figures.Range(rides.Select(r => 100 * r.AsIntended), "F0")}";
 
     private static Recipe HairOnTop(Recipe recipe) =>
         recipe with { Parts = [.. recipe.Parts.Select(part => part.Kind == PartKind.Wing ? part with { Side = Side.Top } : part)] };

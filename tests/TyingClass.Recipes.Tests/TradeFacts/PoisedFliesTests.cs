@@ -6,13 +6,16 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>Fact 10 (common practice, no source): when mass center and line of pull nearly coincide, small tying errors decide, and tolerance falls toward a coin toss.</summary>
+/// <summary>
+/// Fact 10 (common practice, no source): when mass center and line of pull nearly coincide, small tying errors decide, and tolerance falls toward a coin toss.
+/// </summary>
 public sealed class PoisedFliesTests
 {
     private const double SpeedMS = 0.4;
     private const int Flies = 100;
 
-    private static readonly Lazy<Poised[]> All = new(() => [.. Families.PoisedFlies.Select(fly => new Poised(fly.Name, Tie(fly.Weighing, 0), Tie(fly.Weighing, 0.2), Tie(fly.Weighing, 0.4)))]);
+    private static readonly Lazy<Poised[]> All =
+        new(() => [.. Families.PoisedFlies.Select(fly => new Poised(fly.Name, Tie(fly.Weighing, 0), Tie(fly.Weighing, 0.2), Tie(fly.Weighing, 0.4)))]);
 
     /// <param name="AtNone">Weighted to no keel height, or as little as it has with hardly any weight at all.</param>
     private sealed record Poised(string Name, Tied AtNone, Tied AtFifth, Tied AtTwoFifths)
@@ -32,7 +35,9 @@ public sealed class PoisedFliesTests
             ("0.2", All.Value.Where(p => p.AtNone.KeelMm < 0.2).Select(p => p.AtFifth)),
             ("0.4", All.Value.Select(p => p.AtTwoFifths)),
         }.Select(g => (FormattableString)
-            $"{g.Name} | {g.Flies.Count()} | {100 * Figures.Median(g.Flies.Select(t => t.AsIntended)):F0} | {Figures.Range(g.Flies.Select(t => 100 * t.AsIntended), "F0")} | {100 * Figures.Median(g.Flies.Select(t => t.Leaning)):F0} | {100 * Figures.Median(g.Flies.Select(t => t.Flipped)):F0}"));
+            $"{g.Name} | {g.Flies.Count()} | {100 * Figures.Median(g.Flies.Select(t => t.AsIntended)):F0} "
+            + $"| {Figures.Range(g.Flies.Select(t => 100 * t.AsIntended), "F0")} | {100 * Figures.Median(g.Flies.Select(t => t.Leaning)):F0} "
+            + $"| {100 * Figures.Median(g.Flies.Select(t => t.Flipped)):F0}"));
 
     [Fact]
     public void LeansRad_FliesWithNoKeelHeight_TyingErrorsDecide()
@@ -60,7 +65,8 @@ public sealed class PoisedFliesTests
         BuiltFly built = FlyBuilder.Build(weighing(massKg));
         Trim trim = Trim.Of(built.Body, built.Conditions, SpeedMS);
         ThousandFlies sampler = new(built.Body, built.Conditions, double.PositiveInfinity, TyingSpread.Of(TyingAccuracy.Practiced));
-        double[] leansDeg = [.. sampler.LeansRad(trim.Attitude, SpeedMS, ThousandFlies.Deviates(built.Body, Flies, 20260101)).Select(rad => rad / Bench.Degree)];
+        double[] leansDeg =
+            [.. sampler.LeansRad(trim.Attitude, SpeedMS, ThousandFlies.Deviates(built.Body, Flies, 20260101)).Select(rad => rad / Bench.Degree)];
         double asIntended = leansDeg.Count(lean => lean <= 30), flipped = leansDeg.Count(lean => lean > 120);
         return new Tied(trim.KeelMm, asIntended / Flies, (Flies - asIntended - flipped) / Flies, flipped / Flies);
     }

@@ -4,7 +4,10 @@ using Xunit;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>The tables of docs/trade-facts.md are computed. To bring them up to date after a change of physics, run the tests of this folder once with the environment variable TRADE_FACTS_WRITE set to 1, and read the text around them again.</summary>
+/// <summary>
+/// The tables of docs/trade-facts.md are computed. To bring them up to date after a change of physics, run the tests of this folder once with the environment
+/// variable TRADE_FACTS_WRITE set to 1, and read the text around them again.
+/// </summary>
 public sealed partial class TradeFactsDocumentTests
 {
     private static readonly Dictionary<string, Func<string>> Tables = new()
@@ -63,7 +66,8 @@ public sealed partial class TradeFactsDocumentTests
         {
             DirectoryInfo? folder = new(AppContext.BaseDirectory);
             while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "TyingClass.sln"))) folder = folder.Parent;
-            return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("TyingClass.sln is in no folder above the tests."), "docs", "trade-facts.md");
+            return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("TyingClass.sln is in no folder above the tests."), "docs",
+                "trade-facts.md");
         }
     }
 
@@ -85,7 +89,8 @@ public sealed partial class TradeFactsDocumentTests
 
     [Fact]
     public void Document_Blocks_AreAllKnown() =>
-        Assert.Equal(Tables.Keys.Order(StringComparer.Ordinal), Block().Matches(File.ReadAllText(DocumentPath)).Select(m => m.Groups["name"].Value).Order(StringComparer.Ordinal));
+        Assert.Equal(Tables.Keys.Order(StringComparer.Ordinal),
+        Block().Matches(File.ReadAllText(DocumentPath)).Select(m => m.Groups["name"].Value).Order(StringComparer.Ordinal));
 
     // The words quote the shares too.
     [Fact]

@@ -6,8 +6,11 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
-/// <summary>How a fly trims in its plane of symmetry, soaked, on the recipe's knot, and what its keel height is made of. Depths are plumb below the eye.</summary>
-/// <remarks>On a loop knot the keel height is exactly the depth of the balance point below the line from the eye through the center of the fly's resistance to yaw: K = W'(h - s x), with h and x the balance point's depth and distance behind the eye and s that line's slope, M_x/M_z when the fly yaws.</remarks>
+/// <summary>
+/// How a fly trims in its plane of symmetry, soaked, on the recipe's knot, and what its keel height is made of. Depths are plumb below the eye.
+/// </summary>
+/// <remarks>On a loop knot the keel height is exactly the depth of the balance point below the line from the eye through the center of the fly's resistance to
+/// yaw: K = W'(h - s x), with h and x the balance point's depth and distance behind the eye and s that line's slope, M_x/M_z when the fly yaws.</remarks>
 /// <param name="PitchDeg">Positive nose up; past 90 it hangs back beyond the plumb line.</param>
 /// <param name="KeelMm">At any steepness; NaN when it does not settle in yaw.</param>
 /// <param name="BelowLevelMm">Depth of the balance point below a level line through the eye.</param>
@@ -50,7 +53,10 @@ internal sealed record Trim(
             Math.Atan2(fly.WetWeightN - lift, drag) / Bench.Degree);
     }
 
-    /// <summary>The least value, within a 10⁻⁴ part of the range, at which something that fails at <paramref name="low"/> holds; <paramref name="low"/> when it holds there already, NaN when it still fails at <paramref name="high"/>.</summary>
+    /// <summary>
+    /// The least value, within a 10⁻⁴ part of the range, at which something that fails at <paramref name="low"/> holds; <paramref name="low"/> when it holds
+    /// there already, NaN when it still fails at <paramref name="high"/>.
+    /// </summary>
     public static double Least(double low, double high, Func<double, bool> holds)
     {
         if (holds(low)) return low;

@@ -39,7 +39,8 @@ public sealed class AttemptStoreTests
         {
             ExerciseVersion = "0a1b2c3d4e5f",
             Figures = [new GradedFigure("sink rate", 0.21), new GradedFigure("keel height", null), new GradedFigure("parts", 3)],
-            Observations = [new Observation("sink rate", 0.21, 0.25, "0.21 m/s", "0.25 m/s"), new Observation("which way up", null, null, "point up", "point down")],
+            Observations =
+                [new Observation("sink rate", 0.21, 0.25, "0.21 m/s", "0.25 m/s"), new Observation("which way up", null, null, "point up", "point down")],
         };
         temp.Store.Attempts.Add("p1", "tub-01", "sink rate: 0.25 m/s", grade);
         temp.Reopen();

@@ -8,21 +8,21 @@ namespace TyingClass.Storage.Tests.Attempts;
 
 public sealed class JudgmentTests : IDisposable
 {
-    private readonly TempStore temp = new();
-    private readonly Person dipper;
+    private readonly TempStore _temp = new();
+    private readonly Person _dipper;
 
-    public JudgmentTests() => dipper = temp.Store.Instructors.Claim(temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
+    public JudgmentTests() => _dipper = _temp.Store.Instructors.Claim(_temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
 
-    private AttemptStore Attempts => temp.Store.Attempts;
+    private AttemptStore Attempts => _temp.Store.Attempts;
 
     [Fact]
     public void Judge_AcceptedThenReturned_KeepsBothAndTheComputedGrade()
     {
         Attempt attempt = Attempts.Add("wren", "first-01", "a", Grades.Failed);
-        Attempts.Judge(attempt.Id, 0, dipper, accepted: true, "Bent hook.");
+        Attempts.Judge(attempt.Id, 0, _dipper, accepted: true, "Bent hook.");
         Assert.True(Attempts.StandingOf("wren", "first-01") is { Passed: true, Failed: 0 });
-        Attempts.Judge(attempt.Id, 1, dipper, accepted: false, "Not so bent.");
-        temp.Reopen();
+        Attempts.Judge(attempt.Id, 1, _dipper, accepted: false, "Not so bent.");
+        _temp.Reopen();
         Attempt kept = Attempts.Find(attempt.Id)!;
         Assert.Equal([(true, "Bent hook."), (false, "Not so bent.")], kept.Judgments.Select(j => (j.Accepted, j.Reason)));
         Assert.Equal((false, false), (kept.Passed, kept.Counts));
@@ -34,7 +34,7 @@ public sealed class JudgmentTests : IDisposable
     {
         Attempt attempt = Attempts.Add("wren", "first-01", "a", Grades.Waiting);
         Assert.True(Attempts.StandingOf("wren", "first-01").AwaitsReview);
-        EditOutcome<Attempt> outcome = Attempts.Judge(attempt.Id, 0, dipper, accepted: false, "Say which side.")!;
+        EditOutcome<Attempt> outcome = Attempts.Judge(attempt.Id, 0, _dipper, accepted: false, "Say which side.")!;
         Assert.True(outcome.Saved);
         Assert.True(Attempts.StandingsOf("wren").Single() is { AwaitsReview: false, Passed: false, Failed: 1 });
     }
@@ -44,7 +44,7 @@ public sealed class JudgmentTests : IDisposable
     {
         Attempt attempt = Attempts.Add("wren", "first-01", "a", Grades.Waiting);
         EditOutcome<Attempt>?[] outcomes = await Task.WhenAll(Enumerable.Range(0, 8).Select(i =>
-            Task.Run(() => Attempts.Judge(attempt.Id, 0, dipper, i % 2 == 0, $"r{i}"), TestContext.Current.CancellationToken)));
+            Task.Run(() => Attempts.Judge(attempt.Id, 0, _dipper, i % 2 == 0, $"r{i}"), TestContext.Current.CancellationToken)));
         Assert.Single(outcomes, o => o!.Saved);
         Assert.Single(Attempts.Find(attempt.Id)!.Judgments);
     }
@@ -55,8 +55,8 @@ public sealed class JudgmentTests : IDisposable
         Attempt failed = Attempts.Add("wren", "first-01", " same ", Grades.Failed);
         Attempt alike = Attempts.Add("heron", "first-01", "same", Grades.Passed);
         Attempts.Add("heron", "first-02", "same", Grades.Passed);
-        Attempts.Judge(failed.Id, 0, dipper, accepted: true, "Fine.");
-        temp.Reopen();
+        Attempts.Judge(failed.Id, 0, _dipper, accepted: true, "Fine.");
+        _temp.Reopen();
         ImmutableArray<AttemptNote> notes = Attempts.NotesAt("first-01");
         Assert.Equal(
             [.. new[] { failed.Id, alike.Id }.Select(id => AttemptNote.Of(Attempts.Find(id)!) with { Missed = [] }).OrderBy(n => n.Id, StringComparer.Ordinal)],
@@ -67,5 +67,5 @@ public sealed class JudgmentTests : IDisposable
         Assert.Single(notes.Select(n => n.AnswerKey).Distinct());
     }
 
-    public void Dispose() => temp.Dispose();
+    public void Dispose() => _temp.Dispose();
 }

@@ -11,7 +11,8 @@ public sealed class ExportSchemaTests
     {
         string path = Path.Combine(Root(), "docs", ExportJson.SchemaId);
         if (Environment.GetEnvironmentVariable("WRITE_SCHEMA") is not null) File.WriteAllText(path, ExportJson.Schema());
-        Assert.True(File.Exists(path) && File.ReadAllText(path).ReplaceLineEndings("\n") == ExportJson.Schema(), $"docs/{ExportJson.SchemaId} is out of date: run this test with WRITE_SCHEMA=1.");
+        Assert.True(File.Exists(path) && File.ReadAllText(path).ReplaceLineEndings("\n") == ExportJson.Schema(),
+            $"docs/{ExportJson.SchemaId} is out of date: run this test with WRITE_SCHEMA=1.");
     }
 
     [Fact]

@@ -6,18 +6,18 @@ namespace TyingClass.Storage.Tests.Files;
 
 public sealed class DatabaseTests : IDisposable
 {
-    private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("tying-class-database-");
-    private readonly Database database;
+    private readonly DirectoryInfo _directory = Directory.CreateTempSubdirectory("tying-class-database-");
+    private readonly Database _database;
 
     public DatabaseTests() =>
-        database = new Database(DataFolder.At(Path.Combine(directory.FullName, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"));
+        _database = new Database(DataFolder.At(Path.Combine(_directory.FullName, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"));
 
     [Fact]
     public void Write_DiskFailsHalfway_KeepsNothingAndTheNextWriteWorks()
     {
         Insert("before");
 
-        Assert.Throws<StorageException>(() => database.Write<bool>(db =>
+        Assert.Throws<StorageException>(() => _database.Write<bool>(db =>
         {
             db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
             throw new IOException("No space left on device");
@@ -30,7 +30,7 @@ public sealed class DatabaseTests : IDisposable
     [Fact]
     public void Write_WorkThrows_RollsBackAndPassesTheErrorOn()
     {
-        Assert.Throws<InvalidOperationException>(() => database.Write<bool>(db =>
+        Assert.Throws<InvalidOperationException>(() => _database.Write<bool>(db =>
         {
             db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
             throw new InvalidOperationException("no");
@@ -42,7 +42,7 @@ public sealed class DatabaseTests : IDisposable
     public void Write_Returned_LogOnDiskHoldsIt()
     {
         Insert("needle-in-the-log");
-        string files = string.Concat(Directory.GetFiles(Path.Combine(directory.FullName, "data"), "class*.db").Select(ReadShared));
+        string files = string.Concat(Directory.GetFiles(Path.Combine(_directory.FullName, "data"), "class*.db").Select(ReadShared));
         Assert.Contains("needle-in-the-log", files, StringComparison.Ordinal);
     }
 
@@ -51,21 +51,21 @@ public sealed class DatabaseTests : IDisposable
     {
         string big = new('x', 200_000);
         for (int i = 0; i < 60; i++) Insert(big + i);
-        Assert.InRange(new FileInfo(Path.Combine(directory.FullName, "data", "class-log.db")).Length, 0, 9 << 20);
+        Assert.InRange(new FileInfo(Path.Combine(_directory.FullName, "data", "class-log.db")).Length, 0, 9 << 20);
         Assert.Equal(60, Names().Count);
     }
 
     [Fact]
     public void Read_Disposed_Throws()
     {
-        database.Dispose();
+        _database.Dispose();
         Assert.Throws<ObjectDisposedException>(() => Names());
     }
 
     public void Dispose()
     {
-        database.Dispose();
-        directory.Delete(recursive: true);
+        _database.Dispose();
+        _directory.Delete(recursive: true);
     }
 
     private static string ReadShared(string path)
@@ -76,8 +76,9 @@ public sealed class DatabaseTests : IDisposable
     }
 
     // The index entry is the short name: a whole fly would not fit an index key.
-    private void Insert(string name) => database.Write(db =>
+    private void Insert(string name) => _database.Write(db =>
         db.GetCollection("flies").Insert(new BsonDocument { ["name"] = name[..Math.Min(20, name.Length)], ["text"] = name }));
 
-    private List<string> Names() => database.Read(db => db.GetCollection("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
+    private List<string> Names() =>
+        _database.Read(db => db.GetCollection("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
 }

@@ -7,75 +7,75 @@ namespace TyingClass.Storage.Tests.People;
 
 public sealed class TrashTests : IDisposable
 {
-    private readonly TempStore temp = new();
-    private readonly ClassRoom room;
-    private readonly Person wren;
+    private readonly TempStore _temp = new();
+    private readonly ClassRoom _room;
+    private readonly Person _wren;
 
     public TrashTests()
     {
-        room = temp.Store.Classes.Create("teacher");
-        wren = temp.Store.Accounts.Join(room.Code, "Wren", "hash").Person!;
-        temp.Store.Attempts.Add(wren.Id, "first-01", "mine", Grades.Passed);
-        temp.Store.Comments.Add(wren.Id, "teacher", "Dipper", null, "Well done.");
+        _room = _temp.Store.Classes.Create("teacher");
+        _wren = _temp.Store.Accounts.Join(_room.Code, "Wren", "hash").Person!;
+        _temp.Store.Attempts.Add(_wren.Id, "first-01", "mine", Grades.Passed);
+        _temp.Store.Comments.Add(_wren.Id, "teacher", "Dipper", null, "Well done.");
     }
 
     [Fact]
     public void Remove_ThenRestoredInTime_BringsEverythingBack()
     {
-        temp.Store.Trash.Remove(wren.Id);
-        Assert.Empty(temp.Store.Accounts.OfClass(room.Id));
-        Assert.Null(temp.Store.Accounts.FindByName("Wren"));
-        Assert.Equal(JoinProblem.NameTaken, temp.Store.Accounts.Join(room.Code, "wren", "hash").Problem);
-        temp.Clock.Advance(TimeSpan.FromDays(29));
-        temp.Reopen();
-        Assert.Single(temp.Store.Accounts.RemovedOf(room.Id));
-        temp.Store.Trash.Restore(wren.Id);
-        Assert.Single(temp.Store.Accounts.OfClass(room.Id));
-        Assert.Single(temp.Store.Attempts.Of(wren.Id, "first-01"));
-        Assert.NotEqual(wren.Stamp, temp.Store.People.Find(wren.Id)!.Stamp);
+        _temp.Store.Trash.Remove(_wren.Id);
+        Assert.Empty(_temp.Store.Accounts.OfClass(_room.Id));
+        Assert.Null(_temp.Store.Accounts.FindByName("Wren"));
+        Assert.Equal(JoinProblem.NameTaken, _temp.Store.Accounts.Join(_room.Code, "wren", "hash").Problem);
+        _temp.Clock.Advance(TimeSpan.FromDays(29));
+        _temp.Reopen();
+        Assert.Single(_temp.Store.Accounts.RemovedOf(_room.Id));
+        _temp.Store.Trash.Restore(_wren.Id);
+        Assert.Single(_temp.Store.Accounts.OfClass(_room.Id));
+        Assert.Single(_temp.Store.Attempts.Of(_wren.Id, "first-01"));
+        Assert.NotEqual(_wren.Stamp, _temp.Store.People.Find(_wren.Id)!.Stamp);
     }
 
     [Fact]
     public void Remove_Over30DaysAgo_IsGoneForGoodAtTheNextStart()
     {
-        Person heron = temp.Store.Accounts.Join(room.Code, "Heron", "hash").Person!;
-        temp.Store.Attempts.Add(heron.Id, "first-01", "hers", Grades.Passed);
-        temp.Store.Trash.Remove(wren.Id);
-        temp.Clock.Advance(TimeSpan.FromDays(31));
-        temp.Reopen();
-        Assert.Null(temp.Store.People.Find(wren.Id));
-        Assert.Empty(temp.Store.Attempts.AllOf(wren.Id));
-        Assert.Empty(temp.Store.Attempts.StandingsOf(wren.Id));
-        Assert.Empty(temp.Store.Comments.To(wren.Id));
-        Assert.Single(temp.Store.Attempts.AllOf(heron.Id));
+        Person heron = _temp.Store.Accounts.Join(_room.Code, "Heron", "hash").Person!;
+        _temp.Store.Attempts.Add(heron.Id, "first-01", "hers", Grades.Passed);
+        _temp.Store.Trash.Remove(_wren.Id);
+        _temp.Clock.Advance(TimeSpan.FromDays(31));
+        _temp.Reopen();
+        Assert.Null(_temp.Store.People.Find(_wren.Id));
+        Assert.Empty(_temp.Store.Attempts.AllOf(_wren.Id));
+        Assert.Empty(_temp.Store.Attempts.StandingsOf(_wren.Id));
+        Assert.Empty(_temp.Store.Comments.To(_wren.Id));
+        Assert.Single(_temp.Store.Attempts.AllOf(heron.Id));
     }
 
     [Fact]
     public void Remove_Instructor_IsNotDone()
     {
-        Person dipper = temp.Store.Instructors.Claim(temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
-        Assert.Null(temp.Store.Trash.Remove(dipper.Id));
+        Person dipper = _temp.Store.Instructors.Claim(_temp.Store.Instructors.NewCode(), "Dipper", "hash")!;
+        Assert.Null(_temp.Store.Trash.Remove(dipper.Id));
     }
 
     [Fact]
     public void Comment_Read_IsNoLongerUnseen()
     {
-        string id = Assert.Single(temp.Store.Comments.UnseenBy(wren.Id)).Id;
-        Assert.False(temp.Store.Comments.MarkSeen(id, "heron"));
-        Assert.True(temp.Store.Comments.MarkSeen(id, wren.Id));
-        Assert.Empty(temp.Store.Comments.UnseenBy(wren.Id));
-        Assert.NotNull(Assert.Single(temp.Store.Comments.To(wren.Id)).SeenAt);
+        string id = Assert.Single(_temp.Store.Comments.UnseenBy(_wren.Id)).Id;
+        Assert.False(_temp.Store.Comments.MarkSeen(id, "heron"));
+        Assert.True(_temp.Store.Comments.MarkSeen(id, _wren.Id));
+        Assert.Empty(_temp.Store.Comments.UnseenBy(_wren.Id));
+        Assert.NotNull(Assert.Single(_temp.Store.Comments.To(_wren.Id)).SeenAt);
     }
 
     [Fact]
     public void AddKept_Attempts_StandAsTheyWereWithTheirStandings()
     {
-        Attempt mine = temp.Store.Attempts.Of(wren.Id, "first-01")[0];
-        temp.Store.Attempts.AddKept([mine with { Id = "x1", Number = 2 }, mine with { Id = "x2", Number = 3, Passed = false }]);
-        Assert.True(temp.Store.Attempts.StandingOf(wren.Id, "first-01") is { Attempts: 3, Failed: 1, Passed: true });
-        Assert.ThrowsAny<Exception>(() => temp.Store.Attempts.AddKept([mine with { Id = "x3", Number = 4 }, mine with { Id = "x4", Number = 1 }]));
-        Assert.Equal(3, temp.Store.Attempts.Of(wren.Id, "first-01").Length);
+        Attempt mine = _temp.Store.Attempts.Of(_wren.Id, "first-01")[0];
+        _temp.Store.Attempts.AddKept([mine with { Id = "x1", Number = 2 }, mine with { Id = "x2", Number = 3, Passed = false }]);
+        Assert.True(_temp.Store.Attempts.StandingOf(_wren.Id, "first-01") is { Attempts: 3, Failed: 1, Passed: true });
+        Assert.ThrowsAny<Exception>(() => _temp.Store.Attempts.AddKept([mine with { Id = "x3", Number = 4 }, mine with { Id = "x4", Number = 1 }]));
+        Assert.Equal(3, _temp.Store.Attempts.Of(_wren.Id, "first-01").Length);
     }
 
-    public void Dispose() => temp.Dispose();
+    public void Dispose() => _temp.Dispose();
 }

@@ -17,19 +17,19 @@ public sealed class FileUpgradeTests : IDisposable
 {
     private static readonly string Fixture = Path.Combine(AppContext.BaseDirectory, "Upgrades", "format-1.zip");
 
-    private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("tying-class-upgrade-");
-    private readonly FakeTimeProvider clock = new(new DateTimeOffset(2026, 11, 29, 9, 30, 0, TimeSpan.Zero));
+    private readonly DirectoryInfo _directory = Directory.CreateTempSubdirectory("tying-class-upgrade-");
+    private readonly FakeTimeProvider _clock = new(new DateTimeOffset(2026, 11, 29, 9, 30, 0, TimeSpan.Zero));
 
-    private DataFolder Folder => DataFolder.At(Path.Combine(directory.FullName, "data"));
+    private DataFolder Folder => DataFolder.At(Path.Combine(_directory.FullName, "data"));
 
-    public void Dispose() => directory.Delete(recursive: true);
+    public void Dispose() => _directory.Delete(recursive: true);
 
     [Fact]
     public void Open_FileOfTheFirstFormat_IsUpgradedAndKeepsEverything()
     {
         LayFixture();
 
-        using ClassStore store = new(Folder, clock);
+        using ClassStore store = new(Folder, _clock);
 
         Upgraded upgraded = Assert.IsType<Upgraded>(store.Upgraded);
         Assert.Equal((1, FileFormat.Current), (upgraded.From, upgraded.To));
@@ -45,7 +45,7 @@ public sealed class FileUpgradeTests : IDisposable
     {
         byte[] before = LayFixture();
         string path;
-        using (ClassStore store = new(Folder, clock)) path = store.Upgraded!.BackupPath;
+        using (ClassStore store = new(Folder, _clock)) path = store.Upgraded!.BackupPath;
 
         Assert.Equal($"before-upgrade-1-to-{FileFormat.Current}-20261129-093000.zip", Path.GetFileName(path));
         using (ZipArchive zip = ZipFile.OpenRead(path))
@@ -56,17 +56,17 @@ public sealed class FileUpgradeTests : IDisposable
             Assert.Equal(before, bytes.ToArray());
         }
 
-        DataFolder other = DataFolder.At(Path.Combine(directory.FullName, "other"));
-        Assert.Equal(1912, Restoring.Restore(other, path, clock.GetUtcNow()).Contents.Documents["attempts"]);
+        DataFolder other = DataFolder.At(Path.Combine(_directory.FullName, "other"));
+        Assert.Equal(1912, Restoring.Restore(other, path, _clock.GetUtcNow()).Contents.Documents["attempts"]);
     }
 
     [Fact]
     public void Open_UpgradedFile_IsUpgradedOnce()
     {
         LayFixture();
-        new ClassStore(Folder, clock).Dispose();
+        new ClassStore(Folder, _clock).Dispose();
 
-        using ClassStore again = new(Folder, clock);
+        using ClassStore again = new(Folder, _clock);
 
         Assert.Null(again.Upgraded);
         Assert.Single(Directory.GetFiles(Folder.Path, "before-upgrade-*"));
@@ -75,7 +75,7 @@ public sealed class FileUpgradeTests : IDisposable
     [Fact]
     public void Open_NewFile_IsOfThisFormatWithoutAnUpgrade()
     {
-        using (ClassStore store = new(Folder, clock)) Assert.Null(store.Upgraded);
+        using (ClassStore store = new(Folder, _clock)) Assert.Null(store.Upgraded);
 
         Assert.Equal(FileFormat.Current, FormatOfFile());
     }
@@ -83,11 +83,11 @@ public sealed class FileUpgradeTests : IDisposable
     [Fact]
     public void Open_NewerFile_IsRefusedInWordsAndLeftAlone()
     {
-        new ClassStore(Folder, clock).Dispose();
+        new ClassStore(Folder, _clock).Dispose();
         SetFormat(FileFormat.Current + 7);
         byte[] before = File.ReadAllBytes(Folder.DatabasePath);
 
-        StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(Folder, clock));
+        StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(Folder, _clock));
 
         Assert.Contains("newer TyingClass", refused.Message, StringComparison.Ordinal);
         Assert.Contains($"its format is {FileFormat.Current + 7}, and this one reads up to {FileFormat.Current}", refused.Message, StringComparison.Ordinal);
@@ -98,9 +98,9 @@ public sealed class FileUpgradeTests : IDisposable
     [Fact]
     public void Restore_BackupOfANewerFile_IsRefusedAndChangesNothing()
     {
-        string backup = Path.Combine(directory.FullName, "newer.zip");
+        string backup = Path.Combine(_directory.FullName, "newer.zip");
         BackupContents contents;
-        using (ClassStore store = new(Folder, clock)) contents = store.Backup(backup);
+        using (ClassStore store = new(Folder, _clock)) contents = store.Backup(backup);
         SetFormat(FileFormat.Current + 1);
         // As a newer program would write it: sound in itself.
         using (ZipArchive zip = ZipFile.Open(backup, ZipArchiveMode.Update))
@@ -108,12 +108,13 @@ public sealed class FileUpgradeTests : IDisposable
             foreach (ZipArchiveEntry old in zip.Entries.ToList()) old.Delete();
             zip.CreateEntryFromFile(Folder.DatabasePath, "class.db");
             using Stream list = zip.CreateEntry("contents.json").Open();
-            System.Text.Json.JsonSerializer.Serialize(list, contents with { Sha256 = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Folder.DatabasePath))) });
+            System.Text.Json.JsonSerializer.Serialize(list,
+                contents with { Sha256 = Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(Folder.DatabasePath))) });
         }
 
-        DataFolder other = DataFolder.At(Path.Combine(directory.FullName, "other"));
+        DataFolder other = DataFolder.At(Path.Combine(_directory.FullName, "other"));
 
-        BackupDamagedException refused = Assert.Throws<BackupDamagedException>(() => Restoring.Restore(other, backup, clock.GetUtcNow()));
+        BackupDamagedException refused = Assert.Throws<BackupDamagedException>(() => Restoring.Restore(other, backup, _clock.GetUtcNow()));
 
         Assert.Contains("newer TyingClass", refused.Message, StringComparison.Ordinal);
         Assert.False(File.Exists(other.DatabasePath));
@@ -125,7 +126,7 @@ public sealed class FileUpgradeTests : IDisposable
         byte[] before = LayFixture();
         UpgradeStep half = new(2, db => db.DropCollection("attempts")), broken = new(3, _ => throw new InvalidOperationException("the lamp went out"));
 
-        StorageException failed = Assert.Throws<StorageException>(() => FileUpgrade.Run(Folder, clock.GetUtcNow(), [half, broken]));
+        StorageException failed = Assert.Throws<StorageException>(() => FileUpgrade.Run(Folder, _clock.GetUtcNow(), [half, broken]));
 
         Assert.Contains("the lamp went out", failed.Message, StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(Folder.DatabasePath));
@@ -140,7 +141,7 @@ public sealed class FileUpgradeTests : IDisposable
         List<int> ran = [];
         UpgradeStep Step(int to) => new(to, db => { ran.Add(to); db.GetCollection("marks").Upsert(new BsonDocument { ["_id"] = $"step {to}" }); });
 
-        Upgraded? upgraded = FileUpgrade.Run(Folder, clock.GetUtcNow(), [Step(2), Step(3), Step(4)]);
+        Upgraded? upgraded = FileUpgrade.Run(Folder, _clock.GetUtcNow(), [Step(2), Step(3), Step(4)]);
 
         Assert.Equal((2, 4), (upgraded!.From, upgraded.To));
         Assert.Equal([3, 4], ran);
@@ -153,9 +154,9 @@ public sealed class FileUpgradeTests : IDisposable
     [Fact]
     public void Restore_BackupOfTheFirstFormat_IsUpgradedWhenItIsOpened()
     {
-        Restoring.Restore(Folder, Fixture, clock.GetUtcNow());
+        Restoring.Restore(Folder, Fixture, _clock.GetUtcNow());
 
-        using ClassStore store = new(Folder, clock);
+        using ClassStore store = new(Folder, _clock);
 
         Assert.Equal(1, store.Upgraded?.From);
         Assert.Equal(16, store.People.All().Length);

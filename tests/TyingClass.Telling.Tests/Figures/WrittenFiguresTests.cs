@@ -43,5 +43,6 @@ public sealed class WrittenFiguresTests
     [InlineData(-0.2, -0.9, "is not far enough below zero")]
     [InlineData(-2, -0.9, "is too far below zero")]
     [InlineData(0.9, -0.9, "has the wrong sign")]
-    public void Beside_AnswerAndKey_NeverCallsANegativeTooLarge(double answer, double key, string expected) => Assert.Equal(expected, ComparisonWords.Beside(answer, key));
+    public void Beside_AnswerAndKey_NeverCallsANegativeTooLarge(double answer, double key, string expected) =>
+        Assert.Equal(expected, ComparisonWords.Beside(answer, key));
 }

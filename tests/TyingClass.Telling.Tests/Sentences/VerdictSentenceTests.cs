@@ -12,8 +12,12 @@ public sealed class VerdictSentenceTests
     private static readonly BalanceReport Report = Flies.Rides.Report;
 
     [Theory]
-    [InlineData(UnitSystem.Metric, "Soaked and pulled at 0.4 m/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.7 mm below the line of pull (keel height 0.7 mm).")]
-    [InlineData(UnitSystem.Imperial, "Soaked and pulled at 1.31 ft/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.026 in below the line of pull (keel height 0.026 in).")]
+    [InlineData(UnitSystem.Metric,
+        "Soaked and pulled at 0.4 m/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.7 mm below the line of pull (keel "
+            + "height 0.7 mm).")]
+    [InlineData(UnitSystem.Imperial,
+        "Soaked and pulled at 1.31 ft/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.026 in below the line of pull "
+            + "(keel height 0.026 in).")]
     public void Of_FlyThatLeans_SpeaksTheReadersUnits(UnitSystem units, string expected) =>
         Assert.Equal(expected, VerdictSentence.Of(Report.With(VerdictKind.Leans, s => Towed(s, 41, 0.66)), units));
 
@@ -35,7 +39,8 @@ public sealed class VerdictSentenceTests
     [Fact]
     public void Of_FlyThatHangs_TellsHowSteeply() => Assert.Contains(
         "the shank points 72° nose down, too steep",
-        VerdictSentence.Of(Report.With(VerdictKind.Hangs, s => s with { AtFishingSpeed = s.AtFishingSpeed with { PitchDeg = -72.3 } }), UnitSystem.Metric), StringComparison.Ordinal);
+        VerdictSentence.Of(Report.With(VerdictKind.Hangs, s => s with { AtFishingSpeed = s.AtFishingSpeed with { PitchDeg = -72.3 } }), UnitSystem.Metric),
+        StringComparison.Ordinal);
 
     [Fact]
     public void Of_FliesOfTwoMinds_TellsHowManyDoWhat() => Assert.EndsWith(

@@ -10,12 +10,12 @@ namespace TyingClass.Web.Tests.Access;
 /// <summary>What an instructor lends, by the pages alone; every address stands in <see cref="RouteTable"/>.</summary>
 public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<DeputyTests.Opened>
 {
-    private readonly TwoClasses two = opened.Two;
+    private readonly TwoClasses _two = opened.Two;
 
     [Fact]
     public async Task Evening_LentAndTakenBack_OpensThatEveningAndNothingElse()
     {
-        Browser dipper = await two.AsAsync("Dipper"), heron = await two.AsAsync("Heron");
+        Browser dipper = await _two.AsAsync("Dipper"), heron = await _two.AsAsync("Heron");
         Sheet lent = await LendAsync(dipper, "Heron", ("deputy", "evenings"), ("evening", "1"));
         Assert.Contains("Heron may run evening 1 now", lent.Text("[role=status]"), StringComparison.Ordinal);
 
@@ -35,7 +35,7 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
             Assert.Equal(HttpStatusCode.Forbidden, refused.Status);
         }
 
-        Assert.Equal(HttpStatusCode.Forbidden, (await heron.OpenAsync($"/class/students/{two.Wren.Id}")).Status);
+        Assert.Equal(HttpStatusCode.Forbidden, (await heron.OpenAsync($"/class/students/{_two.Wren.Id}")).Status);
         await LendAsync(dipper, "Heron", ("deputy", "none"));
         Assert.Equal(HttpStatusCode.Forbidden, (await heron.OpenAsync("/class/evenings/1")).Status);
     }
@@ -43,25 +43,25 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
     [Fact]
     public async Task Evening_NoneTicked_SaysSoAndLendsNothing()
     {
-        Sheet told = await LendAsync(await two.AsAsync("Dipper"), "Wren", ("deputy", "evenings"));
+        Sheet told = await LendAsync(await _two.AsAsync("Dipper"), "Wren", ("deputy", "evenings"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.True(told.Has("[role=alert] a[href='#deputy-evenings']"));
-        Assert.Null(two.Room.Store.Classes.Find(two.First.Id)!.DeputyOf(two.Wren.Id));
+        Assert.Null(_two.Room.Store.Classes.Find(_two.First.Id)!.DeputyOf(_two.Wren.Id));
     }
 
     [Fact]
     public async Task Everything_Lent_ReadsAndJudgesOthersWorkButNotOwnAndSeesNoPeople()
     {
-        await LendAsync(await two.AsAsync("Dipper"), "Otter", ("deputy", "everything"));
-        Browser otter = await two.AsAsync("Otter");
+        await LendAsync(await _two.AsAsync("Dipper"), "Otter", ("deputy", "everything"));
+        Browser otter = await _two.AsAsync("Otter");
         Assert.Equal("Register", (await otter.OpenAsync("/class")).Heading);
-        Sheet cell = await otter.OpenAsync($"/class/students/{two.Wren.Id}/first-03");
+        Sheet cell = await otter.OpenAsync($"/class/students/{_two.Wren.Id}/first-03");
         await cell.PressAsync("Accept", ("reason", "Seen at the vise."));
-        Attempt judged = two.AttemptOf(two.Wren, "first-03");
+        Attempt judged = _two.AttemptOf(_two.Wren, "first-03");
         Assert.Equal(("Otter", true), (judged.Judgments[^1].ByName, judged.Counts));
 
         await Answers.FailRepairAsync(otter);
-        Sheet own = await otter.OpenAsync($"/class/students/{two.Otter.Id}/first-03");
+        Sheet own = await otter.OpenAsync($"/class/students/{_two.Otter.Id}/first-03");
         Assert.Equal(HttpStatusCode.OK, own.Status);
         Assert.False(own.Has(".judge"));
         Assert.Equal(HttpStatusCode.Forbidden, (await otter.OpenAsync("/class/people")).Status);
@@ -71,15 +71,15 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
     [Fact]
     public void RightIn_RemovedDeputy_IsNone()
     {
-        Storage.Classes.ClassRoom room = two.First with { Deputies = [new Deputy(two.Wren.Id, true, [])] };
-        Assert.Equal(Web.Classes.ClassRight.Everything, Web.Classes.ClassAccess.RightIn(two.Wren, room));
-        Assert.Equal(Web.Classes.ClassRight.None, Web.Classes.ClassAccess.RightIn(two.Wren with { RemovedAt = two.Room.Clock.GetUtcNow() }, room));
-        Assert.Equal(Web.Classes.ClassRight.None, Web.Classes.ClassAccess.RightIn(two.Wren, room with { Id = "another" }));
+        Storage.Classes.ClassRoom room = _two.First with { Deputies = [new Deputy(_two.Wren.Id, true, [])] };
+        Assert.Equal(Web.Classes.ClassRight.Everything, Web.Classes.ClassAccess.RightIn(_two.Wren, room));
+        Assert.Equal(Web.Classes.ClassRight.None, Web.Classes.ClassAccess.RightIn(_two.Wren with { RemovedAt = _two.Room.Clock.GetUtcNow() }, room));
+        Assert.Equal(Web.Classes.ClassRight.None, Web.Classes.ClassAccess.RightIn(_two.Wren, room with { Id = "another" }));
     }
 
     private async Task<Sheet> LendAsync(Browser instructor, string name, params (string Name, string Value)[] choice)
     {
-        Sheet page = await instructor.OpenAsync($"/class/people/{two.Person(name).Id}");
+        Sheet page = await instructor.OpenAsync($"/class/people/{_two.Person(name).Id}");
         IHtmlFormElement form = (IHtmlFormElement)page.Find("#deputy-evenings").Closest("form")!;
         IEnumerable<KeyValuePair<string, string>> chosen = choice.Select(c => KeyValuePair.Create(c.Name, c.Value));
         return await instructor.PostAsync(page.Address, [.. Token(form), KeyValuePair.Create("do", "deputy"), .. chosen]);

@@ -22,11 +22,13 @@ internal enum May
 }
 
 /// <param name="Route">As the page declares it.</param>
-/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids; {guest} is someone without an account.</param>
+/// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids;
+/// {guest} is someone without an account.</param>
 /// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets "no such page".</param>
 /// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
-internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK, string? OpensFor = null)
+internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK,
+    string? OpensFor = null)
 {
     public string Address => Sample ?? Route;
 

@@ -23,8 +23,12 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
             .Select(e => "/" + e.RoutePattern.RawText!.Trim('/')).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.Ordinal)];
         string[] rows = [.. RouteTable.Rows.Select(r => r.Route)];
         Assert.True(routes.Length > 20, "The program's endpoints could not be read.");
-        Assert.True(!routes.Except(rows, StringComparer.OrdinalIgnoreCase).Any(), $"No row for {string.Join(", ", routes.Except(rows, StringComparer.OrdinalIgnoreCase))}. Say in tests/TyingClass.Web.Tests/Access/RouteTable.cs who may open it.");
-        Assert.True(!rows.Except(routes, StringComparer.OrdinalIgnoreCase).Any(), $"No such address any more: {string.Join(", ", rows.Except(routes, StringComparer.OrdinalIgnoreCase))}. Take its row out of tests/TyingClass.Web.Tests/Access/RouteTable.cs.");
+        Assert.True(!routes.Except(rows, StringComparer.OrdinalIgnoreCase).Any(),
+            $"No row for {string.Join(", ", routes.Except(rows, StringComparer.OrdinalIgnoreCase))}. Say in "
+                + "tests/TyingClass.Web.Tests/Access/RouteTable.cs who may open it.");
+        Assert.True(!rows.Except(routes, StringComparer.OrdinalIgnoreCase).Any(),
+            $"No such address any more: {string.Join(", ", rows.Except(routes, StringComparer.OrdinalIgnoreCase))}. Take its row out of "
+                + "tests/TyingClass.Web.Tests/Access/RouteTable.cs.");
     }
 
     [Fact]
@@ -115,7 +119,8 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
         internal async Task<string> PostAsync(string name, RouteRow row)
         {
             using FormUrlEncodedContent nothing = new([]);
-            using HttpResponseMessage response = await (await Two.AsAsync(name)).Client.PostAsync(AddressOf(row), nothing, TestContext.Current.CancellationToken);
+            using HttpResponseMessage response =
+                await (await Two.AsAsync(name)).Client.PostAsync(AddressOf(row), nothing, TestContext.Current.CancellationToken);
             return Words(response);
         }
 

@@ -5,7 +5,10 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Architecture;
 
-/// <summary>Every project and every package has its place (docs/architecture.md). What is used is read off the built assemblies, what is referred to off the project files.</summary>
+/// <summary>
+/// Every project and every package has its place (docs/architecture.md). What is used is read off the built assemblies, what is referred to off the project
+/// files.
+/// </summary>
 public sealed class ArchitectureTests
 {
     private static readonly string[] Framework = ["System.", "Microsoft.AspNetCore", "Microsoft.Extensions.", "Microsoft.Win32.", "netstandard"];
@@ -19,11 +22,16 @@ public sealed class ArchitectureTests
     public void Project_OfTheRepository_HasItsLine(string name)
     {
         ProjectFile project = Project(name);
-        string line = $"new(\"{name}\", \"{string.Join(' ', project.Uses.Select(u => u.Replace("TyingClass.", "")))}\", \"{string.Join(' ', project.Packages.Order())}\"),";
+        string line =
+            $"new(\"{name}\", \"{string.Join(' ', project.Uses.Select(u => u.Replace("TyingClass.", "")))}\", "
+            + $"\"{string.Join(' ', project.Packages.Order())}\"),";
 
-        Assert.True(Rooms.All.Any(r => r.Name == name), $"{name} has no line in {Rooms.File}. If what it uses is meant, write below the projects that it uses: {line}");
-        Assert.True(ProjectFile.ReadText("TyingClass.sln").Contains($"\"{name}\"", StringComparison.Ordinal), $"{name} is not in TyingClass.sln. Run: dotnet sln add {project.Path}");
-        Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(project.Path)!, "packages.lock.json")), $"{name} has no packages.lock.json: run dotnet restore and commit it.");
+        Assert.True(Rooms.All.Any(r => r.Name == name),
+            $"{name} has no line in {Rooms.File}. If what it uses is meant, write below the projects that it uses: {line}");
+        Assert.True(ProjectFile.ReadText("TyingClass.sln").Contains($"\"{name}\"", StringComparison.Ordinal),
+            $"{name} is not in TyingClass.sln. Run: dotnet sln add {project.Path}");
+        Assert.True(File.Exists(Path.Combine(Path.GetDirectoryName(project.Path)!, "packages.lock.json")),
+            $"{name} has no packages.lock.json: run dotnet restore and commit it.");
     }
 
     [Fact]
@@ -42,9 +50,11 @@ public sealed class ArchitectureTests
         Room room = Line(name);
         ProjectFile project = Project(name);
 
-        Assert.True(!project.Uses.Except(room.UsedNames).Any(), $"{name} refers to {string.Join(", ", project.Uses.Except(room.UsedNames))}, which its line in {Rooms.File} does not allow.");
+        Assert.True(!project.Uses.Except(room.UsedNames).Any(),
+            $"{name} refers to {string.Join(", ", project.Uses.Except(room.UsedNames))}, which its line in {Rooms.File} does not allow.");
         Assert.True(room.PackageNames.ToHashSet().SetEquals(project.Packages),
-            $"{name} refers to {string.Join(' ', project.Packages.Order())}; its line in {Rooms.File} says {string.Join(' ', room.PackageNames.Order())}. Make them agree.");
+            $"{name} refers to {string.Join(' ', project.Packages.Order())}; its line in {Rooms.File} says {string.Join(' ', room.PackageNames.Order())}. "
+                + "Make them agree.");
     }
 
     // A package that comes along with another project is not this project's to use: so all that a built assembly names is looked at.
@@ -76,9 +86,11 @@ public sealed class ArchitectureTests
     public void Package_Pinned_IsReferredToAndHasItsRow()
     {
         string[] pinned = [.. new[] { "src", "tests" }.SelectMany(f =>
-            XDocument.Load(Path.Combine(ProjectFile.Root, f, "Directory.Packages.props")).Descendants("PackageVersion").Select(p => (string)p.Attribute("Include")!))];
+            XDocument.Load(Path.Combine(ProjectFile.Root, f, "Directory.Packages.props")).Descendants("PackageVersion")
+                .Select(p => (string)p.Attribute("Include")!))];
         string[] used = [.. ProjectFile.All.SelectMany(p => p.Packages).Distinct().Order()];
-        string[] rows = [.. Regex.Matches(ProjectFile.ReadText("docs/dependencies.md"), @"^\| `([^`]+)` \|", RegexOptions.Multiline).Select(m => m.Groups[1].Value).Order()];
+        string[] rows = [
+            .. Regex.Matches(ProjectFile.ReadText("docs/dependencies.md"), @"^\| `([^`]+)` \|", RegexOptions.Multiline).Select(m => m.Groups[1].Value).Order()];
 
         Assert.Equal(["AngleSharp.Css"], pinned.Except(used));
         Assert.Equal(used, rows);

@@ -8,7 +8,8 @@ namespace TyingClass.Web.Tests.Architecture;
 /// <summary>What the projects of the program were built into, without what the compiler wrote by itself.</summary>
 internal static class Assemblies
 {
-    private const BindingFlags Declared = BindingFlags.DeclaredOnly | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static;
+    private const BindingFlags Declared =
+        BindingFlags.DeclaredOnly | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static;
 
     public static Type[] Types { get; } =
     [

@@ -17,7 +17,9 @@ public sealed partial class ConversionTests
     [Fact]
     public void Source_OfThePrograms_HasNoFactorBetweenSystemsOfUnits()
     {
-        string[] found = [.. Sources.Select(s => s.Data).SelectMany(Lines).Where(l => l.File != LineWeights && Factor().IsMatch(l.Code)).Select(l => $"{l.File}: {l.Code.Trim()}")];
+        string[] found = [
+            .. Sources.Select(s => s.Data).SelectMany(Lines).Where(l => l.File != LineWeights && Factor().IsMatch(l.Code))
+                .Select(l => $"{l.File}: {l.Code.Trim()}")];
 
         Assert.True(found.Length == 0, $"Convert with Units.ToSi and Units.FromSi, tell with a Magnitude or Stated: {string.Join(Environment.NewLine, found)}");
     }

@@ -68,7 +68,8 @@ public sealed class HabitTests
     // Page models are named by their pages, and a type inside another by both.
     [Fact]
     public void Name_OfAType_MeansOneThing() =>
-        AssertList(TwoMeanings, Assemblies.Types.Where(t => !t.IsNested && !Assemblies.IsPageModel(t)).GroupBy(t => t.Name).Where(g => g.Count() > 1).Select(g => g.Key));
+        AssertList(TwoMeanings,
+        Assemblies.Types.Where(t => !t.IsNested && !Assemblies.IsPageModel(t)).GroupBy(t => t.Name).Where(g => g.Count() > 1).Select(g => g.Key));
 
     [Fact]
     public void PageOrDesk_OfTheWeb_AsksForTheStoresItUses() =>

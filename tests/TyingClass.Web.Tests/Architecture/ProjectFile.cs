@@ -9,7 +9,8 @@ internal sealed record ProjectFile(string Path, string Name, string[] Uses, stri
 
     public static ProjectFile[] All { get; } =
     [
-        .. new[] { "src", "tests" }.SelectMany(f => Directory.GetFiles(System.IO.Path.Combine(Root, f), "*.csproj", SearchOption.AllDirectories)).Order(StringComparer.Ordinal).Select(Read),
+        .. new[] { "src", "tests" }.SelectMany(f => Directory.GetFiles(System.IO.Path.Combine(Root, f), "*.csproj", SearchOption.AllDirectories))
+            .Order(StringComparer.Ordinal).Select(Read),
     ];
 
     public static string ReadText(string path) => System.IO.File.ReadAllText(System.IO.Path.Combine(Root, path));
@@ -18,7 +19,8 @@ internal sealed record ProjectFile(string Path, string Name, string[] Uses, stri
     {
         XDocument project = XDocument.Load(path);
         string[] Includes(string element) => [.. project.Descendants(element).Select(e => (string)e.Attribute("Include")!)];
-        return new(path, System.IO.Path.GetFileNameWithoutExtension(path), [.. Includes("ProjectReference").Select(r => System.IO.Path.GetFileNameWithoutExtension(r))], Includes("PackageReference"));
+        return new(path, System.IO.Path.GetFileNameWithoutExtension(path),
+            [.. Includes("ProjectReference").Select(r => System.IO.Path.GetFileNameWithoutExtension(r))], Includes("PackageReference"));
     }
 
     private static string FindRoot()

@@ -11,7 +11,9 @@ internal sealed record Room(string Name, string Uses, string Packages)
     public bool IsProgram { get; } = !Name.EndsWith(".Tests", StringComparison.Ordinal) && Name != "TyingClass.Benchmarks";
 }
 
-/// <summary>Which project may use which, and which package. A new project or package is a line here, a row in DEVELOPERS.md and one in docs/dependencies.md.</summary>
+/// <summary>
+/// Which project may use which, and which package. A new project or package is a line here, a row in DEVELOPERS.md and one in docs/dependencies.md.
+/// </summary>
 internal static class Rooms
 {
     public const string File = "tests/TyingClass.Web.Tests/Architecture/Rooms.cs";

@@ -27,7 +27,9 @@ public sealed class RegisterSheetsTests
     {
         using CourseFolder course = new(Path.Combine(AppContext.BaseDirectory, "Course"));
         Lesson some = course.Current.Lessons[0];
-        RegisterColumn[] columns = [.. lessons.SelectMany((count, n) => Enumerable.Range(1, count).Select(i => new RegisterColumn(some with { Number = n }, some.Exercises.First(), i)))];
+        RegisterColumn[] columns = [
+            .. lessons.SelectMany(
+                (count, n) => Enumerable.Range(1, count).Select(i => new RegisterColumn(some with { Number = n }, some.Exercises.First(), i)))];
         Person person = new("p", Role.Student, "Wren", null, "", default, default);
         RegisterRow row = new(person, [.. columns.Select((_, i) => new RegisterCell(StandingKind.Trying, i, false))]);
         return new RegisterView(null!, new RegisterFilter(), [.. columns], [row], 1, [], []);

@@ -19,7 +19,7 @@ namespace TyingClass.Web.Tests.Demo;
 /// <summary>With the small course beside these tests: the demo must live on any course whose lessons name evenings.</summary>
 public sealed class DemoClassTests : IDisposable
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-demo-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-demo-");
 
     [Fact]
     public void FillIfEmpty_AnEmptyFolder_HoldsWhatItSays()
@@ -56,12 +56,17 @@ public sealed class DemoClassTests : IDisposable
         {
             SolvedFly[] flies = [.. store.Patterns.Revisions(pattern.Id).Select(r => SolvedFly.Solve(RecipeParser.Parse(r.RecipeText).Value!))];
             // What is on the page to three digits must differ from one revision to the next.
-            string[] figures = [.. flies.Select(f => FormattableString.Invariant($"{f.Report.Soaked.AtFishingSpeed.KeelHeightMm.For(f.Report.Intent):0.00} {f.Report.MassG:0.000} {f.Report.Soaked.Sink?.RateMS:0.000}"))];
+            string[] figures = [
+                .. flies.Select(
+                    f => FormattableString.Invariant(
+                        $"{f.Report.Soaked.AtFishingSpeed.KeelHeightMm.For(f.Report.Intent):0.00} "
+                        + $"{f.Report.MassG:0.000} {f.Report.Soaked.Sink?.RateMS:0.000}"))];
             Assert.Equal(figures.Length, figures.Distinct().Count());
             foreach (ReviewComment comment in store.Reviews.CommentsOn(pattern.Id).Where(c => c.Subject != CommentSubject.Whole))
             {
                 SolvedFly read = flies[comment.Revision - 1];
-                string[] there = comment.Subject == CommentSubject.Part ? [.. FlyBuilder.Names(read.Recipe.Parts)] : [.. read.Report.Findings.Select(f => f.Code)];
+                string[] there =
+                    comment.Subject == CommentSubject.Part ? [.. FlyBuilder.Names(read.Recipe.Parts)] : [.. read.Report.Findings.Select(f => f.Code)];
                 Assert.Contains(comment.About, there);
             }
         }
@@ -75,11 +80,15 @@ public sealed class DemoClassTests : IDisposable
         LogEntry[] log = [.. store.BenchLog.OfClass(store.Classes.All()[0].Id)];
         Assert.InRange(log.Length, 18, 30);
         Assert.InRange(log.Count(e => Agreement.WayAgrees(e) == false), 2, log.Length / 3);
-        Assert.All(log, e => Assert.Equal(FlyForecast.Of(RecipeParser.Parse(e.Fly.RecipeText).Value!, e.Seen.State, e.Seen.WaterC, UnitSystem.Metric).SinkRateMS, e.Foreseen.SinkRateMS));
+        Assert.All(
+            log, e =>
+                Assert.Equal(FlyForecast.Of(RecipeParser.Parse(e.Fly.RecipeText).Value!, e.Seen.State, e.Seen.WaterC, UnitSystem.Metric).SinkRateMS,
+                    e.Foreseen.SinkRateMS));
         double[] ratios = [.. log.Where(e => e.Seen.SinkRateMS is not null).Select(e => e.Seen.SinkRateMS!.Value / e.Foreseen.SinkRateMS!.Value)];
         Assert.All(ratios, r => Assert.InRange(r, 0.6, 1.5));
         Assert.True(ratios.Max() - ratios.Min() > 0.1);
-        Assert.All(log.Where(e => e.Fly.Source == FlySource.Pattern), e => Assert.Equal(e.Fly.RecipeText, store.Patterns.Revision(e.Fly.SourceId!, e.Fly.Revision)!.RecipeText));
+        Assert.All(log.Where(e => e.Fly.Source == FlySource.Pattern),
+            e => Assert.Equal(e.Fly.RecipeText, store.Patterns.Revision(e.Fly.SourceId!, e.Fly.Revision)!.RecipeText));
     }
 
     [Fact]
@@ -109,9 +118,9 @@ public sealed class DemoClassTests : IDisposable
         Assert.True(again.IsInvented);
     }
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 
-    private ClassStore Open(string name) => new(DataFolder.At(Path.Combine(folder.FullName, name)), TimeProvider.System);
+    private ClassStore Open(string name) => new(DataFolder.At(Path.Combine(_folder.FullName, name)), TimeProvider.System);
 
     private static DemoCounts Fill(ClassStore store)
     {
@@ -120,5 +129,6 @@ public sealed class DemoClassTests : IDisposable
     }
 
     private static string[] AnswersOf(ClassStore store) =>
-        [.. store.Accounts.OfClass(store.Classes.All()[0].Id).SelectMany(p => store.Attempts.AllOf(p.Id).Select(a => $"{p.Name}/{a.ExerciseId}/{a.Number}: {a.AnswerText}")).Order(StringComparer.Ordinal)];
+        [.. store.Accounts.OfClass(store.Classes.All()[0].Id)
+        .SelectMany(p => store.Attempts.AllOf(p.Id).Select(a => $"{p.Name}/{a.ExerciseId}/{a.Number}: {a.AnswerText}")).Order(StringComparer.Ordinal)];
 }

@@ -9,13 +9,15 @@ namespace TyingClass.Web.Tests.Features;
 public sealed class BenchLogTests
 {
     // One red pixel, an 8-bit RGB PNG (ISO/IEC 15948), as any encoder writes it.
-    private static readonly byte[] Png = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4z8AAAAMBAQDJ/pLvAAAAAElFTkSuQmCC");
+    private static readonly byte[] Png =
+        Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAIAAACQd1PeAAAADElEQVR4nGP4z8AAAAMBAQDJ/pLvAAAAAElFTkSuQmCC");
 
     [Fact]
     public async Task Log_InAnyUnit_StandsBesideThePrediction()
     {
         using TwoClasses two = await EmptyShelves.OpenAsync();
-        Sheet entry = await LogAsync(await two.AsAsync("Wren"), ("mass", "8 gr"), ("hang", "40 deg"), ("sink-time", "2 s"), ("sink-depth", "1 ft"), ("water", "50 °F"), ("way", "point-up"));
+        Sheet entry = await LogAsync(await two.AsAsync("Wren"), ("mass", "8 gr"), ("hang", "40 deg"), ("sink-time", "2 s"), ("sink-depth", "1 ft"),
+            ("water", "50 °F"), ("way", "point-up"));
         LogEntry kept = two.Room.Store.BenchLog.Of(two.Wren.Id).Single();
         // Exact by definition: 1 gr = 64.798 91 mg, 1 ft = 0.3048 m.
         Assert.Equal(8 * 64.79891e-6, kept.Seen.MassKg!.Value, 12);
@@ -70,12 +72,14 @@ public sealed class BenchLogTests
         await SendPhotoAsync(wren, await LogAsync(wren, ("mass", "0.5 g")), Png);
         LogEntry entry = two.Room.Store.BenchLog.Of(two.Wren.Id).Single();
         Assert.NotNull(entry.PhotoId);
-        foreach ((string name, bool may) in new[] { ("Wren", true), ("Otter", true), ("Dipper", true), ("Heron", false), ("Teal", false), ("Sedge", false), ("Plover", false) })
+        foreach ((string name,
+            bool may) in new[] { ("Wren", true), ("Otter", true), ("Dipper", true), ("Heron", false), ("Teal", false), ("Sedge", false), ("Plover", false) })
         {
             Browser browser = await two.AsAsync(name);
             HttpStatusCode expected = may ? HttpStatusCode.OK : HttpStatusCode.NotFound;
             Assert.Equal(expected, (await browser.OpenAsync($"/bench-log/{entry.Id}")).Status);
-            using HttpResponseMessage photo = await browser.Client.GetAsync(new Uri($"/bench-log/{entry.Id}/photo", UriKind.Relative), TestContext.Current.CancellationToken);
+            using HttpResponseMessage photo =
+                await browser.Client.GetAsync(new Uri($"/bench-log/{entry.Id}/photo", UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal(expected, photo.StatusCode);
             if (may) Assert.Equal("image/jpeg", photo.Content.Headers.ContentType!.MediaType);
             if (name != "Wren") Assert.Equal(HttpStatusCode.NotFound, (await browser.OpenAsync($"/bench-log/{entry.Id}/correct")).Status);
@@ -144,9 +148,12 @@ public sealed class BenchLogTests
         using MultipartFormDataContent form = new();
         form.Add(new StringContent(entry.Find("form[enctype] input[name=__RequestVerificationToken]").GetAttribute("value")!), "__RequestVerificationToken");
         form.Add(new ByteArrayContent(bytes), "photo", "fly.jpg");
-        using HttpResponseMessage response = await browser.Client.PostAsync(new Uri($"/bench-log/{id}/photo", UriKind.Relative), form, TestContext.Current.CancellationToken);
+        using HttpResponseMessage response =
+            await browser.Client.PostAsync(new Uri($"/bench-log/{id}/photo", UriKind.Relative), form, TestContext.Current.CancellationToken);
         return response.StatusCode == HttpStatusCode.Redirect
             ? await browser.OpenAsync(response.Headers.Location!.ToString().Split('#')[0])
-            : new Sheet(browser, "", response, "", await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), TestContext.Current.CancellationToken));
+            : new Sheet(
+            browser, "", response, "", await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(
+                await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), TestContext.Current.CancellationToken));
     }
 }

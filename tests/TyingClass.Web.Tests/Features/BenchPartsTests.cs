@@ -8,7 +8,7 @@ namespace TyingClass.Web.Tests.Features;
 /// <summary>Parts tied in, moved and taken out on the bench.</summary>
 public sealed class BenchPartsTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Part_JustTiedIn_FindsRoomAndIsDrawn()
@@ -68,7 +68,7 @@ public sealed class BenchPartsTests : IDisposable
         Assert.True(bench.Sheet.Has("svg.fly-side"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
-    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(room.NewBrowser());
+    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(_room.NewBrowser());
 }

@@ -7,7 +7,7 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class BenchTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Bench_Opened_ShowsAFlyItsVerdictItsLedgerAndEveryView()
@@ -15,10 +15,11 @@ public sealed class BenchTests : IDisposable
         BenchPage bench = await OpenAsync();
         Assert.Contains("rides as intended", bench.Verdict, StringComparison.Ordinal);
         Assert.Contains("g·mm", bench.Sheet.Text("#bench-verdict"), StringComparison.Ordinal);
-        foreach (string kind in (string[])["fly-side", "fly-front", "fly-hang", "fly-tip", "fly-curve-ledger", "fly-curve-pitch", "fly-curve-keel", "fly-curve-righting", "fly-curve-depth", "fly-curve-lean"])
+        foreach (string kind in (string[])["fly-side", "fly-front", "fly-hang", "fly-tip", "fly-curve-ledger", "fly-curve-pitch", "fly-curve-keel",
+            "fly-curve-righting", "fly-curve-depth", "fly-curve-lean"])
             Assert.True(bench.Sheet.Has($"svg.{kind}"), kind);
         Assert.Contains("Hooks are sharp", bench.Sheet.Text(".caution"), StringComparison.Ordinal);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
@@ -181,7 +182,7 @@ public sealed class BenchTests : IDisposable
     public async Task Address_OpenedInAnotherBrowser_ShowsTheSameFly()
     {
         BenchPage bench = await (await OpenAsync()).Fill("recipe", "Åse’s “Loach” & <b>co</b>").Fill("parts[0].size", "4.1 mm").PressAsync("draw");
-        BenchPage other = await BenchPage.OpenAsync(room.NewBrowser(), new Uri(bench.Address).PathAndQuery);
+        BenchPage other = await BenchPage.OpenAsync(_room.NewBrowser(), new Uri(bench.Address).PathAndQuery);
         Assert.Equal(bench.RecipeText, other.RecipeText);
         Assert.Equal(bench.Verdict, other.Verdict);
         Assert.Empty(other.Sheet.All("main b"));
@@ -192,7 +193,7 @@ public sealed class BenchTests : IDisposable
     [InlineData("r=abc"), InlineData("r=!!"), InlineData("r=Gw"), InlineData("r=")]
     public async Task Address_CutShort_SaysSo(string query)
     {
-        BenchPage bench = await BenchPage.OpenAsync(room.NewBrowser(), "/bench?" + query);
+        BenchPage bench = await BenchPage.OpenAsync(_room.NewBrowser(), "/bench?" + query);
         Assert.Equal(HttpStatusCode.OK, bench.Sheet.Status);
         Assert.Equal(query != "r=", bench.Sheet.Has("#bench-verdict .notice"));
         if (query != "r=") Assert.Contains("cut short", bench.Sheet.Text("#bench-verdict .notice"), StringComparison.Ordinal);
@@ -213,7 +214,8 @@ public sealed class BenchTests : IDisposable
     public async Task Live_AnEdit_SendsOnlyThePartsThatChange()
     {
         BenchPage bench = (await OpenAsync()).Slide("parts[0].size", "1.5");
-        Sheet brief = await bench.Sheet.Browser.PostAsync("/bench", [.. bench.Fields(), KeyValuePair.Create("live", "brief"), KeyValuePair.Create("gesture", "parts[0].size")]);
+        Sheet brief = await bench.Sheet.Browser.PostAsync("/bench",
+            [.. bench.Fields(), KeyValuePair.Create("live", "brief"), KeyValuePair.Create("gesture", "parts[0].size")]);
         Assert.Contains("flips", brief.Text(".bench-verdict"), StringComparison.Ordinal);
         Assert.True(brief.Has("#bench-plate svg") && brief.Has("#bench-ledger svg") && !brief.Has("header") && !brief.Has("svg.fly-front"));
         Sheet whole = await bench.Sheet.Browser.PostAsync("/bench", [.. bench.Fields(), KeyValuePair.Create("live", "whole")]);
@@ -226,7 +228,8 @@ public sealed class BenchTests : IDisposable
         BenchPage bench = await OpenAsync();
         foreach (string size in (string[])["2.8", "2.2", "1.6"])
         {
-            Sheet answer = await bench.Slide("parts[0].size", size).Sheet.Browser.PostAsync("/bench", [.. bench.Fields(), KeyValuePair.Create("live", "brief"), KeyValuePair.Create("gesture", "parts[0].size")]);
+            Sheet answer = await bench.Slide("parts[0].size", size).Sheet.Browser.PostAsync("/bench",
+                [.. bench.Fields(), KeyValuePair.Create("live", "brief"), KeyValuePair.Create("gesture", "parts[0].size")]);
             ((AngleSharp.Html.Dom.IHtmlInputElement)bench.Sheet.Find("[name=h]")).Value = answer.Find("[name=h]").GetAttribute("value")!;
             bench.Fill("parts[0].size", $"{size} mm").WriteText(((AngleSharp.Html.Dom.IHtmlTextAreaElement)answer.Find("#text")).Value);
             ((AngleSharp.Html.Dom.IHtmlInputElement)bench.Sheet.Find("[name='v:parts[0].size']")).Value = size;
@@ -249,7 +252,7 @@ public sealed class BenchTests : IDisposable
     public async Task Post_WithAStaleToken_LosesNothing()
     {
         BenchPage bench = (await OpenAsync()).Fill("recipe", "Kept all the same");
-        Sheet answer = await room.NewBrowser().PostAsync("/bench", bench.Fields());
+        Sheet answer = await _room.NewBrowser().PostAsync("/bench", bench.Fields());
         Assert.Equal(HttpStatusCode.BadRequest, answer.Status);
         Assert.Contains("Kept all the same", answer.Html, StringComparison.Ordinal);
     }
@@ -261,7 +264,8 @@ public sealed class BenchTests : IDisposable
         string token = bench.Fields().First(f => f.Key.StartsWith("__", StringComparison.Ordinal)).Value;
         Sheet answer = await bench.Sheet.Browser.PostAsync("/bench",
         [
-            new("__RequestVerificationToken", token), new("h", "zz"), new("k", "%%"), new("soak-was", "NaN"), new("tip", "1e999"), new("do", "take:zzz"), new("r:parts[7].size", "x"), new("s:soak", "-5"), new("live", "brief"),
+            new("__RequestVerificationToken", token), new("h", "zz"), new("k", "%%"), new("soak-was", "NaN"), new("tip", "1e999"), new("do", "take:zzz"),
+            new("r:parts[7].size", "x"), new("s:soak", "-5"), new("live", "brief"),
         ]);
         Assert.Equal(HttpStatusCode.OK, answer.Status);
     }
@@ -282,7 +286,7 @@ public sealed class BenchTests : IDisposable
     [Fact]
     public async Task Bench_ImperialReader_SlidesInInches()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         browser.Client.DefaultRequestHeaders.Add("Cookie", "tying-look=imperial.light");
         BenchPage bench = await BenchPage.OpenAsync(browser);
         bench = await bench.Slide("parts[0].size", "0.15").PressAsync("draw");
@@ -290,7 +294,7 @@ public sealed class BenchTests : IDisposable
         Assert.DoesNotMatch(@"\d (mm|m/s)\b", bench.Sheet.Text("[data-verdict]"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
-    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(room.NewBrowser());
+    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(_room.NewBrowser());
 }

@@ -8,16 +8,16 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class ClassGoesOnTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
-    private Storage.Classes.ClassRoom First => room.Store.Classes.All()[0];
+    private Storage.Classes.ClassRoom First => _room.Store.Classes.All()[0];
 
     [Fact]
     public async Task Copy_OfLastYear_ShowsTheNewDatesAndOpensTheCopy()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
-        room.Store.Evenings.Save(new EveningPlan(First.Id, 1) { StartsLocal = new DateTime(2026, 1, 14, 19, 0, 0), Plan = "Tub first." });
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        _room.Store.Evenings.Save(new EveningPlan(First.Id, 1) { StartsLocal = new DateTime(2026, 1, 14, 19, 0, 0), Plan = "Tub first." });
         await (await instructor.OpenAsync("/class/tonight")).PressAsync("Ask the room");
 
         Sheet copy = await instructor.OpenAsync($"/class/copy?from={First.Id}");
@@ -49,8 +49,8 @@ public sealed class ClassGoesOnTests : IDisposable
     [Fact]
     public async Task Archived_Class_IsReadAndNotChangedUntilItIsTakenBack()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser wren = await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser wren = await _room.NewStudentAsync("Wren");
         await Answers.PassFirstAsync(wren);
         Sheet evening = await instructor.OpenAsync("/class/evenings/1");
         Sheet archived = await (await instructor.OpenAsync("/class/setup")).PressAsync("Archive");
@@ -61,24 +61,24 @@ public sealed class ClassGoesOnTests : IDisposable
         Assert.Equal(HttpStatusCode.Conflict, refused.Status);
         Assert.Contains("Nothing was changed", refused.Text("[role=alert].refused"), StringComparison.Ordinal);
         Assert.Equal("Too late.", ((IHtmlTextAreaElement)refused.Find("#plan")).Value.Trim());
-        Assert.Equal(0, room.Store.Evenings.Find(First.Id, 1).Version);
-        Assert.Contains("No class has that code", (await (await JoinPage.OpenAsync(room.NewBrowser())).JoinAsync(First.Code, "Teal")).Errors,
+        Assert.Equal(0, _room.Store.Evenings.Find(First.Id, 1).Version);
+        Assert.Contains("No class has that code", (await (await JoinPage.OpenAsync(_room.NewBrowser())).JoinAsync(First.Code, "Teal")).Errors,
             StringComparison.Ordinal);
         Assert.Single((await ExercisePage.OpenAsync(wren, "first-01")).Attempts);
 
         await (await instructor.OpenAsync("/class/setup")).PressAsync("Take back");
         await refused.FillAndSendAsync("#edit", ".send button");
-        Assert.Equal("Too late.", room.Store.Evenings.Find(First.Id, 1).Plan.Trim());
+        Assert.Equal("Too late.", _room.Store.Evenings.Find(First.Id, 1).Plan.Trim());
     }
 
     [Fact]
     public async Task Archived_OneOfTwo_LeavesTheOtherOpen()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         await (await instructor.OpenAsync("/class/setup")).PressAsync("Archive");
         Sheet made = await (await instructor.OpenAsync("/class/setup")).PressAsync("Make it", ("new-name", "Winter 2027"));
         Assert.Equal("Winter 2027", made.Text(".class-nav .tab"));
-        Browser other = room.NewBrowser();
+        Browser other = _room.NewBrowser();
         await (await SignInPage.OpenAsync(other)).EnterAsync(TwoClasses.Passphrase);
         Assert.Equal("Winter 2027", (await other.OpenAsync("/class")).Text(".class-nav .tab"));
     }
@@ -86,8 +86,8 @@ public sealed class ClassGoesOnTests : IDisposable
     [Fact]
     public async Task PacketSizes_KeptForTheClass_CountOnEveryEveningUntilTheAddressSaysOtherwise()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
         Sheet counted = await instructor.OpenAsync("/class/evenings/1?hooks=1&sparePercent=0");
         Sheet kept = await counted.PressAsync("Keep the sizes");
         Assert.Equal("1", ((IHtmlInputElement)kept.Find("#p-hooks")).Value);
@@ -95,5 +95,5 @@ public sealed class ClassGoesOnTests : IDisposable
         Assert.Equal("7", ((IHtmlInputElement)(await instructor.OpenAsync("/class/evenings/1?hooks=7")).Find("#p-hooks")).Value);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

@@ -7,27 +7,27 @@ namespace TyingClass.Web.Tests.Features;
 /// <summary>From the one-time code to slips, by the pages alone.</summary>
 public sealed class ClassStartTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Start_FromTheCodeToSlips_LeadsThroughAndIsTakenUpAgainElsewhere()
     {
-        Browser first = room.NewBrowser();
-        SignInPage claimed = await (await SignInPage.OpenAsync(first, withCode: true)).ClaimAsync(room.Store.Instructors.NewCode(), "Dipper",
+        Browser first = _room.NewBrowser();
+        SignInPage claimed = await (await SignInPage.OpenAsync(first, withCode: true)).ClaimAsync(_room.Store.Instructors.NewCode(), "Dipper",
             TwoClasses.Passphrase);
         Sheet start = claimed.Sheet;
         Assert.Equal("/class/start", start.Address);
         Assert.Equal(["next", "open", "open", "open", "open"], Words(start));
 
         start = await start.PressAsync("Keep and go on", ("my-name", "Dipper Brook"), ("name", "Alder Bridge"), ("zone", "Europe/Berlin"));
-        Assert.Equal(("Alder Bridge", "Europe/Berlin"), (room.Store.Classes.All()[0].Name, room.Store.Classes.All()[0].TimeZoneId));
-        Assert.NotNull(room.Store.Accounts.FindByName("Dipper Brook"));
+        Assert.Equal(("Alder Bridge", "Europe/Berlin"), (_room.Store.Classes.All()[0].Name, _room.Store.Classes.All()[0].TimeZoneId));
+        Assert.NotNull(_room.Store.Accounts.FindByName("Dipper Brook"));
         start = await start.PressAsync("That is settled");
         Assert.Equal(["done", "done", "next", "open", "open"], Words(start));
         await (await first.OpenAsync("/class/people/names")).FillAndSendAsync("#list", "button", ("names", "Wren\nTeal, captain of boats"));
 
         // Left there, and taken up in another browser.
-        Browser second = room.NewBrowser();
+        Browser second = _room.NewBrowser();
         await (await SignInPage.OpenAsync(second)).EnterAsync(TwoClasses.Passphrase, "Dipper Brook");
         start = await second.OpenAsync("/class/start");
         Assert.Contains("A list you began is kept", start.Text("#names"), StringComparison.Ordinal);
@@ -38,16 +38,16 @@ public sealed class ClassStartTests : IDisposable
 
         // The slips were lost: new ones for whoever has not been here.
         string old = slips.All(".slip-pass").First().TextContent;
-        await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(slips.All(".slip-pass").Last().TextContent, "Teal");
-        room.Clock.Advance(TimeSpan.FromMinutes(10));
-        Browser teal = room.NewBrowser();
+        await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(slips.All(".slip-pass").Last().TextContent, "Teal");
+        _room.Clock.Advance(TimeSpan.FromMinutes(10));
+        Browser teal = _room.NewBrowser();
         await (await SignInPage.OpenAsync(teal)).EnterAsync(slips.All(".slip-pass").Last().TextContent, "Teal");
         await teal.OpenAsync("/account");
         Sheet again = await (await second.OpenAsync("/class/start")).PressAsync("Make a slip");
         Assert.Equal(["Wren"], again.All(".slip-name").Select(n => n.TextContent));
-        Assert.NotEmpty((await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(old, "Wren")).Errors);
+        Assert.NotEmpty((await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(old, "Wren")).Errors);
         string words = again.Text(".slip-pass").Replace('-', ' ').ToUpperInvariant();
-        Assert.StartsWith("/account", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(words, "Wren")).Sheet.Address,
+        Assert.StartsWith("/account", (await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(words, "Wren")).Sheet.Address,
             StringComparison.Ordinal);
 
         start = await second.OpenAsync("/class/start");
@@ -59,8 +59,8 @@ public sealed class ClassStartTests : IDisposable
     [Fact]
     public async Task Start_NameThatIsTaken_SaysSoAndKeepsWhatWasTyped()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
         Sheet told = await (await instructor.OpenAsync("/class/start")).PressAsync("Keep and go on", ("my-name", "wren"), ("name", "Alder Bridge"));
         Assert.Contains("already has that name", told.Text("[role=alert]"), StringComparison.Ordinal);
         Assert.Equal("Alder Bridge", ((IHtmlInputElement)told.Find("#name")).Value);
@@ -69,10 +69,10 @@ public sealed class ClassStartTests : IDisposable
     [Fact]
     public async Task Slips_OfAnImportedClass_OfferToOpenIt()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
         // The class made later stands after the one that is open.
-        room.Clock.Advance(TimeSpan.FromSeconds(1));
+        _room.Clock.Advance(TimeSpan.FromSeconds(1));
         byte[] json = await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=class", UriKind.Relative), TestContext.Current.CancellationToken);
         Sheet files = await instructor.OpenAsync("/class/files");
         using MultipartFormDataContent content = [];
@@ -86,7 +86,7 @@ public sealed class ClassStartTests : IDisposable
         Assert.Equal("Tying class 2", opened.Text(".class-nav .tab"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static string[] Words(Sheet start) => [.. start.All(".start-steps h2 .tab").Select(t => t.TextContent)];
 }

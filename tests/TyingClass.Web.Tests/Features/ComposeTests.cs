@@ -8,14 +8,16 @@ public sealed class ComposeTests : IDisposable
 {
     private const string Id = "second-01";
 
-    private const string Loach = "recipe: Copper Loach\nintent: point down\nhook:\n  size: 6\nparts:\n  - part: bead\n    material: brass\n    size: 4 mm\n    at: 0 mm\nfishing:\n  speed: 0.4 m/s\n";
+    private const string Loach =
+        "recipe: Copper Loach\nintent: point down\nhook:\n  size: 6\nparts:\n  - part: bead\n    material: brass\n    size: 4 mm\n    at: 0 "
+        + "mm\nfishing:\n  speed: 0.4 m/s\n";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Compose_PartsAddedMovedAndTakenOut_FormFollowsAndKeepsWhatWasTyped()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), Id);
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), Id);
         page = await page.Set("recipe", "Half done").AddPartAsync("bead");
         page = await page.Set("parts[0].size", "about so big").AddPartAsync("wing");
         page = await page.Set("parts[1].length", "45 mm").AddPartAsync("dumbbell eyes");
@@ -33,13 +35,13 @@ public sealed class ComposeTests : IDisposable
         Assert.Equal("45 mm", page.Field("parts[1].length"));
         Assert.Equal("Half done", page.Field("recipe"));
         Assert.Empty(page.Problems);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
     public async Task Compose_BadFields_AreMarkedAtTheFieldAndNotCounted()
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AddPartAsync("bead");
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AddPartAsync("bead");
 
         ExercisePage refused = await page.Set("parts[0].size", "4").Set("parts[0].at", "0 mm").Set("parts[0].material", "bras").SubmitAsync();
 
@@ -56,7 +58,7 @@ public sealed class ComposeTests : IDisposable
     [Fact]
     public async Task Compose_BadText_IsListedByLineAndColumnAndKept()
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AsTextAsync();
         string bad = Loach.Replace("size: 4 mm", "size: 90 mm", StringComparison.Ordinal).Replace("part: bead", "part: beed", StringComparison.Ordinal);
 
         ExercisePage refused = await page.Write(bad).SubmitAsync();
@@ -72,7 +74,7 @@ public sealed class ComposeTests : IDisposable
     public async Task Compose_BrokenLayout_StaysTextAndSaysWhy()
     {
         const string broken = "recipe: Half\nhook:\n  size: 6\n size: 8\n";
-        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AsTextAsync();
 
         ExercisePage still = await page.Write(broken).AsFormAsync();
 
@@ -85,7 +87,7 @@ public sealed class ComposeTests : IDisposable
     [Fact]
     public async Task Compose_UnknownKeysInText_ComeAlongIntoTheForm()
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AsTextAsync();
 
         ExercisePage form = await page.Write(Loach.Replace("  size: 6", "  size: 6\n  colour: bronze", StringComparison.Ordinal)).AsFormAsync();
 
@@ -97,14 +99,14 @@ public sealed class ComposeTests : IDisposable
     [Fact]
     public async Task Compose_GoodText_IsKeptToTheLetter()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         string typed = "# mine\n" + Loach + "\n\n";
 
         ExercisePage passed = await (await (await ExercisePage.OpenAsync(browser, Id)).AsTextAsync()).Write(typed).SubmitAsync();
 
         Assert.Equal(["Attempt 1: passed"], passed.Attempts);
-        string person = Assert.Single(room.Store.People.All()).Id;
-        Assert.Equal(typed, Assert.Single(room.Store.Attempts.Of(person, Id)).AnswerText);
+        string person = Assert.Single(_room.Store.People.All()).Id;
+        Assert.Equal(typed, Assert.Single(_room.Store.Attempts.Of(person, Id)).AnswerText);
     }
 
     [Theory]
@@ -114,13 +116,13 @@ public sealed class ComposeTests : IDisposable
     [InlineData("&lt;b&gt; ' \" `")]
     public async Task Compose_HostileName_StaysText(string name)
     {
-        Browser instructor = await room.NewInstructorAsync();
-        ExercisePage sent = await (await ExercisePage.OpenAsync(await room.NewStudentAsync(name), Id)).Set("recipe", name).SubmitAsync();
+        Browser instructor = await _room.NewInstructorAsync();
+        ExercisePage sent = await (await ExercisePage.OpenAsync(await _room.NewStudentAsync(name), Id)).Set("recipe", name).SubmitAsync();
 
         Assert.Equal(name, sent.Field("recipe"));
         Assert.True(sent.Sheet.Has("figure.plate svg"));
         Assert.Empty(sent.Sheet.All("script, img, b, [onerror]"));
-        string id = room.Store.Accounts.FindByName(name)!.Id;
+        string id = _room.Store.Accounts.FindByName(name)!.Id;
         foreach (string address in new[] { "/class", "/class/people", $"/class/students/{id}", $"/class/students/{id}/{Id}", $"/class/exercises/{Id}" })
         {
             Sheet sheet = await instructor.OpenAsync(address);
@@ -132,7 +134,7 @@ public sealed class ComposeTests : IDisposable
     [Fact]
     public async Task Compose_DrawPressed_DrawsWithoutCounting()
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AddPartAsync("bead");
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AddPartAsync("bead");
         page = await page.Set("parts[0].material", "brass").Set("parts[0].size", "4 mm").Set("parts[0].at", "0 mm").DrawAsync();
         Assert.True(page.Sheet.Has("figure.plate svg"));
         Assert.Empty(page.Problems);
@@ -143,7 +145,7 @@ public sealed class ComposeTests : IDisposable
     [Fact]
     public async Task Compose_WithAPartsBox_BeginsWithWhatIsFixedAndOffersOnlyTheBox()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-05");
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "second-05");
 
         Assert.True(page.IsLocked("hook.eye"));
         Assert.Equal("straight", page.Field("hook.eye"));
@@ -158,5 +160,5 @@ public sealed class ComposeTests : IDisposable
         Assert.Equal(["Attempt 1: passed"], page.Attempts);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

@@ -8,12 +8,12 @@ public sealed class DrawingTests : IDisposable
 {
     private static readonly string[] Told = ["keel height", "flipped", "line of pull", "nose up", "nose down", "flow"];
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Repair_DrawnAgainAndAgain_ShowsTheFlyInTheViseAndUsesNoAttempt()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "first-03");
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "first-03");
         AssertTellsNothing(page.Sheet);
 
         ExercisePage drawn = await page.Set("parts[0].side", "top").DrawAsync();
@@ -25,7 +25,7 @@ public sealed class DrawingTests : IDisposable
     [Fact]
     public async Task Repair_AfterAnAttempt_ShowsBeforeAndAfterSwimmingAndTheEditorStillInTheVise()
     {
-        ExercisePage failed = await Answers.FailRepairAsync(room.NewBrowser());
+        ExercisePage failed = await Answers.FailRepairAsync(_room.NewBrowser());
 
         Assert.Equal(["before", "after"], failed.Sheet.All("#feedback [data-half]").Select(h => h.GetAttribute("data-half")));
         Assert.Contains("flipped", failed.Sheet.Text("#feedback figure.plate"), StringComparison.Ordinal);
@@ -39,7 +39,7 @@ public sealed class DrawingTests : IDisposable
     [Fact]
     public async Task Lesson_RepairNotTried_TellsNothingEither()
     {
-        Sheet lesson = await room.NewBrowser().OpenAsync("/lessons/first-evening");
+        Sheet lesson = await _room.NewBrowser().OpenAsync("/lessons/first-evening");
 
         Assert.Contains("in the vise", lesson.Text("#exercise-first-03 figure.plate"), StringComparison.Ordinal);
     }
@@ -50,13 +50,13 @@ public sealed class DrawingTests : IDisposable
     [InlineData("second-02")]
     [InlineData("second-04")]
     public async Task AskedFlies_BeforeTheAnswer_AreDrawnInTheVise(string id) =>
-        AssertTellsNothing((await ExercisePage.OpenAsync(room.NewBrowser(), id)).Sheet);
+        AssertTellsNothing((await ExercisePage.OpenAsync(_room.NewBrowser(), id)).Sheet);
 
     // The mass center is marked on a fly that swims: no ruler is needed to read a measurement off it.
     [Fact]
     public async Task Measure_Missed_StillTellsNothingUntilItIsRight()
     {
-        ExercisePage missed = await (await ExercisePage.OpenAsync(room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
+        ExercisePage missed = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
 
         AssertTellsNothing(missed.Sheet);
     }
@@ -69,5 +69,5 @@ public sealed class DrawingTests : IDisposable
         Assert.All(pictures, p => Assert.DoesNotContain(Told, told => p.Contains(told, StringComparison.OrdinalIgnoreCase)));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

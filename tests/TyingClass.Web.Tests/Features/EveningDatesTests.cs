@@ -11,14 +11,14 @@ public sealed class EveningDatesTests : IDisposable
 {
     private static readonly DateTime FirstEvening = new(2026, 12, 10, 19, 0, 0);
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
-    private string ClassId => room.Store.Classes.All()[0].Id;
+    private string ClassId => _room.Store.Classes.All()[0].Id;
 
     [Fact]
     public async Task Set_DatesLookedOver_SkipsHolidaysAndSaysWhatIsOverwritten()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Have(1, FirstEvening.AddDays(-30));
         Have(2, null);
         Have(3, null);
@@ -41,7 +41,7 @@ public sealed class EveningDatesTests : IDisposable
     [InlineData("skip", "Christmas")]
     public async Task Look_WhatCannotBe_SaysWhereAndKeepsTheRest(string field, string value)
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet told = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"),
             ("skip", "2026-12-24"), (field, value));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
@@ -52,7 +52,7 @@ public sealed class EveningDatesTests : IDisposable
     [Fact]
     public async Task Set_SomeoneElseMovedOneMeanwhile_SetsNothingAndShowsBoth()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Have(1, FirstEvening);
         Have(2, FirstEvening.AddDays(7));
         Sheet look = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2027-01-10T19:00"));
@@ -68,7 +68,7 @@ public sealed class EveningDatesTests : IDisposable
     [Fact]
     public async Task Evening_Moved_OffersToMoveThoseAfterIt()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Have(1, FirstEvening);
         Have(2, FirstEvening.AddDays(7));
         Have(3, null);
@@ -84,7 +84,7 @@ public sealed class EveningDatesTests : IDisposable
     [Fact]
     public async Task Evening_SavedWithoutMoving_OffersNothing()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Have(1, FirstEvening);
         Have(2, FirstEvening.AddDays(7));
         Sheet saved = await (await instructor.OpenAsync("/class/evenings/1")).FillAndSendAsync("#edit", ".send button", ("plan", "Mine."));
@@ -94,14 +94,14 @@ public sealed class EveningDatesTests : IDisposable
     [Fact]
     public async Task Page_OfAClassInAnotherZone_SaysEveryTimeOnItsClock()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Storage.Classes.ClassRoom kept = room.Store.Classes.All()[0];
-        room.Store.Classes.Rename(kept.Id, null, kept.Version, "Asia/Tokyo");
-        Browser wren = await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        Storage.Classes.ClassRoom kept = _room.Store.Classes.All()[0];
+        _room.Store.Classes.Rename(kept.Id, null, kept.Version, "Asia/Tokyo");
+        Browser wren = await _room.NewStudentAsync("Wren");
         await Answers.PassFirstAsync(wren);
         // 19:30 in UTC is 4:30 the next morning there.
         Assert.Contains("Jan 15, 04:30", (await wren.OpenAsync("/exercises/first-01")).Text(".attempts"), StringComparison.Ordinal);
-        string id = room.Store.Accounts.FindByName("Wren")!.Id;
+        string id = _room.Store.Accounts.FindByName("Wren")!.Id;
         string seen = (await instructor.OpenAsync($"/class/students/{id}/first-01")).Text("main");
         Assert.Contains("04:30", seen, StringComparison.Ordinal);
         Assert.DoesNotContain("19:30", seen, StringComparison.Ordinal);
@@ -116,13 +116,13 @@ public sealed class EveningDatesTests : IDisposable
         Assert.Equal(new DateTime(2026, 4, 8, 19, 0, 0), schedule.Lines[2].Then);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private void Have(int number, DateTime? starts)
     {
-        EveningPlan now = room.Store.Evenings.Find(ClassId, number);
-        room.Store.Evenings.Save(now with { StartsLocal = starts, Plan = "Some plan." });
+        EveningPlan now = _room.Store.Evenings.Find(ClassId, number);
+        _room.Store.Evenings.Save(now with { StartsLocal = starts, Plan = "Some plan." });
     }
 
-    private DateTime? Start(int number) => room.Store.Evenings.Find(ClassId, number).StartsLocal;
+    private DateTime? Start(int number) => _room.Store.Evenings.Find(ClassId, number).StartsLocal;
 }

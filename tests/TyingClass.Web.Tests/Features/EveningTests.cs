@@ -8,12 +8,12 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class EveningTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Evening_FirstOpened_ShowsTheUsualPlanAndTheLessonsOfIt()
     {
-        Sheet evening = await (await room.NewInstructorAsync()).OpenAsync("/class/evenings/1");
+        Sheet evening = await (await _room.NewInstructorAsync()).OpenAsync("/class/evenings/1");
         Assert.Contains("Which side is down", evening.Text(".lead"), StringComparison.Ordinal);
         Assert.Contains("Cautions of the evening", evening.Text(".evening-notes"), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await evening.Browser.OpenAsync("/class/evenings/9")).Status);
@@ -22,7 +22,7 @@ public sealed class EveningTests : IDisposable
     [Fact]
     public async Task Notes_WithMarkup_AreShownAsTextAndNeverRun()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet saved = await Save(instructor, ("demonstrations", "Show **two**.\n\n<script>alert(1)</script> [x](javascript:alert(1))"));
 
         Assert.True(saved.Has(".evening-notes strong"));
@@ -33,24 +33,27 @@ public sealed class EveningTests : IDisposable
     [Fact]
     public async Task Flies_EachTiesTwo_CountsForEveryStudentWithSpares()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        foreach (string name in new[] { "Wren", "Teal", "Heron" }) await room.NewStudentAsync(name);
+        Browser instructor = await _room.NewInstructorAsync();
+        foreach (string name in new[] { "Wren", "Teal", "Heron" }) await _room.NewStudentAsync(name);
         Sheet evening = await instructor.OpenAsync("/class/evenings/1");
         Assert.Contains("Materials for 3 students", evening.Text(), StringComparison.Ordinal);
 
         Sheet saved = await Save(instructor, ("each-0", "2"), ("shown-0", "1"));
 
         // Three students tie two, the instructor one: seven hooks, and a tenth more is eight.
-        string[] hooks = [.. saved.All(".materials tbody tr").Single(r => r.TextContent.Contains("hook,", StringComparison.Ordinal)).QuerySelectorAll("td").Select(d => d.TextContent)];
+        string[] hooks = [
+            .. saved.All(".materials tbody tr").Single(r => r.TextContent.Contains("hook,", StringComparison.Ordinal)).QuerySelectorAll("td")
+                .Select(d => d.TextContent)];
         Assert.Equal(["7", "8", "1"], hooks);
         Sheet small = await instructor.OpenAsync("/class/evenings/1?hooks=5&sparePercent=0");
-        Assert.Equal("2", small.All(".materials tbody tr").Single(r => r.TextContent.Contains("hook,", StringComparison.Ordinal)).QuerySelectorAll("td")[2].TextContent);
+        Assert.Equal("2",
+            small.All(".materials tbody tr").Single(r => r.TextContent.Contains("hook,", StringComparison.Ordinal)).QuerySelectorAll("td")[2].TextContent);
     }
 
     [Fact]
     public async Task Save_SomeoneElseSavedMeanwhile_ShowsBothAndLosesNothing()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet open = await instructor.OpenAsync("/class/evenings/1");
         await Save(instructor, ("plan", "Theirs."));
 
@@ -70,7 +73,7 @@ public sealed class EveningTests : IDisposable
     [InlineData("starts", "soon")]
     public async Task Save_WhatCannotBe_SaysWhereAndKeepsTheRest(string field, string value)
     {
-        Sheet told = await Save(await room.NewInstructorAsync(), (field, value), ("plan", "My plan."));
+        Sheet told = await Save(await _room.NewInstructorAsync(), (field, value), ("plan", "My plan."));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.True(told.Has($"[role=alert] a[href='#{field}']"));
         Assert.Equal("My plan.", ((IHtmlTextAreaElement)told.Find("#plan")).Value.Trim());
@@ -80,7 +83,7 @@ public sealed class EveningTests : IDisposable
     [Fact]
     public async Task Wall_WalkedByItsLinks_GoesFromTheFirstScreenToTheLast()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet step = await instructor.OpenAsync("/class/evenings/1/wall/1");
         List<string> titles = [step.Heading];
         while (step.Has("a[rel=next]"))
@@ -99,7 +102,7 @@ public sealed class EveningTests : IDisposable
     [Fact]
     public async Task Wall_BeforeTheAnswer_ShowsNoDrawingOfTheFlyInQuestion()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet step = await instructor.OpenAsync("/class/evenings/1/wall/1");
         while (step.Heading != "Before the eyes are moved") step = await instructor.OpenAsync(step.Find("a[rel=next]").GetAttribute("href")!);
         Assert.True(step.Has(".card"));
@@ -109,15 +112,15 @@ public sealed class EveningTests : IDisposable
     [Fact]
     public async Task Handout_OfAnEvening_AsksWithoutAnswering()
     {
-        Sheet handout = await (await room.NewInstructorAsync()).OpenAsync("/class/evenings/1/handout");
+        Sheet handout = await (await _room.NewInstructorAsync()).OpenAsync("/class/evenings/1/handout");
         Assert.Contains("Before the eyes are moved", handout.Text(), StringComparison.Ordinal);
         Assert.True(handout.All(".boxes li").Count() >= 4);
         Assert.False(handout.Has(".plate"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
-    private EveningPlan Plan => room.Store.Evenings.Find(room.Store.Classes.All()[0].Id, 1);
+    private EveningPlan Plan => _room.Store.Evenings.Find(_room.Store.Classes.All()[0].Id, 1);
 
     private static async Task<Sheet> Save(Browser instructor, params (string, string)[] fields) =>
         await (await instructor.OpenAsync("/class/evenings/1")).FillAndSendAsync("#edit", ".send button", fields);

@@ -14,15 +14,16 @@ public sealed class FilesTests : IDisposable
 {
     private const string Import = "form[action*='Import' i]";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Register_AsCsv_HasARowForEachPersonAndExerciseAndDefusesFormulas()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await Answers.PassFirstAsync(await room.NewStudentAsync("=1+1"));
+        Browser instructor = await _room.NewInstructorAsync();
+        await Answers.PassFirstAsync(await _room.NewStudentAsync("=1+1"));
 
-        byte[] csv = await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=register", UriKind.Relative), TestContext.Current.CancellationToken);
+        byte[] csv =
+            await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=register", UriKind.Relative), TestContext.Current.CancellationToken);
 
         Assert.Contains("'=1+1", Encoding.UTF8.GetString(csv), StringComparison.Ordinal);
         CsvRow[] rows = [.. CsvText.Read(csv).Rows];
@@ -34,8 +35,8 @@ public sealed class FilesTests : IDisposable
     [Fact]
     public async Task Class_OutOfOneServerIntoAnother_BringsItsWorkAlong()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await Answers.PassFirstAsync(await room.NewStudentAsync("Wren"));
+        Browser instructor = await _room.NewInstructorAsync();
+        await Answers.PassFirstAsync(await _room.NewStudentAsync("Wren"));
         byte[] json = await instructor.Client.GetByteArrayAsync(new Uri("/class/files?handler=class", UriKind.Relative), TestContext.Current.CancellationToken);
         using ClassRoom other = new();
         Browser plover = await other.NewInstructorAsync();
@@ -50,33 +51,35 @@ public sealed class FilesTests : IDisposable
     [Fact]
     public async Task Import_OfSomethingElse_SaysWhereItGoesWrong()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet told = await UploadAsync(instructor, Encoding.UTF8.GetBytes("{\n  \"format\": \"one\"\n}"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.Contains("Line 2, at $.format", told.Text("[role=alert]"), StringComparison.Ordinal);
-        Assert.Single(room.Store.Classes.All());
+        Assert.Single(_room.Store.Classes.All());
     }
 
     [Fact]
     public async Task Backup_FromThePage_RestoresElsewhere()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await Answers.PassFirstAsync(await room.NewStudentAsync("Wren"));
+        Browser instructor = await _room.NewInstructorAsync();
+        await Answers.PassFirstAsync(await _room.NewStudentAsync("Wren"));
         Sheet files = await instructor.OpenAsync("/class/backup");
         Assert.StartsWith("/class/files", files.Address, StringComparison.Ordinal);
 
         using FormUrlEncodedContent form = new(Browser.FieldsOf(files.Form("#backup")));
-        using HttpResponseMessage response = await instructor.Client.PostAsync(new Uri("/class/files?handler=backup", UriKind.Relative), form, TestContext.Current.CancellationToken);
+        using HttpResponseMessage response =
+            await instructor.Client.PostAsync(new Uri("/class/files?handler=backup", UriKind.Relative), form, TestContext.Current.CancellationToken);
 
         Assert.Equal("application/zip", response.Content.Headers.ContentType!.MediaType);
         DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-restore-");
         try
         {
             string zip = Path.Combine(folder.FullName, "backup.zip");
-            await File.WriteAllBytesAsync(zip, await response.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken), TestContext.Current.CancellationToken);
+            await File.WriteAllBytesAsync(zip, await response.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken),
+                TestContext.Current.CancellationToken);
             DataFolder data = DataFolder.At(Path.Combine(folder.FullName, "data"));
-            Restoring.Restore(data, zip, room.Clock.GetUtcNow());
-            using ClassStore store = new(data, room.Clock);
+            Restoring.Restore(data, zip, _room.Clock.GetUtcNow());
+            using ClassStore store = new(data, _room.Clock);
             Assert.True(store.Attempts.StandingOf(store.Accounts.FindByName("Wren")!.Id, "first-01").Passed);
         }
         finally
@@ -93,11 +96,12 @@ public sealed class FilesTests : IDisposable
         Sheet files = await plover.OpenAsync("/class/files");
         Assert.False(files.Has("#backup button"));
         using FormUrlEncodedContent form = new(Browser.FieldsOf(files.Form("#backup")));
-        using HttpResponseMessage response = await plover.Client.PostAsync(new Uri("/class/files?handler=backup", UriKind.Relative), form, TestContext.Current.CancellationToken);
+        using HttpResponseMessage response =
+            await plover.Client.PostAsync(new Uri("/class/files?handler=backup", UriKind.Relative), form, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Forbidden, response.StatusCode);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static async Task<Sheet> UploadAsync(Browser browser, byte[] json)
     {
@@ -107,9 +111,11 @@ public sealed class FilesTests : IDisposable
         ByteArrayContent file = new(json);
         file.Headers.ContentType = new MediaTypeHeaderValue("application/json");
         content.Add(file, "file", "class.json");
-        using HttpResponseMessage response = await browser.Client.PostAsync(new Uri("/class/files?handler=import", UriKind.Relative), content, TestContext.Current.CancellationToken);
+        using HttpResponseMessage response =
+            await browser.Client.PostAsync(new Uri("/class/files?handler=import", UriKind.Relative), content, TestContext.Current.CancellationToken);
         if (response.StatusCode is HttpStatusCode.Redirect or HttpStatusCode.SeeOther) return await browser.OpenAsync(response.Headers.Location!.ToString());
         string html = await response.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
-        return new Sheet(browser, "/class/files", response, html, await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(html, TestContext.Current.CancellationToken));
+        return new Sheet(browser, "/class/files", response, html,
+            await new AngleSharp.Html.Parser.HtmlParser().ParseDocumentAsync(html, TestContext.Current.CancellationToken));
     }
 }

@@ -13,12 +13,12 @@ public sealed class FindTheSlipTests : IDisposable
 {
     private const string Exercise = "hook-09";
 
-    private readonly ClassRoom room = new();
-    private readonly WebApplicationFactory<Program> course;
+    private readonly ClassRoom _room = new();
+    private readonly WebApplicationFactory<Program> _course;
 
-    public FindTheSlipTests() => course = room.WithWebHostBuilder(builder => builder.UseSetting("lessons", Lessons()));
+    public FindTheSlipTests() => _course = _room.WithWebHostBuilder(builder => builder.UseSetting("lessons", Lessons()));
 
-    private ClassStore Store => course.Services.GetRequiredService<ClassStore>();
+    private ClassStore Store => _course.Services.GetRequiredService<ClassStore>();
 
     [Fact]
     public async Task Answer_WrongStepWrongReasonThenRight_IsToldApartAndKept()
@@ -73,7 +73,8 @@ public sealed class FindTheSlipTests : IDisposable
 
         Sheet one = await instructor.OpenAsync($"/class/students/{id}/{Exercise}"), all = await instructor.OpenAsync($"/class/exercises/{Exercise}");
 
-        Assert.Contains("Step 3: The bead is heavier than the hook. Reason 4: The soft tail is heavier than the bead.", one.Text(".sent"), StringComparison.Ordinal);
+        Assert.Contains("Step 3: The bead is heavier than the hook. Reason 4: The soft tail is heavier than the bead.", one.Text(".sent"),
+            StringComparison.Ordinal);
         Assert.Contains("Step 3: The bead is heavier than the hook.", all.Text(".sent"), StringComparison.Ordinal);
     }
 
@@ -93,11 +94,11 @@ public sealed class FindTheSlipTests : IDisposable
 
     public void Dispose()
     {
-        course.Dispose();
-        room.Dispose();
+        _course.Dispose();
+        _room.Dispose();
     }
 
-    private Browser NewBrowser() => new(course.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false }));
+    private Browser NewBrowser() => new(_course.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false }));
 
     private static ExercisePage Pick(ExercisePage page, string step, string reason)
     {

@@ -41,7 +41,8 @@ public sealed class GlossaryTests(ClassRoom room) : IClassFixture<ClassRoom>
         Sheet sheet = await room.NewBrowser().OpenAsync("/handouts/bench-test");
 
         Assert.Equal(HttpStatusCode.OK, sheet.Status);
-        Assert.Equal(["1. Hang", "2. Roll", "3. Drop"], sheet.All("h2").Select(h => h.TextContent.Length > 7 ? h.TextContent[..7] : h.TextContent).Where(t => char.IsAsciiDigit(t[0])));
+        Assert.Equal(["1. Hang", "2. Roll", "3. Drop"],
+            sheet.All("h2").Select(h => h.TextContent.Length > 7 ? h.TextContent[..7] : h.TextContent).Where(t => char.IsAsciiDigit(t[0])));
         Assert.Contains("Glasses on", sheet.Text("blockquote"), StringComparison.Ordinal);
     }
 }

@@ -6,25 +6,25 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class HomeTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Home_NewVisitor_BeginsWithTheFirstExerciseAndLeavesNoRecord()
     {
-        Sheet home = await room.NewBrowser().OpenAsync("/");
+        Sheet home = await _room.NewBrowser().OpenAsync("/");
 
         Assert.Equal(HttpStatusCode.OK, home.Status);
         Assert.Equal("Before the eyes are moved", home.Text("#next-title"));
         Assert.Equal(["Which side is down", "Your own fly"], home.All(".lesson-line h3").Select(h => h.TextContent));
         Assert.All(home.All(".marks .word"), word => Assert.Equal("untried", word.TextContent));
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
         Assert.False(home.Response.Headers.TryGetValues("Set-Cookie", out _));
     }
 
     [Fact]
     public async Task Home_AfterAPass_GoesOnToTheNextAndCounts()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.PassFirstAsync(browser);
 
         Sheet home = await browser.OpenAsync("/");
@@ -37,7 +37,7 @@ public sealed class HomeTests : IDisposable
     [Fact]
     public async Task Home_AfterAFailure_StaysWithThatExercise()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await (await ExercisePage.OpenAsync(browser, "first-01")).Choose("point up").SubmitAsync();
 
         Sheet home = await browser.OpenAsync("/");
@@ -49,7 +49,7 @@ public sealed class HomeTests : IDisposable
     [Fact]
     public async Task Lesson_Opened_ShowsProsePictureAndExercisesInPlace()
     {
-        Sheet lesson = await room.NewBrowser().OpenAsync("/lessons/first-evening");
+        Sheet lesson = await _room.NewBrowser().OpenAsync("/lessons/first-evening");
 
         Assert.Equal("Which side is down", lesson.Heading);
         Assert.Equal("A darter that rolled over", lesson.Text(".prose h2"));
@@ -63,7 +63,7 @@ public sealed class HomeTests : IDisposable
     [Fact]
     public async Task Lesson_AnsweredInPlace_ReturnsToTheLessonWithTheFeedback()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Sheet lesson = await browser.OpenAsync("/lessons/first-evening");
         Browser.FieldsOf(lesson.Form("#exercise-first-01 form"));
         ((AngleSharp.Html.Dom.IHtmlInputElement)lesson.Find("#exercise-first-01 input[value='point down']")).IsChecked = true;
@@ -80,10 +80,10 @@ public sealed class HomeTests : IDisposable
     [InlineData("/preferences", "Preferences")]
     public async Task Page_Opened_IsThere(string address, string heading)
     {
-        Sheet sheet = await room.NewBrowser().OpenAsync(address);
+        Sheet sheet = await _room.NewBrowser().OpenAsync(address);
         Assert.Equal(HttpStatusCode.OK, sheet.Status);
         Assert.Equal(heading, sheet.Heading);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

@@ -8,14 +8,14 @@ public sealed class InstructorTests : IDisposable
 {
     private const string Passphrase = "four quiet winter trout";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Theory]
     [InlineData("/class")]
     [InlineData("/class/students/anyone/first-01")]
     public async Task Register_NotSignedIn_LeadsToTheDoor(string address)
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.PassFirstAsync(browser);
         Sheet sheet = await browser.OpenAsync(address);
         Assert.StartsWith("/sign-in", sheet.Address, StringComparison.Ordinal);
@@ -24,10 +24,10 @@ public sealed class InstructorTests : IDisposable
     [Fact]
     public async Task SignIn_CodeThenPassphrase_OpensTheRegister()
     {
-        Browser first = await room.NewInstructorAsync(Passphrase);
+        Browser first = await _room.NewInstructorAsync(Passphrase);
         Assert.Equal(HttpStatusCode.OK, (await first.OpenAsync("/class")).Status);
 
-        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser());
         Assert.False(door.AsksForCode);
         SignInPage wrong = await door.EnterAsync("not the passphrase");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
@@ -38,8 +38,8 @@ public sealed class InstructorTests : IDisposable
     [Fact]
     public async Task SignIn_WrongCodeOrShortPassphrase_KeepsWhatMayBeKept()
     {
-        string code = room.Store.Instructors.NewCode();
-        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser(), withCode: true);
+        string code = _room.Store.Instructors.NewCode();
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser(), withCode: true);
         SignInPage wrong = await door.ClaimAsync("AAAA-AAAA-AAAA", "Dipper", Passphrase);
         Assert.Contains("code", wrong.Errors, StringComparison.Ordinal);
         SignInPage tooShort = await wrong.ClaimAsync(code, "Dipper", "short");
@@ -47,23 +47,23 @@ public sealed class InstructorTests : IDisposable
         Assert.Equal(code, tooShort.Sheet.Find("#code").GetAttribute("value"));
         Assert.Equal("Dipper", tooShort.Sheet.Find("#name").GetAttribute("value"));
         Assert.Null(tooShort.Sheet.Find("#passphrase").GetAttribute("value"));
-        Assert.Null(room.Store.Instructors.Find());
+        Assert.Null(_room.Store.Instructors.Find());
     }
 
     [Fact]
     public async Task SignIn_NewCodeUsed_EndsOlderSignIns()
     {
-        Browser old = await room.NewInstructorAsync(Passphrase);
-        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser(), withCode: true);
-        await door.ClaimAsync(room.Store.Instructors.NewCode(), "Dipper", "five loud summer perch");
+        Browser old = await _room.NewInstructorAsync(Passphrase);
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser(), withCode: true);
+        await door.ClaimAsync(_room.Store.Instructors.NewCode(), "Dipper", "five loud summer perch");
         Assert.StartsWith("/sign-in", (await old.OpenAsync("/class")).Address, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task SignIn_ManyTries_AreSlowedDown()
     {
-        await room.NewInstructorAsync(Passphrase);
-        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        await _room.NewInstructorAsync(Passphrase);
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser());
         // On a slow machine a minute, and with it the count, may end in between.
         for (int i = 0; i < 4 * Security.SignInLimit.TriesAMinute && door.Sheet.Has("#passphrase"); i++) door = await door.EnterAsync("guess");
         Assert.Equal(HttpStatusCode.TooManyRequests, door.Sheet.Status);
@@ -75,8 +75,8 @@ public sealed class InstructorTests : IDisposable
     [InlineData("//evil.example/")]
     public async Task SignIn_ForeignReturnAddress_IsIgnored(string next)
     {
-        await room.NewInstructorAsync(Passphrase);
-        Browser browser = room.NewBrowser();
+        await _room.NewInstructorAsync(Passphrase);
+        Browser browser = _room.NewBrowser();
         SignInPage door = new(await browser.OpenAsync("/sign-in?door=open&next=" + Uri.EscapeDataString(next)));
         Assert.Equal("/class", (await door.EnterAsync(Passphrase)).Sheet.Address);
     }
@@ -84,7 +84,7 @@ public sealed class InstructorTests : IDisposable
     [Fact]
     public async Task SignOut_Sent_ClosesTheRegister()
     {
-        Browser browser = await room.NewInstructorAsync(Passphrase);
+        Browser browser = await _room.NewInstructorAsync(Passphrase);
         Sheet sheet = await browser.OpenAsync("/sign-out");
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
         Assert.StartsWith("/sign-in", (await browser.OpenAsync("/class")).Address, StringComparison.Ordinal);
@@ -93,8 +93,8 @@ public sealed class InstructorTests : IDisposable
     [Fact]
     public async Task Register_StudentJoined_StandsUnderTheNameWithEveryState()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser browser = await room.NewStudentAsync("<b>Wren</b>");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser browser = await _room.NewStudentAsync("<b>Wren</b>");
         await Answers.PassFirstAsync(browser);
         await Answers.FailRepairAsync(browser);
         await (await ExercisePage.OpenAsync(browser, "second-03")).Answer("Because.").SubmitAsync();
@@ -112,9 +112,9 @@ public sealed class InstructorTests : IDisposable
     [Fact]
     public async Task Cell_UnknownStudent_IsNotFound()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Assert.Equal(HttpStatusCode.NotFound, (await instructor.OpenAsync("/class/students/nobody/first-01")).Status);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

@@ -8,32 +8,32 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class JoinTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Join_AfterWorkingAsAGuest_TheWorkComesAlong()
     {
-        await room.NewInstructorAsync();
-        Browser browser = room.NewBrowser();
+        await _room.NewInstructorAsync();
+        Browser browser = _room.NewBrowser();
         await Answers.PassFirstAsync(browser);
         JoinPage page = await JoinPage.OpenAsync(browser);
         Assert.Contains("1 attempt sent in from this browser", page.Sheet.Text("main"), StringComparison.Ordinal);
 
-        JoinPage joined = await page.JoinAsync(room.Store.Classes.All()[0].Code.ToUpperInvariant().Replace('-', ' '), "Wren");
+        JoinPage joined = await page.JoinAsync(_room.Store.Classes.All()[0].Code.ToUpperInvariant().Replace('-', ' '), "Wren");
 
         Assert.Equal("Wren", joined.Sheet.Heading);
         Assert.Single((await ExercisePage.OpenAsync(browser, "first-01")).Attempts);
-        Assert.Equal(Role.Student, room.Store.Accounts.FindByName("Wren")!.Role);
-        Assert.Empty(room.Store.People.Guests());
+        Assert.Equal(Role.Student, _room.Store.Accounts.FindByName("Wren")!.Role);
+        Assert.Empty(_room.Store.People.Guests());
     }
 
     [Fact]
     public async Task Join_WrongCodeTakenNameShortPassphrase_SaysWhichAndKeepsTheRest()
     {
-        await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
-        string code = room.Store.Classes.All()[0].Code;
-        JoinPage page = await JoinPage.OpenAsync(room.NewBrowser());
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        string code = _room.Store.Classes.All()[0].Code;
+        JoinPage page = await JoinPage.OpenAsync(_room.NewBrowser());
 
         JoinPage wrong = await page.JoinAsync("acorn acorn", "Heron");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
@@ -45,15 +45,15 @@ public sealed class JoinTests : IDisposable
         Assert.Equal(code, taken.Value("#code"));
 
         Assert.Contains("8 characters", (await taken.JoinAsync(code, "Heron", "short")).Errors, StringComparison.Ordinal);
-        Assert.Single(room.Store.Accounts.OfClass(room.Store.Classes.All()[0].Id));
+        Assert.Single(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
     }
 
     [Fact]
     public async Task SignIn_NameInAnyCase_OpensTheAccountAndOldSignInsEndOnDemand()
     {
-        await room.NewInstructorAsync();
-        Browser first = await room.NewStudentAsync("Wren");
-        Browser second = room.NewBrowser();
+        await _room.NewInstructorAsync();
+        Browser first = await _room.NewStudentAsync("Wren");
+        Browser second = _room.NewBrowser();
         SignInPage signedIn = await (await SignInPage.OpenAsync(second)).EnterAsync(TwoClasses.Passphrase, "WREN");
         Assert.Equal("/", signedIn.Sheet.Address);
 
@@ -66,9 +66,9 @@ public sealed class JoinTests : IDisposable
     [Fact]
     public async Task Account_PassphraseChanged_OtherBrowsersAreSignedOutThisOneIsNot()
     {
-        await room.NewInstructorAsync();
-        Browser here = await room.NewStudentAsync("Wren");
-        Browser there = room.NewBrowser();
+        await _room.NewInstructorAsync();
+        Browser here = await _room.NewStudentAsync("Wren");
+        Browser there = _room.NewBrowser();
         await (await SignInPage.OpenAsync(there)).EnterAsync(TwoClasses.Passphrase, "Wren");
 
         Sheet account = await here.OpenAsync("/account");
@@ -82,26 +82,26 @@ public sealed class JoinTests : IDisposable
 
         Assert.Equal("/account", (await here.OpenAsync("/account")).Address);
         Assert.StartsWith("/sign-in", (await there.OpenAsync("/account")).Address, StringComparison.Ordinal);
-        Assert.NotEmpty((await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(TwoClasses.Passphrase, "Wren")).Errors);
+        Assert.NotEmpty((await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(TwoClasses.Passphrase, "Wren")).Errors);
     }
 
     [Fact]
     public async Task SignIn_ManyTriesAtOneName_IsSlowedDownForThatNameOnly()
     {
-        await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
-        SignInPage door = await SignInPage.OpenAsync(room.NewBrowser());
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser());
         for (int i = 0; i < Security.AccountLimit.Tries; i++) door = await door.EnterAsync("guess", "wren");
         Assert.Contains("Too many tries with this name", (await door.EnterAsync(TwoClasses.Passphrase, "Wren")).Errors, StringComparison.Ordinal);
-        Assert.Equal("/class", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(TwoClasses.Passphrase)).Sheet.Address);
+        Assert.Equal("/class", (await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(TwoClasses.Passphrase)).Sheet.Address);
     }
 
     [Fact]
     public async Task Account_GuestWorkInThisBrowser_IsBroughtInOnDemand()
     {
-        await room.NewInstructorAsync();
-        await Answers.PassFirstAsync(await room.NewStudentAsync("Wren"));
-        Browser other = room.NewBrowser();
+        await _room.NewInstructorAsync();
+        await Answers.PassFirstAsync(await _room.NewStudentAsync("Wren"));
+        Browser other = _room.NewBrowser();
         await Answers.PassFirstAsync(other);
         await (await SignInPage.OpenAsync(other)).EnterAsync(TwoClasses.Passphrase, "Wren");
 
@@ -110,7 +110,7 @@ public sealed class JoinTests : IDisposable
         Assert.Equal(["Attempt 2: passed", "Attempt 1: passed"], (await ExercisePage.OpenAsync(other, "first-01")).Attempts);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static async Task<Sheet> PressAsync(Browser browser, string what) => await PressAsync(await browser.OpenAsync("/account"), what);
 

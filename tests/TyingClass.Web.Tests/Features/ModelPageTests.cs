@@ -5,22 +5,24 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class ModelPageTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Model_Opened_ShowsEveryHeadingOfBothDocuments()
     {
-        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        Sheet page = await _room.NewBrowser().OpenAsync("/model");
         string[] shown = [.. page.All(".formulas :is(h2, h3, h4)").Select(h => h.TextContent.Trim())];
 
-        string[] written = [.. new[] { "formulas.md", "formulas-body.md" }.SelectMany(f => File.ReadLines(Path.Combine(Docs(), f))).Where(l => l.StartsWith('#')).Select(l => l.TrimStart('#', ' '))];
+        string[] written = [
+            .. new[] { "formulas.md", "formulas-body.md" }.SelectMany(f => File.ReadLines(Path.Combine(Docs(), f))).Where(l => l.StartsWith('#'))
+                .Select(l => l.TrimStart('#', ' '))];
         Assert.Equal(written, shown);
     }
 
     [Fact]
     public async Task Model_Contents_LeadToPlacesOnThePageAndNoIdIsTwice()
     {
-        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        Sheet page = await _room.NewBrowser().OpenAsync("/model");
         string[] ids = [.. page.All("[id]").Select(e => e.Id!)];
 
         Assert.Equal(ids.Length, ids.Distinct().Count());
@@ -32,7 +34,7 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public async Task Model_Estimates_ListEveryMaterialAndEveryScaleFigure()
     {
-        Sheet page = await room.NewBrowser().OpenAsync("/model");
+        Sheet page = await _room.NewBrowser().OpenAsync("/model");
         string[] rows = [.. page.All(".estimates tbody th").Select(h => h.TextContent)];
 
         Assert.Empty(Materials.All.Select(m => m.Name).Concat(CatalogueFigures.All.Select(f => f.What)).Except(rows));
@@ -48,9 +50,9 @@ public sealed class ModelPageTests : IDisposable
     [InlineData("the same about all axes")]
     [InlineData("The bath tub has the last word")]
     public async Task Model_Limits_AreSaid(string words) =>
-        Assert.Contains(words, (await room.NewBrowser().OpenAsync("/model")).Text(".formulas"), StringComparison.Ordinal);
+        Assert.Contains(words, (await _room.NewBrowser().OpenAsync("/model")).Text(".formulas"), StringComparison.Ordinal);
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static string Docs()
     {

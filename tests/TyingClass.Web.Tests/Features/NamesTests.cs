@@ -13,20 +13,20 @@ public sealed class NamesTests : IDisposable
     private const string Names = "/class/people/names";
     private const string List = "#list";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Roster_Typed_GivesEachASlipThatOpensTheDoorOnce()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet slips = await AddAsync(instructor, "Wren\nOtter, mentor\n");
 
         Assert.Equal(["Wren", "Otter"], slips.All(".slip-name").Select(s => s.TextContent));
-        Assert.Equal(Role.Mentor, room.Store.Accounts.FindByName("Otter")!.Role);
+        Assert.Equal(Role.Mentor, _room.Store.Accounts.FindByName("Otter")!.Role);
         string passphrase = slips.All(".slip-pass").First().TextContent;
-        SignInPage entered = await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(passphrase, "Wren");
+        SignInPage entered = await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(passphrase, "Wren");
         Assert.StartsWith("/account", entered.Sheet.Address, StringComparison.Ordinal);
-        room.Clock.Advance(HandedSlips.Kept + TimeSpan.FromSeconds(1));
+        _room.Clock.Advance(HandedSlips.Kept + TimeSpan.FromSeconds(1));
         Assert.Equal(HttpStatusCode.Gone, (await instructor.OpenAsync(slips.Address)).Status);
     }
 
@@ -42,23 +42,23 @@ public sealed class NamesTests : IDisposable
     [Fact]
     public async Task Roster_WithANameThatIsTaken_AddsNobodyAndKeepsTheList()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
         Sheet told = await LookAsync(instructor, "Teal\nwren\n");
         Assert.Contains("Line 2: someone on this server is called “wren”", told.Text("[role=alert]"), StringComparison.Ordinal);
         Assert.Contains("Teal", told.Text("#names"), StringComparison.Ordinal);
-        Assert.Null(room.Store.Accounts.FindByName("Teal"));
+        Assert.Null(_room.Store.Accounts.FindByName("Teal"));
     }
 
     [Fact]
     public async Task Roster_Added_IsSaidNotToHaveBeenHereYet()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet slips = await AddAsync(instructor, "Wren");
         Assert.Contains("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
-        Browser wren = room.NewBrowser();
+        Browser wren = _room.NewBrowser();
         SignInPage entered = await (await SignInPage.OpenAsync(wren)).EnterAsync(slips.All(".slip-pass").First().TextContent, "Wren");
-        room.Clock.Advance(TimeSpan.FromHours(2));
+        _room.Clock.Advance(TimeSpan.FromHours(2));
         await wren.OpenAsync("/");
         Assert.DoesNotContain("not here yet", (await instructor.OpenAsync("/class/people")).Text("tbody"), StringComparison.Ordinal);
     }
@@ -66,7 +66,7 @@ public sealed class NamesTests : IDisposable
     [Fact]
     public async Task Roster_FileAndTypedNamesAtOnce_AddsNobodyAndKeepsTheNames()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet open = await instructor.OpenAsync(Names);
         using MultipartFormDataContent form = [];
         foreach ((string key, string value) in Browser.FieldsOf(open.Form(List)).Where(f => f.Key != "names").Select(f =>
@@ -76,19 +76,19 @@ public sealed class NamesTests : IDisposable
         using HttpResponseMessage answer = await instructor.Client.PostAsync(new Uri(Names, UriKind.Relative), form, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.Contains("Teal</textarea>", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
-        Assert.Null(room.Store.Accounts.FindByName("Wren"));
-        Assert.Null(room.Store.Accounts.FindByName("Teal"));
+        Assert.Null(_room.Store.Accounts.FindByName("Wren"));
+        Assert.Null(_room.Store.Accounts.FindByName("Teal"));
     }
 
     [Fact]
     public async Task Look_AtAList_ShowsWhatEachLineBecomesAndAddsNobody()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet look = await LookAsync(instructor, "Last name;First name;Email\nAlder;Wren;w@example.org\nBrook;Teal;\n");
         Assert.Equal(HttpStatusCode.OK, look.Status);
         Assert.Equal(["Wren Alder", "Teal Brook"], look.All(".names-look tbody th").Select(t => t.TextContent));
         Assert.Contains("Not used: Email", look.Text("#look"), StringComparison.Ordinal);
-        Assert.Empty(room.Store.Accounts.OfClass(room.Store.Classes.All()[0].Id));
+        Assert.Empty(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
 
         Sheet slips = await look.FillAndSendAsync("#add");
         Assert.Equal(["Wren Alder", "Teal Brook"], slips.All(".slip-name").Select(s => s.TextContent));
@@ -97,8 +97,8 @@ public sealed class NamesTests : IDisposable
     [Fact]
     public async Task Look_TwoNamesThatAreOne_TellsEachLineAndOffersNoButton()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        await room.NewStudentAsync("Heron");
+        Browser instructor = await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Heron");
         Sheet told = await LookAsync(instructor, "Wren  Alder\n heron\nwren alder\nTeal\n");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.Equal(["Line 2", "Line 3"], told.All("[role=alert] li").Select(l => l.TextContent.Split(':')[0]));
@@ -109,26 +109,26 @@ public sealed class NamesTests : IDisposable
     [Fact]
     public async Task Add_SomeoneJoinedUnderOneOfTheNamesMeanwhile_AddsNobodyAndSaysWhichLine()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         Sheet look = await LookAsync(instructor, "Teal\nWren\n");
-        await room.NewStudentAsync("WREN");
+        await _room.NewStudentAsync("WREN");
         Sheet told = await look.FillAndSendAsync("#add");
         Assert.Contains("Line 2: someone on this server is called “Wren”", told.Text("[role=alert]"), StringComparison.Ordinal);
-        Assert.Null(room.Store.Accounts.FindByName("Teal"));
+        Assert.Null(_room.Store.Accounts.FindByName("Teal"));
     }
 
     [Fact]
     public async Task List_LookedAtAndLeft_IsThereAgainInAnotherBrowser()
     {
-        await LookAsync(await room.NewInstructorAsync(), "Wren, Alder\nTeal, captain of boats\n");
-        Browser other = room.NewBrowser();
+        await LookAsync(await _room.NewInstructorAsync(), "Wren, Alder\nTeal, captain of boats\n");
+        Browser other = _room.NewBrowser();
         await (await SignInPage.OpenAsync(other)).EnterAsync(TwoClasses.Passphrase, "Dipper");
         Sheet again = await other.OpenAsync(Names);
         Assert.Contains("captain of boats", again.Text("#names"), StringComparison.Ordinal);
         Assert.Equal("Wren Alder", again.All(".names-look tbody th").First().TextContent);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static async Task<Sheet> LookAsync(Browser instructor, string names) =>
         await (await instructor.OpenAsync(Names)).FillAndSendAsync(List, "button", ("names", names));

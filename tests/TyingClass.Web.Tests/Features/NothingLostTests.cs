@@ -6,12 +6,12 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class NothingLostTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task StaleToken_FormSent_ShowsItAgainWithWhatWasTypedAndAWorkingToken()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage page = await ExercisePage.OpenAsync(browser, "second-01");
         Dictionary<string, string> fields = page.Set("recipe", "Typed for an hour").Fields();
         fields["__RequestVerificationToken"] = "stale";
@@ -22,7 +22,7 @@ public sealed class NothingLostTests : IDisposable
         Assert.Equal(HttpStatusCode.BadRequest, again.Sheet.Status);
         Assert.Contains("stale", again.Notice, StringComparison.Ordinal);
         Assert.Equal("Typed for an hour", again.Field("recipe"));
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
         Assert.Single((await again.SubmitAsync()).Attempts);
     }
 
@@ -34,16 +34,16 @@ public sealed class NothingLostTests : IDisposable
     [InlineData("/exercises/nobody-knows")]
     public async Task NoToken_AnyForm_IsRefusedWithAPageAndDoesNothing(string address)
     {
-        Sheet refused = await room.NewBrowser().PostAsync(address, [KeyValuePair.Create("name", "Wren"), KeyValuePair.Create("answer", "point down")]);
+        Sheet refused = await _room.NewBrowser().PostAsync(address, [KeyValuePair.Create("name", "Wren"), KeyValuePair.Create("answer", "point down")]);
         Assert.True(refused.Status is HttpStatusCode.BadRequest or HttpStatusCode.NotFound);
         Assert.NotEmpty(refused.Heading);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
     public async Task OversizedAnswer_Sent_IsRefusedAndShownBackWhole()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage page = await (await ExercisePage.OpenAsync(browser, "second-01")).AsTextAsync();
         string big = string.Concat(Enumerable.Repeat("# a long remark, ° and – in it\n", 3000));
 
@@ -62,7 +62,7 @@ public sealed class NothingLostTests : IDisposable
     [InlineData(15)]
     public async Task PastedFile_Sent_IsRefusedInPlaceAndShownBackWhole(int megabytes)
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage page = await (await ExercisePage.OpenAsync(browser, "second-01")).AsTextAsync();
         string big = "recipe: Pasted\n" + new string('x', megabytes << 20);
 
@@ -72,7 +72,7 @@ public sealed class NothingLostTests : IDisposable
         Assert.Contains("64 KB", Assert.Single(refused.Problems), StringComparison.Ordinal);
         Assert.Equal(big, refused.RecipeText);
         Assert.Empty(refused.Attempts);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Theory]
@@ -82,7 +82,7 @@ public sealed class NothingLostTests : IDisposable
     {
         string big = new('x', 3 << 20);
 
-        ExercisePage refused = await (await ExercisePage.OpenAsync(room.NewBrowser(), id)).Answer(big).SubmitAsync();
+        ExercisePage refused = await (await ExercisePage.OpenAsync(_room.NewBrowser(), id)).Answer(big).SubmitAsync();
 
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.Sheet.Status);
         Assert.Equal(big, refused.Fields()["answer"]);
@@ -91,7 +91,7 @@ public sealed class NothingLostTests : IDisposable
     [Fact]
     public async Task HugePost_Sent_GetsAPageThatSaysHowToGoBack()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Sheet refused = await browser.PostAsync("/exercises/second-01", [KeyValuePair.Create("text", new string('x', 17 << 20))]);
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, refused.Status);
         Assert.Contains("Back button", refused.Text(), StringComparison.Ordinal);
@@ -100,7 +100,7 @@ public sealed class NothingLostTests : IDisposable
     [Fact]
     public async Task UnknownExercise_AnswerSent_ShowsWhatWasTyped()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Dictionary<string, string> fields = (await (await ExercisePage.OpenAsync(browser, "second-01")).AsTextAsync()).Write("recipe: Last copy\n").Fields();
 
         Sheet gone = await browser.PostAsync("/exercises/taken-away", [.. fields, KeyValuePair.Create("do", "submit")]);
@@ -116,12 +116,12 @@ public sealed class NothingLostTests : IDisposable
     [InlineData("/no-such-page")]
     public async Task UnknownAddress_Opened_IsAFriendlyPage(string address)
     {
-        Sheet sheet = await room.NewBrowser().OpenAsync(address);
+        Sheet sheet = await _room.NewBrowser().OpenAsync(address);
         Assert.Equal(HttpStatusCode.NotFound, sheet.Status);
         Assert.NotEmpty(sheet.Heading);
         Assert.Empty(sheet.All("script"));
         Assert.True(sheet.Has("main a[href='/']"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

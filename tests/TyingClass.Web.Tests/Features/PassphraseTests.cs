@@ -10,7 +10,7 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class PassphraseTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Theory]
     [InlineData("Reed copper Lantern", "reedcopperlantern")]
@@ -26,9 +26,9 @@ public sealed class PassphraseTests : IDisposable
     [InlineData("FOURQUIETWINTERTROUT")]
     public async Task SignIn_ChosenOfWords_OpensHoweverItIsWritten(string typed)
     {
-        await room.NewInstructorAsync();
-        await room.NewStudentAsync("Wren");
-        Assert.Equal("/", (await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(typed, "Wren")).Sheet.Address);
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        Assert.Equal("/", (await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(typed, "Wren")).Sheet.Address);
     }
 
     [Theory]
@@ -40,18 +40,18 @@ public sealed class PassphraseTests : IDisposable
     [InlineData("pa55word!", "PA55WORD!", false)]
     public async Task SignIn_AccountFromBefore_OpensAsItWas(string hashed, string typed, bool opens)
     {
-        await room.NewInstructorAsync();
-        string hash = room.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, hashed);
-        room.Store.Accounts.Add(room.Store.Classes.All()[0].Id, Role.Student, "Wren", hash);
-        SignInPage entered = await (await SignInPage.OpenAsync(room.NewBrowser())).EnterAsync(typed, "Wren");
+        await _room.NewInstructorAsync();
+        string hash = _room.Services.GetRequiredService<IPasswordHasher<Person>>().HashPassword(null!, hashed);
+        _room.Store.Accounts.Add(_room.Store.Classes.All()[0].Id, Role.Student, "Wren", hash);
+        SignInPage entered = await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(typed, "Wren");
         Assert.Equal(opens, entered.Errors.Length == 0);
     }
 
     [Fact]
     public async Task Join_OnAPhone_ShowsWhatIsTypedAndHidesItOnDemandWithoutLosingAnything()
     {
-        await room.NewInstructorAsync();
-        Browser phone = room.NewBrowser();
+        await _room.NewInstructorAsync();
+        Browser phone = _room.NewBrowser();
         phone.Client.DefaultRequestHeaders.UserAgent.ParseAdd("Mozilla/5.0 (Linux; Android 14) Mobile");
         Sheet shown = await phone.OpenAsync("/join");
         Assert.Equal(("text", "off"), (Field(shown).Type, Field(shown).GetAttribute("autocomplete")));
@@ -60,7 +60,7 @@ public sealed class PassphraseTests : IDisposable
         Assert.Equal(("password", "quiet trout"), (Field(hidden).Type, Field(hidden).Value));
         Assert.Equal("reed", ((IHtmlInputElement)hidden.Find("#code")).Value);
         Assert.False(hidden.Has("[role=alert]"));
-        Assert.Empty(room.Store.Accounts.OfClass(room.Store.Classes.All()[0].Id));
+        Assert.Empty(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
 
         Sheet refused = await hidden.PressAsync("Join");
         Assert.Equal(("password", ""), (Field(refused).Type, Field(refused).Value));
@@ -69,12 +69,12 @@ public sealed class PassphraseTests : IDisposable
     [Fact]
     public async Task SignIn_OnTheClubMachine_HidesWhatIsTypedUntilAsked()
     {
-        Sheet hidden = await room.NewBrowser().OpenAsync("/sign-in?door=open");
+        Sheet hidden = await _room.NewBrowser().OpenAsync("/sign-in?door=open");
         Assert.Equal("password", Field(hidden).Type);
         Assert.Equal("text", Field(await hidden.PressAsync("Show what I type")).Type);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static IHtmlInputElement Field(Sheet sheet) => (IHtmlInputElement)sheet.Find("#passphrase");
 }

@@ -68,7 +68,8 @@ public sealed class PatternTests
         using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         string id = (await PatternPage.SaveNewAsync(wren)).Id;
-        Sheet stale = await wren.PostAsync($"/patterns/{id}", [new("mode", "text"), new("text", Heavier), new("note", "n"), new("expected", "1"), new("do", "save")]);
+        Sheet stale =
+            await wren.PostAsync($"/patterns/{id}", [new("mode", "text"), new("text", Heavier), new("note", "n"), new("expected", "1"), new("do", "save")]);
         Assert.Equal(HttpStatusCode.BadRequest, stale.Status);
         Assert.Equal(1, two.Room.Store.Patterns.Find(id)!.Revision);
         PatternPage again = new(stale);
@@ -148,7 +149,8 @@ public sealed class PatternTests
     {
         using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
-        PatternPage mine = await PatternPage.SaveNewAsync(wren, PatternPage.Recipe.Replace("Slate Minnow", "\"<script>alert(1)</script>\"", StringComparison.Ordinal));
+        PatternPage mine =
+            await PatternPage.SaveNewAsync(wren, PatternPage.Recipe.Replace("Slate Minnow", "\"<script>alert(1)</script>\"", StringComparison.Ordinal));
         Sheet card = await wren.OpenAsync($"/patterns/{mine.Id}/card");
         Assert.Equal("<script>alert(1)</script>", card.Heading);
         Assert.DoesNotContain(card.All("main script"), s => s.TextContent.Contains("alert", StringComparison.Ordinal));

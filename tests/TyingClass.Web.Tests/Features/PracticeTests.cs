@@ -7,24 +7,25 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class PracticeTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Practice_OpenedByAGuest_HasAnAddressToPassOnAndLeavesNoRecord()
     {
-        ExercisePage page = await PracticePage.OpenAsync(room.NewBrowser(), "keel-side");
+        ExercisePage page = await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side");
 
         Assert.Equal("/practice/keel-side?seed=1&level=20", page.Sheet.Address);
         Assert.Equal("Which way up?", page.Sheet.Heading);
         Assert.Equal("not begun", PracticePage.Words(page));
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
     public async Task Practice_SameAddressInAnotherBrowser_IsTheSameProblem()
     {
-        ExercisePage one = await PracticePage.OpenAsync(room.NewBrowser(), "keel-side", "?seed=5&level=60"), other = await PracticePage.OpenAsync(room.NewBrowser(), "keel-side", "?seed=5&level=60");
-        ExercisePage next = await PracticePage.OpenAsync(room.NewBrowser(), "keel-side", "?seed=6&level=60");
+        ExercisePage one = await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side", "?seed=5&level=60"),
+            other = await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side", "?seed=5&level=60");
+        ExercisePage next = await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side", "?seed=6&level=60");
 
         Assert.Equal(one.Sheet.Text(".card"), other.Sheet.Text(".card"));
         Assert.NotEqual(one.Sheet.Text(".card"), next.Sheet.Text(".card"));
@@ -33,7 +34,7 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Practice_AnsweredRight_IsKeptWithFeedbackAndTheNextIsALittleHarder()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
 
         ExercisePage answered = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(browser, "keel-side"), right: true);
 
@@ -42,8 +43,8 @@ public sealed class PracticeTests : IDisposable
         Assert.False(answered.Sheet.Has("form.answer"));
         Assert.Equal("coming along", PracticePage.Words(answered));
         Assert.Equal("/practice/keel-side?seed=2&level=25", (await PracticePage.NextAsync(answered)).Address);
-        string person = Assert.Single(room.Store.People.All()).Id;
-        PracticeAnswer kept = Assert.Single(room.Store.Practice.Of(person, "practice-keel-side-1-20"));
+        string person = Assert.Single(_room.Store.People.All()).Id;
+        PracticeAnswer kept = Assert.Single(_room.Store.Practice.Of(person, "practice-keel-side-1-20"));
         Assert.Equal(("keel side", 1, 20), (kept.Problem.Concept, kept.Problem.Seed, kept.Problem.LevelHundredths));
         Assert.Contains("Reed Darter", kept.Problem.RecipeText, StringComparison.Ordinal);
         Assert.Equal(Balance.Reports.BalanceEngine.Version, kept.Attempt.EngineVersion);
@@ -53,7 +54,7 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Practice_AnsweredWrong_NextIsEasierByFourSteps()
     {
-        ExercisePage wrong = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(room.NewBrowser(), "keel-side"), right: false);
+        ExercisePage wrong = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side"), right: false);
 
         Assert.Contains("not yet", wrong.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
         Assert.Contains("Where are the eyes?", wrong.Sheet.Text(".hints"), StringComparison.Ordinal);
@@ -64,7 +65,7 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Practice_ComingBack_GoesOnAfterTheLastProblem()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await PracticePage.AnswerAsync(await PracticePage.OpenAsync(browser, "keel-side", "?seed=41&level=20"), right: true);
 
         Assert.Equal("/practice/keel-side?seed=42&level=25", (await PracticePage.OpenAsync(browser, "keel-side")).Sheet.Address);
@@ -73,12 +74,12 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Practice_MeasureTriedAgain_OnlyTheFirstAnswerCounts()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage wrong = await (await PracticePage.OpenAsync(browser, "mass-center")).Answer("5 g").SubmitAsync();
         string words = PracticePage.Words(wrong);
-        string person = Assert.Single(room.Store.People.All()).Id;
+        string person = Assert.Single(_room.Store.People.All()).Id;
 
-        double key = Assert.Single(room.Store.Practice.Of(person, "practice-mass-center-1-20")).Attempt.GradedFigures.Single().Si!.Value;
+        double key = Assert.Single(_room.Store.Practice.Of(person, "practice-mass-center-1-20")).Attempt.GradedFigures.Single().Si!.Value;
         ExercisePage right = await wrong.Answer(FormattableString.Invariant($"{1000 * key:F3} g")).SubmitAsync();
 
         Assert.Contains("passed", right.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
@@ -91,18 +92,18 @@ public sealed class PracticeTests : IDisposable
     [InlineData("heavy")]
     public async Task Practice_NoNumber_IsExplainedKeptAndNotCounted(string typed)
     {
-        ExercisePage refused = await (await PracticePage.OpenAsync(room.NewBrowser(), "mass-center")).Answer(typed).SubmitAsync();
+        ExercisePage refused = await (await PracticePage.OpenAsync(_room.NewBrowser(), "mass-center")).Answer(typed).SubmitAsync();
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.Sheet.Status);
         Assert.Single(refused.Problems);
         Assert.Equal(typed, refused.Fields()["answer"]);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
     public async Task Practice_RepairMended_ShowsBeforeAndAfter()
     {
-        ExercisePage page = await PracticePage.OpenAsync(room.NewBrowser(), "proportion");
+        ExercisePage page = await PracticePage.OpenAsync(_room.NewBrowser(), "proportion");
         Assert.False(page.IsLocked("parts[0].side"));
 
         ExercisePage mended = await page.Set("parts[0].side", "top").SubmitAsync();
@@ -114,7 +115,7 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Practice_StaleToken_ShowsWhatWasTypedAgain()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Dictionary<string, string> fields = (await PracticePage.OpenAsync(browser, "mass-center")).Answer("0.512 g").Fields();
         fields["__RequestVerificationToken"] = "stale";
 
@@ -122,7 +123,7 @@ public sealed class PracticeTests : IDisposable
 
         Assert.Equal(HttpStatusCode.BadRequest, again.Sheet.Status);
         Assert.Equal("0.512 g", again.Fields()["answer"]);
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Theory]
@@ -130,7 +131,7 @@ public sealed class PracticeTests : IDisposable
     [InlineData("/practice/no-such-concept?seed=1&level=20")]
     public async Task Practice_UnknownConcept_IsAPageThatLeadsOn(string address)
     {
-        Sheet sheet = await room.NewBrowser().OpenAsync(address);
+        Sheet sheet = await _room.NewBrowser().OpenAsync(address);
 
         Assert.Equal(HttpStatusCode.NotFound, sheet.Status);
         Assert.True(sheet.Has("main a[href='/practice']"));
@@ -142,12 +143,12 @@ public sealed class PracticeTests : IDisposable
     [InlineData("?seed=3&level=101")]
     [InlineData("?seed=x")]
     public async Task Practice_AddressThatIsNoProblem_GoesToTheNextOne(string query) =>
-        Assert.Equal("/practice/keel-side?seed=1&level=20", (await PracticePage.OpenAsync(room.NewBrowser(), "keel-side", query)).Sheet.Address);
+        Assert.Equal("/practice/keel-side?seed=1&level=20", (await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side", query)).Sheet.Address);
 
     [Fact]
     public async Task Lesson_WithAPracticeFence_LeadsToIt()
     {
-        Sheet lesson = await room.NewBrowser().OpenAsync("/lessons/first-evening");
+        Sheet lesson = await _room.NewBrowser().OpenAsync("/lessons/first-evening");
 
         Assert.True(lesson.Has("#practice-keel-side a.button[href='/practice/keel-side']"));
     }
@@ -155,24 +156,24 @@ public sealed class PracticeTests : IDisposable
     [Fact]
     public async Task Home_ConceptMissed_ProposesItAndRestsItAfterASuccess()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage wrong = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(browser, "keel-side"), right: false);
         Assert.Equal("keel side", (await browser.OpenAsync("/")).Text("#practice-next"));
 
-        room.Clock.Advance(TimeSpan.FromMinutes(1));
+        _room.Clock.Advance(TimeSpan.FromMinutes(1));
         await PracticePage.AnswerAsync(new ExercisePage(await PracticePage.NextAsync(wrong)), right: true);
         Sheet resting = await browser.OpenAsync("/");
         Assert.Equal("Nothing is due", resting.Text("#practice-next"));
         Assert.Contains("back tomorrow", resting.Text(), StringComparison.Ordinal);
 
-        room.Clock.Advance(TimeSpan.FromDays(1));
+        _room.Clock.Advance(TimeSpan.FromDays(1));
         Assert.Equal("keel side", (await browser.OpenAsync("/")).Text("#practice-next"));
     }
 
     [Fact]
     public async Task Concepts_ListedWithStrength_CountExercisesToo()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.PassFirstAsync(browser);
 
         Sheet list = await browser.OpenAsync("/practice");
@@ -184,5 +185,5 @@ public sealed class PracticeTests : IDisposable
         Assert.Contains("Leitner", list.Text(), StringComparison.Ordinal);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

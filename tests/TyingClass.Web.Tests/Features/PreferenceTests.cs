@@ -6,7 +6,7 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class PreferenceTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Theory]
     [InlineData("light", "light")]
@@ -14,16 +14,16 @@ public sealed class PreferenceTests : IDisposable
     [InlineData("auto", "auto")]
     public async Task Theme_Chosen_StandsOnTheRoot(string choice, string attribute)
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await ChooseAsync(browser, choice, "metric");
         Assert.Equal(attribute, (await browser.OpenAsync("/")).Find("html").GetAttribute("data-theme"));
-        Assert.Empty(room.Store.People.All());
+        Assert.Empty(_room.Store.People.All());
     }
 
     [Fact]
     public async Task Units_Imperial_FiguresSpeakGrainsAndInches()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await ChooseAsync(browser, "auto", "imperial");
         ExercisePage page = await Answers.FailRepairAsync(browser);
         Assert.Matches(@"[0-9] gr\b", page.Sheet.Text(".figures"));
@@ -35,7 +35,7 @@ public sealed class PreferenceTests : IDisposable
     [Fact]
     public async Task Look_CookieOfNonsense_CountsAsTheDefault()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         browser.Client.DefaultRequestHeaders.Add("Cookie", "tying-look=\"><script>");
         Sheet home = await browser.OpenAsync("/");
         Assert.Equal("auto", home.Find("html").GetAttribute("data-theme"));
@@ -49,5 +49,5 @@ public sealed class PreferenceTests : IDisposable
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

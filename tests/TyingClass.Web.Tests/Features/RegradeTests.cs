@@ -8,18 +8,19 @@ namespace TyingClass.Web.Tests.Features;
 /// <summary>An attempt graded by an engine of before says what today's would find, and keeps its grade.</summary>
 public sealed class RegradeTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Attempt_GradedByAnOlderEngineThatSawItPass_SaysSoAndKeepsItsGrade()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Attempt now = await FailAsync(browser);
         KeepAgain(now, passed: true, engine: "0", [.. now.GradedFigures.Select(f => f with { Si = 0.97 })]);
 
         ExercisePage page = await ExercisePage.OpenAsync(browser, "first-03", "?attempt=2");
 
-        Assert.Equal("The engine has changed since. Today it would not pass: rides as intended was 97 % and is now 0 %. The grade you were given stands.", page.Sheet.Text(".regraded"));
+        Assert.Equal("The engine has changed since. Today it would not pass: rides as intended was 97 % and is now 0 %. The grade you were given stands.",
+            page.Sheet.Text(".regraded"));
         Assert.Contains("passed", page.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
         Assert.Equal("Attempt 2: passed", page.Attempts[0]);
     }
@@ -27,7 +28,7 @@ public sealed class RegradeTests : IDisposable
     [Fact]
     public async Task Attempt_OlderEngineSameFigures_SaysNothing()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Attempt now = await FailAsync(browser);
         KeepAgain(now, passed: false, engine: "0", now.GradedFigures);
 
@@ -37,7 +38,7 @@ public sealed class RegradeTests : IDisposable
     [Fact]
     public async Task Attempt_SameEngine_SaysNothing()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await FailAsync(browser);
 
         Assert.False((await ExercisePage.OpenAsync(browser, "first-03")).Sheet.Has(".regraded"));
@@ -46,11 +47,11 @@ public sealed class RegradeTests : IDisposable
     private async Task<Attempt> FailAsync(Browser browser)
     {
         await Answers.FailRepairAsync(browser);
-        return Assert.Single(room.Store.Attempts.Of(Assert.Single(room.Store.People.All()).Id, "first-03"));
+        return Assert.Single(_room.Store.Attempts.Of(Assert.Single(_room.Store.People.All()).Id, "first-03"));
     }
 
     private void KeepAgain(Attempt attempt, bool passed, string engine, System.Collections.Immutable.ImmutableArray<GradedFigure> figures) =>
-        room.Store.Attempts.Add(attempt.PersonId, attempt.ExerciseId, attempt.AnswerText, new GradeResult
+        _room.Store.Attempts.Add(attempt.PersonId, attempt.ExerciseId, attempt.AnswerText, new GradeResult
         {
             Passed = passed,
             EngineVersion = engine,
@@ -59,5 +60,5 @@ public sealed class RegradeTests : IDisposable
             Figures = figures,
         });
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

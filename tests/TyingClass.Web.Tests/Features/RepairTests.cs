@@ -8,13 +8,13 @@ public sealed class RepairTests : IDisposable
 {
     private const string Id = "first-03";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Repair_FliesThatFlipsThenMended_StudentIsToldWhyAndInstructorSeesBoth()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser student = await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser student = await _room.NewStudentAsync("Wren");
 
         ExercisePage failed = await Answers.FailRepairAsync(student);
         Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], failed.FindingHeads);
@@ -39,7 +39,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_Opened_OffersWhatMayChangeAndShowsTheRestAsGiven()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), Id);
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), Id);
 
         Assert.True(page.IsForm);
         Assert.False(page.IsLocked("parts[0].side"));
@@ -55,7 +55,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_ForbiddenChangeAsText_IsExplainedAndNotCounted()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage text = await (await ExercisePage.OpenAsync(browser, Id)).AsTextAsync();
 
         ExercisePage refused = await text.Write(text.RecipeText.Replace("eye: straight", "eye: up", StringComparison.Ordinal)).SubmitAsync();
@@ -73,7 +73,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_RecipeWithRemarksAndKeysOutOfOrder_OpensAsAFormWithTheRestLocked()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-06");
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "second-06");
 
         Assert.True(page.IsForm);
         Assert.True(page.IsLocked("hook.eye"));
@@ -84,7 +84,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_TextWithRemarks_StaysTextWhenAskedForAForm()
     {
-        ExercisePage text = await (await ExercisePage.OpenAsync(room.NewBrowser(), Id)).AsTextAsync();
+        ExercisePage text = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AsTextAsync();
         string mine = "# my own thought\n" + text.RecipeText;
 
         ExercisePage asked = await text.Write(mine).AsFormAsync();
@@ -100,7 +100,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_OldAttemptOpened_ShowsItsFeedbackAndItsFly()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.FailRepairAsync(browser);
         await Answers.PassRepairAsync(browser);
 
@@ -113,7 +113,7 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Repair_Passed_ModelAnswerOpensOnlyThen()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Assert.False((await ExercisePage.OpenAsync(browser, Id)).Sheet.Has(".model-answer"));
         Assert.False((await Answers.FailRepairAsync(browser)).Sheet.Has(".model-answer"));
         Assert.True((await Answers.PassRepairAsync(browser)).Sheet.Has(".model-answer"));
@@ -122,9 +122,9 @@ public sealed class RepairTests : IDisposable
     [Fact]
     public async Task Attempts_OfAnotherBrowser_AreNotSeen()
     {
-        await Answers.FailRepairAsync(room.NewBrowser());
-        Assert.Empty((await ExercisePage.OpenAsync(room.NewBrowser(), Id, "?attempt=1")).Attempts);
+        await Answers.FailRepairAsync(_room.NewBrowser());
+        Assert.Empty((await ExercisePage.OpenAsync(_room.NewBrowser(), Id, "?attempt=1")).Attempts);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

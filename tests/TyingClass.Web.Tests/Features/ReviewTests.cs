@@ -123,7 +123,8 @@ public sealed class ReviewTests
         Sheet review = await otter.OpenAsync($"/reviews/{waiting.Id}");
         Assert.Contains("another mentor", review.Text("#decision"), StringComparison.Ordinal);
         string token = review.Find("input[name=__RequestVerificationToken]").GetAttribute("value")!;
-        Sheet refused = await otter.PostAsync($"/reviews/{waiting.Id}?handler=SignOff", [new("__RequestVerificationToken", token), new("version", $"{waiting.Version}")]);
+        Sheet refused =
+            await otter.PostAsync($"/reviews/{waiting.Id}?handler=SignOff", [new("__RequestVerificationToken", token), new("version", $"{waiting.Version}")]);
         Assert.Equal(HttpStatusCode.NotFound, refused.Status);
         Assert.Empty(two.Room.Store.Patterns.Book(two.First.Id));
     }

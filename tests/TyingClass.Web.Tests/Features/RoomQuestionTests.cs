@@ -7,13 +7,13 @@ namespace TyingClass.Web.Tests.Features;
 /// <summary>Predict before reveal, as an evening goes: without scripting.</summary>
 public sealed class RoomQuestionTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Room_AsksAnswersAndReveals_TallyAndEngineAgreeWithWhatWasSaid()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser wren = await room.NewStudentAsync("Wren"), teal = await room.NewStudentAsync("Teal"), heron = await room.NewStudentAsync("Heron");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser wren = await _room.NewStudentAsync("Wren"), teal = await _room.NewStudentAsync("Teal"), heron = await _room.NewStudentAsync("Heron");
         Assert.Contains("Nothing is being asked", (await wren.OpenAsync("/tonight")).Text(), StringComparison.Ordinal);
 
         Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
@@ -39,14 +39,14 @@ public sealed class RoomQuestionTests : IDisposable
         Sheet phone = await teal.OpenAsync("/tonight");
         Assert.Contains("point up (yours)", phone.Text(".tally"), StringComparison.Ordinal);
         Assert.Contains("point down ✓ the engine", phone.Text(".tally-right"), StringComparison.Ordinal);
-        Assert.Empty(room.Store.Attempts.AllStandings());
+        Assert.Empty(_room.Store.Attempts.AllStandings());
     }
 
     [Fact]
     public async Task Answer_AfterTheReveal_ComesTooLateAndCountsNothing()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser wren = await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser wren = await _room.NewStudentAsync("Wren");
         await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
         Sheet open = await wren.OpenAsync("/tonight");
         Sheet wall = await instructor.OpenAsync("/class/tonight/wall");
@@ -62,8 +62,9 @@ public sealed class RoomQuestionTests : IDisposable
     [Fact]
     public async Task AnyFly_WithMistakes_SaysEachAndKeepsTheText()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Sheet told = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#recipe)", "button", ("recipe", "recipe: X\nintent: sideways\n"), ("ask", "nose"));
+        Browser instructor = await _room.NewInstructorAsync();
+        Sheet told = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#recipe)", "button",
+            ("recipe", "recipe: X\nintent: sideways\n"), ("ask", "nose"));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.Contains("Line 2", told.Text("[role=alert]"), StringComparison.Ordinal);
         Assert.Contains("sideways", told.Text("#recipe"), StringComparison.Ordinal);
@@ -75,9 +76,11 @@ public sealed class RoomQuestionTests : IDisposable
     [Fact]
     public async Task AnyFly_AskedByItsRecipe_IsAnsweredByTheEngine()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        string darter = await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", "copper-loach.fly.yaml"), TestContext.Current.CancellationToken);
-        Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#recipe)", "button", ("recipe", darter), ("ask", "which way up"));
+        Browser instructor = await _room.NewInstructorAsync();
+        string darter = await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", "copper-loach.fly.yaml"),
+            TestContext.Current.CancellationToken);
+        Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#recipe)", "button", ("recipe", darter),
+            ("ask", "which way up"));
         Sheet revealed = await instructor.SendAsync(wall, wall.Form(".wall-foot form"), wall.Find(".wall-foot button[formaction*=reveal]"));
         Assert.Contains("The engine says:", revealed.Text(), StringComparison.Ordinal);
         Assert.Contains("Nobody has answered.", revealed.Text(), StringComparison.Ordinal);
@@ -86,8 +89,8 @@ public sealed class RoomQuestionTests : IDisposable
     [Fact]
     public async Task Change_Revealed_ShowsTheFlyBeforeAndAfterAndWhatItDid()
     {
-        Browser instructor = await room.NewInstructorAsync();
-        Browser wren = await room.NewStudentAsync("Wren");
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser wren = await _room.NewStudentAsync("Wren");
         Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "second-07"));
         await Say(wren, "it stays about the same");
 
@@ -102,7 +105,7 @@ public sealed class RoomQuestionTests : IDisposable
     [Fact]
     public async Task Tonight_WithoutAClass_SaysHowToJoin()
     {
-        Sheet tonight = await room.NewBrowser().OpenAsync("/tonight");
+        Sheet tonight = await _room.NewBrowser().OpenAsync("/tonight");
         Assert.True(tonight.Has("main a[href='/join']"));
     }
 
@@ -112,7 +115,8 @@ public sealed class RoomQuestionTests : IDisposable
         using TwoClasses two = await TwoClasses.OpenAsync();
         Browser plover = await two.AsAsync("Plover");
         await (await plover.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
-        await (await (await two.AsAsync("Dipper")).OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
+        await (await (await two.AsAsync("Dipper")).OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button",
+            ("exercise", "first-01"));
         string theirs = two.Room.Store.RoomQuestions.Current(two.Second.Id)!.Id;
 
         await (await (await two.AsAsync("Wren")).OpenAsync("/tonight")).FillAndSendAsync("main form", "button", ("question", theirs), ("choice", "0"));
@@ -120,7 +124,7 @@ public sealed class RoomQuestionTests : IDisposable
         Assert.Equal(0, two.Room.Store.RoomQuestions.Tally(theirs).Total);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     private static async Task<Sheet> Say(Browser student, string choice)
     {

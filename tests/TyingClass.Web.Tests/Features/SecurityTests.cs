@@ -6,14 +6,15 @@ namespace TyingClass.Web.Tests.Features;
 
 public sealed class SecurityTests : IDisposable
 {
-    private static readonly string[] Addresses = ["/", "/lessons/first-evening", "/lessons/second-evening", "/exercises/first-03", "/exercises/second-01", "/safety", "/model", "/preferences", "/sign-in", "/bench", "/lessons/first-evening/projector", "/nope"];
+    private static readonly string[] Addresses = ["/", "/lessons/first-evening", "/lessons/second-evening", "/exercises/first-03", "/exercises/second-01",
+        "/safety", "/model", "/preferences", "/sign-in", "/bench", "/lessons/first-evening/projector", "/nope"];
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task EveryPage_Opened_CarriesTheHeaders()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         foreach (string address in Addresses)
         {
             Sheet sheet = await browser.OpenAsync(address);
@@ -29,7 +30,7 @@ public sealed class SecurityTests : IDisposable
     [Fact]
     public async Task EveryPage_Opened_HasNothingInlineThatThePolicyForbids()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.FailRepairAsync(browser);
         foreach (string address in Addresses)
         {
@@ -41,7 +42,7 @@ public sealed class SecurityTests : IDisposable
     [Fact]
     public async Task EveryPage_Opened_HasOneHeadingALabelForEveryFieldAndIdsOnce()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         await Answers.FailRepairAsync(browser);
         foreach (string address in Addresses)
         {
@@ -56,7 +57,7 @@ public sealed class SecurityTests : IDisposable
     [Fact]
     public async Task StyleSheets_OfEveryPage_AreThere()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         Sheet home = await browser.OpenAsync("/");
         foreach (string href in home.All("link[rel=stylesheet], link[rel=icon]").Select(l => l.GetAttribute("href")!))
         {
@@ -68,18 +69,19 @@ public sealed class SecurityTests : IDisposable
     [Fact]
     public async Task GuestCookie_FirstAnswer_IsHttpOnlyAndNoIdOfTheStore()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         ExercisePage page = (await ExercisePage.OpenAsync(browser, "first-01")).Choose("point down");
         using FormUrlEncodedContent content = new(page.Fields());
-        using HttpResponseMessage response = await browser.Client.PostAsync(new Uri("/exercises/first-01", UriKind.Relative), content, TestContext.Current.CancellationToken);
+        using HttpResponseMessage response =
+            await browser.Client.PostAsync(new Uri("/exercises/first-01", UriKind.Relative), content, TestContext.Current.CancellationToken);
 
         Assert.Equal(HttpStatusCode.Redirect, response.StatusCode);
         string cookie = response.Headers.GetValues("Set-Cookie").Single(c => c.StartsWith("tying-guest=", StringComparison.Ordinal));
         Assert.Contains("httponly", cookie, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("samesite=lax", cookie, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("secure", cookie, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain(Assert.Single(room.Store.People.All()).Id, cookie, StringComparison.Ordinal);
+        Assert.DoesNotContain(Assert.Single(_room.Store.People.All()).Id, cookie, StringComparison.Ordinal);
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

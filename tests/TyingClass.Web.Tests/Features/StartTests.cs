@@ -10,8 +10,8 @@ public sealed class StartTests : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
 
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-start-");
-    private readonly List<Process> started = [];
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-start-");
+    private readonly List<Process> _started = [];
 
     [Fact]
     public async Task Server_FirstStart_PrintsItsAddressAndAOneTimeCode()
@@ -22,7 +22,7 @@ public sealed class StartTests : IDisposable
 
         Assert.Matches(@"^TyingClass is open at http://127\.0\.0\.1:\d+$", lines[0]);
         Assert.Single(lines, line => System.Text.RegularExpressions.Regex.IsMatch(line, "one-time code: [0-9A-Z]{4}-[0-9A-Z]{4}-[0-9A-Z]{4}$"));
-        Assert.True(File.Exists(Path.Combine(folder.FullName, "class.db")));
+        Assert.True(File.Exists(Path.Combine(_folder.FullName, "class.db")));
     }
 
     [Fact]
@@ -35,14 +35,14 @@ public sealed class StartTests : IDisposable
 
         Assert.True(second.WaitForExit(Patience));
         Assert.Equal(1, second.ExitCode);
-        Assert.Contains(folder.FullName, complaint, StringComparison.Ordinal);
+        Assert.Contains(_folder.FullName, complaint, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", complaint, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Server_NoSuchLessonsFolder_StopsAndSaysSo()
     {
-        Process server = Start("--lessons", Path.Combine(folder.FullName, "nowhere"));
+        Process server = Start("--lessons", Path.Combine(_folder.FullName, "nowhere"));
         string complaint = await server.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
         Assert.True(server.WaitForExit(Patience));
         Assert.Equal(1, server.ExitCode);
@@ -52,7 +52,7 @@ public sealed class StartTests : IDisposable
     [Fact]
     public async Task Server_DataOfANewerProgram_StopsAndSaysSo()
     {
-        DataFolder data = DataFolder.At(folder.FullName);
+        DataFolder data = DataFolder.At(_folder.FullName);
         new ClassStore(data, TimeProvider.System).Dispose();
         using (LiteDB.LiteDatabase db = new(data.DatabasePath)) db.UserVersion = 99;
 
@@ -67,26 +67,26 @@ public sealed class StartTests : IDisposable
 
     public void Dispose()
     {
-        foreach (Process process in started)
+        foreach (Process process in _started)
         {
             if (!process.HasExited) process.Kill();
             process.WaitForExit();
             process.Dispose();
         }
 
-        folder.Delete(recursive: true);
+        _folder.Delete(recursive: true);
     }
 
     private Process Start(params string[] arguments)
     {
         string program = Path.Combine(AppContext.BaseDirectory, "TyingClass.Web.dll");
         string[] lessons = arguments.Contains("--lessons") ? [] : ["--lessons", Path.Combine(AppContext.BaseDirectory, "Course")];
-        Process process = Process.Start(new ProcessStartInfo("dotnet", [program, "--data", folder.FullName, .. lessons, .. arguments])
+        Process process = Process.Start(new ProcessStartInfo("dotnet", [program, "--data", _folder.FullName, .. lessons, .. arguments])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;
-        started.Add(process);
+        _started.Add(process);
         return process;
     }
 

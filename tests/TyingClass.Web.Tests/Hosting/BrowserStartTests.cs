@@ -18,7 +18,8 @@ public sealed class BrowserStartTests
     public void HasScreen_OnLinux_NeedsADisplayAndNoService(string environment, bool expected)
     {
         if (!OperatingSystem.IsLinux()) return;
-        Dictionary<string, string> set = environment.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(e => e.Split('=')).ToDictionary(e => e[0], e => e[1], StringComparer.Ordinal);
+        Dictionary<string, string> set = environment.Split(';', StringSplitOptions.RemoveEmptyEntries).Select(e => e.Split('=')).ToDictionary(e => e[0],
+            e => e[1], StringComparer.Ordinal);
         Assert.Equal(expected, BrowserStart.HasScreen(set.GetValueOrDefault));
     }
 
@@ -36,6 +37,7 @@ public sealed class BrowserStartTests
         using HttpClient client = new();
         using HttpResponseMessage answer = await client.GetAsync(new Uri(page.Urls.First()), TestContext.Current.CancellationToken);
         Assert.Equal(System.Net.HttpStatusCode.ServiceUnavailable, answer.StatusCode);
-        Assert.Contains("The file &lt;a&gt; is newer.", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("The file &lt;a&gt; is newer.", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 }

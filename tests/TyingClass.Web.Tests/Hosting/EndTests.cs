@@ -7,7 +7,7 @@ namespace TyingClass.Web.Tests.Hosting;
 /// <summary>The ends a server can come to.</summary>
 public sealed class EndTests : IDisposable
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-end-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-end-");
 
     [Theory]
     [InlineData(false)]
@@ -24,8 +24,9 @@ public sealed class EndTests : IDisposable
         await using WebApplication next = Build();
     }
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 
     private WebApplication Build() =>
-        Server.Build(["--data", Path.Combine(folder.FullName, "data"), "--lessons", Path.Combine(AppContext.BaseDirectory, "Course"), "--urls", "http://127.0.0.1:0"]);
+        Server.Build(
+        ["--data", Path.Combine(_folder.FullName, "data"), "--lessons", Path.Combine(AppContext.BaseDirectory, "Course"), "--urls", "http://127.0.0.1:0"]);
 }

@@ -6,14 +6,14 @@ namespace TyingClass.Web.Tests.Hosting;
 
 public sealed class PlacesTests : IDisposable
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-places-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-places-");
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 
     [Fact]
     public void From_StrangersFolderNamedLessons_IsPassedOver()
     {
-        Directory.CreateDirectory(Path.Combine(folder.FullName, "a", "b"));
+        Directory.CreateDirectory(Path.Combine(_folder.FullName, "a", "b"));
         Lessons("a");
 
         Assert.Contains("exercise-ids.txt", Assert.Throws<LessonsNotFoundException>(() => From("a", "b")).Message, StringComparison.Ordinal);
@@ -25,9 +25,9 @@ public sealed class PlacesTests : IDisposable
 
     private Places From(params string[] at)
     {
-        IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection([new("data", Path.Combine(folder.FullName, "data"))]).Build();
-        return Places.From(configuration, Path.Combine([folder.FullName, .. at]));
+        IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection([new("data", Path.Combine(_folder.FullName, "data"))]).Build();
+        return Places.From(configuration, Path.Combine([_folder.FullName, .. at]));
     }
 
-    private string Lessons(string at) => Directory.CreateDirectory(Path.GetFullPath(Path.Combine(folder.FullName, at, "lessons"))).FullName;
+    private string Lessons(string at) => Directory.CreateDirectory(Path.GetFullPath(Path.Combine(_folder.FullName, at, "lessons"))).FullName;
 }

@@ -36,7 +36,8 @@ public sealed partial class QrPictureTests
         IElement svg = Svg("http://127.0.0.2:41234/tonight");
         bool[,] dark = Squares(svg);
         int size = dark.GetLength(0);
-        Assert.All(Enumerable.Range(0, size), i => Assert.All(Enumerable.Range(0, 4), j => Assert.False(dark[i, j] || dark[j, i] || dark[i, size - 1 - j] || dark[size - 1 - j, i])));
+        Assert.All(Enumerable.Range(0, size),
+            i => Assert.All(Enumerable.Range(0, 4), j => Assert.False(dark[i, j] || dark[j, i] || dark[i, size - 1 - j] || dark[size - 1 - j, i])));
         Assert.Equal("#fff", svg.QuerySelector("rect")!.GetAttribute("fill"));
     }
 

@@ -16,11 +16,11 @@ public sealed class RoomDoorTests : IDisposable
 {
     private const string Room = "127.0.0.2";
 
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-room-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-room-");
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 
     [Fact]
     public async Task Start_Plain_IsHeardByItsOwnMachineOnly()
@@ -128,7 +128,8 @@ public sealed class RoomDoorTests : IDisposable
         string? shown = null;
         using SocketsHttpHandler handler = new()
         {
-            SslOptions = new SslClientAuthenticationOptions { RemoteCertificateValidationCallback = (_, certificate, _, _) => (shown = certificate?.GetCertHashString()) is not null },
+            SslOptions = new SslClientAuthenticationOptions { RemoteCertificateValidationCallback =
+                (_, certificate, _, _) => (shown = certificate?.GetCertHashString()) is not null },
         };
         using HttpClient client = new(handler);
         using HttpResponseMessage answer = await client.GetAsync(new Uri(state.Root + "/join"), Cancel);
@@ -140,7 +141,7 @@ public sealed class RoomDoorTests : IDisposable
     [Fact]
     public async Task Start_CertificateFileThatIsNone_IsRefusedInWords()
     {
-        string path = Path.Combine(folder.FullName, "no.pem");
+        string path = Path.Combine(_folder.FullName, "no.pem");
         await File.WriteAllTextAsync(path, "not one", Cancel);
         StartRefusedException refused = Assert.Throws<StartRefusedException>(() => Build("--certificate", path));
         Assert.Contains(path, refused.Message, StringComparison.Ordinal);
@@ -156,7 +157,7 @@ public sealed class RoomDoorTests : IDisposable
 
     private string[] Files(X509Certificate2 made, bool pem)
     {
-        string path = Path.Combine(folder.FullName, pem ? "class.pem" : "class.pfx"), key = Path.Combine(folder.FullName, "key.pem");
+        string path = Path.Combine(_folder.FullName, pem ? "class.pem" : "class.pfx"), key = Path.Combine(_folder.FullName, "key.pem");
         if (!pem)
         {
             File.WriteAllBytes(path, made.Export(X509ContentType.Pfx));
@@ -176,7 +177,8 @@ public sealed class RoomDoorTests : IDisposable
     }
 
     private WebApplication Build(params string[] more) => Server.Build(
-        ["--data", Path.Combine(folder.FullName, "data"), "--lessons", Path.Combine(AppContext.BaseDirectory, "Course"), "--urls", "http://127.0.0.1:0", .. more]);
+        ["--data", Path.Combine(_folder.FullName, "data"), "--lessons", Path.Combine(AppContext.BaseDirectory, "Course"), "--urls", "http://127.0.0.1:0",
+            .. more]);
 
     private static async Task<HttpStatusCode> StatusAsync(string address)
     {

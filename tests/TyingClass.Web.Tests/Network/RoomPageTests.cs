@@ -11,29 +11,30 @@ public sealed class RoomPageTests : IDisposable
 {
     private const string Root = "https://class.example";
 
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 
     [Fact]
     public async Task Setup_AtFirst_IsClosedAndSaysWhatOpeningMeans()
     {
-        Sheet setup = await (await room.NewInstructorAsync()).OpenAsync("/class/setup");
+        Sheet setup = await (await _room.NewInstructorAsync()).OpenAsync("/class/setup");
 
         Assert.Contains("Closed: only this machine can open the class.", setup.Text("#room"), StringComparison.Ordinal);
-        Assert.Contains("plain HTTP: someone who listens on that network can read what is sent, passphrases too", setup.Text("#room"), StringComparison.Ordinal);
+        Assert.Contains("plain HTTP: someone who listens on that network can read what is sent, passphrases too", setup.Text("#room"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Open_TypedAddress_IsKept()
     {
-        Sheet after = await OpenAsync(await room.NewInstructorAsync());
+        Sheet after = await OpenAsync(await _room.NewInstructorAsync());
 
         Assert.Equal("/class/room", after.Address);
         Assert.Contains($"come in at {Root}", after.Text("main"), StringComparison.Ordinal);
-        Assert.Equal(new RoomChoice(true, Root), room.Store.RoomChoice.Get());
+        Assert.Equal(new RoomChoice(true, Root), _room.Store.RoomChoice.Get());
         await after.PressAsync("Close to the room");
-        Assert.False(room.Store.RoomChoice.Get().IsOpen);
+        Assert.False(_room.Store.RoomChoice.Get().IsOpen);
     }
 
     [Theory]
@@ -43,26 +44,26 @@ public sealed class RoomPageTests : IDisposable
     [InlineData("ftp://class.example")]
     public async Task Open_TypedAddressThatIsNone_IsRefusedAndChangesNothing(string typed)
     {
-        Sheet told = await OpenAsync(await room.NewInstructorAsync(), typed);
+        Sheet told = await OpenAsync(await _room.NewInstructorAsync(), typed);
 
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.True(told.Has("[role=alert]"));
-        Assert.Equal(new RoomChoice(false), room.Store.RoomChoice.Get());
+        Assert.Equal(new RoomChoice(false), _room.Store.RoomChoice.Get());
     }
 
     [Fact]
     public async Task Open_EveryPlaceThatPrintsTheAddress_PrintsTheRoomsAndItsCode()
     {
-        Browser instructor = await room.NewInstructorAsync();
+        Browser instructor = await _room.NewInstructorAsync();
         await OpenAsync(instructor);
-        string join = $"{Root}/join?code={room.Store.Classes.All()[0].Code}";
-        Browser student = room.NewBrowser();
+        string join = $"{Root}/join?code={_room.Store.Classes.All()[0].Code}";
+        Browser student = _room.NewBrowser();
 
         Assert.Equal(join, Code(await instructor.OpenAsync("/class")));
         Assert.Equal(join, Code(await instructor.OpenAsync("/class/setup")));
         Assert.Equal(join, Code(await instructor.OpenAsync("/class/evenings/1/wall/1")));
         Assert.Equal($"{Root}/tonight", Code(await instructor.OpenAsync("/class/tonight")));
-        Assert.Equal(join, Code(await student.OpenAsync($"/join?code={room.Store.Classes.All()[0].Code}")));
+        Assert.Equal(join, Code(await student.OpenAsync($"/join?code={_room.Store.Classes.All()[0].Code}")));
         Assert.Equal($"{Root}/tonight", Code(await student.OpenAsync("/tonight")));
         Assert.Equal($"{Root}/reached", Code(await instructor.OpenAsync("/class/room")));
         Sheet look = await (await instructor.OpenAsync("/class/people/names")).PressAsync("See what each line becomes", ("names", "Old Heron"));
@@ -77,7 +78,7 @@ public sealed class RoomPageTests : IDisposable
     [Fact]
     public async Task Closed_NoCodeIsPrintedForAnAddressOnlyThisMachineOpens()
     {
-        Sheet register = await (await room.NewInstructorAsync()).OpenAsync("/class");
+        Sheet register = await (await _room.NewInstructorAsync()).OpenAsync("/class");
 
         Assert.False(register.Has(".qr"));
         Assert.Contains("Only this machine can open it.", register.Text("main"), StringComparison.Ordinal);

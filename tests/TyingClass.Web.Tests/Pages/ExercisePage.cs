@@ -84,5 +84,6 @@ internal sealed record ExercisePage(Sheet Sheet)
     }
 
     /// <summary>What the form would send now.</summary>
-    public Dictionary<string, string> Fields() => Browser.FieldsOf(Sheet.Form("form.answer")).GroupBy(f => f.Key).ToDictionary(g => g.Key, g => g.First().Value);
+    public Dictionary<string, string> Fields() =>
+        Browser.FieldsOf(Sheet.Form("form.answer")).GroupBy(f => f.Key).ToDictionary(g => g.Key, g => g.First().Value);
 }

@@ -10,23 +10,23 @@ namespace TyingClass.Web.Tests.Pictures;
 
 public sealed class SolvedFliesTests : IDisposable
 {
-    private readonly SolvedFlies flies = new();
+    private readonly SolvedFlies _flies = new();
 
     [Fact]
     public void Attitude_OfAFlyKeptWhole_IsTheFlyThatWasKept()
     {
         SolvedFly graded = SolvedFly.Solve(RecipeParser.Parse(BenchStart.Text).Value!);
-        flies.Keep(BenchStart.Text, graded);
+        _flies.Keep(BenchStart.Text, graded);
 
-        Assert.Same(graded, flies.Attitude(BenchStart.Text));
-        Assert.Same(graded, flies.Whole(BenchStart.Text));
+        Assert.Same(graded, _flies.Attitude(BenchStart.Text));
+        Assert.Same(graded, _flies.Whole(BenchStart.Text));
     }
 
     // A picture must not tell whether its fly was kept or solved again.
     [Fact]
     public void Pictures_OfAFlyKeptAndOfOneSolvedAgain_AreTheSame()
     {
-        SolvedFly lean = flies.Attitude(BenchStart.Text)!, whole = flies.Whole(BenchStart.Text)!;
+        SolvedFly lean = _flies.Attitude(BenchStart.Text)!, whole = _flies.Whole(BenchStart.Text)!;
 
         Assert.Empty(lean.Report.Soaked.Tow);
         Assert.NotEmpty(whole.Report.Soaked.Tow);
@@ -38,9 +38,9 @@ public sealed class SolvedFliesTests : IDisposable
     [Fact]
     public void Whole_AfterItsAttitude_IsTheReportOfAFreshSolve()
     {
-        flies.Attitude(BenchStart.Text);
+        _flies.Attitude(BenchStart.Text);
 
-        BalanceReport fresh = SolvedFly.Solve(RecipeParser.Parse(BenchStart.Text).Value!).Report, kept = flies.Whole(BenchStart.Text)!.Report;
+        BalanceReport fresh = SolvedFly.Solve(RecipeParser.Parse(BenchStart.Text).Value!).Report, kept = _flies.Whole(BenchStart.Text)!.Report;
 
         Assert.Equal(fresh.Soaked.AtFishingSpeed, kept.Soaked.AtFishingSpeed);
         Assert.Equal(fresh.Soaked.Tolerance.AsIntended, kept.Soaked.Tolerance.AsIntended);
@@ -49,7 +49,7 @@ public sealed class SolvedFliesTests : IDisposable
     [Theory]
     [InlineData("")]
     [InlineData("recipe: [")]
-    public void Whole_OfNoFly_IsNull(string text) => Assert.Null(flies.Whole(text));
+    public void Whole_OfNoFly_IsNull(string text) => Assert.Null(_flies.Whole(text));
 
-    public void Dispose() => flies.Dispose();
+    public void Dispose() => _flies.Dispose();
 }

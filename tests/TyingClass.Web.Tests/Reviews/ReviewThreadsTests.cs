@@ -10,17 +10,17 @@ namespace TyingClass.Web.Tests.Reviews;
 
 public sealed class ReviewThreadsTests : IDisposable
 {
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("tying-class-threads-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-threads-");
 
     [Fact]
     public void Of_DecidedBySomeoneOfAnotherServer_SaysSo()
     {
-        using ClassStore store = new(DataFolder.At(folder.FullName), new FakeTimeProvider());
+        using ClassStore store = new(DataFolder.At(_folder.FullName), new FakeTimeProvider());
         Pattern pattern = store.Patterns.Create("wren", "Mill Candle", "recipe: Mill Candle\n");
         Review review = store.Reviews.Ask(pattern.Id, "wren", "class", "Too heavy?")!;
         store.Reviews.Decide(review.Id, "an instructor elsewhere", review.Version, signOff: true, "Good.");
         Assert.Equal("someone no longer on this server", Assert.Single(new ReviewThreads(store.Reviews, store.People).Of(pattern.Id)).DecidedBy);
     }
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 }

@@ -12,12 +12,14 @@ public sealed partial class ContrastTests
 
     // WCAG 2.2, success criterion 1.4.3 and the definitions of contrast ratio and relative luminance: text 4.5; 1.4.11: edges and marks 3.
     [Theory]
-    [InlineData("ink", 4.5), InlineData("quiet", 4.5), InlineData("river", 4.5), InlineData("thread", 4.5), InlineData("good", 4.5), InlineData("warn", 4.5), InlineData("bad", 4.5), InlineData("edge", 3.0)]
+    [InlineData("ink", 4.5), InlineData("quiet", 4.5), InlineData("river", 4.5), InlineData("thread", 4.5), InlineData("good", 4.5), InlineData("warn", 4.5),
+        InlineData("bad", 4.5), InlineData("edge", 3.0)]
     public void Token_OnPaperSheetAndSunk_StandsOutAsMuchAsItMust(string name, double least)
     {
         foreach (Dictionary<string, string> theme in (Dictionary<string, string>[])[Light, Dark])
         {
-            foreach (string ground in (string[])["paper", "sheet", "sunk"]) Assert.True(Contrast(theme[name], theme[ground]) >= least, $"{name} {theme[name]} on {ground}: {Contrast(theme[name], theme[ground]):F2}");
+            foreach (string ground in (string[])["paper", "sheet", "sunk"])
+                Assert.True(Contrast(theme[name], theme[ground]) >= least, $"{name} {theme[name]} on {ground}: {Contrast(theme[name], theme[ground]):F2}");
         }
     }
 
@@ -40,14 +42,16 @@ public sealed partial class ContrastTests
     [Fact]
     public void LookDocument_DrawingColors_AreTheStyleSheetsAndTheirContrastIsRight()
     {
-        Dictionary<string, string> light = Colors("src/TyingClass.Drawing/drawing.css", ":root {"), dark = Colors("src/TyingClass.Drawing/drawing.css", ":root[data-theme=\"dark\"] {");
+        Dictionary<string, string> light = Colors("src/TyingClass.Drawing/drawing.css", ":root {"),
+            dark = Colors("src/TyingClass.Drawing/drawing.css", ":root[data-theme=\"dark\"] {");
         MatchCollection rows = DrawingRow().Matches(Read("docs/look.md"));
         Assert.True(rows.Count >= 10, $"{rows.Count} rows of colors");
         foreach (Match row in rows)
         {
             string name = row.Groups["name"].Value;
             // Ink and paper of a drawing are tied to the page's.
-            (string l, string d) = name switch { "ink" => (Light["ink"], Dark["ink"]), "paper" => (Light["sheet"], Dark["sheet"]), _ => (light["fly-" + name], dark["fly-" + name]) };
+            (string l, string d) = name switch { "ink" => (Light["ink"], Dark["ink"]), "paper" => (Light["sheet"], Dark["sheet"]),
+                _ => (light["fly-" + name], dark["fly-" + name]) };
             Assert.Equal((l, d), (row.Groups["light"].Value, row.Groups["dark"].Value));
             Same(row, "ls", name == "paper" ? Contrast(l, Light["ink"]) : Contrast(l, Light["sheet"]));
             Same(row, "ds", name == "paper" ? Contrast(d, Dark["ink"]) : Contrast(d, Dark["sheet"]));
@@ -92,7 +96,8 @@ public sealed partial class ContrastTests
     [GeneratedRegex("--([a-z-]+): (#[0-9a-f]{6})")]
     private static partial Regex Token();
 
-    [GeneratedRegex(@"^\| (?<name>[a-z]+)[^|]*\| `(?<light>#\w+)` \| (?<lp>[\d.]+) \| (?<ls>[\d.]+) \| `(?<dark>#\w+)` \| (?<dp>[\d.]+) \| (?<ds>[\d.]+) \|", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^\| (?<name>[a-z]+)[^|]*\| `(?<light>#\w+)` \| (?<lp>[\d.]+) \| (?<ls>[\d.]+) \| `(?<dark>#\w+)` \| (?<dp>[\d.]+) \| (?<ds>[\d.]+) \|",
+        RegexOptions.Multiline)]
     private static partial Regex PageRow();
 
     [GeneratedRegex(@"^\| (?<name>[a-z]+)[^|]*\| `(?<light>#\w+)` \| (?<ls>[\d.]+) \| `(?<dark>#\w+)` \| (?<ds>[\d.]+) \|\s*$", RegexOptions.Multiline)]

@@ -11,7 +11,9 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Voice;
 
-/// <summary>Two flies, one that rides and one undecided, drawn through pages, verbs and pictures in both systems of units: each named figure is said one way.</summary>
+/// <summary>
+/// Two flies, one that rides and one undecided, drawn through pages, verbs and pictures in both systems of units: each named figure is said one way.
+/// </summary>
 public sealed class OneWayTests
 {
     public static TheoryData<VerdictKind, UnitSystem> Flies => new()
@@ -48,8 +50,10 @@ public sealed class OneWayTests
             DrawingOptions options = DrawingOptions.Default with { Units = units, State = state };
             string[] pictures =
             [
-                FlyDrawing.Side(fly, options), FlyDrawing.Front(fly, options), FlyDrawing.Hang(fly, options), FlyDrawing.Vise(fly, options), FlyDrawing.Run(fly, options),
-                Curves.PitchAgainstSpeed(fly, options), Curves.KeelHeightAgainstSpeed(fly, options), Curves.Righting(fly, options), Curves.DepthInPause(fly, options),
+                FlyDrawing.Side(fly, options), FlyDrawing.Front(fly, options), FlyDrawing.Hang(fly, options), FlyDrawing.Vise(fly, options),
+                FlyDrawing.Run(fly, options),
+                Curves.PitchAgainstSpeed(fly, options), Curves.KeelHeightAgainstSpeed(fly, options), Curves.Righting(fly, options),
+                Curves.DepthInPause(fly, options),
                 Curves.LeanHistogram(fly, options), Curves.Ledger(fly, options), Curves.AgainstSoak(fly, SoakFigure.SinkRate, options),
             ];
             return string.Join(" \n", pictures.Select(p => System.Text.RegularExpressions.Regex.Replace(p, "<[^>]*>", " ")).Select(Sheet.Plain));
@@ -72,7 +76,8 @@ public sealed class OneWayTests
             File.WriteAllText(file, RecipeWriter.Write(fly.Recipe));
             string text = string.Join('\n', Verb("balance", file).Split('\n').Select(Sheet.Plain)), json = Verb("balance", file, "--json");
             // The text of a verdict and of a finding; the other fields are values.
-            string said = string.Join(' ', System.Text.RegularExpressions.Regex.Matches(json, "\"(?:text|cause)\": \"(?<said>[^\"]*)\"").Select(m => m.Groups["said"].Value));
+            string said = string.Join(' ',
+                System.Text.RegularExpressions.Regex.Matches(json, "\"(?:text|cause)\": \"(?<said>[^\"]*)\"").Select(m => m.Groups["said"].Value));
             Check("balance", text, fly, UnitSystem.Metric, 4);
             Check("balance --json", said, fly, UnitSystem.Metric, 1);
         }
@@ -104,7 +109,8 @@ public sealed class OneWayTests
     {
         ILookup<string, string> expected = SaidFigures.Expected(fly.Report, units);
         (string Name, string Said)[] said = [.. SaidFigures.In(text)];
-        string[] otherwise = [.. said.Where(s => !expected[s.Name].Contains(s.Said)).Select(s => $"{s.Name} {s.Said}, not {string.Join(" or ", expected[s.Name])}").Distinct()];
+        string[] otherwise =
+            [.. said.Where(s => !expected[s.Name].Contains(s.Said)).Select(s => $"{s.Name} {s.Said}, not {string.Join(" or ", expected[s.Name])}").Distinct()];
 
         Assert.True(otherwise.Length == 0, $"{where}, {fly.Recipe.Name}: {string.Join("; ", otherwise)}");
         Assert.True(said.Length >= atLeast, $"{where}: only {said.Length} named figures found in {text}");
@@ -117,21 +123,25 @@ public sealed class OneWayTests
     private static string Read(Sheet sheet)
     {
         IHtmlDocument page = (IHtmlDocument)sheet.Document.Clone(true);
-        foreach (AngleSharp.Dom.IElement typed in page.QuerySelectorAll("textarea, pre, code, datalist, script, head, form .fold summary, .help, footer, nav").ToArray()) typed.Remove();
-        foreach (AngleSharp.Dom.IElement element in page.QuerySelectorAll("td, th, p, li, dd, dt, title, desc, text").ToArray()) element.AppendChild(page.CreateTextNode(" "));
+        foreach (AngleSharp.Dom.IElement typed in page.QuerySelectorAll("textarea, pre, code, datalist, script, head, form .fold summary, .help, footer, nav")
+            .ToArray()) typed.Remove();
+        foreach (AngleSharp.Dom.IElement element in page.QuerySelectorAll("td, th, p, li, dd, dt, title, desc, text").ToArray())
+            element.AppendChild(page.CreateTextNode(" "));
         return Sheet.Plain(page.Body!.TextContent);
     }
 
     private static async Task ChooseAsync(Browser browser, UnitSystem units)
     {
         Sheet sheet = await browser.OpenAsync("/preferences");
-        foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>()) radio.IsChecked = radio.Id == "auto" || radio.Id == units.ToString().ToLowerInvariant();
+        foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>())
+            radio.IsChecked = radio.Id == "auto" || radio.Id == units.ToString().ToLowerInvariant();
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
     }
 
     private static string Verb(params string[] arguments)
     {
-        ProcessStartInfo start = new("dotnet") { RedirectStandardOutput = true, ArgumentList = { Path.Combine(AppContext.BaseDirectory, "TyingClass.CommandLine.dll") } };
+        ProcessStartInfo start =
+            new("dotnet") { RedirectStandardOutput = true, ArgumentList = { Path.Combine(AppContext.BaseDirectory, "TyingClass.CommandLine.dll") } };
         foreach (string argument in arguments) start.ArgumentList.Add(argument);
         using Process process = Process.Start(start)!;
         string output = process.StandardOutput.ReadToEnd();

@@ -26,7 +26,9 @@ internal static partial class SaidFigures
     ];
 
     public static IEnumerable<(string Name, string Said)> In(string text) =>
-        Patterns.SelectMany(p => p.Pattern.Matches(text).Select(m => (p.Name, m.Groups["unit"].Value == "°" ? m.Groups["figure"].Value + "°" : $"{m.Groups["figure"].Value} {m.Groups["unit"].Value}")));
+        Patterns.SelectMany(
+        p => p.Pattern.Matches(text)
+            .Select(m => (p.Name, m.Groups["unit"].Value == "°" ? m.Groups["figure"].Value + "°" : $"{m.Groups["figure"].Value} {m.Groups["unit"].Value}")));
 
     /// <summary>What may be said of each, fresh and soaked.</summary>
     public static ILookup<string, string> Expected(BalanceReport report, UnitSystem units) => report.States

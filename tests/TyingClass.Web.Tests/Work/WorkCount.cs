@@ -17,25 +17,26 @@ public sealed class CountedCollection
 /// <summary>Texts read, flies built and reports worked out since it was made or last asked.</summary>
 internal sealed class WorkCount : IDisposable
 {
-    private readonly MeterListener listener = new();
-    private int parses, builds, reports;
+    private readonly MeterListener _listener = new();
+    private int _parses, _builds, _reports;
 
     public WorkCount()
     {
-        listener.InstrumentPublished = (instrument, l) =>
+        _listener.InstrumentPublished = (instrument, l) =>
         {
             if (instrument.Meter.Name == EngineMeter.Name) l.EnableMeasurementEvents(instrument);
         };
-        listener.SetMeasurementEventCallback<long>((instrument, count, _, _) =>
+        _listener.SetMeasurementEventCallback<long>((instrument, count, _, _) =>
         {
-            if (instrument.Name == RecipeMeter.ParsesName) Interlocked.Add(ref parses, (int)count);
-            if (instrument.Name == RecipeMeter.BuildsName) Interlocked.Add(ref builds, (int)count);
-            if (instrument.Name == EngineMeter.ReportsName) Interlocked.Add(ref reports, (int)count);
+            if (instrument.Name == RecipeMeter.ParsesName) Interlocked.Add(ref _parses, (int)count);
+            if (instrument.Name == RecipeMeter.BuildsName) Interlocked.Add(ref _builds, (int)count);
+            if (instrument.Name == EngineMeter.ReportsName) Interlocked.Add(ref _reports, (int)count);
         });
-        listener.Start();
+        _listener.Start();
     }
 
-    public (int Parses, int Builds, int Reports) Take() => (Interlocked.Exchange(ref parses, 0), Interlocked.Exchange(ref builds, 0), Interlocked.Exchange(ref reports, 0));
+    public (int Parses, int Builds, int Reports) Take() =>
+        (Interlocked.Exchange(ref _parses, 0), Interlocked.Exchange(ref _builds, 0), Interlocked.Exchange(ref _reports, 0));
 
-    public void Dispose() => listener.Dispose();
+    public void Dispose() => _listener.Dispose();
 }

@@ -7,14 +7,14 @@ namespace TyingClass.Web.Tests.Work;
 [Collection(CountedCollection.Name)]
 public sealed class WorkCountTests : IDisposable
 {
-    private readonly ClassRoom room = new();
+    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Answer_TypedIntoAForm_IsSolvedOnceForGradeAndPage()
     {
         // Somebody before them had the given fly drawn.
-        await Answers.FailRepairAsync(room.NewBrowser());
-        Browser browser = room.NewBrowser();
+        await Answers.FailRepairAsync(_room.NewBrowser());
+        Browser browser = _room.NewBrowser();
         ExercisePage page = (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).Set("parts[0].side", "top");
         using WorkCount count = new();
 
@@ -30,7 +30,7 @@ public sealed class WorkCountTests : IDisposable
     [Fact]
     public async Task Slider_MovedOneStep_CostsOneBuildAndOneReport()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         BenchPage bench = await BenchPage.OpenAsync(browser);
         KeyValuePair<string, string>[] moved = [.. bench.Slide("parts[0].size", "2.8").Fields(), new("gesture", "parts[0].size")];
         using WorkCount count = new();
@@ -47,7 +47,7 @@ public sealed class WorkCountTests : IDisposable
     [Fact]
     public async Task Slider_OfTheTimeInTheWater_BuildsNoFly()
     {
-        Browser browser = room.NewBrowser();
+        Browser browser = _room.NewBrowser();
         BenchPage bench = await BenchPage.OpenAsync(browser);
         KeyValuePair<string, string>[] moved = [.. bench.Slide("soak", "5").Fields(), new("do", ""), new("live", "brief"), new("gesture", "soak")];
         using WorkCount count = new();
@@ -57,5 +57,5 @@ public sealed class WorkCountTests : IDisposable
         Assert.Equal((0, 0, 1), count.Take());
     }
 
-    public void Dispose() => room.Dispose();
+    public void Dispose() => _room.Dispose();
 }

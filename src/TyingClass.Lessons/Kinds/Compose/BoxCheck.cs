@@ -20,7 +20,8 @@ internal static class BoxCheck
             if (!ValueRule.Allows(rule, rule.Path[(rule.Path.LastIndexOf('.') + 1)..], value))
             {
                 string said = Said.Capital(PathWords.Say(rule.Path, []));
-                yield return (rule.Path, value is null ? $"{said} is not stated. Here it must be {rule.Said}." : $"{said} is {value}. Here it must be {rule.Said}.");
+                yield return (rule.Path,
+                    value is null ? $"{said} is not stated. Here it must be {rule.Said}." : $"{said} is {value}. Here it must be {rule.Said}.");
             }
         }
 

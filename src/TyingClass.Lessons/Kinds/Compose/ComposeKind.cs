@@ -35,7 +35,8 @@ internal sealed class ComposeKind : RecipeKind
     {
         if (BareHookPasses(exercise))
             yield return new CheckComplaint(
-                "goals", "kind", "The model answer's hook passes with nothing tied on it. Set a goal that a bare hook misses, such as the number of parts or the mass of one.");
+                "goals", "kind",
+                "The model answer's hook passes with nothing tied on it. Set a goal that a bare hook misses, such as the number of parts or the mass of one.");
         foreach (CheckComplaint complaint in base.Check(exercise)) yield return complaint;
     }
 

@@ -13,7 +13,8 @@ internal static class ExplainGrader
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("Write your explanation first: a few sentences in your own words.");
-        if (answerText.Length > MostCharacters) return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
+        if (answerText.Length > MostCharacters)
+            return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
         return new GradeResult
         {
@@ -26,7 +27,8 @@ internal static class ExplainGrader
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
                     : $"By the engine: {Said.Verdict(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
-                Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that yours does not, and the other way round?",
+                Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
+                    + "yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },

@@ -24,7 +24,8 @@ internal static class SlipChecker
         }
 
         if (complaints == 0 && key.Step(fly) is null)
-            yield return new CheckComplaint("steps", "kind", "The engine does not find just one claim false. Say with “slip:” which step goes wrong, or mend the claims.");
+            yield return new CheckComplaint("steps", "kind",
+                "The engine does not find just one claim false. Say with “slip:” which step goes wrong, or mend the claims.");
     }
 
     private static string? Complaint(SlipKey key, int step, FlyFigures? fly)
@@ -32,9 +33,11 @@ internal static class SlipChecker
         if (key.Holds(step, fly) is not { } holds || fly is null) return null;
         string claim = key.Task.Steps[step - 1].Claim!;
         if (key.Task.Slip is { } slip && holds == (step == slip))
-            return holds ? $"Step {step} is the slip, yet the engine finds that {claim}." : $"Step {step} should hold, but the engine does not find that {claim}.";
+            return holds ? $"Step {step} is the slip, yet the engine finds that {claim}."
+                : $"Step {step} should hold, but the engine does not find that {claim}.";
         int agree = Tied(fly).Count(tied => key.Holds(step, tied) == holds);
-        return KeyClearance.Enough(agree) ? null : $"Of {KeyClearance.Flies} flies tied alike only {agree} say the same of “{claim}”: too near its threshold to argue about.";
+        return KeyClearance.Enough(agree) ? null
+            : $"Of {KeyClearance.Flies} flies tied alike only {agree} say the same of “{claim}”: too near its threshold to argue about.";
     }
 
     // The fly before and after a change is one fly, with one set of errors.

@@ -17,7 +17,8 @@ internal static class SlipGrader
         SlipKey key = SlipKey.Of(exercise);
         FlyFigures? fly = SlipKey.Fly(exercise, options.Report);
         if (key.Step(fly) is not { } slip)
-            return GradeResult.Refused("The engine does not find just this one step wrong for this fly, so your answer was not marked. Please tell your instructor.");
+            return GradeResult.Refused(
+                "The engine does not find just this one step wrong for this fly, so your answer was not marked. Please tell your instructor.");
         bool found = step == slip, passed = found && reason == task.RightReason;
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly?.Recipe, new ConditionFacts(fly, fly?.Start)
         {
@@ -27,7 +28,9 @@ internal static class SlipGrader
         {
             Passed = passed,
             ExerciseVersion = exercise.Version,
-            Figures = fly is null ? [] : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name).Select(q => new GradedFigure(q.Name, q.Of(fly)))],
+            Figures = fly is null ? []
+                : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name)
+                .Select(q => new GradedFigure(q.Name, q.Of(fly)))],
             Feedback = new Feedback
             {
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
@@ -45,7 +48,8 @@ internal static class SlipGrader
     {
         if (!found) return $"Step {step} holds: the argument goes wrong at another one.";
         if (!passed) return $"Step {step} is the one that goes wrong, and it has another reason than yours.";
-        return $"Step {step} is the one that goes wrong. {task.Reasons[task.RightReason - 1]}{(task.Instead is { } instead ? $" It should read: “{instead}”" : "")}";
+        return $"Step {step} is the one that goes "
+            + $"wrong. {task.Reasons[task.RightReason - 1]}{(task.Instead is { } instead ? $" It should read: “{instead}”" : "")}";
     }
 
     // What the engine finds of the very thing the step speaks of.
@@ -68,21 +72,25 @@ internal static class SlipGrader
     private static GoalResult ReasonGoal(FindTheSlipTask task, int reason, bool found, bool passed)
     {
         string said = $"you said “{task.Reasons[reason - 1].TrimEnd('.')}”";
-        return new GoalResult("why it goes wrong", passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
+        return new GoalResult("why it goes wrong",
+            passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
     }
 
     private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
     {
         if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
             return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? Said.MassChange(start, fly, units) : Said.Why(fly, asked, units);
-        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may only repeat its mistake.";
+        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may "
+            + "only repeat its mistake.";
     }
 
     // The author's hints lead to the step; whoever stands on it needs another.
     private static string? Hint(Exercise exercise, int failedAttempts, bool found, int slip)
     {
         FindTheSlipTask task = (FindTheSlipTask)exercise.Task;
-        if (!found) return HintLadder.Next(exercise, failedAttempts, () => $"The slip is at step {slip}. Which of the reasons says what is wrong with that step alone?");
+        if (!found)
+            return HintLadder.Next(exercise, failedAttempts,
+                () => $"The slip is at step {slip}. Which of the reasons says what is wrong with that step alone?");
         return failedAttempts < exercise.Hints.Length
             ? $"You have the step. Hold each reason against step {slip} alone: one of them says what that step takes for granted."
             : $"The reason is this: “{task.Reasons[task.RightReason - 1]}”";

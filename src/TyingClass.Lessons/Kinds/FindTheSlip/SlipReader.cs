@@ -38,13 +38,15 @@ internal static class SlipReader
         ImmutableArray<YamlNode> items = fields.Items("steps");
         foreach (YamlNode item in items)
         {
-            if (item is YamlText { Value: var said } && !string.IsNullOrWhiteSpace(said)) steps.Add(new ArgumentStep(said.Trim(), null, item.Line, item.Column));
+            if (item is YamlText { Value: var said } && !string.IsNullOrWhiteSpace(said))
+                steps.Add(new ArgumentStep(said.Trim(), null, item.Line, item.Column));
             else if (item is YamlMap map) ReadStep(new FieldReader(map, "a step", fields.Errors));
             else fields.Errors.Add(item, "Each step is a sentence, or has “say” (the sentence) and “claim” (what it states of the fly, as a condition).");
         }
 
         if (!fields.Has("steps")) fields.Missing("steps", "list the argument, a sentence each.");
-        else if (items.Length is < FewestSteps or > MostSteps) fields.Errors.Add(fields.At("steps"), $"An argument has {FewestSteps} to {MostSteps} steps; this one has {items.Length}.");
+        else if (items.Length is < FewestSteps or > MostSteps)
+            fields.Errors.Add(fields.At("steps"), $"An argument has {FewestSteps} to {MostSteps} steps; this one has {items.Length}.");
         return steps.ToImmutable();
 
         void ReadStep(FieldReader step)
@@ -78,8 +80,10 @@ internal static class SlipReader
         }
 
         if (!fields.Has("reasons")) fields.Missing("reasons", $"list what may be wrong with the step. {Forms}");
-        else if (items.Length is < 2 or > MostReasons) fields.Errors.Add(fields.At("reasons"), $"Give two to {MostReasons} reasons to choose from; here are {items.Length}.");
-        else if (reasons.Count == items.Length && right.Count != 1) fields.Errors.Add(fields.At("reasons"), $"One of the reasons is the right one; {(right.Count == 0 ? "none" : "more than one")} is marked. {Forms}");
+        else if (items.Length is < 2 or > MostReasons)
+            fields.Errors.Add(fields.At("reasons"), $"Give two to {MostReasons} reasons to choose from; here are {items.Length}.");
+        else if (reasons.Count == items.Length && right.Count != 1)
+            fields.Errors.Add(fields.At("reasons"), $"One of the reasons is the right one; {(right.Count == 0 ? "none" : "more than one")} is marked. {Forms}");
         return (reasons.ToImmutable(), right.FirstOrDefault(1));
     }
 

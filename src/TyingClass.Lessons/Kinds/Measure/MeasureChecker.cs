@@ -19,6 +19,8 @@ internal static class MeasureChecker
         double[] tied = [.. TiedFlies.Of(fly.Body, TyingAccuracy.Practiced, KeyClearance.Flies).Select(b => query.Of(fly.Tied(b, null))).OfType<double>()];
         if (tied.Length < KeyClearance.Flies) return $"Of {KeyClearance.Flies} flies tied alike, {KeyClearance.Flies - tied.Length} have no {query.Name}.";
         double spread = Math.Sqrt(tied.Sum(t => (t - key) * (t - key)) / tied.Length), tolerance = task.ToleranceSi;
-        return tolerance >= spread ? null : $"The tolerance of {query.SayStated(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ ({query.SayStated(spread, UnitSystem.Metric)}). Widen it.";
+        return tolerance >= spread ? null
+            : $"The tolerance of {query.SayStated(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ "
+            + $"({query.SayStated(spread, UnitSystem.Metric)}). Widen it.";
     }
 }

@@ -28,7 +28,8 @@ internal static class MeasureGrader
     {
         MeasureTask task = (MeasureTask)exercise.Task;
         QuantityQuery query = task.Query;
-        if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused($"Write a number with its unit first{(query.Quantity.Dimension is { } d ? $", such as {Units.Example(d)}" : "")}.");
+        if (string.IsNullOrWhiteSpace(answerText))
+            return GradeResult.Refused($"Write a number with its unit first{(query.Quantity.Dimension is { } d ? $", such as {Units.Example(d)}" : "")}.");
         if (answerText.Length > 200) return GradeResult.Refused("Write the number and its unit, and nothing else.");
         if (!GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out string error)) return GradeResult.Refused(error);
         FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
@@ -47,7 +48,9 @@ internal static class MeasureGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [new GoalResult($"{query.Phrase}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units), passed)],
+                Goals = [
+                    new GoalResult($"{query.Phrase}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
+                        passed)],
                 // The part's own mass would be the answer, while hints are still in store.
                 Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),

@@ -12,7 +12,8 @@ internal static class MeasureReader
         string? text = fields.RequiredText("quantity", "mass center, x"), tolerance = fields.RequiredText("tolerance", "0.5 mm");
         if (text is null) return null;
         bool found = QuantityQuery.TryParse(text, out QuantityQuery query, out string error);
-        if (found && query.Quantity.Takes.HasFlag(Circumstances.Start)) (found, error) = (false, $"“{query.Name}” cannot be measured: it compares with a fly given.");
+        if (found && query.Quantity.Takes.HasFlag(Circumstances.Start))
+            (found, error) = (false, $"“{query.Name}” cannot be measured: it compares with a fly given.");
         if (!found)
         {
             fields.Errors.Add(fields.At("quantity"), error);

@@ -14,7 +14,8 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
 
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 
-    internal double ToleranceSi => GoalReader.TryRead(Query.Quantity, ToleranceText, out double si, out string error) ? si : throw new InvalidOperationException(error);
+    internal double ToleranceSi =>
+        GoalReader.TryRead(Query.Quantity, ToleranceText, out double si, out string error) ? si : throw new InvalidOperationException(error);
 
     /// <summary>In practice: the tolerance as written at level ½, twice it at 0, half at 1.</summary>
     internal MeasureTask At(double level)

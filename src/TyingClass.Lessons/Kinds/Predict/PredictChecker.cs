@@ -21,16 +21,21 @@ internal static class PredictChecker
         AskedFlies flies = AskedFlies.Of(exercise, null);
         BalanceReport report = flies.Fly.Report;
         ToleranceReport shares = report.Soaked.Tolerance;
-        if (PredictKey.Of(exercise, flies) is not { } key) return $"This fly {(report.Verdict.Kind == VerdictKind.Floats ? "floats" : "hangs rather than rides")}, so which way up cannot be asked of it.";
+        if (PredictKey.Of(exercise, flies) is not { } key)
+            return $"This fly {(report.Verdict.Kind == VerdictKind.Floats ? "floats" : "hangs rather than rides")}, so which way up cannot be asked of it.";
         if (key == WhichWayUp.Undecided)
         {
             bool rivals = report.Soaked.Attitudes.Count(a => a.Share >= LeastShareOfRival) > 1;
             double most = Math.Max(shares.AsIntended, Math.Max(shares.Leaning, shares.Flipped));
-            return rivals || most <= MostShareOfUndecided ? null : $"The answer is “{key}”, yet {KeyClearance.Percent(most)} of flies tied like it ride one way: too close to call.";
+            return rivals || most <= MostShareOfUndecided ? null
+                : $"The answer is “{key}”, yet {KeyClearance.Percent(most)} of flies tied like it ride one way: too close to call.";
         }
 
-        double share = key == WhichWayUp.OnItsSide ? shares.Leaning : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
-        return share >= KeyClearance.LeastShare ? null : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";
+        double share = key == WhichWayUp.OnItsSide ? shares.Leaning
+            : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
+        return share >= KeyClearance.LeastShare ? null
+            : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, "
+            + $"and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";
     }
 
     private static string? Choice(Exercise exercise)
@@ -45,6 +50,7 @@ internal static class PredictChecker
         int agree = Enumerable.Range(0, KeyClearance.Flies).Count(i => PredictKey.Of(exercise, new AskedFlies(
             flies.Fly.Tied(first[i], null),
             flies.Other?.Tied(second[sameHands ? i : KeyClearance.Flies - 1 - i], null))) == key);
-        return KeyClearance.Enough(agree) ? null : $"The answer is “{key}”, but only {agree} of {KeyClearance.Flies} flies tied alike give it: too near its threshold to ask.";
+        return KeyClearance.Enough(agree) ? null
+            : $"The answer is “{key}”, but only {agree} of {KeyClearance.Flies} flies tied alike give it: too near its threshold to ask.";
     }
 }

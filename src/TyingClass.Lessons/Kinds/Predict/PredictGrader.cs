@@ -15,7 +15,8 @@ internal static class PredictGrader
     public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
     {
         if (Chosen(exercise, answerText) is not { } choice)
-            return GradeResult.Refused(string.IsNullOrWhiteSpace(answerText) ? "Choose one of the answers first." : $"Choose one of these: {string.Join("; ", exercise.Choices)}.");
+            return GradeResult.Refused(
+                string.IsNullOrWhiteSpace(answerText) ? "Choose one of the answers first." : $"Choose one of these: {string.Join("; ", exercise.Choices)}.");
         AskedFlies flies = AskedFlies.Of(exercise, options.Report);
         if (PredictKey.Of(exercise, flies) is not { } key)
             return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
@@ -31,7 +32,8 @@ internal static class PredictGrader
                 WhatItWouldDo = What(exercise, flies, options.Units),
                 Goals = [new GoalResult(Asked(exercise), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
                 Why = Why(exercise, flies, options.Units),
-                WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
+                WhereToLook = passed ? null
+                    : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
                 Cautions = [.. Cautions.For(flies.Fly.Recipe).Select(c => c.Text)],
@@ -52,7 +54,8 @@ internal static class PredictGrader
     {
         WhichHasMore or ChangeIn => [Figure(exercise, flies.Fly), Figure(exercise, flies.Other!)],
         WhereTheNosePoints => [Figure(exercise, flies.Fly)],
-        _ => [new GradedFigure("lean", flies.Fly.Report.Soaked.AtFishingSpeed.LeanDeg * Math.PI / 180), new GradedFigure("rides as intended", flies.Fly.Report.Soaked.Tolerance.AsIntended)],
+        _ => [new GradedFigure("lean", flies.Fly.Report.Soaked.AtFishingSpeed.LeanDeg * Math.PI / 180),
+            new GradedFigure("rides as intended", flies.Fly.Report.Soaked.Tolerance.AsIntended)],
     };
 
     private static string Asked(Exercise exercise) => ((PredictTask)exercise.Task).Question switch

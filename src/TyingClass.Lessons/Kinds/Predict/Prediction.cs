@@ -31,7 +31,8 @@ public static class Prediction
             Concepts = [],
             PromptHtml = "",
             RecipeText = RecipeWriter.Write(recipe),
-            Task = way ? new PredictTask(new WhichWayUp(), WhichWayUp.Choices, null) : new PredictTask(new WhereTheNosePoints(), WhereTheNosePoints.Choices, "pitch"),
+            Task = way ? new PredictTask(new WhichWayUp(), WhichWayUp.Choices, null)
+                : new PredictTask(new WhereTheNosePoints(), WhereTheNosePoints.Choices, "pitch"),
         };
     }
 
@@ -41,6 +42,7 @@ public static class Prediction
     {
         ArgumentNullException.ThrowIfNull(exercise);
         if (exercise.Task is not PredictTask) throw new ArgumentException("Only a predict exercise has an answer to reveal.", nameof(exercise));
-        return PredictKey.Of(exercise, AskedFlies.Of(exercise, null)) is { } key && Grader.Grade(exercise, key, 0).Feedback is { } feedback ? (key, feedback) : null;
+        return PredictKey.Of(exercise, AskedFlies.Of(exercise, null)) is { } key && Grader.Grade(exercise, key, 0).Feedback is { } feedback ? (key, feedback)
+            : null;
     }
 }

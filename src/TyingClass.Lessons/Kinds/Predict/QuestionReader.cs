@@ -12,7 +12,9 @@ internal sealed record ReadQuestion(Question Question, ImmutableArray<string> Ch
 /// <summary>What a predict exercise asks.</summary>
 internal static class QuestionReader
 {
-    private const string Forms = "Write “ask: which way up”, “ask: nose”, “ask: which sinks faster”, “ask: which has more mass”, “ask: change in keel height”, or leave “ask” out and list “choices” with “say” and “when”.";
+    private const string Forms =
+        "Write “ask: which way up”, “ask: nose”, “ask: which sinks faster”, “ask: which has more mass”, “ask: change in keel height”, or leave “ask” out "
+        + "and list “choices” with “say” and “when”.";
 
     public static ReadQuestion? Read(FieldReader fields, Recipe? given, RecipeFinder recipes, AnswerReader answers)
     {
@@ -32,7 +34,8 @@ internal static class QuestionReader
             case { } text when text.StartsWith("change in ", StringComparison.Ordinal):
                 return ChangeInQuantity(fields, answers, text["change in ".Length..]);
             default:
-                fields.Errors.Add(fields.At("ask"), ask is null ? $"A predict exercise must ask something. {Forms}" : $"“{FieldReader.Clip(ask)}” cannot be asked. {Forms}");
+                fields.Errors.Add(fields.At("ask"),
+                    ask is null ? $"A predict exercise must ask something. {Forms}" : $"“{FieldReader.Clip(ask)}” cannot be asked. {Forms}");
                 return null;
         }
     }
@@ -82,7 +85,8 @@ internal static class QuestionReader
 
             FieldReader choice = new(map, "a choice", fields.Errors);
             choice.CheckKeys("say", "when");
-            if (choice.RequiredText("say", "it flips") is { } say && choice.RequiredText("when", "lean > 120°") is not null && choice.Node("when") is YamlText condition)
+            if (choice.RequiredText("say", "it flips") is { } say && choice.RequiredText("when", "lean > 120°") is not null
+                && choice.Node("when") is YamlText condition)
             {
                 if (choices.Contains(say, StringComparer.OrdinalIgnoreCase)) fields.Errors.Add(choice.At("say"), "This choice is listed twice.");
                 choices.Add(say);
@@ -102,7 +106,8 @@ internal static class QuestionReader
     private static bool TryQuantity(FieldReader fields, string text, out string name)
     {
         bool found = QuantityQuery.TryParse(text, out QuantityQuery query, out string error);
-        if (found && query.Quantity.Takes.HasFlag(Circumstances.Start)) (found, error) = (false, $"“{query.Name}” cannot be asked for: it compares with a fly given.");
+        if (found && query.Quantity.Takes.HasFlag(Circumstances.Start))
+            (found, error) = (false, $"“{query.Name}” cannot be asked for: it compares with a fly given.");
         if (!found) fields.Errors.Add(fields.At("ask"), error);
         name = found ? query.Name : "";
         return found;

@@ -18,7 +18,9 @@ internal static class Allowance
             AllowedChange? rule = allow.FirstOrDefault(a => Covers(a.Path, change));
             if (rule is null)
             {
-                yield return (change.AnswerPath, $"{Said.Capital(What(change))}. That may not be changed in this exercise. {MayChange(allow, names)} Put it back, and the rest of your answer stands.");
+                yield return (change.AnswerPath,
+                    $"{Said.Capital(What(change))}. That may not be changed in this exercise. {MayChange(allow, names)} Put it back, and the rest of your "
+                        + "answer stands.");
             }
             else if (!ValueRule.Allows(rule, change.Path[(change.Path.LastIndexOf('.') + 1)..], change.After))
             {

@@ -18,12 +18,15 @@ internal static class SortChecker
         Dictionary<string, double?> values = flies.ToDictionary(f => f.Key, f => query.Of(f.Value));
         if (values.FirstOrDefault(v => v.Value is null) is { Key: { } none }) return $"The engine has no {query.Name} for {none}.";
         ImmutableArray<string> key = SortGrader.Key(task, values);
-        Dictionary<string, double?[]> tied = flies.ToDictionary(f => f.Key, f => (double?[])[.. TiedFlies.Of(f.Value.Body, TyingAccuracy.Practiced, KeyClearance.Flies).Select(b => query.Of(f.Value.Tied(b, null)))]);
+        Dictionary<string, double?[]> tied = flies.ToDictionary(f => f.Key,
+            f => (double?[])[.. TiedFlies.Of(f.Value.Body, TyingAccuracy.Practiced, KeyClearance.Flies).Select(b => query.Of(f.Value.Tied(b, null)))]);
         for (int i = 1; i < key.Length; i++)
         {
             double?[] a = tied[key[i - 1]], b = tied[key[i]];
-            int agree = Enumerable.Range(0, KeyClearance.Flies).Count(j => task.LargestFirst ? a[j] > b[KeyClearance.Flies - 1 - j] : a[j] < b[KeyClearance.Flies - 1 - j]);
-            if (!KeyClearance.Enough(agree)) return $"{key[i - 1]} and {key[i]} are too near each other: only {agree} of {KeyClearance.Flies} pairs tied alike keep this order.";
+            int agree = Enumerable.Range(0, KeyClearance.Flies)
+                .Count(j => task.LargestFirst ? a[j] > b[KeyClearance.Flies - 1 - j] : a[j] < b[KeyClearance.Flies - 1 - j]);
+            if (!KeyClearance.Enough(agree))
+                return $"{key[i - 1]} and {key[i]} are too near each other: only {agree} of {KeyClearance.Flies} pairs tied alike keep this order.";
         }
 
         return null;

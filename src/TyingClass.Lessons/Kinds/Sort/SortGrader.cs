@@ -17,7 +17,8 @@ internal static class SortGrader
         if (Complaint(task, order) is { } complaint) return GradeResult.Refused(complaint);
         QuantityQuery query = task.Query;
         Dictionary<string, double?> values = Values(task, query, options);
-        if (values.Values.Any(v => v is null)) return GradeResult.Refused("The engine has no such figure for one of the flies, so your answer was not marked. Please tell your instructor.");
+        if (values.Values.Any(v => v is null))
+            return GradeResult.Refused("The engine has no such figure for one of the flies, so your answer was not marked. Please tell your instructor.");
         string[] given = [.. order.Select(o => task.Items.First(i => Same(i.Name, o)).Name)];
         GoalResult[] pairs = [.. given.Zip(given.Skip(1), (a, b) => Pair(a, b))];
         bool passed = pairs.All(p => p.Met);
@@ -30,10 +31,12 @@ internal static class SortGrader
             Figures = [.. task.Items.Select(i => new GradedFigure($"{query.Name} of {i.Name}", values[i.Name]))],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                WhatItWouldDo =
+                    $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
                 Goals = [.. pairs],
                 Why = passed
-                    ? string.Join(" ", task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))
+                    ? string.Join(" ",
+                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))
                     : "Neighbors that stand the wrong way round are marked above. Compare those two flies part by part: what does one have more of?",
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
                 Cautions = [.. task.Items.SelectMany(i => Cautions.For(GivenFly.Of(i.RecipeText))).DistinctBy(c => c.Code).Select(c => c.Text)],

@@ -15,8 +15,11 @@ internal static class SortReader
         foreach (YamlNode node in nodes)
         {
             if (recipes.Find(node) is not { } source || source.Parse(fields.Errors) is not { } recipe) continue;
-            if (items.Any(i => i.Name == recipe.Name)) fields.Errors.Add(node, $"Two of the flies are called {recipe.Name}. The names are what the student puts in order.");
-            if (recipe.Name.IndexOfAny([',', ';', '>']) >= 0) fields.Errors.Add(node, $"The name {recipe.Name} holds a comma, a semicolon or a “>”, which students write between names. Give the fly a plainer name.");
+            if (items.Any(i => i.Name == recipe.Name))
+                fields.Errors.Add(node, $"Two of the flies are called {recipe.Name}. The names are what the student puts in order.");
+            if (recipe.Name.IndexOfAny([',', ';', '>']) >= 0)
+                fields.Errors.Add(node,
+                    $"The name {recipe.Name} holds a comma, a semicolon or a “>”, which students write between names. Give the fly a plainer name.");
             items.Add(new SortItem(recipe.Name, source.Text));
         }
 

@@ -22,7 +22,9 @@ internal static class TubTestGrader
             string[] pair = lines[i].Split(':', 2, StringSplitOptions.TrimEntries);
             if (pair.Length == 2 && pair[1].Length == 0) continue;
             if (Read(task, fly, pair, options.Units, out string error) is { } observation) seen.Add(observation);
-            else problems.Add(new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null, pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Said.Capital(pair[0])}: {error}" : error));
+            else problems.Add(
+                new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null,
+                    pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Said.Capital(pair[0])}: {error}" : error));
         }
 
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
@@ -37,8 +39,11 @@ internal static class TubTestGrader
             {
                 WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
-                Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the model leaves out.",
-                WhereToLook = "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not with the engine are worth telling your mentor about.",
+                Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the "
+                    + "model leaves out.",
+                WhereToLook =
+                    "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not "
+                    + "with the engine are worth telling your mentor about.",
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };
@@ -49,7 +54,8 @@ internal static class TubTestGrader
         string? name = pair.Length == 2 ? task.Record.FirstOrDefault(r => string.Equals(r, pair[0], StringComparison.OrdinalIgnoreCase)) : null;
         if (name is null)
         {
-            error = $"Begin each line with what you watched and a colon: {Said.List(task.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], task.Record) : "")}";
+            error = "Begin each line with what you watched and a "
+                + $"colon: {Said.List(task.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], task.Record) : "")}";
             return null;
         }
 
@@ -60,14 +66,16 @@ internal static class TubTestGrader
             return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
         }
 
-        if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error)) return null;
+        if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error))
+            return null;
         double? predicted = query.Of(fly);
         return new Observation(name, predicted, si, query.Say(predicted, units), query.SayStated(si, units));
     }
 
     private static string Compared(Observation seen, UnitSystem units)
     {
-        if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted || !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
+        if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted
+            || !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
             return seen.Observed == seen.Predicted ? $"you saw {seen.Observed}, as predicted" : $"you saw {seen.Observed}";
         double more = observed - predicted;
         return Math.Abs(more) < query.Quantity.NoticeableSi

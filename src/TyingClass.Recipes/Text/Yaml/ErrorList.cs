@@ -22,6 +22,7 @@ internal sealed class ErrorList
         RecipeError[] sorted = [.. _errors.OrderBy(e => e.Line).ThenBy(e => e.Column)];
         if (sorted.Length <= Most) return [.. sorted];
         RecipeError next = sorted[Most];
-        return [.. sorted[..Most], next with { Path = null, Text = $"There are {sorted.Length - Most} more mistakes from here on. Mend the ones above first." }];
+        return [.. sorted[..Most],
+            next with { Path = null, Text = $"There are {sorted.Length - Most} more mistakes from here on. Mend the ones above first." }];
     }
 }

@@ -6,7 +6,8 @@ namespace TyingClass.Recipes.Text.Yaml;
 internal static partial class LayoutAdvice
 {
     public const string General =
-        "The layout cannot be followed from here on. Write one “key: value” to a line, keys of one group straight below each other, and a “- ” before each part.";
+        "The layout cannot be followed from here on. Write one “key: value” to a line, keys of one group straight below each other, and a “- ” before each "
+        + "part.";
 
     public const string Brackets = "A bracket opened before this place is never closed, or a comma is missing between its items.";
 
@@ -20,15 +21,19 @@ internal static partial class LayoutAdvice
         if (Says("block scalar")) return Here("The text after “|” or “>” cannot be followed. Write the value on one line instead.");
         if (Says("multiline plain scalar") || Says("could not find expected ':'")) return NoColon(place, lines);
         if (Says("plain scalar value")) return Here(OneColonTooMany(line, place.Column));
-        if (Says("cannot start any token")) return Here($"A value cannot begin with {WordList.Quote(Piece(line, place.Column))}. Put the whole value in quotes.");
+        if (Says("cannot start any token"))
+            return Here($"A value cannot begin with {WordList.Quote(Piece(line, place.Column))}. Put the whole value in quotes.");
         if (Says("Block sequence entries")) return Here("A list item (“- …”) must begin on a line of its own.");
         if (Says("flow sequence") || Says("flow mapping")) return Here(Brackets);
-        if (Says("node content")) return Here($"A value was expected before {WordList.Quote(Piece(line, place.Column))}. Write it, or take the stray sign out.");
+        if (Says("node content"))
+            return Here($"A value was expected before {WordList.Quote(Piece(line, place.Column))}. Write it, or take the stray sign out.");
         if (Says("tab")) return Here("There is a tab here. Use spaces instead: two for each step inward.");
-        if (Says("alias") || Says("anchor")) return Here("“*” and “&” have a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
+        if (Says("alias") || Says("anchor"))
+            return Here("“*” and “&” have a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
         if (Says("tag")) return Here("“!” has a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
         if (Says("directive")) return Here("A line that begins with “%” has a special meaning in YAML. Delete it.");
-        if (Says("expected key") && string.IsNullOrWhiteSpace(line[..(place.Column - 1)]) && LineWithoutKey().Match(line) is { Success: true } words && words.Groups["text"].Value[0] is not ('}' or ']' or '-'))
+        if (Says("expected key") && string.IsNullOrWhiteSpace(line[..(place.Column - 1)]) && LineWithoutKey().Match(line) is { Success: true } words
+            && words.Groups["text"].Value[0] is not ('}' or ']' or '-'))
             return NoColon(place, lines);
         if (Says("expected key") || Says("'-' indicator") || Says("document end") || Says("mapping values") || Says("invalid mapping"))
             return Here(WrongStep(line, place.Column));
@@ -70,7 +75,8 @@ internal static partial class LayoutAdvice
         string rest = Piece(line, column);
         if (rest.StartsWith(']') || rest.StartsWith('}')) return $"{WordList.Quote(rest[..1])} closes nothing. Delete it.";
         if (rest.StartsWith('-') && rest.Length > 1 && rest[1] != ' ') return "A dash that begins a part needs a space after it: “- part: bead”.";
-        return "This line does not start straight below the other lines of its group. Move it left or right until it does; use spaces, two for each step inward.";
+        return "This line does not start straight below the other lines of its group. Move it left or right until it does; use spaces, two for each step "
+            + "inward.";
     }
 
     private static string Piece(string line, int column) => column <= line.Length ? line[(column - 1)..] : "the end of the line";

@@ -36,7 +36,8 @@ internal static class RecipeYaml
             $"{WordList.Quote("*" + fault.Detail)} refers to another place in the text (an alias), which a recipe may not do. "
             + "Write the value out here, or put it in quotes if the star is meant.",
         YamlFaultKind.Anchor =>
-            $"{WordList.Quote("&" + fault.Detail)} names this place for later use (an anchor), which a recipe may not do. Delete it, or put the value in quotes if the sign is meant.",
+            $"{WordList.Quote("&" + fault.Detail)} names this place for later use (an anchor), which a recipe may not do. Delete it, or put the value in "
+                + "quotes if the sign is meant.",
         YamlFaultKind.Tag =>
             $"{WordList.Quote(fault.Detail.Replace("tag:yaml.org,2002:", "!!", StringComparison.Ordinal))} is a tag, which has no place in a recipe. "
             + "Delete it, or put the value in quotes if the sign is meant.",

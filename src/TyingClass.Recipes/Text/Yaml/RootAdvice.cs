@@ -14,7 +14,9 @@ internal static class RootAdvice
         }
         else if (root is not (YamlMap or YamlSpoiled))
         {
-            errors.Add(root, null, "A recipe is made of lines such as “recipe: Slate Minnow” and “intent: point down”, each a key, a colon and a value. This text begins with something else.");
+            errors.Add(root, null,
+                "A recipe is made of lines such as “recipe: Slate Minnow” and “intent: point down”, each a key, a colon and a value. This text begins with "
+                    + "something else.");
         }
     }
 }

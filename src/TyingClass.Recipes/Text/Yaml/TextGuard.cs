@@ -14,7 +14,8 @@ internal static class TextGuard
         if (Encoding.UTF8.GetByteCount(text) > MostBytes)
         {
             (int line, int column) = WhereTooLong(text);
-            errors.Add(line, column, null, "The text is longer than 64 KB, which is far more than one fly needs. It was not read past this place: keep one fly to a text.");
+            errors.Add(line, column, null,
+                "The text is longer than 64 KB, which is far more than one fly needs. It was not read past this place: keep one fly to a text.");
             return false;
         }
 
@@ -29,7 +30,9 @@ internal static class TextGuard
         int odd = line.AsSpan(0, line.Length - line.AsSpan().TrimStart().Length).IndexOfAnyExcept(' ');
         if (odd >= 0 && odd < line.TrimEnd().Length)
         {
-            errors.Add(lineNumber, odd + 1, null, $"This line is moved in with {(line[odd] == '\t' ? "a tab" : "a space of an unusual kind")}. Use plain spaces instead: two for each step inward.");
+            errors.Add(lineNumber, odd + 1, null,
+                $"This line is moved in with {(line[odd] == '\t' ? "a tab" : "a space of an unusual kind")}. Use plain spaces instead: two for each step "
+                    + "inward.");
             return;
         }
 
@@ -39,7 +42,8 @@ internal static class TextGuard
             if (char.IsHighSurrogate(c) && i + 1 < line.Length && char.IsLowSurrogate(line[i + 1])) i++;
             else if (Invisible.Is(c) || char.IsSurrogate(c))
             {
-                errors.Add(lineNumber, i + 1, null, FormattableString.Invariant($"There is a character here that cannot be seen (U+{(int)c:X4}). Delete it, and retype the line if need be."));
+                errors.Add(lineNumber, i + 1, null,
+                    FormattableString.Invariant($"There is a character here that cannot be seen (U+{(int)c:X4}). Delete it, and retype the line if need be."));
                 return;
             }
         }

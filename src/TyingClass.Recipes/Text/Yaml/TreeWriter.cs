@@ -38,7 +38,8 @@ internal static partial class TreeWriter
                 EmitText(emitter, scalar.Value);
                 break;
             case YamlList list:
-                emitter.Emit(new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, list.Items.IsEmpty ? SequenceStyle.Flow : SequenceStyle.Block));
+                emitter.Emit(
+                    new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, list.Items.IsEmpty ? SequenceStyle.Flow : SequenceStyle.Block));
                 foreach (YamlNode item in list.Items) Emit(emitter, item);
                 emitter.Emit(new SequenceEnd());
                 break;

@@ -14,7 +14,8 @@ public sealed class IndexModel(BenchDesk desk, BenchRun run) : PageModel, IKeeps
     public IActionResult OnPost()
     {
         BenchPost post = BenchPost.Read(Request.Form);
-        if (post.Action == BenchRun.Action) return run.Of(desk.Take(post)) is { } svg ? Content(svg, "image/svg+xml") : StatusCode(StatusCodes.Status204NoContent);
+        if (post.Action == BenchRun.Action)
+            return run.Of(desk.Take(post)) is { } svg ? Content(svg, "image/svg+xml") : StatusCode(StatusCodes.Status204NoContent);
         View = desk.Take(post);
         if (post.IsLive) return Partial("_Live", View);
         return BenchDesk.Onward(View) is { } onward ? Redirect(onward) : Page();

@@ -37,7 +37,8 @@ public sealed class EntryModel(LogPages pages, BenchLogStore store, Visitor visi
     {
         if (result is null) return NotFound();
         if (result.PatternId is { } patternId)
-            return LocalRedirect(result.Revision > 1 ? $"/patterns/{patternId}/compare?from={result.Revision - 1}&to={result.Revision}" : $"/patterns/{patternId}?saved=1");
+            return LocalRedirect(
+                result.Revision > 1 ? $"/patterns/{patternId}/compare?from={result.Revision - 1}&to={result.Revision}" : $"/patterns/{patternId}?saved=1");
         (Notice, Response.StatusCode) = (result.Said, result.Status);
         return Show(id);
     }

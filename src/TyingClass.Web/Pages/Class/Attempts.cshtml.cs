@@ -31,14 +31,17 @@ public sealed class AttemptsModel(AttemptDesk desk) : PageModel, IKeepsTyped
         ReadForm();
         if (desk.Open(personId, exerciseId) is null) return NotFound();
         string? trouble = what == "comment" ? desk.AddComment(personId, exerciseId, Comment) : desk.Judge(Typed);
-        if (trouble is null) return LocalRedirect($"/class/students/{Uri.EscapeDataString(personId)}/{Uri.EscapeDataString(exerciseId)}?done={(what == "comment" ? "comment" : "judged")}");
+        if (trouble is null)
+            return LocalRedirect(
+                $"/class/students/{Uri.EscapeDataString(personId)}/{Uri.EscapeDataString(exerciseId)}?done={(what == "comment" ? "comment" : "judged")}");
         return Refuse(personId, exerciseId, what == "comment" ? "comment" : "reason-" + Typed.AttemptId, trouble);
     }
 
     public IActionResult ShowAgain()
     {
         ReadForm();
-        return Refuse((string)RouteData.Values["personId"]!, (string)RouteData.Values["exerciseId"]!, "comment", "The form had gone stale and nothing was sent. What you typed stands below; send it again.");
+        return Refuse((string)RouteData.Values["personId"]!, (string)RouteData.Values["exerciseId"]!, "comment",
+            "The form had gone stale and nothing was sent. What you typed stands below; send it again.");
     }
 
     private void ReadForm() => Typed = new TypedJudgment(

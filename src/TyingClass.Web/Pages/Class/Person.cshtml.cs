@@ -56,7 +56,8 @@ public sealed class PersonModel(PeopleDesk desk, TimeText times, EveningBook boo
                 Done = Moved(moved);
                 break;
             case "undo" when move is not null:
-                Done = desk.UndoMove(move, personId) ? "Undone. The guest’s record holds its work again." : "That move can no longer be undone. Nothing was changed.";
+                Done = desk.UndoMove(move, personId) ? "Undone. The guest’s record holds its work again."
+                    : "That move can no longer be undone. Nothing was changed.";
                 break;
         }
 

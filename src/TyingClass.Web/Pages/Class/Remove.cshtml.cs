@@ -20,7 +20,8 @@ public sealed class RemoveModel(PeopleDesk desk) : PageModel, IKeepsTyped
         return Refuse(personId, "Nothing was removed. Tick the box first: it says that you have what you need.");
     }
 
-    public IActionResult ShowAgain() => Refuse((string)RouteData.Values["personId"]!, "The form had gone stale and nothing was removed. Press the button again.");
+    public IActionResult ShowAgain() =>
+        Refuse((string)RouteData.Values["personId"]!, "The form had gone stale and nothing was removed. Press the button again.");
 
     private IActionResult Refuse(string personId, string text)
     {

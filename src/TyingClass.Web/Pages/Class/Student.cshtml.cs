@@ -27,7 +27,8 @@ public sealed class StudentModel(StudentDesk desk, AttemptDesk attempts, TimePro
     public IActionResult OnPost(string personId)
     {
         if (desk.Open(personId) is null) return NotFound();
-        if (attempts.AddComment(personId, exerciseId: null, Comment) is not { } trouble) return LocalRedirect($"/class/students/{Uri.EscapeDataString(personId)}?sent=true");
+        if (attempts.AddComment(personId, exerciseId: null, Comment) is not { } trouble)
+            return LocalRedirect($"/class/students/{Uri.EscapeDataString(personId)}?sent=true");
         ModelState.AddModelError("comment", trouble);
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Show(personId);

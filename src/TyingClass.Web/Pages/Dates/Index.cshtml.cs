@@ -46,7 +46,9 @@ public sealed class IndexModel(ICourseSource course, ClassDatesStore classDatesS
         EditOutcome<ClassDates> outcome = classDatesStore.Save(Room.Id, Form.Rows(), Version);
         if (outcome.Saved) return RedirectToPage(new { saved = true });
         Form = Form.Beside(outcome.Current);
-        return Again("Someone else changed the dates while you had them open. Yours stand in the fields, theirs beside them where they differ; save again to keep yours.");
+        return Again(
+            "Someone else changed the dates while you had them open. Yours stand in the fields, theirs beside them where they differ; save again to keep "
+                + "yours.");
     }
 
     /// <summary>Fills the fields, saves nothing.</summary>

@@ -54,7 +54,8 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
             return RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) });
         if (outcome.Saved) return RedirectToPage(new { number, saved = true });
         (Theirs, Form) = (outcome.Current, Form with { Version = outcome.Current.Version });
-        return Again("Someone else changed this evening while you had it open. Yours stands in the form, theirs below it: take over what you want, and save again.");
+        return Again(
+            "Someone else changed this evening while you had it open. Yours stands in the form, theirs below it: take over what you want, and save again.");
     }
 
     /// <summary>Keeps the packet sizes that are shown for every evening of the class.</summary>

@@ -54,7 +54,8 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAcc
     {
         if (!MaySet) return Forbid();
         (ImmutableHashSet<DateOnly> skipped, string? problem) = EveningSchedule.ReadSkipped(Skip);
-        if (!ClassClock.TryRead(First, out DateTime? first) || first is null) ModelState.AddModelError("first", "Say when the first evening begins: a date with a time, as in 2026-01-14 19:00.");
+        if (!ClassClock.TryRead(First, out DateTime? first) || first is null)
+            ModelState.AddModelError("first", "Say when the first evening begins: a date with a time, as in 2026-01-14 19:00.");
         else if (Every is < 1 or > 60) ModelState.AddModelError("every", "Days between evenings: a whole number from 1 to 60.");
         else if (problem is not null) ModelState.AddModelError("skip", problem);
         else

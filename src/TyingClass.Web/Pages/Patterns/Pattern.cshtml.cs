@@ -18,7 +18,8 @@ public sealed class PatternModel(PatternPages pages, PatternDesk desk) : PageMod
     public IActionResult OnGet(string id, int? from, int? saved, bool asked, bool withdrawn)
     {
         if (pages.Open(id, from) is not { } view) return NotFound();
-        (View, Done) = (view, saved is not null ? $"Revision {view.Pattern.Revision} is saved." : asked ? "Your mentors can see it now." : withdrawn ? "Taken back: it waits no longer." : null);
+        (View, Done) = (view, saved is not null ? $"Revision {view.Pattern.Revision} is saved." : asked ? "Your mentors can see it now."
+            : withdrawn ? "Taken back: it waits no longer." : null);
         return Page();
     }
 
@@ -32,7 +33,8 @@ public sealed class PatternModel(PatternPages pages, PatternDesk desk) : PageMod
         return Page();
     }
 
-    public IActionResult OnPostAsk(string id, string? question) => pages.Ask(id, question) ? LocalRedirect($"{PatternDesk.AddressOf(id)}?asked=true#reviews") : NotFound();
+    public IActionResult OnPostAsk(string id, string? question) =>
+        pages.Ask(id, question) ? LocalRedirect($"{PatternDesk.AddressOf(id)}?asked=true#reviews") : NotFound();
 
     public IActionResult OnPostWithdraw(string id) => pages.Withdraw(id) ? LocalRedirect($"{PatternDesk.AddressOf(id)}?withdrawn=true#reviews") : NotFound();
 

@@ -8,13 +8,23 @@ public sealed record ProblemWords(string Title, string Advice)
 {
     public static ProblemWords For(int status) => status switch
     {
-        StatusCodes.Status400BadRequest => new("This form had gone stale", "Nothing was sent in. Go back with your browser’s Back button, load the page anew and send it again."),
-        StatusCodes.Status403Forbidden => new("This page is not yours to open", "You are signed in, but this page belongs to the instructor or mentor of a class. If it should be open to you, ask your instructor."),
-        StatusCodes.Status404NotFound => new("There is no such page", "The address is mistyped, or the lesson was renamed. The course lists everything there is."),
-        StatusCodes.Status413PayloadTooLarge => new("That was too much to send", $"An answer may hold 64 KB and a photo {PhotoReader.MostBytes >> 20} MB; this was over {BodyLimit.MostBytes >> 20} MB and was not read. Go back with your browser’s Back button: what you typed is still in its form. Shorten it, or choose a smaller picture, and send it again."),
+        StatusCodes.Status400BadRequest =>
+            new("This form had gone stale", "Nothing was sent in. Go back with your browser’s Back button, load the page anew and send it again."),
+        StatusCodes.Status403Forbidden => new("This page is not yours to open",
+            "You are signed in, but this page belongs to the instructor or mentor of a class. If it should be open to you, ask your instructor."),
+        StatusCodes.Status404NotFound =>
+            new("There is no such page", "The address is mistyped, or the lesson was renamed. The course lists everything there is."),
+        StatusCodes.Status413PayloadTooLarge => new("That was too much to send",
+            $"An answer may hold 64 KB and a photo {PhotoReader.MostBytes >> 20} MB; this was over {BodyLimit.MostBytes >> 20} MB and was not read. Go "
+                + "back with your browser’s Back button: what you typed is still in its form. Shorten it, or choose a smaller picture, and send it again."),
         StatusCodes.Status429TooManyRequests => new("Too many tries", "Wait a minute, then try again."),
-        StatusCodes.Status503ServiceUnavailable => new("The server cannot use its disk", "Nothing was kept. Go back with your browser’s Back button: what you typed is still in its form. Tell whoever runs the server to look at its console."),
-        >= 500 => new("Something broke on the server", "It is not your doing. Go back with your browser’s Back button: what you typed is still in its form. If it happens again, tell the instructor."),
+        StatusCodes.Status503ServiceUnavailable => new("The server cannot use its disk",
+            "Nothing was kept. Go back with your browser’s Back button: what you typed is still in its form. Tell whoever runs the server to look at its "
+                + "console."),
+        >= 500 =>
+            new("Something broke on the server",
+                "It is not your doing. Go back with your browser’s Back button: what you typed is still in its form. If it happens again, tell the "
+                    + "instructor."),
         _ => new("That did not work", "Go back and try again, or begin from the course."),
     };
 }

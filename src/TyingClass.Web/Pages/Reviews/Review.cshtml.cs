@@ -53,7 +53,8 @@ public sealed class ReviewModel(ReviewDesk desk) : PageModel, IKeepsTyped
         Response.StatusCode = StatusCodes.Status409Conflict;
         Notice = outcome.Current.State == ReviewState.Waiting
             ? "The student moved this on to another revision while you were reading. Nothing was decided: look at it as it is now. What you wrote stands below."
-            : $"This was {ReviewThreads.StateWord(outcome.Current.State)} by someone else while you were reading, or has moved on since. Nothing was changed. What you wrote stands below: you can still send it as a comment.";
+            : $"This was {ReviewThreads.StateWord(outcome.Current.State)} by someone else while you were reading, or has moved on since. Nothing was "
+            + "changed. What you wrote stands below: you can still send it as a comment.";
         return Show(id, null);
     }
 

@@ -60,7 +60,8 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore
     {
         (string field, string text) = problem switch
         {
-            JoinProblem.NoSuchClass => ("code", "No class has that code. Check the three words; if they are right, the code was renewed: ask your instructor for the new one."),
+            JoinProblem.NoSuchClass =>
+                ("code", "No class has that code. Check the three words; if they are right, the code was renewed: ask your instructor for the new one."),
             JoinProblem.NameTaken => ("name", "Someone already has that name here. Choose another, or add a letter. If it is you, sign in instead."),
             _ => ("name", "Type a name the class will know you by. Any will do."),
         };

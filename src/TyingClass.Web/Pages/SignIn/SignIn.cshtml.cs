@@ -67,7 +67,8 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
         else if (await account.ClaimAsync(Code ?? "", Name, ClassName, Passphrase!))
             return "/welcome?claimed=true";
         else
-            ModelState.AddModelError("code", "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
+            ModelState.AddModelError("code",
+                "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
         return null;
     }
 

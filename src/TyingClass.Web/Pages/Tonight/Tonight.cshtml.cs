@@ -31,7 +31,8 @@ public sealed class TonightModel(RoomDesk desk, Visitor visitor) : PageModel, IK
     public IActionResult OnPost()
     {
         if (Choice is null) return Again("Choose one of the answers first.");
-        return desk.Answer(QuestionId ?? "", Choice.Value) ? RedirectToPage() : Again("That came too late: the question is no longer open. Nothing of yours was counted.");
+        return desk.Answer(QuestionId ?? "", Choice.Value) ? RedirectToPage()
+            : Again("That came too late: the question is no longer open. Nothing of yours was counted.");
     }
 
     public IActionResult ShowAgain() => Again("The form had gone stale and nothing was sent. Send your answer once more.");

@@ -14,7 +14,8 @@ public sealed class ComposeTests
     [Fact]
     public void Grade_TooLight_MissesTheGoalWithItsFigure()
     {
-        GradeResult result = Grader.Grade(Flies.Compose, Model.Replace("tungsten", "brass", StringComparison.Ordinal).Replace("3 mm", "2 mm", StringComparison.Ordinal), 0);
+        GradeResult result =
+            Grader.Grade(Flies.Compose, Model.Replace("tungsten", "brass", StringComparison.Ordinal).Replace("3 mm", "2 mm", StringComparison.Ordinal), 0);
 
         GoalResult sink = result.Feedback!.Goals[0];
         Assert.False(sink.Met);
@@ -27,7 +28,8 @@ public sealed class ComposeTests
     [InlineData("size: 8", "size: 8\n  eye: up", "hook.eye", "The hook's eye is up. Here it must be straight or down.")]
     [InlineData("tungsten", "lead", "parts[0].material", "The material of the bead is lead. In this box it is brass or tungsten.")]
     [InlineData("3 mm", "5 mm", "parts[0].size", "The size of the bead is 5 mm. In this box it is 2 mm to 4 mm.")]
-    [InlineData("part: bead", "part: cone", "parts[0].part", "There is no cone in the parts box. The box holds 1 × bead, material brass or tungsten, size 2 mm to 4 mm; body, material floss.")]
+    [InlineData("part: bead", "part: cone", "parts[0].part",
+        "There is no cone in the parts box. The box holds 1 × bead, material brass or tungsten, size 2 mm to 4 mm; body, material floss.")]
     public void Grade_OutsideTheBox_IsExplainedAndNoAttempt(string old, string now, string path, string text)
     {
         GradeResult result = Grader.Grade(Flies.Compose, Model.Replace(old, now, StringComparison.Ordinal), 0);

@@ -101,7 +101,8 @@ public sealed class FindTheSlipTests
     [Fact]
     public void Grade_StepWithAClaim_TellsWhatTheEngineFindsInTheReadersUnits()
     {
-        Assert.Matches(@"By the engine, with the change the mass goes from [0-9.]+ g to [0-9.]+ g\.", Grader.Grade(Exercise, "1; reason 1", 0).Feedback!.WhatItWouldDo);
+        Assert.Matches(@"By the engine, with the change the mass goes from [0-9.]+ g to [0-9.]+ g\.",
+            Grader.Grade(Exercise, "1; reason 1", 0).Feedback!.WhatItWouldDo);
         Assert.DoesNotMatch(@"[0-9] g\b", Grader.Grade(Exercise, "1; reason 1", 0, new GradeOptions { Units = UnitSystem.Imperial }).Feedback!.WhatItWouldDo);
         Assert.Equal(["mass", "mass center, x"], Grader.Grade(Exercise, "1; reason 1", 0).Figures.Select(f => f.Quantity));
     }
@@ -233,7 +234,8 @@ public sealed class FindTheSlipTests
     {
         TemporaryFolder folder = new();
         folder.Write("recipes/slate-minnow.fly.yaml", Repo.Recipe("recipes/slate-minnow.fly.yaml")!);
-        folder.Write("01-test.md", $"---\ntitle: A test\nsummary: For tests.\nconcepts: [keel side, mass center]\nminutes: 3\n---\n\n```exercise\n{exercise}\n```\n");
+        folder.Write("01-test.md",
+            $"---\ntitle: A test\nsummary: For tests.\nconcepts: [keel side, mass center]\nminutes: 3\n---\n\n```exercise\n{exercise}\n```\n");
         return folder;
     }
 }

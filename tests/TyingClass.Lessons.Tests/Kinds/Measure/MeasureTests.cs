@@ -53,7 +53,8 @@ public sealed class MeasureTests
         Assert.Equal(new GoalResult("distance from the front of the shank to the mass center, within 0.5 mm", reached, false), feedback.Goals.Single());
         Assert.DoesNotContain("8.9", feedback.WhatItWouldDo + feedback.WhereToLook + feedback.Misreading, StringComparison.Ordinal);
         Assert.Equal("First hint.", feedback.WhereToLook);
-        Assert.StartsWith("Most of the mass, and how far behind the front of the shank it sits: the bead, 0.23 g at 1.9 mm; ", feedback.Why, StringComparison.Ordinal);
+        Assert.StartsWith("Most of the mass, and how far behind the front of the shank it sits: the bead, 0.23 g at 1.9 mm; ", feedback.Why,
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -46,7 +46,8 @@ public sealed class PredictTests
     [InlineData("which sinks faster")]
     public void Grade_TwoFlies_TheDenserBeadHasMore(string ask)
     {
-        string other = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Heavy Minnow", StringComparison.Ordinal).Replace("brass", "tungsten", StringComparison.Ordinal);
+        string other = Repo.Recipe("recipes/slate-minnow.fly.yaml")!.Replace("Slate Minnow", "Heavy Minnow", StringComparison.Ordinal).Replace("brass",
+            "tungsten", StringComparison.Ordinal);
         Exercise exercise = Repo.Exercise(Minnow + $"ask: {ask}\nother recipe: |\n  " + other.Replace("\n", "\n  ", StringComparison.Ordinal));
 
         Assert.True(Grader.Grade(exercise, "Heavy Minnow", 0).Passed);

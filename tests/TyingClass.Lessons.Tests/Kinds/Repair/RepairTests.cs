@@ -19,7 +19,10 @@ public sealed class RepairTests
         Assert.True(result.IsAttempt);
         Assert.False(result.Passed);
         Feedback feedback = result.Feedback!;
-        Assert.Matches(@"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above the line of pull \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$", feedback.WhatItWouldDo);
+        Assert.Matches(
+            @"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above "
+            + @"the line of pull \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$",
+                feedback.WhatItWouldDo);
         Assert.Equal(["share of flies tied like it that ride as intended: at least 90 %", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
         Assert.Equal(["0 %", "0 g"], feedback.Goals.Select(g => g.Reached));
         Assert.Equal([false, true], feedback.Goals.Select(g => g.Met));
@@ -92,7 +95,8 @@ public sealed class RepairTests
         static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.Darter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
         static IEnumerable<Proposal> Adviser(
             Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
-            [new Proposal(new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => "put it there", _ => null), 1, "put it there", Recipes.Reports.SolvedFly.Solve(recipe), 0)];
+            [new Proposal(new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => "put it there", _ => null), 1, "put it there",
+            Recipes.Reports.SolvedFly.Solve(recipe), 0)];
     }
 
     [Fact]
@@ -105,7 +109,9 @@ public sealed class RepairTests
     }
 
     [Theory]
-    [InlineData("eye: straight", "eye: up", "hook.eye", "That may not be changed in this exercise. You may change the side the dumbbell eyes sit on (top or under) and the size of the dumbbell eyes (3.2 mm to 5.6 mm).")]
+    [InlineData("eye: straight", "eye: up", "hook.eye",
+        "That may not be changed in this exercise. You may change the side the dumbbell eyes sit on (top or under) and the size of the dumbbell eyes (3.2 "
+            + "mm to 5.6 mm).")]
     [InlineData("size: 4 mm", "size: 7 mm", "parts[0].size", "The size of the dumbbell eyes is 7 mm in your answer. Here it may be 3.2 mm to 5.6 mm.")]
     [InlineData("size: 4 mm", "size: 0.3 in", "parts[0].size", "Here it may be 3.2 mm to 5.6 mm.")]
     [InlineData("at: 2 mm", "at: 3 mm", "parts[0].at", "Your answer has the place of the dumbbell eyes 3 mm instead of 2 mm.")]
@@ -138,7 +144,8 @@ public sealed class RepairTests
     public void Grade_PartAddedOrTakenOut_IsExplained()
     {
         string more = Flies.Darter.Replace("fishing:", "  - part: tail\n    at: 17 mm\nfishing:", StringComparison.Ordinal);
-        string less = Flies.Darter.Replace("  - part: body\n    material: floss\n    diameter: 2.4 mm\n    at: 7 mm\n    to: 17 mm\n", "", StringComparison.Ordinal);
+        string less =
+            Flies.Darter.Replace("  - part: body\n    material: floss\n    diameter: 2.4 mm\n    at: 7 mm\n    to: 17 mm\n", "", StringComparison.Ordinal);
 
         Assert.Contains("has a new part, tail", Grader.Grade(Flies.Repair, more, 0).Problems.Single().Text, StringComparison.Ordinal);
         Assert.Contains("leaves out the body", Grader.Grade(Flies.Repair, less, 0).Problems.Single().Text, StringComparison.Ordinal);
@@ -168,7 +175,8 @@ public sealed class RepairTests
     [Fact]
     public void Grade_RecipeThatDoesNotParse_GivesEveryErrorWithPlaceAndPath()
     {
-        GradeResult result = Grader.Grade(Flies.Repair, Flies.Darter.Replace("size: 4 mm", "size: 4", StringComparison.Ordinal).Replace("material: floss", "material: flos", StringComparison.Ordinal), 0);
+        GradeResult result = Grader.Grade(Flies.Repair,
+            Flies.Darter.Replace("size: 4 mm", "size: 4", StringComparison.Ordinal).Replace("material: floss", "material: flos", StringComparison.Ordinal), 0);
 
         Assert.False(result.IsAttempt);
         Assert.Equal([("parts[0].size", 10), ("parts[1].material", 14)], result.Problems.Select(p => (p.Path!, p.Line)));
@@ -192,13 +200,16 @@ public sealed class RepairTests
     [Fact]
     public void Grade_ImperialReader_ReadsInchesAndOuncesAndTheSameGrade()
     {
-        GradeResult metric = Grader.Grade(Flies.Repair, Flies.Darter, 0), imperial = Grader.Grade(Flies.Repair, Flies.Darter, 0, new GradeOptions { Units = UnitSystem.Imperial });
+        GradeResult metric = Grader.Grade(Flies.Repair, Flies.Darter, 0),
+            imperial = Grader.Grade(Flies.Repair, Flies.Darter, 0, new GradeOptions { Units = UnitSystem.Imperial });
 
         Assert.Equal(metric.Figures, imperial.Figures);
         Assert.Contains("ft/s", imperial.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("in above the line of pull", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("gr·in", imperial.Feedback.Why, StringComparison.Ordinal);
-        Assert.Equal("added mass: at most 0.00176 oz".Replace("0.00176 oz", Units.Format(0.05e-3, Dimension.Mass, UnitSystem.Imperial), StringComparison.Ordinal), imperial.Feedback.Goals[1].Asked);
+        Assert.Equal(
+            "added mass: at most 0.00176 oz".Replace("0.00176 oz", Units.Format(0.05e-3, Dimension.Mass, UnitSystem.Imperial), StringComparison.Ordinal),
+            imperial.Feedback.Goals[1].Asked);
     }
 
     [Fact]

@@ -27,7 +27,8 @@ public sealed class SortTests
         Assert.Equal([false, true], result.Feedback!.Goals.Select(g => g.Met));
         Assert.DoesNotContain("0.555", result.Feedback.WhatItWouldDo + result.Feedback.Why + result.Feedback.WhereToLook, StringComparison.Ordinal);
         Assert.Equal("Weigh them.", result.Feedback.WhereToLook);
-        Assert.StartsWith("In order: ", Grader.Grade(Flies.Sort, "Tail-heavy Minnow, Slate Minnow, Bare Hook", 1).Feedback!.WhereToLook, StringComparison.Ordinal);
+        Assert.StartsWith("In order: ", Grader.Grade(Flies.Sort, "Tail-heavy Minnow, Slate Minnow, Bare Hook", 1).Feedback!.WhereToLook,
+            StringComparison.Ordinal);
     }
 
     [Theory]
