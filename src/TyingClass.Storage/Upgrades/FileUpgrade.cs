@@ -39,7 +39,7 @@ internal static class FileUpgrade
     public static string Newer(string path, int format, int newest) => string.Create(
         CultureInfo.InvariantCulture,
         $"{path} was kept by a newer TyingClass: its format is {format}, and this one reads up to {newest}. Start the newer TyingClass, or restore a "
-            + "backup from before. Nothing was changed.");
+            + $"backup from before. Nothing was changed.");
 
     // Folds what the log still holds into the file, so that the file alone is the whole. Null for one that is empty, or cannot be read: opening it for use says
     // why.

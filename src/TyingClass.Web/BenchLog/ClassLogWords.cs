@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TyingClass.Balance.Tying;
 using TyingClass.Drawing.Plots;
 
@@ -14,7 +15,8 @@ internal static class ClassLogWords
         {
             ShareInterval share = ShareInterval.Wilson(agreed, looked);
             words.Add(
-                FormattableString.Invariant(
+                string.Create(
+                    CultureInfo.InvariantCulture,
                     $"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} "
                         + $"({100.0 * agreed / looked:0} %). With so few flies, the true share may lie anywhere from {100 * share.Low:0} "
                         + $"to {100 * share.High:0} % (95 % interval)."));

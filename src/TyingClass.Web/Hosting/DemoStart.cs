@@ -1,3 +1,4 @@
+using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.Files;
@@ -20,7 +21,8 @@ internal static class DemoStart
         Console.WriteLine("Making up a class and grading six weeks of its answers; this takes a moment.");
         DemoCounts made = DemoClass.FillIfEmpty(store, services.GetRequiredService<ICourseSource>().Current, services.GetRequiredService<TimeProvider>())!;
         Console.WriteLine(
-            FormattableString.Invariant(
+            string.Create(
+                CultureInfo.InvariantCulture,
                 $"{made.Students} students and a mentor, {made.Attempts} attempts, {made.Waiting} waiting to be read, {made.Comments} "
                     + $"comments, {made.Patterns} patterns, {made.Drops} flies in the bench log; took {made.Took.TotalSeconds:0.0} s."));
     }

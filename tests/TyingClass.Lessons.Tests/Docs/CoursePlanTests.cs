@@ -74,7 +74,8 @@ public sealed partial class CoursePlanTests
     public void Lessons_Table_IsWhatTheyMeasure()
     {
         using CourseFolder course = new(Repo.Lessons);
-        string expected = string.Concat(course.Current.Lessons.Select(l => (Lesson: l, Measure: LessonMeasure.Of(l))).Select(m => FormattableString.Invariant(
+        string expected = string.Concat(course.Current.Lessons.Select(l => (Lesson: l, Measure: LessonMeasure.Of(l))).Select(m => string.Create(
+            CultureInfo.InvariantCulture,
             $"| {m.Lesson.Number} | {m.Lesson.Title} | {m.Lesson.Minutes} | {m.Measure.Exercises} | {m.Measure.PracticeSets} | {m.Measure.Grade:F0} "
                 + $"| {m.Measure.WordsPerSentence:F0} |\n")));
 

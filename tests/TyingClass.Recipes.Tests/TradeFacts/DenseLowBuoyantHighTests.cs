@@ -30,7 +30,7 @@ public sealed class DenseLowBuoyantHighTests
     internal static string Table => Figures.Table(
         "move | intent | speed, m/s | raises the keel height | by, mm",
         All.Value.GroupBy(m => (m.Move, m.Intent, m.SpeedMS)).OrderBy(g => g.Key.Move, StringComparer.Ordinal).ThenBy(g => g.Key.Intent)
-            .ThenBy(g => g.Key.SpeedMS).Select(g => (FormattableString)
+            .ThenBy(g => g.Key.SpeedMS).Select(g =>
             $"{g.Key.Move} | {(g.Key.Intent == Intent.PointDown ? "point down" : "point up")} | {g.Key.SpeedMS:F1} | {g.Count(m => m.GainMm > 0)} "
             + $"of {g.Count()} | {Figures.Range(g.Select(m => m.GainMm), "F2")}"));
 

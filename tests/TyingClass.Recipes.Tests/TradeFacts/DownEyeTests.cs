@@ -24,7 +24,7 @@ public sealed class DownEyeTests
 
     internal static string Table => Figures.Table(
         "speed, m/s | obey | nose up on a down eye, ° | straight eye less by, ° | up eye less again by, °",
-        All.Value.GroupBy(t => t.SpeedMS).Select(g => (FormattableString)
+        All.Value.GroupBy(t => t.SpeedMS).Select(g =>
             $"{g.Key:F1} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Down.PitchDeg), "F1")} "
             + $"| {Figures.Range(g.Select(t => t.Down.PitchDeg - t.Straight.PitchDeg), "F1")} "
             + $"| {Figures.Range(g.Select(t => t.Straight.PitchDeg - t.Up.PitchDeg), "F1")}"));

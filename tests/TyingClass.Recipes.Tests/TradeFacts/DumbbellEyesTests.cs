@@ -38,14 +38,14 @@ public sealed class DumbbellEyesTests
     internal static string Table => Figures.Table(
         "hook | least lead eyes, mg, bucktail above and below | fur strip on the point side | synthetic hair on the point side | bucktail, two steps finer "
             + "wire | two steps heavier | gape a quarter wider",
-        All.Value.Where(n => n.Kin.StartsWith("Straight", StringComparison.Ordinal)).GroupBy(n => n.Size).Select(g => (FormattableString)
+        All.Value.Where(n => n.Kin.StartsWith("Straight", StringComparison.Ordinal)).GroupBy(n => n.Size).Select(g =>
             $"{new HookSize(g.Key)} straight eye | {string.Join(" | ", g.Select(n => Figures.Number(n.UsualMg, "F1")))} | {g.First().FineMg:F1} "
             + $"| {g.First().HeavyMg:F1} | {g.First().WideMg:F1}"));
 
     internal static string StepTable => Figures.Table(
         "step | obey | neither needs eyes at all",
         Steps.GroupBy(s => s.Name.Split(':')[0])
-            .Select(g => (FormattableString)$"{g.Key} | {g.Count(s => s.Obeys)} of {g.Count()} | {g.Count(s => s.GreaterMg == 0)}"));
+            .Select(g => $"{g.Key} | {g.Count(s => s.Obeys)} of {g.Count()} | {g.Count(s => s.GreaterMg == 0)}"));
 
     [Fact]
     public void Tow_DumbbellFlies_EyesGrowWithSizeWireAndGapeUnlessNoneAreNeeded()

@@ -5,14 +5,14 @@ namespace TyingClass.Recipes.Tests.TradeFacts;
 /// <summary>Small tables for docs/trade-facts.md.</summary>
 internal static class Figures
 {
-    public static string Table(string heads, IEnumerable<FormattableString> rows)
+    public static string Table(string heads, IEnumerable<string> rows)
     {
         string[] columns = heads.Split('|', StringSplitOptions.TrimEntries);
         return string.Join('\n',
         [
             $"| {string.Join(" | ", columns)} |",
             $"|{string.Concat(columns.Select((_, i) => i == 0 ? " --- |" : " ---: |"))}",
-            .. rows.Select(row => $"| {row.ToString(CultureInfo.InvariantCulture)} |"),
+            .. rows.Select(row => $"| {row} |"),
         ]);
     }
 

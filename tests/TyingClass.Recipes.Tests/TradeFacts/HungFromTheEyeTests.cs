@@ -23,7 +23,7 @@ public sealed class HungFromTheEyeTests
 
     internal static string Table => Figures.Table(
         "tied with | flies | shank from plumb in air, ° | most it turns when hung in still water instead, °",
-        All.Value.GroupBy(h => h.Name.Split(", ")[1]).Select(g => (FormattableString)
+        All.Value.GroupBy(h => h.Name.Split(", ")[1]).Select(g =>
             $"{g.Key} | {g.Count()} | {Figures.Range(g.Select(h => h.ShankDeg), "F1")} | {g.Max(h => Math.Abs(h.WaterDeg - h.ShankDeg)):F1}"));
 
     // The engine's hang is a line of geometry; here the fly is let go in all but still air and its moments bring it to rest.

@@ -31,7 +31,7 @@ public sealed class JigBeadTests
 
     internal static string Table => Figures.Table(
         "bead | reliably point up | keel height, mm | bead's share, g·mm | bend and spear's share, g·mm | body's and tail's share, g·mm",
-        All.Value.GroupBy(t => t.Bead).Select(g => (FormattableString)
+        All.Value.GroupBy(t => t.Bead).Select(g =>
             $"{g.Key} | {g.Count(t => t.Ride.IsReliable)} of {g.Count()} | {Figures.Range(g.Select(t => t.Ride.KeelMm), "F2")} "
             + $"| {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bead")), "F3")} "
             + $"| {Figures.Range(g.Select(t => t.LedgerGmm(p => p == "bend")), "F3")} "

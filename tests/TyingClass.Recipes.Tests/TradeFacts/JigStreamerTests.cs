@@ -17,7 +17,7 @@ public sealed class JigStreamerTests
 
     internal static string Table => Figures.Table(
         "jig eye | obey | keel height at 0.4 m/s, mm | towed at 0.4 m/s, nose up, ° | sinking, nose down, ° | sinks at, m/s",
-        All.Value.GroupBy(r => r.Recipe.Name.Split(' ')[2].TrimEnd(',')).Select(g => (FormattableString)
+        All.Value.GroupBy(r => r.Recipe.Name.Split(' ')[2].TrimEnd(',')).Select(g =>
             $"{g.Key} | {g.Count(Obeys)} of {g.Count()} | {Figures.Range(g.Select(r => r.KeelMm), "F1")} "
             + $"| {Figures.Range(g.Select(r => r.PitchDeg), "F1")} | {Figures.Range(g.Select(r => -r.State.Sink!.PitchDeg), "F1")} "
             + $"| {Figures.Range(g.Select(r => r.State.Sink!.RateMS), "F2")}"));

@@ -37,7 +37,7 @@ public sealed class LoopKnotTests
 
     internal static string Table => Figures.Table(
         "line | obey | cinched holds the nose higher by, ° (median): 0.15 mm | 0.22 mm | 0.30 mm | 0.40 mm",
-        Slack.Value.Concat(Tight.Value).GroupBy(t => t.SpeedMS).Select(g => (FormattableString)
+        Slack.Value.Concat(Tight.Value).GroupBy(t => t.SpeedMS).Select(g =>
             $"{(g.Key == 0 ? "slack, sinking" : Figures.Number(g.Key, "'tight, at '0.0' m/s'"))} | {g.Count(t => t.Obeys)} of {g.Count()} "
             + $"| {string.Join(" | ", LeadersMm.Select((_, i) => Figures.Number(Figures.Median(g.Select(t => t.CinchedDeg[i] - t.LoopDeg)), "F1")))}"));
 

@@ -45,7 +45,7 @@ public sealed class NarrowGapeTests
     internal static string Table => Figures.Table(
         "speed, m/s | pitch as tied, ° | keel height as tied, mm | brass cone raises it | by, mm (median) | straight eye raises it | by, mm (median) | "
             + "wider gape raises it | by, mm",
-        All.Value.GroupBy(c => c.SpeedMS).Select(g => (FormattableString)
+        All.Value.GroupBy(c => c.SpeedMS).Select(g =>
             $"{g.Key:F1} | {Figures.Range(g.Select(c => c.Tied.PitchDeg), "F1")} | {Figures.Range(g.Select(c => c.Tied.KeelMm), "F2")} "
             + $"| {g.Count(c => c.Lighter.KeelMm > c.Tied.KeelMm)} of {g.Count()} | {Figures.Median(g.Select(c => c.Lighter.KeelMm - c.Tied.KeelMm)):F2} "
             + $"| {g.Count(c => c.StraightEye.KeelMm > c.Tied.KeelMm)} of {g.Count()} "
@@ -56,7 +56,7 @@ public sealed class NarrowGapeTests
         "cone | dressing | wider gape raises the keel height, of 8 flies at 0.2, 0.4, 0.8, 1.2 m/s | balance point sinks by, mm | line of resistance sinks "
             + "under it by, mm",
         All.Value.GroupBy(c => (Cone: c.Name.Split(", ")[2], Dressing: c.Name.Split(", ")[1])).OrderBy(g => g.Key.Cone, StringComparer.Ordinal)
-            .Select(g => (FormattableString)
+            .Select(g =>
             $"{g.Key.Cone} | {g.Key.Dressing} | {string.Join(", ", SpeedsMS.Select(v => g.Count(c => c.SpeedMS == v && c.GapeGainMm > 0)))} "
             + $"| {Figures.Range(Trolled(g).Select(c => c.WiderGape.BelowLevelMm - c.Tied.BelowLevelMm), "F2")} "
             + $"| {Figures.Range(Trolled(g).Select(c => c.WiderGape.LineDropMm - c.Tied.LineDropMm), "F2")}"));
@@ -64,7 +64,7 @@ public sealed class NarrowGapeTests
     internal static string VerdictTable => Figures.Table(
         "verdict at 0.4 m/s | flies | of 60 tied alike, ride as intended",
         AsTied.Value.GroupBy(r => r.IsReliable ? "reliably point down" : r.Kind == VerdictKind.Flips ? "flips" : "not to be relied on")
-            .OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => (FormattableString)
+            .OrderBy(g => g.Key, StringComparer.Ordinal).Select(g =>
             $"{g.Key} | {g.Count()} | {Figures.Range(g.Select(r => 100 * r.AsIntended), "F0")} %"));
 
     [Fact]

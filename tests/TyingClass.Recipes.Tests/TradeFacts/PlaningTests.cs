@@ -43,7 +43,7 @@ public sealed class PlaningTests
 
     internal static string Table => Figures.Table(
         "nose lowered by | speed, m/s | obey | nose lower by, ° (median) | lift changes by, mN | drag changes by, mN | lead needed, % of the plain fly's",
-        All.Value.GroupBy(t => (t.Lever, t.SpeedMS)).Select(g => (FormattableString)
+        All.Value.GroupBy(t => (t.Lever, t.SpeedMS)).Select(g =>
             $"{g.Key.Lever} | {g.Key.SpeedMS:F1} | {g.Count(t => t.Obeys)} of {g.Count()} "
             + $"| {Figures.Median(g.Select(t => t.Plain.PitchDeg - t.Lowered.PitchDeg)):F1} "
             + $"| {Figures.Range(g.Select(t => t.Lowered.LiftMN - t.Plain.LiftMN), "F2")} "
@@ -63,7 +63,7 @@ public sealed class PlaningTests
     internal static string JigTable => Figures.Table(
         "size | obey, at 0.8 and 1.2 m/s | nose up on the 45° eye, ° | on the 90° eye, ° | lift on the 45° eye, mN | on the 90° eye, mN | bead needed, % "
             + "of the other's (5 is the least tried)",
-        Jigs.Value.GroupBy(t => t.Name.Split(' ')[0]).Select(g => (FormattableString)
+        Jigs.Value.GroupBy(t => t.Name.Split(' ')[0]).Select(g =>
             $"{g.Key} | {g.Count(t => t.Obeys)} of {g.Count()} | {Figures.Range(g.Select(t => t.Plain.PitchDeg), "F1")} "
             + $"| {Figures.Range(g.Select(t => t.Lowered.PitchDeg), "F1")} | {Figures.Range(g.Select(t => t.Plain.LiftMN), "F2")} "
             + $"| {Figures.Range(g.Select(t => t.Lowered.LiftMN), "F2")} | {Figures.Range(g.Select(t => 100 * t.Needs), "F0")}"));

@@ -63,7 +63,7 @@ public sealed class PointSideHairTests
         Assert.All(Wrapped.Value.Where(t => !double.IsNaN(t.Tied.KeelMm) && !double.IsNaN(t.OnTop.KeelMm)),
         t => Assert.True(t.Tied.KeelMm > t.OnTop.KeelMm + 0.3, $"{t.Tied.Recipe.Name} {t.Tied.KeelMm} {t.OnTop.KeelMm}"));
 
-    private static FormattableString Row(string name, Ride[] rides) =>
+    private static string Row(string name, Ride[] rides) =>
         $"{name} | {rides.Count(r => r.IsReliable)} of {rides.Length} "
         + $"| {Figures.Range(rides.Where(r => !double.IsNaN(r.KeelMm)).Select(r => r.KeelMm), "F2")} "
         + $"| {Figures.Range(rides.Select(r => 100 * r.AsIntended), "F0")}";

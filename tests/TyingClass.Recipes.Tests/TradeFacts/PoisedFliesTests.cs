@@ -34,7 +34,7 @@ public sealed class PoisedFliesTests
             ("0", All.Value.Where(p => p.CanBePoised).Select(p => p.AtNone)),
             ("0.2", All.Value.Where(p => p.AtNone.KeelMm < 0.2).Select(p => p.AtFifth)),
             ("0.4", All.Value.Select(p => p.AtTwoFifths)),
-        }.Select(g => (FormattableString)
+        }.Select(g =>
             $"{g.Name} | {g.Flies.Count()} | {100 * Figures.Median(g.Flies.Select(t => t.AsIntended)):F0} "
             + $"| {Figures.Range(g.Flies.Select(t => 100 * t.AsIntended), "F0")} | {100 * Figures.Median(g.Flies.Select(t => t.Leaning)):F0} "
             + $"| {100 * Figures.Median(g.Flies.Select(t => t.Flipped)):F0}"));

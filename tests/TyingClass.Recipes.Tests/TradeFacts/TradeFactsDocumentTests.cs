@@ -14,7 +14,7 @@ public sealed partial class TradeFactsDocumentTests
     {
         ["shares"] = () => Figures.Table(
             "fact | what is counted | obey | share, %",
-            Shares().Select(s => (FormattableString)$"{s.Fact} | {s.What} | {s.Share} | {100.0 * s.Share.Obey / s.Share.Count:F1}")),
+            Shares().Select(s => $"{s.Fact} | {s.What} | {s.Share} | {100.0 * s.Share.Obey / s.Share.Count:F1}")),
         ["1"] = () => HungFromTheEyeTests.Table,
         ["2"] = () => DownEyeTests.Table,
         ["3"] = () => JigStreamerTests.Table,

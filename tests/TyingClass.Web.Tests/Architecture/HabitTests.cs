@@ -1,13 +1,17 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
 using TyingClass.Storage;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Architecture;
 
 /// <summary>Habits of the house that the compiler does not keep: docs/architecture.md says why.</summary>
-public sealed class HabitTests
+public sealed partial class HabitTests
 {
     private const int MostParameters = 6;
+
+    /// <summary>As .editorconfig says.</summary>
+    private const int LongestLine = 160;
 
     /// <summary>Methods from before the rule. None may be added, and one that is mended must be taken out.</summary>
     private static readonly string[] TooManyParameters =
@@ -86,6 +90,34 @@ public sealed class HabitTests
             all.SequenceEqual(known.Order(StringComparer.Ordinal)),
             $"New: {string.Join(", ", all.Except(known))}. Mended, take it out of the list: {string.Join(", ", known.Except(all))}.");
     }
+
+    [Fact]
+    public void Line_OfCodeOrRazor_IsNoLongerThanEditorconfigSays()
+    {
+        Assert.Contains($"max_line_length = {LongestLine}\n", ProjectFile.ReadText(".editorconfig"), StringComparison.Ordinal);
+        Assert.Empty(Sources.SelectMany(file => File.ReadLines(file)
+            .Select((line, i) => (Text: line, Place: $"{Path.GetRelativePath(ProjectFile.Root, file)}:{i + 1}"))
+            .Where(line => line.Text.Length > LongestLine && !Unbreakable().IsMatch(line.Text))
+            .Select(line => line.Place)));
+    }
+
+    // .editorconfig says the same, and the build holds it for tests too.
+    [Fact]
+    public void Field_PrivateToAnObject_BeginsWithAnUnderscore() =>
+        Assert.Empty(Assemblies.Types
+            .Where(t => t.Namespace?.StartsWith("TyingClass.", StringComparison.Ordinal) == true)
+            .SelectMany(t => t.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
+            .Where(f => f.IsPrivate && !f.Name.Contains('<', StringComparison.Ordinal) && !f.Name.StartsWith('_'))
+            .Select(f => $"{f.DeclaringType!.FullName}.{f.Name}"));
+
+    private static IEnumerable<string> Sources => new[] { "src", "tests" }
+        .SelectMany(folder => new[] { "*.cs", "*.cshtml" }
+            .SelectMany(kind => Directory.EnumerateFiles(Path.Combine(ProjectFile.Root, folder), kind, SearchOption.AllDirectories)))
+        .Where(file => !Path.GetRelativePath(ProjectFile.Root, file).Split(Path.DirectorySeparatorChar).Any(folder => folder is "obj" or "bin"));
+
+    /// <summary>A path of a drawing, a regular expression, bytes written as letters: what no line break may come into.</summary>
+    [GeneratedRegex("""[^\s"<>]{120,}| d="[^"]{100,}|GeneratedRegex\(|<svg|<symbol""")]
+    private static partial Regex Unbreakable();
 
     private static string Name(MethodBase method) => $"{method.DeclaringType!.FullName}.{(method.IsConstructor ? "new" : method.Name)}";
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Bodies;
@@ -58,7 +59,8 @@ public sealed class DemoClassTests : IDisposable
             // What is on the page to three digits must differ from one revision to the next.
             string[] figures = [
                 .. flies.Select(
-                    f => FormattableString.Invariant(
+                    f => string.Create(
+                        CultureInfo.InvariantCulture,
                         $"{f.Report.Soaked.AtFishingSpeed.KeelHeightMm.For(f.Report.Intent):0.00} "
                         + $"{f.Report.MassG:0.000} {f.Report.Soaked.Sink?.RateMS:0.000}"))];
             Assert.Equal(figures.Length, figures.Distinct().Count());

@@ -5,7 +5,6 @@ using TyingClass.Storage;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Files;
 using TyingClass.Web.Exchange;
-using TyingClass.Web.Tests.Pages;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
