@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Courses;
 using Xunit;
@@ -129,7 +130,7 @@ public sealed class OneCauseTests
         Assert.Contains(errors, e => e.Text.Contains("“gone-01” was published and is gone", StringComparison.Ordinal));
     }
 
-    private static IEnumerable<AuthorError> Errors(string second, string ids = "one-01\ntwo-01\n")
+    private static ImmutableArray<AuthorError> Errors(string second, string ids = "one-01\ntwo-01\n")
     {
         using TemporaryFolder folder = new();
         folder.Write("recipes/slate-minnow.fly.yaml", Repo.Recipe("recipes/slate-minnow.fly.yaml")!);

@@ -1,8 +1,8 @@
+using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
-using TyingClass.Lessons.Kinds.FindTheSlip;
 using TyingClass.Recipes.Text;
 using Xunit;
 
@@ -227,7 +227,7 @@ public sealed class FindTheSlipTests
         Assert.Contains("The model answer fails: why it goes wrong", Assert.Single(Checking(folder)).Text, StringComparison.Ordinal);
     }
 
-    private static IEnumerable<AuthorError> Checking(TemporaryFolder folder) => Lessons.Checking.CourseChecker.Check(folder.Path).Errors;
+    private static ImmutableArray<AuthorError> Checking(TemporaryFolder folder) => Lessons.Checking.CourseChecker.Check(folder.Path).Errors;
 
     private static TemporaryFolder Course(string exercise)
     {
