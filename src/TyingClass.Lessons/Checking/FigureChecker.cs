@@ -22,7 +22,7 @@ internal static partial class FigureChecker
             _ => "",
         })));
         Dictionary<string, FlyFigures> flies = [];
-        foreach (Stated stated in lesson.Figures)
+        foreach (LessonClaim stated in lesson.Figures)
         {
             if (!flies.TryGetValue(stated.RecipeText, out FlyFigures? fly)) flies[stated.RecipeText] = fly = new FlyFigures(GivenFly.Of(stated.RecipeText));
             string? complaint = stated switch

@@ -70,7 +70,7 @@ public sealed record Lesson
     public ImmutableArray<GlossaryTerm> Glossary { get; init; } = [];
 
     /// <summary>What the prose states of flies, which check-lessons holds against the engine.</summary>
-    public ImmutableArray<Stated> Figures { get; init; } = [];
+    public ImmutableArray<LessonClaim> Figures { get; init; } = [];
 
     /// <summary>Addresses the lesson points to, for finding dead ones.</summary>
     public ImmutableArray<LessonLink> Links { get; init; } = [];
@@ -89,13 +89,13 @@ public sealed record GlossaryTerm(string Term, string Meaning, int Line, int Col
 
 /// <summary>Something a lesson says of a fly.</summary>
 /// <param name="Line">Where its front matter lists it.</param>
-public abstract record Stated(string RecipeText, int Line, int Column);
+public abstract record LessonClaim(string RecipeText, int Line, int Column);
 
 /// <param name="Said">As the prose has it: "5.9 mm".</param>
-public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column) : Stated(RecipeText, Line, Column);
+public sealed record StatedFigure(string RecipeText, string Quantity, string Said, int Line, int Column) : LessonClaim(RecipeText, Line, Column);
 
 /// <summary>Something said in words: "pitch while sinking &lt; 0°" for "it dives".</summary>
-public sealed record StatedFact(string RecipeText, string Words, Condition Condition, int Line, int Column) : Stated(RecipeText, Line, Column);
+public sealed record StatedFact(string RecipeText, string Words, Condition Condition, int Line, int Column) : LessonClaim(RecipeText, Line, Column);
 
 public sealed record LessonLink(string Address, bool IsImage, int Line, int Column);
 

@@ -6,7 +6,7 @@ namespace TyingClass.Lessons.Courses;
 /// <summary>The keys between the two lines of hyphens at the top of a lesson.</summary>
 internal sealed record FrontMatter(
     string Title, string Summary, ImmutableArray<string> Concepts, int Minutes, int? Evening,
-    ImmutableArray<GlossaryTerm> Glossary, ImmutableArray<Stated> Figures, int LineCount)
+    ImmutableArray<GlossaryTerm> Glossary, ImmutableArray<LessonClaim> Figures, int LineCount)
 {
     public static FrontMatter? Read(string[] lines, Func<string, string?> readFile, AuthorErrors errors)
     {

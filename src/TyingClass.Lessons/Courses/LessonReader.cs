@@ -105,7 +105,8 @@ public static partial class LessonReader
 
     // One that runs into the beginning of the next is closed by that one's end.
     private static bool IsClosed(FencedCodeBlock fence) =>
-        fence.ClosingFencedCharCount > 0 && !(Fence.IsOurs(fence) && fence.Lines.Lines.Take(fence.Lines.Count).Any(l => l.Slice.ToString().StartsWith("```", StringComparison.Ordinal)));
+        fence.ClosingFencedCharCount > 0
+        && !(Fence.IsOurs(fence) && (fence.Lines.Lines ?? []).Take(fence.Lines.Count).Any(l => l.Slice.ToString().StartsWith("```", StringComparison.Ordinal)));
 
     [GeneratedRegex(@"\A(?<number>[0-9]{2})-(?<slug>[a-z0-9]+(?:-[a-z0-9]+)*)\.md\z")]
     private static partial Regex FileName();

@@ -14,9 +14,9 @@ internal static class StatedReader
 {
     private const string File = "file", With = "with", Holds = "holds";
 
-    public static ImmutableArray<Stated> Read(FieldReader fields, Func<string, string?> readFile)
+    public static ImmutableArray<LessonClaim> Read(FieldReader fields, Func<string, string?> readFile)
     {
-        ImmutableArray<Stated>.Builder all = ImmutableArray.CreateBuilder<Stated>();
+        ImmutableArray<LessonClaim>.Builder all = ImmutableArray.CreateBuilder<LessonClaim>();
         RecipeFinder recipes = new([], readFile, fields.Errors);
         foreach (YamlNode item in fields.Items("figures"))
         {
@@ -53,14 +53,14 @@ internal static class StatedReader
         return item.Errors.Count > before ? null : draft.ToText();
     }
 
-    private static void AddFact(string text, YamlText fact, Recipe recipe, AuthorErrors errors, ImmutableArray<Stated>.Builder all)
+    private static void AddFact(string text, YamlText fact, Recipe recipe, AuthorErrors errors, ImmutableArray<LessonClaim>.Builder all)
     {
         ConditionScope scope = new(HasFly: true, HasStart: false, null, AnswerIsNumber: false, [], [.. FlyBuilder.Names(recipe.Parts)]);
         if (ConditionReader.Check(fact, scope, errors))
             all.Add(new StatedFact(text, fact.Value.Trim(), ConditionParser.Parse(fact.Value, scope).Condition!, fact.Line, fact.Column));
     }
 
-    private static void AddFigure(string text, YamlEntry entry, AuthorErrors errors, ImmutableArray<Stated>.Builder all)
+    private static void AddFigure(string text, YamlEntry entry, AuthorErrors errors, ImmutableArray<LessonClaim>.Builder all)
     {
         if (!QuantityQuery.TryParse(entry.Key, out QuantityQuery query, out string error))
             errors.Add(entry.Line, entry.Column, error);

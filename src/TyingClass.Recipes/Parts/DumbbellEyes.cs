@@ -23,7 +23,7 @@ internal sealed class DumbbellEyes : Weight
     // The eyes shelter each other from a flow across the fly: together they show it one blunt face.
     private static readonly Figure FaceBluntness = new(0.5, "1", Figure.Estimate);
 
-    private const double OunceKg = 28.349523125e-3;
+    private static readonly double OunceKg = Text.Units.ToSi(1, Text.Dimension.Mass, "oz");
 
     // Common practice: the pairs shops sell (docs/recipes.md).
     private static readonly ImmutableArray<int> PairsPerOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];

@@ -109,7 +109,8 @@ internal static class UnitTable
     {
         foreach (Dimension dimension in Enum.GetValues<Dimension>())
         {
-            if (For(dimension).Find(spelling) is not null) return dimension;
+            // "mn" is a slip of the pen for mm, hardly a force: short ones count only as they are written.
+            if (For(dimension).Find(spelling) is { } unit && (spelling.Length > 2 || unit.Spellings.Prepend(unit.Symbol).Contains(spelling))) return dimension;
         }
 
         return null;

@@ -19,6 +19,9 @@ public sealed record Slider(string Path, string Label, string Unit, double Low, 
 
     public string Id => "slide-" + string.Concat(Path.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 
+    /// <summary>How much of SI one of its unit is, for the script that pulls the picture about.</summary>
+    public string SiText => (Unit is "m/s" or "ft/s" ? Units.ToSi(1, Dimension.Speed, Unit) : 1).ToString("R", CultureInfo.InvariantCulture);
+
     public string LowText => Text(Low);
 
     public string HighText => Text(High);

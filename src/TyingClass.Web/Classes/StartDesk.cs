@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Evenings;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Starts;
 using TyingClass.Web.Exchange;
@@ -46,9 +46,12 @@ public sealed record StartView(
     public bool IsGoing => Done.Contains(StartSteps.Begun) && !Done.Contains(StartSteps.End);
 }
 
+/// <summary>What setting a class up reads and writes.</summary>
+public sealed record StartStores(ClassStartStore Starts, AccountStore Accounts, EveningStore Evenings);
+
 /// <summary>Leads an instructor through setting up the class that is open. Each step can be left and taken up again: what was done is kept with the
 /// class.</summary>
-public sealed class StartDesk(ICourseSource course, ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+public sealed class StartDesk(ICourseSource course, StartStores store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
 {
     public StartView? Open()
     {

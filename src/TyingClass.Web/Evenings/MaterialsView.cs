@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Recipes.Supplies;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.Evenings;
 
@@ -76,20 +78,22 @@ public sealed class PacketQuery
 
 public static class MaterialsView
 {
-    public static ImmutableArray<MaterialLine> Of(IEnumerable<Supply> supplies, Packets packets)
+    public static ImmutableArray<MaterialLine> Of(IEnumerable<Supply> supplies, Packets packets, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(supplies);
         ArgumentNullException.ThrowIfNull(packets);
-        return [.. supplies.Select(s => new MaterialLine(s.Item, Say(s, exact: true), Say(packets.WithSpares(s), exact: false), packets.For(s)))];
+        return [.. supplies.Select(s => new MaterialLine(s.Item, Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
     }
 
-    private static string Say(Supply s, bool exact) => s.Kind switch
+    private static string Say(Supply s, bool exact, UnitSystem units) => s.Kind switch
     {
-        SupplyKind.Wire when exact && s.Turns > 0 => Invariant($"{s.Turns} turns, {s.WireM:0.00} m"),
-        SupplyKind.Wire => Invariant($"{s.WireM:0.0} m"),
-        SupplyKind.Dressing => Invariant($"{s.MassKg * 1e3:0.00} g"),
+        SupplyKind.Wire when exact && s.Turns > 0 => $"{Numbers.Write(s.Turns, 0)} turns, {Wire(s.WireM, 2, units)}",
+        SupplyKind.Wire => Wire(s.WireM, 1, units),
+        SupplyKind.Dressing => units == UnitSystem.Metric ? $"{Numbers.Fixed(s.MassKg * 1e3, 2)} g" : Stated.SayWeightToBuy(s.MassKg, units),
         _ => s.Pieces.ToString(CultureInfo.InvariantCulture),
     };
 
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private static string Wire(double wireM, int decimals, UnitSystem units) => units == UnitSystem.Metric
+        ? $"{Numbers.Fixed(wireM, decimals)} m"
+        : $"{Numbers.Fixed(Units.FromSi(wireM, Dimension.Length, "ft"), decimals)} ft";
 }

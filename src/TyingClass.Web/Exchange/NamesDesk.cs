@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Starts;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 
@@ -12,14 +12,15 @@ namespace TyingClass.Web.Exchange;
 public sealed record NamesTyped(string Text, bool LastNameFirst);
 
 /// <summary>Adds the people of a list to the class that is open: looked at first, then all of them at once or nobody.</summary>
-public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+public sealed class NamesDesk(
+    ClassStartStore starts, AccountStore accounts, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
 {
     private const int MostBytes = 1 << 20;
 
     public ClassRoom? Room => access.Current;
 
     /// <summary>What was typed here and not added yet, from whatever browser.</summary>
-    public NamesTyped Kept => Room is { } room && store.Starts.Of(room.Id) is var start
+    public NamesTyped Kept => Room is { } room && starts.Of(room.Id) is var start
         ? new NamesTyped(start.Names, start.LastNameFirst)
         : new NamesTyped("", false);
 
@@ -28,7 +29,7 @@ public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visi
     {
         ArgumentNullException.ThrowIfNull(typed);
         if (Room is not { } room) return new Roster([], null, "You have no class yet. Make one under Setup first.");
-        store.Starts.KeepNames(room.Id, typed.Text, typed.LastNameFirst);
+        starts.KeepNames(room.Id, typed.Text, typed.LastNameFirst);
         return Read(typed);
     }
 
@@ -38,7 +39,7 @@ public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visi
         ArgumentNullException.ThrowIfNull(typed);
         if (Encoding.UTF8.GetByteCount(typed.Text) > MostBytes) return TooLarge;
         Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(typed.Text), typed.LastNameFirst);
-        return roster with { All = [.. roster.All.Select(l => l.Problem is null && store.Accounts.NameIsTaken(l.Name) ? Taken(l) : l)] };
+        return roster with { All = [.. roster.All.Select(l => l.Problem is null && accounts.NameIsTaken(l.Name) ? Taken(l) : l)] };
     }
 
     /// <summary>As <see cref="Look"/>, and adds everyone when nothing is wrong.</summary>
@@ -50,9 +51,9 @@ public sealed class NamesDesk(ClassStore store, ClassAccess access, Visitor visi
         // Hashing is slow on purpose: before the store is locked.
         (RosterLine Line, string Passphrase, string Hash)[] made =
             [.. roster.All.AsParallel().AsOrdered().Select(l => (l, HandedPassphrase.New())).Select(p => (p.l, p.Item2, account.Hash(p.Item2)))];
-        AddedPeople outcome = store.Accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))]);
+        AddedPeople outcome = accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))]);
         if (!outcome.Refused.IsEmpty) return (null, Refused(roster, outcome.Refused));
-        store.Starts.KeepNames(room.Id, "", typed.LastNameFirst);
+        starts.KeepNames(room.Id, "", typed.LastNameFirst);
         return (slips.Lay(visitor.Person!.Id, $"New in {room.Name}", outcome.Added.Zip(made, (p, m) => new Slip(p.Label, m.Passphrase))), roster);
     }
 

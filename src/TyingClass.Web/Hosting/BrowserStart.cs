@@ -1,5 +1,5 @@
-using System.ComponentModel;
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 
 namespace TyingClass.Web.Hosting;
 
@@ -24,7 +24,7 @@ internal static class BrowserStart
         {
             using Process? browser = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
         }
-        catch (Exception e) when (e is Win32Exception or InvalidOperationException or PlatformNotSupportedException)
+        catch (Exception e) when (e is ExternalException or InvalidOperationException or PlatformNotSupportedException)
         {
             Console.WriteLine($"No browser could be opened. Open {address} in one yourself.");
         }

@@ -28,8 +28,10 @@ internal static class StoreServices
         AddOne(services, s => s.GuestMoves);
         AddOne(services, s => s.Trash);
         AddOne(services, s => s.RoomChoice);
+        AddOne(services, s => s.Starts);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
+        services.AddSingleton<StartStores>();
     }
 
     private static void AddOne<T>(IServiceCollection services, Func<ClassStore, T> one)

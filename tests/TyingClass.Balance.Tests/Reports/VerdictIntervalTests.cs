@@ -1,4 +1,3 @@
-using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Balance.Tests.Flies;
 using TyingClass.Recipes.Bodies;

@@ -99,7 +99,7 @@ public sealed class OneCauseTests
     [InlineData("kind: repair", "kind: repiar", 10, "Did you mean “repair”?")]
     [InlineData("kind: repair", "knid: repair", 9, "“kind” is missing")]
     [InlineData("material: brass", "material: brss", 21, "brass")]
-    [InlineData("      size: 2 mm", "      size: 2 mn", 22, "“mn” is a unit of force")]
+    [InlineData("      size: 2 mm", "      size: 2 mn", 22, "“mn” is not a unit of length")]
     [InlineData("intent: point down", "intent: pointdown", 16, "point down")]
     [InlineData("tolerance: 0.05 g", "tolernce: 0.05 g", 49, "Did you mean “tolerance”?")]
     [InlineData("vary:", "varry:", 50, "Did you mean “vary”?")]

@@ -1,6 +1,5 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
-using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;

@@ -105,7 +105,8 @@ internal static class RecipeGen
             Loops = has.Contains("loops") ? turns % 2 + 1 : null,
             AtM = Units.Rounded(fromM + inM),
             ToM = has.Contains("to") && (kind != PartKind.Wing || tied == TieDown.BothEnds) && toM is { } m ? Units.Rounded(fromM + m) : null,
-            LengthM = has.Contains("length") ? lengthM : null,
+            // A rattle that says no length is three times as long as it is wide: longer than the stretch of shank it has here.
+            LengthM = !has.Contains("length") ? null : kind == PartKind.Rattle ? lengthM ?? 10e-3 : lengthM,
             Side = has.Contains("side") ? side : null,
             Tied = has.Contains("tied") ? tied : null,
             SideOffsetM = turns % 2 == 0 ? offsetM : 0,

@@ -59,7 +59,9 @@ public sealed class FindingSentenceTests
 
     private static Finding Made(FindingKind kind) => kind switch
     {
-        FindingKind.Leans or FindingKind.RidesOnItsSide or FindingKind.Flips or FindingKind.Undecided or FindingKind.Hangs or FindingKind.Floats => new VerdictFinding(kind),
+        FindingKind.Leans or FindingKind.RidesOnItsSide or FindingKind.Flips or FindingKind.Undecided or FindingKind.Hangs or FindingKind.Floats
+            or FindingKind.Tilts => new VerdictFinding(kind),
+        FindingKind.TwoWaysToSink => new SinkWaysFinding([new SinkWay(0.64, -89, 180, 0.5), new SinkWay(0.31, 1, 22, 0.5)]),
         FindingKind.KnotHoldsTheNoseUp => new KnotFinding(7.2),
         FindingKind.SinksAnyWayUp => new NoSinkFinding(kind, false, 0.31),
         FindingKind.Tumbles => new NoSinkFinding(kind, true, null),

@@ -8,7 +8,7 @@ namespace TyingClass.Web.Tests.Architecture;
 /// <summary>Every project and every package has its place (docs/architecture.md). What is used is read off the built assemblies, what is referred to off the project files.</summary>
 public sealed class ArchitectureTests
 {
-    private static readonly string[] Framework = ["System.", "Microsoft.AspNetCore", "Microsoft.Extensions.", "netstandard"];
+    private static readonly string[] Framework = ["System.", "Microsoft.AspNetCore", "Microsoft.Extensions.", "Microsoft.Win32.", "netstandard"];
 
     public static TheoryData<string> Programs => [.. ProjectFile.All.Select(p => p.Name).Where(n => Rooms.All.Any(r => r.Name == n && r.IsProgram))];
 

@@ -54,7 +54,7 @@ public sealed class ClassGoesOnTests : IDisposable
         await Answers.PassFirstAsync(wren);
         Sheet evening = await instructor.OpenAsync("/class/evenings/1");
         Sheet archived = await (await instructor.OpenAsync("/class/setup")).PressAsync("Archive");
-        Assert.Contains("Archived: 1", archived.Text("details summary"), StringComparison.Ordinal);
+        Assert.Contains("Archived: 1", archived.Text("#classes ~ details summary"), StringComparison.Ordinal);
 
         Assert.Equal(["Wren"], (await RegisterPage.OpenAsync(instructor)).People);
         Sheet refused = await evening.FillAndSendAsync("#edit", ".send button", ("plan", "Too late."));

@@ -26,10 +26,10 @@ public sealed class PreferenceTests : IDisposable
         Browser browser = room.NewBrowser();
         await ChooseAsync(browser, "auto", "imperial");
         ExercisePage page = await Answers.FailRepairAsync(browser);
-        Assert.Contains("grains", page.Sheet.Text(".figures"), StringComparison.Ordinal);
+        Assert.Matches(@"[0-9] gr\b", page.Sheet.Text(".figures"));
         await ChooseAsync(browser, "auto", "metric");
         page = await ExercisePage.OpenAsync(browser, "first-03");
-        Assert.DoesNotContain("grains", page.Sheet.Text(".figures"), StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"[0-9] gr\b", page.Sheet.Text(".figures"));
     }
 
     [Fact]

@@ -4,6 +4,8 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
@@ -17,7 +19,8 @@ internal static class MeasureGrader
     [
         (10, "Your figure is ten times too large: look at the decimal point."), (0.1, "Your figure is ten times too small: look at the decimal point."),
         (1000, "Your figure is a thousand times too large: look at the unit."), (0.001, "Your figure is a thousand times too small: look at the unit."),
-        (MmPerInch, "Your figure is 25.4 times too large: that is the number of millimeters in an inch."), (1 / MmPerInch, "Your figure is 25.4 times too small: that is the number of millimeters in an inch."),
+        (MmPerInch, $"Your figure is {Numbers.Write(MmPerInch, 1)} times too large: that is the number of millimeters in an inch."),
+        (1 / MmPerInch, $"Your figure is {Numbers.Write(MmPerInch, 1)} times too small: that is the number of millimeters in an inch."),
         (-1, "Your figure has the right size but the wrong sign."),
     ];
 
@@ -56,7 +59,7 @@ internal static class MeasureGrader
     }
 
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
-        $"your {query.SayStated(answer, units)} {(passed ? "agrees" : answer > key ? "is too large" : "is too small")}";
+        $"your {query.SayStated(answer, units)} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
 
     private static string? Slip(double answer, double key, double tolerance) =>
         Slips.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();

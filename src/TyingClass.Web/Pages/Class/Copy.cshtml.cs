@@ -3,7 +3,6 @@ using System.Globalization;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
 using TyingClass.Web.Classes;
@@ -14,7 +13,7 @@ namespace TyingClass.Web.Pages.Class;
 
 /// <summary>Last year's class for another winter.</summary>
 [Authorize(ClassPolicies.Instructor)]
-public sealed class CopyModel(ClassSetup setup, ClassAccess access, ClassStore store, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class CopyModel(ClassSetup setup, ClassAccess access, ClassRoomStore classes, EveningStore evenings, Visitor visitor) : PageModel, IKeepsTyped
 {
     /// <summary>Fifty-two weeks: the same day of the week.</summary>
     private const int AYear = 364;
@@ -80,8 +79,8 @@ public sealed class CopyModel(ClassSetup setup, ClassAccess access, ClassStore s
 
     private bool Open(string? classId)
     {
-        if (classId is null || !access.Teaches(visitor.Person, classId) || store.Classes.Find(classId) is not { } room) return false;
-        (From, Moved) = (room, [.. store.Evenings.OfClass(room.Id).Where(e => e.StartsLocal is not null)]);
+        if (classId is null || !access.Teaches(visitor.Person, classId) || classes.Find(classId) is not { } room) return false;
+        (From, Moved) = (room, [.. evenings.OfClass(room.Id).Where(e => e.StartsLocal is not null)]);
         return true;
     }
 }

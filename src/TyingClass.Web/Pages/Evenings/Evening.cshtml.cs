@@ -1,17 +1,18 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
+using TyingClass.Web.Preferences;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassRoomStore classes, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(SupportsGet = true)]
     public PacketQuery Packets { get; set; } = new();
@@ -48,7 +49,7 @@ public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess
         foreach ((string field, string text) in Form.Errors()) ModelState.AddModelError(field, text);
         if (Form.Errors().Any()) return Again("Nothing was saved yet.");
         DateTime? before = Evening.Plan.StartsLocal;
-        EditOutcome<EveningPlan> outcome = store.Evenings.Save(Form.ToPlan(Evening.Room.Id, number));
+        EditOutcome<EveningPlan> outcome = evenings.Save(Form.ToPlan(Evening.Room.Id, number));
         if (outcome.Saved && MovesOthers(before, outcome.Current))
             return RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) });
         if (outcome.Saved) return RedirectToPage(new { number, saved = true });
@@ -60,7 +61,7 @@ public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess
     public IActionResult OnPostPackets(int number)
     {
         if (!Open(number)) return NotFound();
-        store.Classes.KeepPackets(Evening.Room.Id, Packets.ToPackets());
+        classes.KeepPackets(Evening.Room.Id, Packets.ToPackets());
         return RedirectToPage(new { number, kept = true });
     }
 
@@ -87,7 +88,7 @@ public sealed class EveningModel(EveningBook book, ClassStore store, ClassAccess
     {
         if (book.Open(number) is not { } evening) return false;
         if (!Packets.WasAsked(Request) && evening.Room.Packets is { } kept) Packets = PacketQuery.Of(kept);
-        (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets()));
+        (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets(), Look.Of(Request).Units));
         return true;
     }
 }

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
+using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
@@ -9,7 +9,7 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class IndexModel(EveningBook book, ClassStore store, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "first")]
     public string? First { get; set; }
@@ -75,8 +75,8 @@ public sealed class IndexModel(EveningBook book, ClassStore store, ClassAccess a
         Schedule = EveningSchedule.Posted(Request.Form, Evenings, new ClassClock(book.Room!));
         foreach (ScheduleLine line in Schedule.Lines.Where(l => l.Error is not null)) ModelState.AddModelError(line.Field, line.Error!);
         if (Schedule.HasErrors) return Refused();
-        if (store.Evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
-        Schedule = Schedule.Beside(store.Evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
+        if (evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
+        Schedule = Schedule.Beside(evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
         ModelState.AddModelError("look",
             "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");
         return Refused();

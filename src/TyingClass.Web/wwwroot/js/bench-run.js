@@ -43,8 +43,7 @@
   function show(range) {
     const side = document.querySelector("#bench-plate svg");
     if (!run || !side) return;
-    const perUnit = range.closest(".slider").textContent.includes("ft/s") ? 0.3048 : 1;
-    const speed = Number(range.value) * perUnit, pitch = at(run.pitches, speed), lean = at(run.leans, speed);
+    const speed = Number(range.value) * Number(range.dataset.si), pitch = at(run.pitches, speed), lean = at(run.leans, speed);
     const far = p => 3 * Math.abs(p.lean - lean) + Math.abs(p.pitch - pitch);
     const nearest = run.poses.reduce((a, b) => far(b) < far(a) ? b : a);
     for (const p of run.poses) p.pose.setAttribute("display", p === nearest ? "inline" : "none");

@@ -1,0 +1,18 @@
+using Microsoft.AspNetCore.Html;
+using TyingClass.Telling.Figures;
+using TyingClass.Web.Preferences;
+
+namespace TyingClass.Web.Figures;
+
+/// <summary>Texts that carry figures of their own, for whoever reads the page.</summary>
+public static class ForReaders
+{
+    /// <summary>"0.016 in (0.4 mm)" for a reader of imperial units.</summary>
+    public static string ForReader(this string text, HttpContext context) => WrittenFigures.Beside(text, Look.Of(context.Request).Units);
+
+    /// <summary>The same for an author's prompt, cleaned when its lesson was loaded.</summary>
+    public static IHtmlContent ProseForReader(this string html, HttpContext context) => new HtmlString(WrittenFigures.BesideInHtml(html, Look.Of(context.Request).Units));
+
+    /// <summary>"0.031 in": an example, or a figure the program wrote into a text.</summary>
+    public static string InReadersUnits(this string text, HttpContext context) => WrittenFigures.Instead(text, Look.Of(context.Request).Units);
+}

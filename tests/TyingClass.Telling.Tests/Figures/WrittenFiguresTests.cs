@@ -1,0 +1,47 @@
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
+using Xunit;
+
+namespace TyingClass.Telling.Tests.Figures;
+
+public sealed class WrittenFiguresTests
+{
+    // 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 g = 15.4324 gr: international yard and pound agreement, 1959.
+    [Theory]
+    [InlineData("Keep height at least 0.4 mm.", "Keep height at least 0.016 in (0.4 mm).")]
+    [InlineData("between 6.5 mm and 8 mm", "between 0.256 in (6.5 mm) and 0.315 in (8 mm)")]
+    [InlineData("at: 3.2 mm … 6.4 mm", "at: 0.126 in (3.2 mm) … 0.252 in (6.4 mm)")]
+    [InlineData("wire of 0.20 and 0.25 mm", "wire of 0.008 and 0.01 in (0.20 and 0.25 mm)")]
+    [InlineData("0.29 g × 2 is the water.", "4.48 gr (0.29 g) × 2 is the water.")]
+    [InlineData("pulled at 0.4 m/s", "pulled at 1.31 ft/s (0.4 m/s)")]
+    [InlineData("about 5.2 g·mm", "about 3.16 gr·in (5.2 g·mm)")]
+    [InlineData("−0.9\u00A0mm", "−0.035 in (−0.9\u00A0mm)")]
+    [InlineData("fresh 12 °C", "fresh 53.6 °F (12 °C)")]
+    [InlineData("wraps, lead, 0.64 mm (0.025 in)", "wraps, lead, 0.025 in (0.64 mm)")]
+    [InlineData("0.016 in (0.4 mm)", "0.016 in (0.4 mm)")]
+    [InlineData("a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s", "a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s")]
+    [InlineData("8500 kg/m³ and size 6 and 5 more", "8500 kg/m³ and size 6 and 5 more")]
+    public void Beside_ImperialReader_HasTheWritersOwnInParentheses(string text, string expected)
+    {
+        Assert.Equal(expected, WrittenFigures.Beside(text, UnitSystem.Imperial));
+        Assert.Equal(text, WrittenFigures.Beside(text, UnitSystem.Metric));
+    }
+
+    [Fact]
+    public void Instead_Placeholder_IsTheReadersAlone() => Assert.Equal("4XL or 0.866 in", WrittenFigures.Instead("4XL or 22 mm", UnitSystem.Imperial));
+
+    [Fact]
+    public void BesideInHtml_TagsAndCode_StayAsTheyAre() => Assert.Equal(
+        "<p title=\"5 mm\">A 0.197 in (5\u00A0mm) bead: <code>size: 5 mm</code></p>",
+        WrittenFigures.BesideInHtml("<p title=\"5 mm\">A 5\u00A0mm bead: <code>size: 5 mm</code></p>", UnitSystem.Imperial));
+
+    [Theory]
+    [InlineData(15, 9, "is too large")]
+    [InlineData(7, 9, "is too small")]
+    [InlineData(-9, 9, "has the wrong sign")]
+    [InlineData(-0.2, -0.9, "is not far enough below zero")]
+    [InlineData(-2, -0.9, "is too far below zero")]
+    [InlineData(0.9, -0.9, "has the wrong sign")]
+    public void Beside_AnswerAndKey_NeverCallsANegativeTooLarge(double answer, double key, string expected) => Assert.Equal(expected, ComparisonWords.Beside(answer, key));
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
+
+namespace TyingClass.Web.Tests.Voice;
+
+/// <summary>The named quantities of a text, with what is said of each.</summary>
+internal static partial class SaidFigures
+{
+    private const string Figure = @"(?<figure>[−-]?[0-9]+(?:\.[0-9]+)?)";
+    private const string Length = Figure + @"[ \u00A0](?<unit>mm|in)\b";
+    private const string Speed = Figure + @"[ \u00A0](?<unit>m/s|ft/s)";
+    private const string Mass = Figure + @"[ \u00A0](?<unit>g|gr|oz|grains)\b";
+
+    private static readonly ImmutableArray<(string Name, Regex Pattern)> Patterns =
+    [
+        ("keel height", new Regex($@"[Kk]eel height(?: point (?:up|down))?(?:, (?:soaked|fresh|as intended))?(?: is)?[:,]? ?{Length}")),
+        ("sink rate", new Regex($@"(?:[Ss]ink rate(?: on a slack line)?|[Ss]inks(?: at)?)[:,]? ?{Speed}")),
+        ("mass", new Regex($@"(?:Mass, dry|It weighs(?! less)|(?<=\n)mass) ?{Mass}(?! less)")),
+        ("hang angle", new Regex($@"(?:Hung dry, shank from plumb|The shank stands|hangs shank) ?{Figure}(?<unit>°)")),
+        ("depth", new Regex($@"(?:Depth after a pause of 5 s|it is) ?{Figure}[ \u00A0](?<unit>m|ft|mm|in)\b(?: down after 5 s)?")),
+        ("rides as intended", new Regex($@"(?:ride as intended|fly\):|as intended) ?{Figure}[ \u00A0](?<unit>%)")),
+    ];
+
+    public static IEnumerable<(string Name, string Said)> In(string text) =>
+        Patterns.SelectMany(p => p.Pattern.Matches(text).Select(m => (p.Name, m.Groups["unit"].Value == "°" ? m.Groups["figure"].Value + "°" : $"{m.Groups["figure"].Value} {m.Groups["unit"].Value}")));
+
+    /// <summary>What may be said of each, fresh and soaked.</summary>
+    public static ILookup<string, string> Expected(BalanceReport report, UnitSystem units) => report.States
+        .SelectMany(s => new (string Name, string Said)[]
+        {
+            ("keel height", Magnitudes.KeelHeight.Say(Si.Mm(s.AtFishingSpeed.KeelHeightMm.For(report.Intent)), units)),
+            // A flipped fly is drawn with the keel height of the way it rides.
+            ("keel height", Magnitudes.KeelHeight.Say(Si.Mm(s.AtFishingSpeed.KeelHeightMm.For(FlyWords.Other(report.Intent))), units)),
+            ("sink rate", Magnitudes.SinkRate.Say(s.Sink?.RateMS, units)),
+            ("mass", Magnitudes.Mass.Say(Si.G(report.MassG), units)),
+            ("hang angle", Magnitudes.HangAngle.Say(Si.Deg(report.Hang.ShankFromPlumbDeg), units)),
+            ("depth", Magnitudes.Depth.Say(s.Sink?.DepthAfter5sM, units)),
+            ("rides as intended", Magnitudes.RidesAsIntended.Say(s.Tolerance.AsIntended, units)),
+        })
+        .Distinct()
+        .ToLookup(x => x.Name, x => x.Said);
+
+    /// <summary>Figures in metric units that stand alone: not in parentheses behind a reader's own.</summary>
+    public static IEnumerable<string> MetricAlone(string text) =>
+        Metric().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
+
+    [GeneratedRegex(@"(?<!\()(?<![−0-9.])[−-]?[0-9]+(?:\.[0-9]+)?[ \u00A0](?:mm|cm|g|m/s|g·mm|m)(?![\w·/)])")]
+    private static partial Regex Metric();
+}
