@@ -134,7 +134,7 @@ public sealed class OneWayTests
     {
         Sheet sheet = await browser.OpenAsync("/preferences");
         foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>())
-            radio.IsChecked = radio.Id == "auto" || radio.Id == units.ToString().ToLowerInvariant();
+            radio.IsChecked = radio.Id == "auto" || radio.Id == (units == UnitSystem.Imperial ? "imperial" : "metric");
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
     }
 
