@@ -142,13 +142,8 @@ public sealed class OneWayTests
     private static async Task ChooseAsync(Browser browser, UnitSystem units)
     {
         Sheet sheet = await browser.OpenAsync("/preferences");
-<<<<<<< HEAD
         foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>())
             radio.IsChecked = radio.Id == "auto" || radio.Id == (units == UnitSystem.Imperial ? "imperial" : "metric");
-=======
-        string wanted = units == UnitSystem.Imperial ? "imperial" : "metric";
-        foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>()) radio.IsChecked = radio.Id == "auto" || radio.Id == wanted;
->>>>>>> voice
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
     }
 
