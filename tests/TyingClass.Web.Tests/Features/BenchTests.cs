@@ -94,7 +94,7 @@ public sealed class BenchTests : IDisposable
     public async Task SoakSlider_Moved_ShowsTheFlyAfterSoManySeconds()
     {
         BenchPage bench = await (await OpenAsync()).Slide("soak", "10").PressAsync("draw");
-        Assert.StartsWith("10 s in the water", bench.Sheet.Text("[data-verdict]"), StringComparison.Ordinal);
+        Assert.StartsWith("After 10 s in the water", bench.Sheet.Text("[data-verdict]"), StringComparison.Ordinal);
         Assert.Contains("after 10 s in the water", bench.Sheet.Text("svg.fly-side"), StringComparison.Ordinal);
         bench = await bench.Slide("soak", bench.Sheet.Find("[name='s:soak']").GetAttribute("max")!).PressAsync("draw");
         Assert.StartsWith("Soaked", bench.Sheet.Text("[data-verdict]"), StringComparison.Ordinal);
