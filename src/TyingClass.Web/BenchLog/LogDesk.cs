@@ -4,9 +4,9 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
@@ -15,14 +15,14 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.BenchLog;
 
 /// <summary>Takes observations in, each with the engine's prediction as of that day.</summary>
-public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visitor, ClassAccess access, ReaderUnits units)
+public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogStore, ICourseSource course, Visitor visitor, ClassAccess access, ReaderUnits units)
 {
     public const string NewAddress = "/bench-log/new";
     public const string StaleForm = "The form had gone stale and nothing was kept. What you typed stands below: send it again.";
 
     public LogForm Blank(string? patternId, string? exerciseId, string? recipe)
     {
-        string fly = patternId is not null ? PatternValue(patternId, store.Patterns.Find(patternId)?.Revision ?? 0)
+        string fly = patternId is not null ? PatternValue(patternId, patternStore.Find(patternId)?.Revision ?? 0)
             : exerciseId is not null ? $"exercise:{exerciseId}" : "text";
         return New(LogPost.Empty with { Fly = fly, Recipe = recipe ?? "" });
     }
@@ -39,7 +39,7 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
         if (fly is null || seen is null || Foresee(fly.RecipeText, seen, errors) is not { } foreseen)
             return new LogResult(null, New(post) with { Errors = errors }, StatusCodes.Status422UnprocessableEntity);
         return Guarded(
-            () => new LogResult(store.BenchLog.Add(visitor.Person!.Id, access.Current?.Id, fly, seen, foreseen, post.Note), null),
+            () => new LogResult(benchLogStore.Add(visitor.Person!.Id, access.Current?.Id, fly, seen, foreseen, post.Note), null),
             () => New(post));
     }
 
@@ -52,7 +52,7 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
         if (LogReader.Read(post, errors) is not { } seen || Foresee(entry.Fly.RecipeText, seen, errors) is not { } foreseen)
             return new LogResult(null, again with { Errors = errors }, StatusCodes.Status422UnprocessableEntity);
         return Guarded(
-            () => store.BenchLog.Correct(entryId, entry.PersonId, expected, seen, foreseen, post.Note) switch
+            () => benchLogStore.Correct(entryId, entry.PersonId, expected, seen, foreseen, post.Note) switch
             {
                 null => new LogResult(null, null, StatusCodes.Status404NotFound),
                 { Saved: true, Current: var kept } => new LogResult(kept, null),
@@ -74,14 +74,14 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
         : Own(entryId) is { } entry ? Correcting(entry, post) with { Expected = expected, Notice = StaleForm } : null;
 
     private LogEntry? Own(string entryId) =>
-        visitor.Person is { } person && store.BenchLog.Find(entryId) is { TrashedAt: null } entry && entry.PersonId == person.Id ? entry : null;
+        visitor.Person is { } person && benchLogStore.Find(entryId) is { TrashedAt: null } entry && entry.PersonId == person.Id ? entry : null;
 
     private LogForm New(LogPost post) => new()
     {
         Address = NewAddress,
         Post = post,
         Patterns = visitor.Person is { } person
-            ? [.. store.Patterns.Of(person.Id).Select(p => new FlyChoice(PatternValue(p.Id, p.Revision), $"{p.Name}, revision {p.Revision}"))] : [],
+            ? [.. patternStore.Of(person.Id).Select(p => new FlyChoice(PatternValue(p.Id, p.Revision), $"{p.Name}, revision {p.Revision}"))] : [],
         Exercises = [.. TubTests().Select(e => new FlyChoice($"exercise:{e.Id}", e.Title))],
     };
 
@@ -112,8 +112,8 @@ public sealed class LogDesk(ClassStore store, ICourseSource course, Visitor visi
 
     // The revision that was tied, which need not be the latest by the time the form comes back.
     private TiedFly? PatternFly(string patternId, string number) =>
-        visitor.Person is { } person && store.Patterns.Find(patternId) is { TrashedAt: null } pattern && pattern.OwnerId == person.Id
-        && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int revision) && store.Patterns.Revision(patternId, revision) is { } tied
+        visitor.Person is { } person && patternStore.Find(patternId) is { TrashedAt: null } pattern && pattern.OwnerId == person.Id
+        && int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out int revision) && patternStore.Revision(patternId, revision) is { } tied
             ? new TiedFly(RecipeParser.Parse(tied.RecipeText).Value?.Name ?? pattern.Name, tied.RecipeText, FlySource.Pattern, pattern.Id, revision)
             : null;
 

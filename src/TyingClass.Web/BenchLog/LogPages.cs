@@ -4,9 +4,9 @@ using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Measured;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -16,11 +16,13 @@ using TyingClass.Web.Reviews;
 
 namespace TyingClass.Web.BenchLog;
 
+/// <summary>What the pages of the log read and write.</summary>
+public sealed record LogStores(BenchLogStore BenchLog, PatternStore Patterns, PhotoStore Photos, PersonStore People);
+
 /// <summary>
 /// Shows entries to those who may see them, and takes what was measured over into the recipe. What a visitor may not see is as if it did not exist.
 /// </summary>
-public sealed class LogPages(
-    ClassStore store, Visitor visitor, ClassAccess access, FlyPictures pictures, ReaderUnits units, ReviewThreads names, IHttpContextAccessor accessor)
+public sealed class LogPages(LogStores store, Visitor visitor, ClassAccess access, FlyPictures pictures, ReaderUnits units, ReviewThreads names)
 {
     /// <returns>Null for an entry this visitor may not see, or one in the trash.</returns>
     public LogEntry? Find(string entryId) =>
@@ -71,7 +73,7 @@ public sealed class LogPages(
             .Where(e => store.People.Find(e.PersonId) is { RemovedAt: null })
             .Select(e => new ClassLogLine(e, names.NameOf(e.PersonId), Agreement.WayAgrees(e), Agreement.Of(e, units.Now)))];
         DrawingOptions options =
-            new() { Units = accessor.HttpContext is { } http ? Look.Of(http.Request).Units : default, WidthPx = 640, IdPrefix = "agreement" };
+            new() { Units = units.Now, WidthPx = 640, IdPrefix = "agreement" };
         return ClassLog.Of(room.Name, lines, options);
     }
 

@@ -1,6 +1,5 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Dates;
@@ -60,7 +59,7 @@ public sealed class ClassWindows(ClassDates dates, ClassClock clock)
 }
 
 /// <summary>The calendar as it concerns whoever asks.</summary>
-public sealed class ClassCalendar(ClassStore store, ClassAccess access, Visitor visitor, TimeProvider time)
+public sealed class ClassCalendar(ClassDatesStore store, ClassAccess access, Visitor visitor, TimeProvider time)
 {
     private ClassWindows? _mine;
 
@@ -69,7 +68,7 @@ public sealed class ClassCalendar(ClassStore store, ClassAccess access, Visitor 
     public ClassWindows Of(ClassRoom room)
     {
         ArgumentNullException.ThrowIfNull(room);
-        return new ClassWindows(store.Dates.Of(room.Id), new ClassClock(room));
+        return new ClassWindows(store.Of(room.Id), new ClassClock(room));
     }
 
     /// <summary>Of the visitor's own class; null for a guest and for those who teach, who see everything at once.</summary>

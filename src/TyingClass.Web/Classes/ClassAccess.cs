@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
@@ -9,7 +8,7 @@ using TyingClass.Web.Identity;
 namespace TyingClass.Web.Classes;
 
 /// <summary>Whose class and whose work someone may see. Every page that shows another person's work asks here.</summary>
-public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store, Visitor visitor)
+public sealed class ClassAccess(IHttpContextAccessor accessor, ClassRoomStore classRoomStore, PersonStore personStore, Visitor visitor)
 {
     /// <summary>Remembers which of several classes an instructor has open; says nothing by itself.</summary>
     public const string Cookie = "tying-class";
@@ -17,8 +16,8 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     /// <summary>Those an instructor teaches, oldest first; the one a student or mentor belongs to; none for a guest.</summary>
     public ImmutableArray<ClassRoom> ClassesOf(Person? person) => person switch
     {
-        { Role: Role.Instructor } => store.Classes.OfInstructor(person.Id),
-        { ClassId: { } id } when store.Classes.Find(id) is { } room => [room],
+        { Role: Role.Instructor } => classRoomStore.OfInstructor(person.Id),
+        { ClassId: { } id } when classRoomStore.Find(id) is { } room => [room],
         _ => [],
     };
 
@@ -70,7 +69,7 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
     {
         if (viewer is not { Role: not Role.Guest, RemovedAt: null }) return viewer is { RemovedAt: null } && viewer.Id == ownerPersonId;
         if (viewer.Id == ownerPersonId) return true;
-        if (store.People.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
+        if (personStore.Find(ownerPersonId) is not { RemovedAt: null } owner) return false;
         return owner.Role switch
         {
             Role.Guest => SeesGuests(viewer),
@@ -82,7 +81,7 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
 
     /// <summary>With several classes nobody does: a guest's work is found by the guest's mark alone.</summary>
     public bool SeesGuests(Person? viewer) =>
-        viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.All() is [{ } only] && only.IsTaughtBy(viewer.Id);
+        viewer is { Role: Role.Instructor, RemovedAt: null } && classRoomStore.All() is [{ } only] && only.IsTaughtBy(viewer.Id);
 
     /// <summary>Instructor and deputy of everything may overrule any grade; a mentor decides only what no engine can: explanations and tub tests. Nobody their
     /// own.</summary>
@@ -99,8 +98,8 @@ public sealed class ClassAccess(IHttpContextAccessor accessor, ClassStore store,
 
     /// <summary>Instructor or deputy of everything.</summary>
     public bool Runs(Person? viewer, string classId) =>
-        viewer is not null && store.Classes.Find(classId) is { } room && RightIn(viewer, room) >= ClassRight.Everything;
+        viewer is not null && classRoomStore.Find(classId) is { } room && RightIn(viewer, room) >= ClassRight.Everything;
 
     public bool Teaches(Person? viewer, string classId) =>
-        viewer is { Role: Role.Instructor, RemovedAt: null } && store.Classes.Find(classId)?.IsTaughtBy(viewer.Id) == true;
+        viewer is { Role: Role.Instructor, RemovedAt: null } && classRoomStore.Find(classId)?.IsTaughtBy(viewer.Id) == true;
 }

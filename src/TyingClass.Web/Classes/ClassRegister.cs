@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
@@ -10,7 +9,7 @@ using TyingClass.Web.Progress;
 namespace TyingClass.Web.Classes;
 
 /// <summary>A whole class's standing with everything, for its instructor.</summary>
-public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassCalendar calendar)
+public sealed class ClassRegister(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore, ClassCalendar calendar)
 {
     /// <summary>Late and overdue are marked against the dates of the class.</summary>
     public RegisterView Of(ClassRoom room, RegisterFilter filter)
@@ -18,8 +17,8 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
         ArgumentNullException.ThrowIfNull(room);
         ArgumentNullException.ThrowIfNull(filter);
         Course course = source.Current;
-        ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
-        ILookup<string, Standing> standings = store.Attempts.StandingsOf(people.Select(p => p.Id)).ToLookup(s => s.PersonId);
+        ImmutableArray<Person> people = accountStore.OfClass(room.Id);
+        ILookup<string, Standing> standings = attemptStore.StandingsOf(people.Select(p => p.Id)).ToLookup(s => s.PersonId);
         ImmutableArray<RegisterColumn> columns = [.. Columns(course).Where(c => filter.Fits(c.Lesson, c.Exercise))];
         ClassWindows dates = calendar.Of(room);
         ImmutableArray<Window> windows = [.. columns.Select(c => dates.Of(c.Lesson, c.Exercise))];
@@ -54,9 +53,9 @@ public sealed class ClassRegister(ICourseSource source, ClassStore store, ClassC
 
     private ImmutableArray<StuckLine> Lines(ClassRoom room, Func<IEnumerable<Person>, IEnumerable<Person>> whose, Func<Standing, bool> which)
     {
-        Dictionary<string, Person> people = whose(store.Accounts.OfClass(room.Id)).ToDictionary(p => p.Id);
+        Dictionary<string, Person> people = whose(accountStore.OfClass(room.Id)).ToDictionary(p => p.Id);
         Dictionary<string, RegisterColumn> exercises = Columns(source.Current).ToDictionary(c => c.Exercise.Id);
-        return [.. store.Attempts.StandingsOf(people.Keys)
+        return [.. attemptStore.StandingsOf(people.Keys)
             .Where(s => which(s) && exercises.ContainsKey(s.ExerciseId))
             .OrderBy(s => s.LastAt)
             .Select(s => new StuckLine(people[s.PersonId], exercises[s.ExerciseId], s))];

@@ -1,11 +1,11 @@
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Instructors;
 using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Classes;
 
 /// <summary>What an instructor does with a class itself; everything is about the one that is open.</summary>
-public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, ClassAccess access, Visitor visitor)
+public sealed class ClassSetup(IHttpContextAccessor accessor, ClassRoomStore classRoomStore, InstructorStore instructorStore, ClassAccess access, Visitor visitor)
 {
     /// <returns>Null when it was kept; else what to tell whoever typed it.</returns>
     public string? Rename(string? name, string? zone, int expectedVersion)
@@ -16,7 +16,7 @@ public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, 
             return $"This server knows no time zone “{zone}”. Choose one from the list.";
         if (access.ClassesOf(visitor.Person).Any(c => c.Id != room.Id && string.Equals(c.Name, name.Trim(), StringComparison.OrdinalIgnoreCase)))
             return $"You have another class called “{name.Trim()}”. Add a year or a day to one of them.";
-        return store.Classes.Rename(room.Id, name, expectedVersion, zone) switch
+        return classRoomStore.Rename(room.Id, name, expectedVersion, zone) switch
         {
             { Saved: false, Current: var now } =>
                 $"The class was changed while you were writing: it is called “{now.Name}” now, in {now.TimeZoneId}. Yours was not kept, but it stands in "
@@ -27,23 +27,23 @@ public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, 
 
     public void RenewCode()
     {
-        if (access.Current is { } room) store.Classes.RenewCode(room.Id);
+        if (access.Current is { } room) classRoomStore.RenewCode(room.Id);
     }
 
-    public string Invite() => store.Instructors.Invite();
+    public string Invite() => instructorStore.Invite();
 
-    public void Create(string? name) => Remember(store.Classes.Create(visitor.Person!.Id, name));
+    public void Create(string? name) => Remember(classRoomStore.Create(visitor.Person!.Id, name));
 
     /// <summary>Does nothing with a class that is someone else's.</summary>
     public void Open(string classId)
     {
-        if (access.Teaches(visitor.Person, classId) && store.Classes.Find(classId) is { } room) Remember(room);
+        if (access.Teaches(visitor.Person, classId) && classRoomStore.Find(classId) is { } room) Remember(room);
     }
 
     /// <summary>Puts a class of the visitor's out of the way, or takes it back and opens it.</summary>
     public void Archive(string classId, bool archived)
     {
-        if (!access.Teaches(visitor.Person, classId) || store.Classes.SetArchived(classId, archived) is not { } room) return;
+        if (!access.Teaches(visitor.Person, classId) || classRoomStore.SetArchived(classId, archived) is not { } room) return;
         if (!archived) Remember(room);
         else if (accessor.HttpContext!.Request.Cookies[ClassAccess.Cookie] == classId) accessor.HttpContext.Response.Cookies.Delete(ClassAccess.Cookie);
     }
@@ -52,7 +52,7 @@ public sealed class ClassSetup(IHttpContextAccessor accessor, ClassStore store, 
     /// <returns>Null for a class that is someone else's.</returns>
     public ClassRoom? Copy(string classId, string? name, int days)
     {
-        if (!access.Teaches(visitor.Person, classId) || store.Classes.Copy(classId, visitor.Person!.Id, name, days) is not { } made) return null;
+        if (!access.Teaches(visitor.Person, classId) || classRoomStore.Copy(classId, visitor.Person!.Id, name, days) is not { } made) return null;
         Remember(made);
         return made;
     }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 
@@ -14,8 +14,12 @@ public sealed record GuestLine(Person Person, int Attempts, DateTimeOffset LastA
 /// <param name="Guests">Null where there are several classes, and nobody sees them.</param>
 public sealed record PeopleView(ClassRoom Room, ImmutableArray<Person> People, ImmutableArray<GuestLine>? Guests, ImmutableArray<Person> Removed);
 
+/// <summary>What the desk reads and changes of people and their work.</summary>
+public sealed record PeopleStores(
+    AccountStore Accounts, PersonStore People, AttemptStore Attempts, ClassRoomStore Classes, GuestMoves GuestMoves, Trash Trash, CommentStore Comments);
+
 /// <summary>What an instructor does with the people of the class that is open. Anyone of another class is as good as unknown.</summary>
-public sealed class PeopleDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account)
+public sealed class PeopleDesk(PeopleStores store, ClassAccess access, Visitor visitor, AccountSignIn account)
 {
     public const int MostGuests = 50;
 

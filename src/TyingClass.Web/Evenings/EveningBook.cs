@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.People;
@@ -12,7 +11,7 @@ using TyingClass.Web.Classes;
 namespace TyingClass.Web.Evenings;
 
 /// <summary>The evenings of the instructor's class: what the lessons say of them, and what the instructor wrote.</summary>
-public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAccess access, ClassCalendar calendar)
+public sealed class EveningBook(ICourseSource course, EveningStore eveningStore, AccountStore accountStore, ClassAccess access, ClassCalendar calendar)
 {
     public const int LastEvening = 60;
 
@@ -23,7 +22,7 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
     public ImmutableArray<EveningLine> All()
     {
         if (Room is not { } room) return [];
-        Dictionary<int, EveningPlan> plans = store.Evenings.OfClass(room.Id).ToDictionary(p => p.Number);
+        Dictionary<int, EveningPlan> plans = eveningStore.OfClass(room.Id).ToDictionary(p => p.Number);
         ILookup<int, Lesson> lessons = course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
         return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n =>
             new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
@@ -37,7 +36,7 @@ public sealed class EveningBook(ICourseSource course, ClassStore store, ClassAcc
         ArgumentNullException.ThrowIfNull(room);
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Lesson> lessons = [.. course.Current.Lessons.Where(l => l.Evening == plan.Number)];
-        int students = plan.Students ?? store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student);
+        int students = plan.Students ?? accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student);
         return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room));
     }
 

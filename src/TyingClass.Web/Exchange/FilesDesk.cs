@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Exchange;
+using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Hosting;
@@ -15,21 +15,23 @@ namespace TyingClass.Web.Exchange;
 /// <param name="Ticket">For <see cref="HandedSlips"/>; null when nothing was made.</param>
 public sealed record FilesOutcome(string? Ticket, ImmutableArray<string> Problems);
 
+/// <summary>What files are made of, and the day they are named by.</summary>
+public sealed record FilesThere(ClassExchange Exchange, InstructorStore Instructors, PageBackups Backups, TimeProvider Time);
+
 /// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
-public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register,
-    Places places, TimeProvider time)
+public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register)
 {
     public const long MostBytes = 256L << 20;
 
     public ClassRoom? Room => access.Current;
 
     /// <summary>A backup holds every class of the server: for whoever came first and set it up.</summary>
-    public bool MayBackUp => visitor.Person is { Role: Role.Instructor } person && store.Instructors.Find()?.Id == person.Id;
+    public bool MayBackUp => visitor.Person is { Role: Role.Instructor } person && there.Instructors.Find()?.Id == person.Id;
 
     public (string Name, byte[] Bytes)? RegisterFile() => Room is { } room ? ($"register-{Stem(room)}.csv", register.Of(room)) : null;
 
     public (string Name, ClassExport Export)? ClassFile() =>
-        Room is { } room && store.Exchange.Export(room.Id) is { } export ? ($"class-{Stem(room)}.json", export) : null;
+        Room is { } room && there.Exchange.Export(room.Id) is { } export ? ($"class-{Stem(room)}.json", export) : null;
 
     /// <summary>Makes a new class of an export.</summary>
     public async Task<FilesOutcome> ImportAsync(Stream json, CancellationToken cancel)
@@ -40,19 +42,15 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         if (export.People.Length > 1000) return new FilesOutcome(null, ["$.people: more than 1000 people are no class."]);
         HandedOut[] passphrases =
             [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
-        ImportOutcome outcome = store.Exchange.Import(export, visitor.Person!.Id, passphrases);
+        ImportOutcome outcome = there.Exchange.Import(export, visitor.Person!.Id, passphrases);
         return outcome.Room is { } room
             ? new FilesOutcome(Lay(room, outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
             : new FilesOutcome(null, outcome.Problems);
     }
 
-    /// <summary>Made in the data folder, so that it lies nowhere a stranger reads; gone when it has been sent.</summary>
     public (string Name, FileStream File, BackupContents Contents) Backup()
     {
-        string path = Path.Combine(Directory.CreateDirectory(places.Data.RequestsPath).FullName, $"page-{Guid.NewGuid():N}.zip");
-        BackupContents contents = store.Backup(path);
-        FileStream file =
-            new(path, new FileStreamOptions { Mode = FileMode.Open, Access = FileAccess.Read, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+        (FileStream file, BackupContents contents) = there.Backups.Make();
         return ($"tyingclass-backup-{Day()}.zip", file, contents);
     }
 
@@ -65,5 +63,5 @@ public sealed class FilesDesk(ClassStore store, ClassAccess access, Visitor visi
         return $"{stem}-{Day()}";
     }
 
-    private string Day() => time.GetUtcNow().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    private string Day() => there.Time.GetUtcNow().ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,11 @@
 using TyingClass.Storage;
+using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Exchange;
+using TyingClass.Web.Identity;
 using TyingClass.Web.Patterns;
+using TyingClass.Web.Practice;
+using TyingClass.Web.Reviews;
 
 namespace TyingClass.Web.Hosting;
 
@@ -34,6 +39,13 @@ internal static class StoreServices
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
         services.AddSingleton<StartStores>();
+        services.AddSingleton<LogStores>();
+        services.AddSingleton<PeopleStores>();
+        services.AddSingleton<SignInStores>();
+        services.AddSingleton<ReviewStores>();
+        services.AddSingleton<ConceptStores>();
+        services.AddSingleton<PageBackups>();
+        services.AddSingleton<FilesThere>();
     }
 
     private static void AddOne<T>(IServiceCollection services, Func<ClassStore, T> one)

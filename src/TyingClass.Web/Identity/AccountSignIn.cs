@@ -2,8 +2,10 @@ using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
-using TyingClass.Storage;
+using TyingClass.Storage.Classes;
+using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Starts;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Security;
 
@@ -19,8 +21,11 @@ public enum EnterOutcome
     TooManyTries,
 }
 
+/// <summary>What signing in reads and changes.</summary>
+public sealed record SignInStores(InstructorStore Instructors, AccountStore Accounts, ClassRoomStore Classes, ClassStartStore Starts, PersonStore People);
+
 /// <summary>Lets people in: with name and passphrase, with a class code, or with an instructor's one-time code.</summary>
-public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore store, IPasswordHasher<Person> hasher, AccountLimit limit)
+public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores store, IPasswordHasher<Person> hasher, AccountLimit limit)
 {
     /// <summary>Of a student's passphrase.</summary>
     public const int FewestSigns = 8;
@@ -124,9 +129,9 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, ClassStore stor
     // A new passphrase, another role, or a person removed, ends every sign-in made before.
     private static async Task RefuseOldStampsAsync(CookieValidatePrincipalContext context)
     {
-        ClassStore store = context.HttpContext.RequestServices.GetRequiredService<ClassStore>();
+        PersonStore people = context.HttpContext.RequestServices.GetRequiredService<PersonStore>();
         string? id = context.Principal?.FindFirstValue(ClaimTypes.NameIdentifier);
-        if (id is not null && store.People.Find(id) is { RemovedAt: null } person && person.Stamp == context.Principal?.FindFirstValue(StampClaim)) return;
+        if (id is not null && people.Find(id) is { RemovedAt: null } person && person.Stamp == context.Principal?.FindFirstValue(StampClaim)) return;
         context.RejectPrincipal();
         await context.HttpContext.SignOutAsync();
     }

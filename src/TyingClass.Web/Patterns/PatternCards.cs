@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.Reviews;
@@ -15,7 +14,7 @@ namespace TyingClass.Web.Patterns;
 public sealed record CardView(Pattern Pattern, int Revision, FlySheet Sheet, string Owner, string? SignedOffBy, bool IsMine);
 
 /// <summary>Recipe cards: one's own, those one is asked to review, and those signed off in one's class.</summary>
-public sealed class PatternCards(ClassStore store, Visitor visitor, ClassAccess access, FlySheets sheets, ReviewThreads threads)
+public sealed class PatternCards(ReviewStores store, Visitor visitor, ClassAccess access, FlySheets sheets, ReviewThreads threads)
 {
     public ClassRoom? Class => access.Current;
 

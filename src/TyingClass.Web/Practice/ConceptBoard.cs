@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Practice;
-using TyingClass.Storage;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Practice;
 using TyingClass.Web.Figures;
@@ -30,8 +29,11 @@ public sealed record ConceptView(ImmutableArray<ConceptLine> Lines, ConceptLine?
     public ConceptLine? Resting => Lines.Where(l => l.HasPractice && l.IsBegun && !l.IsDue).MinBy(l => l.Standing.DueAt);
 }
 
+/// <summary>Where the answers stand that tell how firm a concept is.</summary>
+public sealed record ConceptStores(AttemptStore Attempts, PracticeStore Practice);
+
 /// <summary>How firmly somebody holds each concept of the course, from first answers to exercises and practice problems.</summary>
-public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ClassStore store, Visitor visitor, TimeText times, TimeProvider time)
+public sealed class ConceptBoard(ICourseSource source, PracticeSets sets, ConceptStores store, Visitor visitor, TimeText times, TimeProvider time)
 {
     public ConceptView Mine() => Of(visitor.Person?.Id);
 

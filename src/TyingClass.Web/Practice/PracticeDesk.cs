@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Practice;
-using TyingClass.Storage;
 using TyingClass.Storage.Practice;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
@@ -34,7 +33,7 @@ public sealed record PracticeView(ProblemKey Key, ExerciseView? Work, ConceptLin
 }
 
 /// <summary>Practice without end: problems of one concept by seed, steered toward four successes in five.</summary>
-public sealed class PracticeDesk(PracticeSets all, ClassStore store, Visitor visitor, AnswerDesk desk, PracticeDraws draws, ConceptBoard board)
+public sealed class PracticeDesk(PracticeSets all, PracticeStore store, Visitor visitor, AnswerDesk desk, PracticeDraws draws, ConceptBoard board)
 {
     /// <summary>
     /// The person's next problem: the lowest seed above all answered before, at the level the answers so far call for. Null for a concept nobody practices.
@@ -91,15 +90,15 @@ public sealed class PracticeDesk(PracticeSets all, ClassStore store, Visitor vis
         if (draws.Draw(set, key.Seed, key.LevelHundredths) is not { } problem) return null;
         return new Assignment(lesson, problem, key.Address)
         {
-            Attempts = () => visitor.Person is { } person ? [.. store.Practice.Of(person.Id, problem.Id).Select(a => a.Attempt)] : [],
-            Keep = (text, grade) => store.Practice.Add(
+            Attempts = () => visitor.Person is { } person ? [.. store.Of(person.Id, problem.Id).Select(a => a.Attempt)] : [],
+            Keep = (text, grade) => store.Add(
                 visitor.PersonOrNewGuest().Id, new PracticeProblem(problem.Id, set.Concept, key.Seed, key.LevelHundredths, problem.RecipeText ?? ""), text,
                 grade),
         };
     }
 
     private PracticeOutcome[] Mine(string concept) =>
-        visitor.Person is { } person ? [.. store.Practice.FirstOutcomesOf(person.Id).Where(o => o.Concept == concept)] : [];
+        visitor.Person is { } person ? [.. store.FirstOutcomesOf(person.Id).Where(o => o.Concept == concept)] : [];
 
     private static int Level(PracticeOutcome[] mine) => PracticeLevel.Hundredths(PracticeLevel.After(mine.Select(o => o.Passed)));
 }

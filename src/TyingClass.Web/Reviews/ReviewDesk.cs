@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Text;
-using TyingClass.Storage;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.People;
 using TyingClass.Storage.Reviews;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -27,8 +27,11 @@ public sealed record ReviewView(
     Review Review, Pattern Pattern, string Owner, FlySheet Sheet, PatternRevision Revision, ImmutableArray<PatternRevision> Revisions,
     RevisionPair? Against, ImmutableArray<CommentChoice> Choices, ImmutableArray<RoundView> Rounds, bool IsMine);
 
+/// <summary>What a review reads and changes.</summary>
+public sealed record ReviewStores(ReviewStore Reviews, PatternStore Patterns, PersonStore People);
+
 /// <summary>The mentor's side of reviews. What a visitor may not see is as if it did not exist.</summary>
-public sealed class ReviewDesk(ClassStore store, Visitor visitor, ClassAccess access, FlySheets sheets, RevisionPairs pairs, ReviewThreads threads)
+public sealed class ReviewDesk(ReviewStores store, Visitor visitor, ClassAccess access, FlySheets sheets, RevisionPairs pairs, ReviewThreads threads)
 {
     private const int MostDecided = 20;
 

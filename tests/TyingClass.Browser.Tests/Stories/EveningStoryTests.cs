@@ -19,7 +19,7 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         await instructor.Locator("#code").FillAsync(app.NewInstructorCode());
         await instructor.Locator("#name").FillAsync("Dunlin");
         await instructor.Locator("#passphrase").FillAsync(Passphrase);
-        await instructor.Locator("main form button").ClickAsync();
+        await instructor.Locator("main form button").First.ClickAsync();
         await instructor.GotoAsync("/class/people/names");
         await instructor.Locator("#names").FillAsync("Evening Wren\nEvening Otter, mentor");
         await instructor.GetByRole(AriaRole.Button, new() { Name = "See what each line becomes" }).ClickAsync();

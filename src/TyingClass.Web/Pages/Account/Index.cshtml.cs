@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.RateLimiting;
-using TyingClass.Storage;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -12,7 +11,7 @@ namespace TyingClass.Web.Pages.Account;
 
 [Authorize(ClassPolicies.Student)]
 [EnableRateLimiting(SignInLimit.Policy)]
-public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAccess access, ClassStore store) : PageModel, IKeepsTyped
+public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAccess access, GuestStores guests, AccountStore accounts) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "name")]
     public string? Name { get; set; }
@@ -34,9 +33,9 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     public int FewestSigns => Me.Role == Role.Instructor ? AccountSignIn.FewestInstructorSigns : AccountSignIn.FewestSigns;
 
     /// <summary>Attempts of the guest this browser was before.</summary>
-    public int GuestAttempts => Guest is { } guest ? store.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
+    public int GuestAttempts => Guest is { } guest ? guests.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
 
-    private Person? Guest => GuestCookie.Read(Request) is { } secret ? store.People.FindGuest(secret) : null;
+    private Person? Guest => GuestCookie.Read(Request) is { } secret ? guests.People.FindGuest(secret) : null;
 
     /// <summary>Shown while they are typed.</summary>
     public ShownField Shown => ShownField.Of(Request);
@@ -64,7 +63,7 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     public IActionResult ShowAgain() => Refuse("name", "The form had gone stale and nothing was changed. Send it again.");
 
     private IActionResult Rename() => string.IsNullOrWhiteSpace(Name) ? Refuse("name", "Type a name the class will know you by.")
-        : store.Accounts.Rename(Me.Id, Name) ? LocalRedirect("/account?done=name")
+        : accounts.Rename(Me.Id, Name) ? LocalRedirect("/account?done=name")
         : Refuse("name", "Someone already has that name here. Choose another, or add a letter.");
 
     private async Task<IActionResult> ChangeAsync()
@@ -78,7 +77,7 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
 
     private LocalRedirectResult Bring()
     {
-        if (Guest is { } guest && store.GuestMoves.MoveInto(guest.Id, Me.Id) is not null) GuestCookie.Forget(HttpContext);
+        if (Guest is { } guest && guests.GuestMoves.MoveInto(guest.Id, Me.Id) is not null) GuestCookie.Forget(HttpContext);
         return LocalRedirect("/account?done=bring");
     }
 

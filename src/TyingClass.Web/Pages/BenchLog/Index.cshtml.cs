@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -9,7 +8,7 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.BenchLog;
 
-public sealed class IndexModel(ClassStore store, Visitor visitor, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class IndexModel(BenchLogStore store, Visitor visitor, ClassAccess access) : PageModel, IKeepsTyped
 {
     public ImmutableArray<LogEntry> Entries { get; private set; } = [];
 
@@ -23,12 +22,12 @@ public sealed class IndexModel(ClassStore store, Visitor visitor, ClassAccess ac
 
     public void OnGet(string? trashed)
     {
-        Entries = store.BenchLog.Of(visitor.Person!.Id);
-        Trash = store.BenchLog.TrashOf(visitor.Person.Id);
+        Entries = store.Of(visitor.Person!.Id);
+        Trash = store.TrashOf(visitor.Person.Id);
         Trashed = Trash.FirstOrDefault(e => e.Id == trashed);
     }
 
-    public IActionResult OnPostRestore(string id) => store.BenchLog.Restore(id, visitor.Person!.Id) ? LocalRedirect($"/bench-log/{id}") : NotFound();
+    public IActionResult OnPostRestore(string id) => store.Restore(id, visitor.Person!.Id) ? LocalRedirect($"/bench-log/{id}") : NotFound();
 
     public IActionResult ShowAgain()
     {

@@ -1,7 +1,7 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.AspNetCore.RateLimiting;
-using TyingClass.Storage;
+using TyingClass.Storage.Attempts;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
@@ -9,7 +9,7 @@ using TyingClass.Web.Security;
 namespace TyingClass.Web.Pages.SignIn;
 
 [EnableRateLimiting(SignInLimit.Policy)]
-public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore store) : PageModel, IKeepsTyped
+public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptStore store) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
@@ -26,7 +26,7 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, ClassStore
     public string? AlreadyIn => visitor.HasAccount ? visitor.Person!.Label : null;
 
     /// <summary>Of the guest this browser has been so far.</summary>
-    public int Attempts => visitor.Person is { } guest ? store.Attempts.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
+    public int Attempts => visitor.Person is { } guest ? store.StandingsOf(guest.Id).Sum(s => s.Attempts) : 0;
 
     /// <summary>Shown while it is typed.</summary>
     public ShownField Shown => ShownField.Of(Request);

@@ -1,9 +1,8 @@
 using TyingClass.Storage;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Files;
-using TyingClass.Web.Hosting;
 
-namespace TyingClass.Web.Exchange;
+namespace TyingClass.Web.Hosting;
 
 /// <summary>Answers the command line, which may not open the database while this server has it.</summary>
 internal sealed partial class BackupAnswers(ClassStore store, Places places, TimeProvider time, ILogger<BackupAnswers> log) : BackgroundService
