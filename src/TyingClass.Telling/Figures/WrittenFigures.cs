@@ -65,7 +65,8 @@ public static partial class WrittenFigures
     // "0.4 mm"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one is its own.
     [GeneratedRegex(
         @"(?<![\w.,/(−-])(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
-        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|m|°C))(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
+        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|m|°C))"
+        + @"(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
 

@@ -15,7 +15,8 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.BenchLog;
 
 /// <summary>Takes observations in, each with the engine's prediction as of that day.</summary>
-public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogStore, ICourseSource course, Visitor visitor, ClassAccess access, ReaderUnits units)
+public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogStore, ICourseSource course, Visitor visitor, ClassAccess access,
+    ReaderUnits units)
 {
     public const string NewAddress = "/bench-log/new";
     public const string StaleForm = "The form had gone stale and nothing was kept. What you typed stands below: send it again.";

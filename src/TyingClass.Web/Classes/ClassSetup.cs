@@ -5,7 +5,8 @@ using TyingClass.Web.Identity;
 namespace TyingClass.Web.Classes;
 
 /// <summary>What an instructor does with a class itself; everything is about the one that is open.</summary>
-public sealed class ClassSetup(IHttpContextAccessor accessor, ClassRoomStore classRoomStore, InstructorStore instructorStore, ClassAccess access, Visitor visitor)
+public sealed class ClassSetup(IHttpContextAccessor accessor, ClassRoomStore classRoomStore, InstructorStore instructorStore, ClassAccess access,
+    Visitor visitor)
 {
     /// <returns>Null when it was kept; else what to tell whoever typed it.</returns>
     public string? Rename(string? name, string? zone, int expectedVersion)

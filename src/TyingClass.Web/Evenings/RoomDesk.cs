@@ -14,7 +14,8 @@ using TyingClass.Web.Identity;
 namespace TyingClass.Web.Evenings;
 
 /// <summary>Puts questions to the room of the visitor's class, takes answers and reveals what the engine says.</summary>
-public sealed class RoomDesk(ICourseSource course, RoomQuestionStore roomQuestionStore, AccountStore accountStore, ClassAccess access, Visitor visitor, TimeProvider time)
+public sealed class RoomDesk(ICourseSource course, RoomQuestionStore roomQuestionStore, AccountStore accountStore, ClassAccess access, Visitor visitor,
+    TimeProvider time)
 {
     public ClassRoom? Room => access.Current;
 

@@ -13,10 +13,15 @@ public sealed class RoomSetup(RoomDoor door, IHttpContextAccessor accessor)
     /// <returns>What is wrong with it; null when it was kept.</returns>
     public async Task<string?> OpenAsync(string? picked, string? typed)
     {
-        if (picked == Typed)
+        string name = (typed ?? "").Trim();
+        // What was typed anew is meant, whichever line is marked beside it.
+        bool typedAnew = name.Length > 0 && name != door.Choice.Address;
+        if (picked == Typed || typedAnew)
         {
-            string name = (typed ?? "").Trim();
+            name = OwnAddress(name) ?? name;
             if (Wrong(name) is { } wrong) return wrong;
+            if (IPAddress.TryParse(name, out IPAddress? address) && !IsHere(address))
+                return $"{name} is not an address of this machine, so nothing was changed. Pick one from the list, or type the name the network knows it by.";
             await KeepAsync(new RoomChoice(true, name));
             return null;
         }
@@ -43,6 +48,15 @@ public sealed class RoomSetup(RoomDoor door, IHttpContextAccessor accessor)
         // The listener that brought this request waits for its answer before it closes.
         else accessor.HttpContext!.Response.OnCompleted(() => { _ = door.ApplyAsync(); return Task.CompletedTask; });
     }
+
+    // Copied from where it is printed, with http:// and the port: the address alone is meant, and the server itself listens there.
+    private string? OwnAddress(string name) =>
+        Uri.TryCreate(name, UriKind.Absolute, out Uri? whole) && whole.Scheme == Uri.UriSchemeHttp && whole.PathAndQuery == "/"
+            && IPAddress.TryParse(whole.DnsSafeHost, out IPAddress? address) && IsHere(address)
+            ? address.ToString()
+            : null;
+
+    private bool IsHere(IPAddress address) => IPAddress.IsLoopback(address) || door.Addresses.Any(a => a.Address.Equals(address));
 
     private static string? Wrong(string name)
     {

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Mvc.Filters;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using TyingClass.Web.Classes;
 
 namespace TyingClass.Web.Security;
@@ -31,6 +32,8 @@ internal sealed class ArchivedFilter : IAsyncPageFilter
 
         http.Items[Refused] = true;
         context.Result = keeps.ShowAgain();
+        // The page takes it for a form gone stale and asks to send it once more: that would be refused again.
+        foreach (ModelStateEntry entry in context.ModelState.Values) entry.Errors.Clear();
         // After the page, which says the form could not be read.
         http.Response.StatusCode = StatusCodes.Status409Conflict;
     }

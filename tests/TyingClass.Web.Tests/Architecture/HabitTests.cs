@@ -78,7 +78,8 @@ public sealed partial class HabitTests
         Assert.Empty(Assemblies.Types
             .Where(t => t.Namespace?.StartsWith("TyingClass.", StringComparison.Ordinal) == true)
             .SelectMany(t => t.GetFields(BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
-            .Where(f => f.IsPrivate && !f.Name.Contains('<', StringComparison.Ordinal) && !f.Name.StartsWith('_'))
+            // What holds an event's listeners bears the event's own name.
+            .Where(f => f.IsPrivate && !f.Name.Contains('<', StringComparison.Ordinal) && !f.Name.StartsWith('_') && f.DeclaringType!.GetEvent(f.Name) is null)
             .Select(f => $"{f.DeclaringType!.FullName}.{f.Name}"));
 
     private static IEnumerable<string> Sources => new[] { "src", "tests" }

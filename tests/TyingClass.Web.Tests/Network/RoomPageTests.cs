@@ -42,6 +42,7 @@ public sealed class RoomPageTests : IDisposable
     [InlineData("class club")]
     [InlineData("https://class.example/join")]
     [InlineData("ftp://class.example")]
+    [InlineData("203.0.113.7")]
     public async Task Open_TypedAddressThatIsNone_IsRefusedAndChangesNothing(string typed)
     {
         Sheet told = await OpenAsync(await _room.NewInstructorAsync(), typed);
@@ -49,6 +50,22 @@ public sealed class RoomPageTests : IDisposable
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.True(told.Has("[role=alert]"));
         Assert.Equal(new RoomChoice(false), _room.Store.RoomChoice.Get());
+    }
+
+    [Fact]
+    public async Task Open_AddressCopiedFromThePage_IsListenedAt()
+    {
+        await OpenAsync(await _room.NewInstructorAsync(), "http://127.0.0.2:5391");
+
+        Assert.Equal(new RoomChoice(true, "127.0.0.2"), _room.Store.RoomChoice.Get());
+    }
+
+    [Fact]
+    public async Task Open_TypedAddressRefused_StandsInTheFieldAgain()
+    {
+        Sheet told = await OpenAsync(await _room.NewInstructorAsync(), "class club");
+
+        Assert.Equal("class club", told.Find("#typed-address").GetAttribute("value"));
     }
 
     [Fact]

@@ -75,7 +75,8 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
 
     private PageResult Again(string notice)
     {
-        Notice = notice;
+        // An archived class has said already why nothing was saved, and sending it again would not help.
+        Notice = HttpContext.Items.ContainsKey(ArchivedFilter.Refused) ? null : notice;
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
     }

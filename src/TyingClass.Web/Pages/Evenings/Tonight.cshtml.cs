@@ -51,7 +51,8 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
 
     public IActionResult ShowAgain()
     {
-        Errors = ["The form had gone stale and nothing was done. Send it once more."];
+        // An archived class has said already why nothing was done, and sending it again would not help.
+        Errors = HttpContext.Items.ContainsKey(ArchivedFilter.Refused) ? [] : ["The form had gone stale and nothing was done. Send it once more."];
         return Show();
     }
 
