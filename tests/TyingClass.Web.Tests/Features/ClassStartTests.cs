@@ -17,13 +17,13 @@ public sealed class ClassStartTests : IDisposable
             TwoClasses.Passphrase);
         Sheet start = claimed.Sheet;
         Assert.Equal("/class/start", start.Address);
-        Assert.Equal(["next", "open", "open", "open", "open"], Words(start));
+        Assert.Equal(["next", "to do", "to do", "to do", "to do"], Words(start));
 
         start = await start.PressAsync("Keep and go on", ("my-name", "Dipper Brook"), ("name", "Alder Bridge"), ("zone", "Europe/Berlin"));
         Assert.Equal(("Alder Bridge", "Europe/Berlin"), (_room.Store.Classes.All()[0].Name, _room.Store.Classes.All()[0].TimeZoneId));
         Assert.NotNull(_room.Store.Accounts.FindByName("Dipper Brook"));
         start = await start.PressAsync("That is settled");
-        Assert.Equal(["done", "done", "next", "open", "open"], Words(start));
+        Assert.Equal(["done", "done", "next", "to do", "to do"], Words(start));
         await (await first.OpenAsync("/class/people/names")).FillAndSendAsync("#list", "button", ("names", "Wren\nTeal, captain of boats"));
 
         // Left there, and taken up in another browser.

@@ -9,17 +9,20 @@ namespace TyingClass.Web.Pages.Class;
 
 /// <summary>Opens the server to the room, and shows whether a phone got in.</summary>
 [Authorize(ClassPolicies.Instructor)]
-public sealed class RoomModel(RoomSetup setup, Reaches reaches, TimeProvider time) : PageModel, IKeepsTyped
+public sealed class RoomModel(RoomSetup setup, StartDesk start, Reaches reaches, TimeProvider time) : PageModel, IKeepsTyped
 {
     public (int Phones, DateTimeOffset? Last) Lately => reaches.Lately();
 
     public DateTimeOffset Now => time.GetUtcNow();
 
-    public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what, string? address, string? typed)
+    public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what, string? address, string? typed, string? step)
     {
         if (what == "close") await setup.CloseAsync();
         else if (await setup.OpenAsync(address, typed) is { } wrong) return Refuse(wrong);
-        return LocalRedirect("/class/room");
+        // One of the steps of setting the class up: back to them.
+        if (step != StartSteps.Room) return LocalRedirect("/class/room");
+        start.Mark(StartSteps.Room);
+        return LocalRedirect("/class/start#room");
     }
 
     public IActionResult ShowAgain() => Refuse("The form had gone stale and nothing was changed. Choose once more.");
