@@ -44,8 +44,11 @@ internal static class ClassLoad
         {
             if (fresh) Fill(app.Services, Students, AttemptsEach);
             await app.StartAsync();
-            using HttpClient client = new(new HttpClientHandler { UseCookies = true }) { BaseAddress =
-                new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()) };
+            using HttpClient client = new(new HttpClientHandler { UseCookies = true })
+            {
+                BaseAddress =
+                new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First())
+            };
             await SignInAsync(client);
             ClassStore store = app.Services.GetRequiredService<ClassStore>();
             Person student = store.Accounts.OfClass(store.Classes.All()[0].Id)[0];

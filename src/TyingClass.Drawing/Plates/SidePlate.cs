@@ -69,9 +69,9 @@ internal sealed class SidePlate : FlyPlate
             wishes.Add(
                 new LabelWish($"keel height {way}{Magnitudes.KeelHeight.Say(Si.Mm(height), Options.Units)}", "keel height",
                     new Point(_keel.ColumnX, _keel.BottomY + past), 0.15 * letter)
-            {
-                OrAnchor = new Point(_keel.ColumnX, _keel.TopY - past),
-            });
+                {
+                    OrAnchor = new Point(_keel.ColumnX, _keel.TopY - past),
+                });
             kept.Add(new Box(_keel.ColumnX - 0.35 * letter, _keel.TopY - past, _keel.ColumnX + 0.35 * letter, _keel.BottomY + past));
         }
 

@@ -31,8 +31,11 @@ public static class ConditionParser
         if (Unbalanced(tokens.Value) is { } parenthesis)
             return new ConditionResult(null, parenthesis.Position.Absolute,
                 parenthesis.Kind == ConditionToken.Open ? "This parenthesis is never closed." : "This parenthesis closes nothing.");
-        if (tokens.Value.FirstOrDefault(t => t.Kind == ConditionToken.Word && !IsKnown(t, text)) is { Kind: ConditionToken.Word,
-            Position.HasValue: true } unknown)
+        if (tokens.Value.FirstOrDefault(t => t.Kind == ConditionToken.Word && !IsKnown(t, text)) is
+            {
+                Kind: ConditionToken.Word,
+                Position.HasValue: true
+            } unknown)
             return new ConditionResult(null, unknown.Position.Absolute,
                 $"“{WordsFrom(unknown, text)}” is not a quantity, a part or a word of conditions.{Hint(WordsFrom(unknown, text))}");
         try

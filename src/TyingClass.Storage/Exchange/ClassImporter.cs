@@ -33,8 +33,15 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
         foreach (LogEntry entry in export.BenchLog)
             LogDocument.Entries(db).Insert(
                 LogDocument.From(
-                    entry with { Id = Renewed("bench_log", entry.Id), PersonId = Here(entry.PersonId), ClassId = room.Id, Fly = Here(entry.Fly), PhotoId = null,
-                        TrashedAt = null }));
+                    entry with
+                    {
+                        Id = Renewed("bench_log", entry.Id),
+                        PersonId = Here(entry.PersonId),
+                        ClassId = room.Id,
+                        Fly = Here(entry.Fly),
+                        PhotoId = null,
+                        TrashedAt = null
+                    }));
         foreach (PracticeAnswer answer in export.Practice)
             PracticeStore.InsertIn(db,
                 answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
@@ -81,13 +88,24 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
             PatternDocument.Revisions(db).Insert(PatternDocument.From(r with { PatternId = _ids[("patterns", r.PatternId)] }));
         foreach (Review r in export.Reviews)
             ReviewDocument.Keep(
-                db, r with { Id = Renewed("reviews", r.Id), PatternId = _ids[("patterns", r.PatternId)], OwnerId = Here(r.OwnerId), ClassId = classId,
-                    DecidedById = r.DecidedById is { } by ? Known(by) : null });
+                db, r with
+                {
+                    Id = Renewed("reviews", r.Id),
+                    PatternId = _ids[("patterns", r.PatternId)],
+                    OwnerId = Here(r.OwnerId),
+                    ClassId = classId,
+                    DecidedById = r.DecidedById is { } by ? Known(by) : null
+                });
         foreach (ReviewComment c in export.ReviewComments)
             ReviewDocument.Comments(db).Insert(
                 ReviewDocument.From(
-                    c with { Id = Renewed("review_comments", c.Id), PatternId = _ids[("patterns", c.PatternId)], ReviewId = _ids[("reviews", c.ReviewId)],
-                        ById = Known(c.ById) }));
+                    c with
+                    {
+                        Id = Renewed("review_comments", c.Id),
+                        PatternId = _ids[("patterns", c.PatternId)],
+                        ReviewId = _ids[("reviews", c.ReviewId)],
+                        ById = Known(c.ById)
+                    }));
     }
 
     private void AddQuestion(ExportedQuestion q, string classId)

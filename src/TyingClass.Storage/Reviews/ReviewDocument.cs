@@ -31,12 +31,12 @@ internal static class ReviewDocument
     /// <summary>By the latest round that was not withdrawn.</summary>
     public static PatternState StateOf(ILiteDatabase db, string patternId) =>
         Of(db, patternId).LastOrDefault(r => r.State != ReviewState.Withdrawn)?.State switch
-    {
-        ReviewState.Waiting => PatternState.Waiting,
-        ReviewState.Returned => PatternState.Returned,
-        ReviewState.SignedOff => PatternState.SignedOff,
-        _ => PatternState.Own,
-    };
+        {
+            ReviewState.Waiting => PatternState.Waiting,
+            ReviewState.Returned => PatternState.Returned,
+            ReviewState.SignedOff => PatternState.SignedOff,
+            _ => PatternState.Own,
+        };
 
     /// <summary>Writes it under its next version.</summary>
     public static Review Keep(ILiteDatabase db, Review review)

@@ -62,7 +62,8 @@ public static class Magnitudes
 
     public static readonly Magnitude Lean =
         new("lean", Dimension.Angle, Precision.Angle,
-        "how far it rolls from the way it was meant to ride; 180° is flipped") { Label = "Lean from as intended" };
+        "how far it rolls from the way it was meant to ride; 180° is flipped")
+        { Label = "Lean from as intended" };
 
     public static readonly Magnitude Drag = new("drag", Dimension.Force, Precision.SmallForce, "pull of the water along the flow");
 
@@ -107,7 +108,8 @@ public static class Magnitudes
 
     public static readonly Magnitude RightingRange =
         new("righting range", Dimension.Angle, Precision.Angle,
-        "how far the fly can be knocked over and still come back") { Label = "Comes back when tipped by up to" };
+        "how far the fly can be knocked over and still come back")
+        { Label = "Comes back when tipped by up to" };
 
     public static readonly Magnitude KeelMoment =
         new("keel moment of", Dimension.Moment, Precision.KeelMoment, "one part's say in which way up the fly rides: positive helps");

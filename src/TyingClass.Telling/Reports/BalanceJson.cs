@@ -70,8 +70,15 @@ public static class BalanceJson
         s.PitchOnALoopDeg,
         Attitudes = s.Attitudes.Select(a => new { a.PitchDeg, a.LeanDeg, a.Share }),
         Sink = s.Sink is { } sink
-            ? new { sink.RateMS, sink.PitchDeg, sink.LeanDeg, sink.DepthAfter5sM,
-            Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }), Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM }) } : null,
+            ? new
+            {
+                sink.RateMS,
+                sink.PitchDeg,
+                sink.LeanDeg,
+                sink.DepthAfter5sM,
+                Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }),
+                Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM })
+            } : null,
         Roll = new { s.Roll.RangeDeg, Side = s.Roll.Side.ToString().ToLowerInvariant(), Points = s.Roll.Points.Select(p => new { p.HeelDeg, p.RestoringGmm }) },
         Ledger = s.Ledger.Select(l => new { l.Part, l.KeelMomentGmm }),
         Heeling = s.Heeling.Select(h => new { h.Part, h.HeelingGmm }),

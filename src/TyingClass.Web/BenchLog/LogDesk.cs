@@ -143,9 +143,12 @@ public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogSto
         }
         catch (StorageException)
         {
-            LogForm form = again() with { Notice =
+            LogForm form = again() with
+            {
+                Notice =
                 "This could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, then "
-                + "send it again." };
+                + "send it again."
+            };
             return new LogResult(null, form, StatusCodes.Status503ServiceUnavailable);
         }
     }

@@ -108,12 +108,18 @@ public sealed record DatesForm(ImmutableArray<DateGroup> Groups, int Version)
         {
             if (line.IsBlank || !line.Errors.IsEmpty || !group.Line.Errors.IsEmpty) return line;
             if (Read(line.Opens) is null && Read(line.Due) <= opens)
-                return line with { Errors = [
+                return line with
+                {
+                    Errors = [
                     $"{line.Title} is due before its lesson opens, on {ClassClock.Say(opens!.Value)}. Give more time, or let the exercise open earlier "
-                        + "than its lesson."] };
+                        + "than its lesson."]
+                };
             return Read(line.Due) is null && Read(line.Opens) >= due
-                ? line with { Errors = [
-                $"{line.Title} opens when its lesson is due already, on {ClassClock.Say(due!.Value)}. Let it open earlier, or give it a due date of its own."] }
+                ? line with
+                {
+                    Errors = [
+                $"{line.Title} opens when its lesson is due already, on {ClassClock.Say(due!.Value)}. Let it open earlier, or give it a due date of its own."]
+                }
                 : line;
         }
     }

@@ -61,9 +61,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         catch (StorageException)
         {
             ExerciseView view = Again(work, typed,
-                attempts: []) with { Notice =
+                attempts: []) with
+            {
+                Notice =
                     "Your answer could not be kept: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the "
-                    + "instructor, then submit it again." };
+                    + "instructor, then submit it again."
+            };
             return new DeskResult(null, view, StatusCodes.Status503ServiceUnavailable);
         }
     }

@@ -64,8 +64,13 @@ public static class EveningSteps
         foreach (Exercise question in lesson.Exercises)
         {
             if (question.Kind is not IPutToRoom kind) continue;
-            yield return new EveningStep("Say first, then look", question.Title) { Html = question.PromptHtml, CardRecipe = question.RecipeText,
-                Items = kind.RoomChoices(question), AskExercise = question.Id };
+            yield return new EveningStep("Say first, then look", question.Title)
+            {
+                Html = question.PromptHtml,
+                CardRecipe = question.RecipeText,
+                Items = kind.RoomChoices(question),
+                AskExercise = question.Id
+            };
         }
 
         if (!lesson.Glossary.IsEmpty)

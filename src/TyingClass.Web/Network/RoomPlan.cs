@@ -26,8 +26,11 @@ public sealed record RoomPlan(string? Host, ImmutableArray<IPAddress> Listen, st
         if (choice.Address is null) return At(adapters[0].Address);
         if (adapters.FirstOrDefault(a => a.Address.ToString() == choice.Address) is { } same) return At(same.Address);
         AdapterAddress next = adapters.FirstOrDefault(a => a.Adapter == choice.Adapter) ?? adapters[0];
-        return At(next.Address) with { Note =
-            $"The address picked before, {choice.Address}, is gone; {next.Address} ({next.Adapter}) stands in for it. Print slips and codes anew." };
+        return At(next.Address) with
+        {
+            Note =
+            $"The address picked before, {choice.Address}, is gone; {next.Address} ({next.Adapter}) stands in for it. Print slips and codes anew."
+        };
     }
 
     private static RoomPlan Nowhere =>

@@ -49,8 +49,13 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
     public PatternResult Take(Pattern? pattern, AnswerPost post, int expected, string note)
     {
         ArgumentNullException.ThrowIfNull(post);
-        PatternEditor editor = new() { Address = pattern is null ? NewAddress : AddressOf(pattern.Id), Typed = post.Typed,
-            Expected = pattern is null ? 0 : expected, Note = note };
+        PatternEditor editor = new()
+        {
+            Address = pattern is null ? NewAddress : AddressOf(pattern.Id),
+            Typed = post.Typed,
+            Expected = pattern is null ? 0 : expected,
+            Note = note
+        };
         if (AnswerLimit.Check(post.Typed.Text) is { } tooLong)
             return new PatternResult(null, Lay(editor with { Problems = [tooLong] }), StatusCodes.Status413PayloadTooLarge);
         if (post.Action != "save") return new PatternResult(null, Edit(editor, post));
@@ -64,9 +69,12 @@ public sealed class PatternDesk(PatternStore store, Visitor visitor, FlyPictures
         {
             return new PatternResult(
                 null, Lay(
-                    editor with { Notice =
+                    editor with
+                    {
+                        Notice =
                         "This could not be saved: the server could not write to its disk. Nothing you typed is lost: it stands below. Tell the instructor, "
-                        + "then save it again." }), StatusCodes.Status503ServiceUnavailable);
+                        + "then save it again."
+                    }), StatusCodes.Status503ServiceUnavailable);
         }
     }
 

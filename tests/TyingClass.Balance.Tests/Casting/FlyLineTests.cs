@@ -38,8 +38,13 @@ public sealed class FlyLineTests
     [Fact]
     public void Casting_FlyWithWater_IsItsShareOfTheLine()
     {
-        BodyPart part = new("hook") { Masses = [new(1e-3, new Vector3D(5e-3, 0, 0))], Solids = [new(1e-7, default)], HeldWaterKg = 5e-4,
-            Drag = [DragElement.Cylinder(default, Vector3D.UnitX, 0.02, 1e-3)] };
+        BodyPart part = new("hook")
+        {
+            Masses = [new(1e-3, new Vector3D(5e-3, 0, 0))],
+            Solids = [new(1e-7, default)],
+            HeldWaterKg = 5e-4,
+            Drag = [DragElement.Cylinder(default, Vector3D.UnitX, 0.02, 1e-3)]
+        };
         CastingReport casting = BalanceEngine.Report(
             new FlyBody([part], default, 0.02, Intent.PointDown),
             new FishingConditions(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5),

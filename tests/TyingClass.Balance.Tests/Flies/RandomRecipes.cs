@@ -24,15 +24,21 @@ internal static class RandomRecipes
 
         if (r.NextDouble() < 0.4)
             parts.Add(
-                Part(r, PartKind.DumbbellEyes, at + Between(r, 0, 0.1) * shank) with { SizeM = Between(r, 2.5e-3, 6e-3),
-                    Side = r.NextDouble() < 0.7 ? Side.Top : Side.Under });
+                Part(r, PartKind.DumbbellEyes, at + Between(r, 0, 0.1) * shank) with
+                {
+                    SizeM = Between(r, 2.5e-3, 6e-3),
+                    Side = r.NextDouble() < 0.7 ? Side.Top : Side.Under
+                });
         if (r.NextDouble() < 0.4) parts.Add(Part(r, PartKind.Wraps, at + 0.1 * shank) with { DiameterM = Between(r, 0.25e-3, 0.9e-3), Turns = r.Next(4, 14) });
         if (r.NextDouble() < 0.7) parts.Add(Part(r, PartKind.Body, at + 0.1 * shank) with { ToM = Math.Max(at + 0.2 * shank, 0.95 * shank) });
         if (r.NextDouble() < 0.3) parts.Add(Part(r, PartKind.Hackle, at + 0.05 * shank));
         if (r.NextDouble() < 0.7)
             parts.Add(
-                Part(r, PartKind.Wing, at + 0.05 * shank) with { Side = r.NextDouble() < 0.5 ? Side.Top : Side.Under,
-                    Tied = r.NextDouble() < 0.2 ? TieDown.BothEnds : null });
+                Part(r, PartKind.Wing, at + 0.05 * shank) with
+                {
+                    Side = r.NextDouble() < 0.5 ? Side.Top : Side.Under,
+                    Tied = r.NextDouble() < 0.2 ? TieDown.BothEnds : null
+                });
         if (r.NextDouble() < 0.4) parts.Add(Part(r, PartKind.Tail, 0.95 * shank));
         if (r.NextDouble() < 0.2) parts.Add(Part(r, PartKind.Legs, at + 0.3 * shank));
         if (r.NextDouble() < 0.05) parts.Add(Part(r, PartKind.Foam, at + 0.2 * shank) with { Side = Side.Top });

@@ -18,8 +18,11 @@ public sealed class ShuffleTests
             (FlyBody body, FishingConditions conditions) = RandomBodies.Fly(seed);
             // Two wings, which a recipe would number in the order it names them.
             BodyPart wing = body.Parts[^1];
-            BodyPart second = wing with { Name = $"{wing.Name} 2",
-                Masses = [.. wing.Masses.Select(m => m with { PositionM = m.PositionM with { X = m.PositionM.X + 2e-3 } })] };
+            BodyPart second = wing with
+            {
+                Name = $"{wing.Name} 2",
+                Masses = [.. wing.Masses.Select(m => m with { PositionM = m.PositionM with { X = m.PositionM.X + 2e-3 } })]
+            };
             FlyBody written = body with { Parts = [.. body.Parts, second] };
             ImmutableArray<BodyPart> turned = [
                 .. written.Parts.Reverse()

@@ -22,8 +22,13 @@ public sealed class ClassGoesOnTests : IDisposable
     {
         DateTime first = new(2026, 1, 14, 19, 0, 0);
         Person wren = _temp.Store.Accounts.Add(_last.Id, Role.Student, "Wren", "hash").Person!;
-        _temp.Store.Evenings.Save(new EveningPlan(_last.Id, 1) { StartsLocal = first, Plan = "Tub first.", Students = 9,
-            Flies = [new FlyCount("Slate Minnow", 1, 2)] });
+        _temp.Store.Evenings.Save(new EveningPlan(_last.Id, 1)
+        {
+            StartsLocal = first,
+            Plan = "Tub first.",
+            Students = 9,
+            Flies = [new FlyCount("Slate Minnow", 1, 2)]
+        });
         _temp.Store.Evenings.Save(new EveningPlan(_last.Id, 2) { Plan = "No date." });
         _temp.Store.Dates.Save(_last.Id, [new DateRow(DateTargets.Lesson("first"), first.AddDays(-7), null)], 0);
         RoomQuestion asked =

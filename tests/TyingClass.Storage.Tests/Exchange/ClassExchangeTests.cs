@@ -69,8 +69,12 @@ public sealed class ClassExchangeTests : IDisposable
         Assert.True(_there.Store.Accounts.FindByName("Wren")!.MustChoosePassphrase);
         ClassExport back = _there.Store.Exchange.Export(outcome.Room!.Id)!;
         // What a new class must have of its own, and what closing the open question changes, aside: the two files are one.
-        ClassExport expected = sent with { ExportedAt = back.ExportedAt, Class = back.Class,
-            RoomQuestions = [.. sent.RoomQuestions.Select(q => q with { ClosedAt = sent.ExportedAt })] };
+        ClassExport expected = sent with
+        {
+            ExportedAt = back.ExportedAt,
+            Class = back.Class,
+            RoomQuestions = [.. sent.RoomQuestions.Select(q => q with { ClosedAt = sent.ExportedAt })]
+        };
         Assert.Equal(await TextAsync(expected), await TextAsync(back));
         Assert.Equal("Alder Bridge", back.Class.Name);
         Assert.True(_there.Store.Attempts.StandingOf(_wren.Id, "keel-05").Passed);

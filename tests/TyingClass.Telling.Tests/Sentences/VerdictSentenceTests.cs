@@ -7,7 +7,7 @@ namespace TyingClass.Telling.Tests.Sentences;
 
 public sealed class VerdictSentenceTests
 {
-    
+
 
     private static readonly BalanceReport Report = Flies.Rides.Report;
 

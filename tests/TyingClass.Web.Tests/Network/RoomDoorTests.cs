@@ -128,8 +128,11 @@ public sealed class RoomDoorTests : IDisposable
         string? shown = null;
         using SocketsHttpHandler handler = new()
         {
-            SslOptions = new SslClientAuthenticationOptions { RemoteCertificateValidationCallback =
-                (_, certificate, _, _) => (shown = certificate?.GetCertHashString()) is not null },
+            SslOptions = new SslClientAuthenticationOptions
+            {
+                RemoteCertificateValidationCallback =
+                (_, certificate, _, _) => (shown = certificate?.GetCertHashString()) is not null
+            },
         };
         using HttpClient client = new(handler);
         using HttpResponseMessage answer = await client.GetAsync(new Uri(state.Root + "/join"), Cancel);

@@ -50,8 +50,12 @@ public sealed partial class ContrastTests
         {
             string name = row.Groups["name"].Value;
             // Ink and paper of a drawing are tied to the page's.
-            (string l, string d) = name switch { "ink" => (Light["ink"], Dark["ink"]), "paper" => (Light["sheet"], Dark["sheet"]),
-                _ => (light["fly-" + name], dark["fly-" + name]) };
+            (string l, string d) = name switch
+            {
+                "ink" => (Light["ink"], Dark["ink"]),
+                "paper" => (Light["sheet"], Dark["sheet"]),
+                _ => (light["fly-" + name], dark["fly-" + name])
+            };
             Assert.Equal((l, d), (row.Groups["light"].Value, row.Groups["dark"].Value));
             Same(row, "ls", name == "paper" ? Contrast(l, Light["ink"]) : Contrast(l, Light["sheet"]));
             Same(row, "ds", name == "paper" ? Contrast(d, Dark["ink"]) : Contrast(d, Dark["sheet"]));

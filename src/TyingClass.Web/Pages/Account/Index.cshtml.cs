@@ -43,8 +43,13 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     public void OnGet(bool joined, string? done)
     {
         (Name, Joined) = (Me.Name, joined);
-        Done = done switch { "name" => "Your name is changed.", "passphrase" => "Your passphrase is changed.",
-            "bring" => "They are in your account now. Was it not your work? Your instructor can undo it for 30 days.", _ => null };
+        Done = done switch
+        {
+            "name" => "Your name is changed.",
+            "passphrase" => "Your passphrase is changed.",
+            "bring" => "They are in your account now. Was it not your work? Your instructor can undo it for 30 days.",
+            _ => null
+        };
     }
 
     public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what) => what switch
