@@ -8,6 +8,4 @@ public readonly record struct Figure(double Value, string Unit, string Source)
 {
     /// <summary>Common practice with no source: an editable default, never a measured fact.</summary>
     public const string Estimate = "estimate";
-
-    public bool IsEstimate => Source.StartsWith(Estimate, StringComparison.Ordinal);
 }

@@ -27,7 +27,7 @@ public sealed class MaterialsTests
         Material material = Materials.Find(name);
 
         Assert.Equal(densityKgM3, material.DensityKgM3);
-        Assert.False(material.Density.IsEstimate);
+        Assert.DoesNotContain(Figure.Estimate, material.Density.Source, StringComparison.Ordinal);
     }
 
     // Ranges of the same tables; in part from memory, so the entries call themselves estimates.
@@ -41,7 +41,7 @@ public sealed class MaterialsTests
         Material material = Materials.Find(name);
 
         Assert.InRange(material.DensityKgM3, low, high);
-        Assert.True(material.Density.IsEstimate);
+        Assert.StartsWith(Figure.Estimate, material.Density.Source, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public sealed class MaterialsTests
             Assert.InRange(m.SealedAir.Value, 0, 5);
             Assert.False(m.CaughtAir.Value > 0 && m.SoakTime.Value <= 0, m.Name);
             Assert.False(m.Suppleness.Value > 0 && m.StreamerCoefficient.Value <= 0, m.Name);
-            Assert.NotEmpty(m.Suits);
+            Assert.Contains(KindsOfPart.All, k => k.SuitedMaterials.Contains(m.Name));
         });
 
     [Fact]

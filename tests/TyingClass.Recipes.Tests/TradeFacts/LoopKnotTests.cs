@@ -2,6 +2,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Sinking;
 using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using Xunit;
 
@@ -17,12 +18,7 @@ public sealed class LoopKnotTests
 
     private static readonly Lazy<Tied[]> Slack = new(() => [.. Families.NoseHeavyFlies.Select(fly => Try(fly.Name, 0, fly.On, SinkPitchDeg, _ => 0))]);
 
-    private static readonly Lazy<Tied[]> Tight = new(() =>
-    [
-        .. from speed in SpeedsMS
-           from fly in Families.NoseHeavyFlies
-           select Try(fly.Name, speed, fly.On, r => Trim.Of(r, speed).PitchDeg, r => Trim.Of(r, speed).LineAngleDeg),
-    ]);
+    private static readonly Lazy<Tied[]> Tight = new(() => Towed(recipe => recipe)), TightWithSolidCones = new(() => Towed(WithSolidCone));
 
     /// <param name="LineDeg">Angle of the leader above the horizontal, loop knot.</param>
     /// <param name="CinchedDeg">Pitch on each leader, finest first.</param>
@@ -53,9 +49,39 @@ public sealed class LoopKnotTests
     public void Tow_NoseHeavyFlies_ExceptionsAreExactlyThoseSteeperThanTheirLine()
     {
         Assert.Equal(144, Tight.Value.Length);
-        Assert.True(Tight.Value.Count(t => t.Obeys) / 144.0 >= 0.82);
         Assert.All(Tight.Value, t => Assert.Equal(t.LoopDeg < t.LineDeg, t.Obeys));
         Assert.All(Tight.Value.Where(t => !t.Obeys), t => Assert.True(t.CinchedDeg.All(c => c < t.LoopDeg), t.Name));
+    }
+
+    // Moments about the eye put a fly steeper than its line when its weight acts farther behind the eye than its drag. The hole in a cone's rear
+    // (docs/formulas-body.md) takes a sixth of the metal out of the nose, so the weight acts farther back: with solid cones the fact holds as often as it was
+    // first stated to, and only flies with a cone go over to the exceptions.
+    [Fact]
+    public void Tow_NoseHeavyFlies_OnlyHollowConesGoOverToTheExceptions()
+    {
+        Assert.True(TightWithSolidCones.Value.Count(t => t.Obeys) / 144.0 >= 0.84);
+        Assert.All(Tight.Value.Zip(TightWithSolidCones.Value).Where(pair => pair.First.Obeys != pair.Second.Obeys), pair =>
+        {
+            Assert.Contains("tungsten cone", pair.First.Name, StringComparison.Ordinal);
+            Assert.True(pair.Second.Obeys, pair.First.Name);
+        });
+    }
+
+    private static Tied[] Towed(Func<Recipe, Recipe> tiedAs) =>
+    [
+        .. from speed in SpeedsMS
+           from fly in Families.NoseHeavyFlies
+           select Try(fly.Name, speed, (knot, leaderM) => tiedAs(fly.On(knot, leaderM)), r => Trim.Of(r, speed).PitchDeg, r => Trim.Of(r, speed).LineAngleDeg),
+    ];
+
+    // Its outline and place unchanged: what a straight hole of 0.55 sizes in width and 0.45 lengths of 0.9 sizes in depth, less the bore, would hold.
+    private static Recipe WithSolidCone(Recipe recipe)
+    {
+        if (recipe.Parts.FirstOrDefault(p => p.Kind == PartKind.Cone) is not { SizeM: { } sizeM, Material: { } metal }) return recipe;
+        BuiltFly built = FlyBuilder.Build(recipe);
+        double boreM = Math.Max(0.35 * sizeM, built.Hook.WireM), holeM3 = Math.PI / 4 * (Math.Pow(0.55 * sizeM, 2) - boreM * boreM) * 0.45 * 0.9 * sizeM;
+        double hollowKg = built.Body.Parts.Single(p => p.Name == "cone").Masses.Sum(m => m.MassKg);
+        return recipe.Weighing(PartKind.Cone, hollowKg + Materials.Find(metal).DensityKgM3 * holeM3);
     }
 
     private static Tied Try(string name, double speedMS, Func<Knot, double, Recipe> on, Func<Recipe, double> pitchDeg, Func<Recipe, double> lineDeg)
