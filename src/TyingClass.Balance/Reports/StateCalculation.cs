@@ -76,7 +76,7 @@ internal static class StateCalculation
         Linearized loads = fly.Linearize(towed.Symmetric, conditions.SpeedMS);
         return
         [
-            .. Keel.Heeling(body, conditions, soakS, towed.Symmetric, conditions.SpeedMS, loads)
+            .. Keel.Heeling(body, conditions, soakS, towed.Symmetric, loads)
                 .Where(share => Math.Abs(share.HeelingNM) > HeelingThatCountsNM)
                 .OrderByDescending(share => Math.Abs(share.HeelingNM))
                 .Select(share => new HeelingEntry(share.Part, share.HeelingNM * GmmPerNM)),
@@ -94,7 +94,7 @@ internal static class StateCalculation
             return [];
         }
 
-        return [.. Keel.Ledger(body, conditions, soakS, towed.Symmetric, conditions.SpeedMS, loads, stiffness.YawPerRoll)
+        return [.. Keel.Ledger(body, conditions, soakS, towed.Symmetric, loads, stiffness.YawPerRoll)
             .Select(share => new LedgerEntry(share.Part, share.StiffnessNM * GmmPerNM))];
     }
 
