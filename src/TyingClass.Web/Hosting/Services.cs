@@ -119,12 +119,13 @@ internal static class Services
             options.Conventions.AuthorizeFolder("/Reviews", ClassPolicies.Mentor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
+            options.Conventions.ConfigureFilter(new KnownHandlers());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
             options.Conventions.ConfigureFilter(new ArchivedFilter());
             ComputingPages.TakeTurns(options.Conventions);
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
-        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
+        services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit) = (BodyLimit.MostBytes, BodyLimit.MostFields));
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }
