@@ -6,12 +6,16 @@ namespace TyingClass.Web.Pages.Problems;
 /// <param name="Advice">What to do now.</param>
 public sealed record ProblemWords(string Title, string Advice)
 {
-    public static ProblemWords For(int status) => status switch
+    /// <param name="typed">Something was typed and is handed back on the page.</param>
+    /// <param name="lent">Whoever reads it is a deputy, and what they may run stands on the page.</param>
+    public static ProblemWords For(int status, bool typed = false, bool lent = false) => status switch
     {
         StatusCodes.Status400BadRequest =>
             new("This form had gone stale", "Nothing was sent in. Go back with your browser’s Back button, load the page anew and send it again."),
-        StatusCodes.Status403Forbidden => new("This page is not yours to open",
-            "You are signed in, but this page belongs to the instructor or mentor of a class. If it should be open to you, ask your instructor."),
+        StatusCodes.Status401Unauthorized => new("You are signed out",
+            "Your sign-in ended while you typed: it ran out, your role or passphrase changed, or you signed out in another tab. Nothing was sent in. What you "
+                + "typed stands below: sign in again, and paste it into the form."),
+        StatusCodes.Status403Forbidden => Turned(typed, lent),
         StatusCodes.Status404NotFound =>
             new("There is no such page", "The address is mistyped, or the lesson was renamed. The course lists everything there is."),
         StatusCodes.Status413PayloadTooLarge => new("That was too much to send",
@@ -27,4 +31,20 @@ public sealed record ProblemWords(string Title, string Advice)
                     + "instructor."),
         _ => new("That did not work", "Go back and try again, or begin from the course."),
     };
+
+    private static ProblemWords Turned(bool typed, bool lent)
+    {
+        string kept = typed ? "Nothing was saved. What you typed stands below: copy it, and ask your instructor to lend you this page, or to put it in." : "";
+        return (typed, lent) switch
+        {
+            (_, true) => new("This part of the class is not lent to you",
+                typed ? $"It was not, or your instructor took it back meanwhile. {kept} What you may run stands at the end of this page."
+                    : "It was not, or your instructor took it back meanwhile. What you may run stands below; ask your instructor if this should be among it."),
+            (true, false) => new("This page is not yours to change", $"It belongs to the instructor or mentor of a class, or what was lent to you was taken back "
+                + $"meanwhile. {kept}"),
+            _ => new("This page is not yours to open",
+                "You are signed in, but this page belongs to the instructor or mentor of a class, or what was lent to you was taken back. If it should be open "
+                    + "to you, ask your instructor."),
+        };
+    }
 }
