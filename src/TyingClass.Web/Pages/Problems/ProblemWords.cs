@@ -34,17 +34,14 @@ public sealed record ProblemWords(string Title, string Advice)
 
     private static ProblemWords Turned(bool typed, bool lent)
     {
-        string kept = typed ? "Nothing was saved. What you typed stands below: copy it, and ask your instructor to lend you this page, or to put it in." : "";
-        return (typed, lent) switch
-        {
-            (_, true) => new("This part of the class is not lent to you",
-                typed ? $"It was not, or your instructor took it back meanwhile. {kept} What you may run stands at the end of this page."
-                    : "It was not, or your instructor took it back meanwhile. What you may run stands below; ask your instructor if this should be among it."),
-            (true, false) => new("This page is not yours to change", $"It belongs to the instructor or mentor of a class, or what was lent to you was taken back "
-                + $"meanwhile. {kept}"),
-            _ => new("This page is not yours to open",
-                "You are signed in, but this page belongs to the instructor or mentor of a class, or what was lent to you was taken back. If it should be open "
-                    + "to you, ask your instructor."),
-        };
+        string kept = "Nothing was saved. What you typed stands below: copy it, and ask your instructor to lend you this page, or to put it in.";
+        if (lent)
+            return new("This part of the class is not lent to you", "It never was, or your instructor took it back meanwhile. "
+                + (typed ? kept + " What you may run stands at the end of this page." : "What you may run stands below; ask if this should be among it."));
+        return typed
+            ? new("This page is not yours to change", $"It belongs to the instructor or mentor of a class, or your instructor took it back meanwhile. {kept}")
+            : new("This page is not yours to open",
+                "You are signed in, but this page belongs to the instructor or mentor of a class, or your instructor took it back. If it should be open to "
+                    + "you, ask your instructor.");
     }
 }
