@@ -3,6 +3,7 @@ using System.Globalization;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Evenings;
 
@@ -82,7 +83,7 @@ public static class MaterialsView
     {
         ArgumentNullException.ThrowIfNull(supplies);
         ArgumentNullException.ThrowIfNull(packets);
-        return [.. supplies.Select(s => new MaterialLine(s.Item, Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
+        return [.. supplies.Select(s => new MaterialLine(SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
     }
 
     private static string Say(Supply s, bool exact, UnitSystem units) => s.Kind switch

@@ -6,6 +6,7 @@ using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
@@ -47,12 +48,12 @@ internal static class MeasureGrader
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
+                WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
                 Goals = [
-                    new GoalResult($"{query.Phrase}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
+                    new GoalResult($"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
                         passed)],
                 // The part's own mass would be the answer, while hints are still in store.
-                Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
+                Why = WhyText.Of(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
                 Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Slip(answer, key, tolerance)),
                 MisreadConcept = misreading?.Concept,
