@@ -58,7 +58,7 @@ public static class Stated
     // Estimates: a good caliper and a good scale.
     private static int Finest(string symbol) => symbol switch
     {
-        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "mN" => 2,
+        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "mN" or "lb/ft³" => 2,
         "in" or "g" or "gr" or "oz" => 3,
         "°" or "°C" or "°F" or "%" or "s" => 1,
         _ => 12,

@@ -14,7 +14,8 @@ public sealed class SupplyListTests
         // 1/8 in is 3.175 mm, sold as 3.2 mm (common practice, no source).
         ImmutableArray<Supply> all = SupplyList.For([(Bead("1/8 in"), 1), (Bead("3.2 mm"), 1)]);
 
-        Assert.Equal([new SupplyItem("bead") { Substance = "brass", SizeM = 3.2e-3 }, new SupplyItem("hook, size 8, eye straight")], all.Select(s => s.Item));
+        Assert.Equal(
+            [new SupplyItem("bead") { Substance = "brass", SizeM = 3.2e-3 }, new SupplyItem("hook, size 8, eye straight")], all.Select(s => s.Item));
         Assert.Equal(2, all[0].Pieces);
     }
 
