@@ -8,6 +8,7 @@ using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
