@@ -20,6 +20,7 @@ internal static class StateCalculation
 
     public static StateReport Report(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options, double[] deviates)
     {
+        StopSignal.Heed();
         double soakS = SoakS(state, options);
         double density = conditions.Water.DensityKgM3, speed = conditions.SpeedMS;
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
@@ -108,6 +109,7 @@ internal static class StateCalculation
 
     internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
+        StopSignal.Heed();
         SinkingFly fly = new(body, conditions, soakS);
         if (!fly.TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady))
         {

@@ -22,56 +22,56 @@ public static class Materials
         Solid("copper", 8930, Handbook),
         Solid("brass", 8520, Handbook + ", 60/40 brass"),
         Solid("steel", 7850, Handbook + ", carbon steel"),
-        Solid("tungsten", 17800, Figure.Estimate + ", sintered beads 17000-18500 after ASTM B777 classes, from memory"),
+        Guessed("tungsten", 17800, 17000, 18500, "sintered beads 17000-18500 after ASTM B777 classes, from memory"),
         Solid("aluminum", 2700, Handbook),
         Solid("glass", 2500, MortonHearle),
-        Solid("plastic", 1050, Figure.Estimate),
+        Guessed("plastic", 1050, 900, 1250, "common plastics, nylon to acetal to polystyrene"),
         Solid("nylon wire", 1140, MortonHearle),
         Solid("nylon", 1140, MortonHearle),
         Solid("fluorocarbon", FishingScale.FluorocarbonDensity.Value, FishingScale.FluorocarbonDensity.Source),
-        Solid("tungsten putty", 10000, Figure.Estimate + ", half tungsten powder by volume in a soft binder"),
+        Guessed("tungsten putty", 10000, 8500, 11500, "half tungsten powder by volume in a soft binder"),
         Solid("lead-free solder", 7380, "tables of solder alloys, tin with 3 % silver and 0.5 % copper"),
         Solid("tin-lead solder", 8510, "Journal of Electronic Materials 34 (2005) 1414, Sn-40Pb at 25 °C"),
 
-        Dressing("fur dubbing", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("fur dubbing", 1310, MortonHearle + ", keratin"),
             new(Supple: 0, Air: 1.2, Soak: 40, SealedAir: 0.05, Voids: 0.90, Water: 2.5, Streamer: 0.05, MgPerMm: 2.0)),
-        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene",
+        Dressing(Solid("synthetic dubbing", 910, MortonHearle + ", polypropylene"),
             new(Supple: 0, Air: 1.0, Soak: 30, SealedAir: 0, Voids: 0.90, Water: 2.0, Streamer: 0.05, MgPerMm: 1.5)),
-        Dressing("wool", 1310, MortonHearle,
+        Dressing(Solid("wool", 1310, MortonHearle),
             new(Supple: 0.9, Air: 1.0, Soak: 30, SealedAir: 0, Voids: 0.85, Water: 2.0, Streamer: 0.06, MgPerMm: 1.5)),
-        Dressing("chenille", 1340, MortonHearle + ", as silk",
+        Dressing(Solid("chenille", 1340, MortonHearle + ", as silk"),
             new(Supple: 0.6, Air: 0.8, Soak: 20, SealedAir: 0, Voids: 0.85, Water: 2.0, Streamer: 0.06, MgPerMm: 2.5)),
-        Dressing("floss", 1340, MortonHearle + ", silk",
+        Dressing(Solid("floss", 1340, MortonHearle + ", silk"),
             new(Supple: 0.95, Air: 0.2, Soak: 10, SealedAir: 0, Voids: 0.40, Water: 0.6, Streamer: 0.05, MgPerMm: 0.4)),
-        Dressing("tinsel", 1390, MortonHearle + ", polyester",
+        Dressing(Solid("tinsel", 1390, MortonHearle + ", polyester"),
             new(Supple: 0.7, Air: 0.05, Soak: 5, SealedAir: 0, Voids: 0.20, Water: 0.1, Streamer: 0.05, MgPerMm: 0.3)),
-        Dressing("flash", 1390, MortonHearle + ", polyester",
+        Dressing(Solid("flash", 1390, MortonHearle + ", polyester"),
             new(Supple: 0.9, Air: 0.05, Soak: 5, SealedAir: 0, Voids: 0.60, Water: 0.3, Streamer: 0.05, MgPerMm: 0.2)),
-        Dressing("synthetic hair", 1140, MortonHearle + ", nylon",
+        Dressing(Solid("synthetic hair", 1140, MortonHearle + ", nylon"),
             new(Supple: 0.7, Air: 0.3, Soak: 10, SealedAir: 0, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.2)),
-        Dressing("deer hair", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("deer hair", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.3, Air: 0.8, Soak: 120, SealedAir: 0.9, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.0)),
-        Dressing("bucktail", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("bucktail", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.5, Air: 0.5, Soak: 60, SealedAir: 0.25, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.2)),
-        Dressing("goat hair", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("goat hair", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.7, Air: 0.4, Soak: 30, SealedAir: 0.05, Voids: 0.75, Water: 1.0, Streamer: 0.05, MgPerMm: 1.2)),
-        Dressing("fur strip", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("fur strip", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.9, Air: 1.0, Soak: 60, SealedAir: 0.10, Voids: 0.85, Water: 2.0, Streamer: 0.05, MgPerMm: 5.5)),
-        Dressing("marabou", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("marabou", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.97, Air: 0.8, Soak: 15, SealedAir: 0, Voids: 0.92, Water: 3.0, Streamer: 0.04, MgPerMm: 1.0)),
-        Dressing("feather", 1310, MortonHearle + ", keratin",
+        Dressing(Solid("feather", 1310, MortonHearle + ", keratin"),
             new(Supple: 0.6, Air: 0.6, Soak: 40, SealedAir: 0.10, Voids: 0.85, Water: 1.0, Streamer: 0.05, MgPerMm: 0.4)),
-        Dressing("rubber", 950, Figure.Estimate,
+        Dressing(Guessed("rubber", 950, 900, 1100, "with its filler"),
             new(Supple: 0.8, Air: 0, Soak: 1, SealedAir: 0, Voids: 0.1, Water: 0.02, Streamer: 0.05, MgPerMm: 1.6)),
-        Dressing("silicone rubber", 1150, Figure.Estimate,
+        Dressing(Guessed("silicone rubber", 1150, 1080, 1250, "with its filler"),
             new(Supple: 0.9, Air: 0, Soak: 1, SealedAir: 0, Voids: 0.1, Water: 0.02, Streamer: 0.05, MgPerMm: 1.6)),
 
-        Solid("closed-cell foam", 80, Figure.Estimate + ", closed-cell foams 25-200, in part from memory"),
-        Solid("cork", 200, Figure.Estimate + ", cork 120-240, in part from memory"),
-        Solid("balsa", 160, Figure.Estimate + ", balsa 40-340, in part from memory"),
-        Solid("uv resin", 1150, Figure.Estimate),
-        Solid("epoxy resin", 1150, Figure.Estimate),
-        Solid("head cement", 1050, Figure.Estimate),
+        Guessed("closed-cell foam", 80, 25, 200, "closed-cell foams 25-200, in part from memory"),
+        Guessed("cork", 200, 120, 240, "cork 120-240, in part from memory"),
+        Guessed("balsa", 160, 40, 340, "balsa 40-340, in part from memory"),
+        Guessed("uv resin", 1150, 1080, 1250, "cured"),
+        Guessed("epoxy resin", 1150, 1080, 1250, "cured"),
+        Guessed("head cement", 1050, 950, 1150, "dried, with what is left of its solvent"),
     ];
 
     private static readonly FrozenDictionary<string, Material> ByName =
@@ -93,20 +93,22 @@ public static class Materials
 
     private static Material Solid(string name, double densityKgM3, string source) => new(name, new Figure(densityKgM3, "kg/m³", source));
 
-    /// <summary>What a fiber does in water; units as in <see cref="Material"/>.</summary>
-    private readonly record struct Fiber(
+    private static Material Guessed(string name, double densityKgM3, double low, double high, string why) =>
+        new(name, Figure.Guess($"density of {name}", densityKgM3, "kg/m³", low, high, why));
+
+    /// <summary>What it does in water; units as in <see cref="Material"/>.</summary>
+    private readonly record struct InWater(
         double Supple, double Air, double Soak, double SealedAir, double Voids, double Water, double Streamer, double MgPerMm);
 
-    private static Material Dressing(string name, double densityKgM3, string source, Fiber fiber) =>
-        Solid(name, densityKgM3, source) with
+    private static Material Dressing(Material fiber, InWater wet) => fiber with
         {
-            Suppleness = new(fiber.Supple, "1", Figure.Estimate),
-            CaughtAir = new(fiber.Air, "mm³/mg", Figure.Estimate),
-            SoakTime = new(fiber.Soak, "s", Figure.Estimate),
-            SealedAir = new(fiber.SealedAir, "mm³/mg", Figure.Estimate),
-            VoidShare = new(fiber.Voids, "1", Figure.Estimate),
-            HeldWater = new(fiber.Water, "kg/kg", Figure.Estimate),
-            StreamerCoefficient = new(fiber.Streamer, "1", Figure.Estimate),
-            LinearDensity = new(fiber.MgPerMm, "mg/mm", Figure.Estimate),
+            Suppleness = DressingRanges.Suppleness(fiber.Name, wet.Supple),
+            CaughtAir = DressingRanges.CaughtAir(fiber.Name, wet.Air),
+            SoakTime = wet.Air > 0 ? DressingRanges.SoakTime(fiber.Name, wet.Soak) : new(wet.Soak, "s", Figure.Estimate),
+            SealedAir = DressingRanges.SealedAir(fiber.Name, wet.SealedAir),
+            VoidShare = DressingRanges.VoidShare(fiber.Name, wet.Voids),
+            HeldWater = DressingRanges.HeldWater(fiber.Name, wet.Water),
+            StreamerCoefficient = wet.Supple > 0 ? DressingRanges.StreamerCoefficient(fiber.Name, wet.Streamer) : new(wet.Streamer, "1", Figure.Estimate),
+            LinearDensity = DressingRanges.LinearDensity(fiber.Name, wet.MgPerMm),
         };
 }
