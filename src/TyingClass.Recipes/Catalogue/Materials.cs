@@ -100,7 +100,8 @@ public static class Materials
     private readonly record struct InWater(
         double Supple, double Air, double Soak, double SealedAir, double Voids, double Water, double Streamer, double MgPerMm);
 
-    private static Material Dressing(Material fiber, InWater wet) => fiber with
+    private static Material Dressing(Material fiber, InWater wet) =>
+        fiber with
         {
             Suppleness = DressingRanges.Suppleness(fiber.Name, wet.Supple),
             CaughtAir = DressingRanges.CaughtAir(fiber.Name, wet.Air),

@@ -2,7 +2,6 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Sinking;
 using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using Xunit;
 
@@ -18,7 +17,7 @@ public sealed class LoopKnotTests
 
     private static readonly Lazy<Tied[]> Slack = new(() => [.. Families.NoseHeavyFlies.Select(fly => Try(fly.Name, 0, fly.On, SinkPitchDeg, _ => 0))]);
 
-    private static readonly Lazy<Tied[]> Tight = new(() => Towed(recipe => recipe)), TightWithSolidCones = new(() => Towed(WithSolidCone));
+    private static readonly Lazy<Tied[]> Tight = new(() => Towed(Trim.Of)), TightWithSolidCones = new(() => Towed(Families.WithSolidCone));
 
     /// <param name="LineDeg">Angle of the leader above the horizontal, loop knot.</param>
     /// <param name="CinchedDeg">Pitch on each leader, finest first.</param>
@@ -67,22 +66,12 @@ public sealed class LoopKnotTests
         });
     }
 
-    private static Tied[] Towed(Func<Recipe, Recipe> tiedAs) =>
+    private static Tied[] Towed(Func<Recipe, double, Trim> trim) =>
     [
         .. from speed in SpeedsMS
            from fly in Families.NoseHeavyFlies
-           select Try(fly.Name, speed, (knot, leaderM) => tiedAs(fly.On(knot, leaderM)), r => Trim.Of(r, speed).PitchDeg, r => Trim.Of(r, speed).LineAngleDeg),
+           select Try(fly.Name, speed, fly.On, r => trim(r, speed).PitchDeg, r => trim(r, speed).LineAngleDeg),
     ];
-
-    // Its outline and place unchanged: what a straight hole of 0.55 sizes in width and 0.45 lengths of 0.9 sizes in depth, less the bore, would hold.
-    private static Recipe WithSolidCone(Recipe recipe)
-    {
-        if (recipe.Parts.FirstOrDefault(p => p.Kind == PartKind.Cone) is not { SizeM: { } sizeM, Material: { } metal }) return recipe;
-        BuiltFly built = FlyBuilder.Build(recipe);
-        double boreM = Math.Max(0.35 * sizeM, built.Hook.WireM), holeM3 = Math.PI / 4 * (Math.Pow(0.55 * sizeM, 2) - boreM * boreM) * 0.45 * 0.9 * sizeM;
-        double hollowKg = built.Body.Parts.Single(p => p.Name == "cone").Masses.Sum(m => m.MassKg);
-        return recipe.Weighing(PartKind.Cone, hollowKg + Materials.Find(metal).DensityKgM3 * holeM3);
-    }
 
     private static Tied Try(string name, double speedMS, Func<Knot, double, Recipe> on, Func<Recipe, double> pitchDeg, Func<Recipe, double> lineDeg)
     {
