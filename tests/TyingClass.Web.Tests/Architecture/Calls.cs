@@ -25,7 +25,7 @@ internal static class Calls
 
     // The printing and comparing that the compiler writes for a record reads all its data.
     private static bool IsMadeForARecord(MethodBase method) =>
-        method.GetCustomAttribute<CompilerGeneratedAttribute>() is not null && Assemblies.IsRecord(method.DeclaringType!);
+        method.GetCustomAttribute<CompilerGeneratedAttribute>() is not null && !method.Name.StartsWith('<') && Assemblies.IsRecord(method.DeclaringType!);
 
     // One key for all instances of a generic member.
     private static (Module, int) Key(MemberInfo member) => (member.Module, member.MetadataToken);
