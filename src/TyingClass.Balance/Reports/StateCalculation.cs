@@ -106,7 +106,7 @@ internal static class StateCalculation
             BalanceEngine.Degrees(lesser.RangeRad), lesser.Side);
     }
 
-    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
+    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed, bool withWays = true)
     {
         SinkingFly fly = new(body, conditions, soakS);
         if (!fly.TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady))
@@ -122,7 +122,7 @@ internal static class StateCalculation
             depth[PausePoints / 2].DepthM,
             [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))])
         {
-            Ways = Ways(fly, body.Intent),
+            Ways = withWays ? Ways(fly, body.Intent) : [],
         };
     }
 

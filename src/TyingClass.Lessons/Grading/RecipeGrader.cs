@@ -4,6 +4,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
@@ -44,17 +45,20 @@ internal static class RecipeGrader
         bool passed = goals.All(g => g.Met);
         Misreading? misreading =
             passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
+        AnswerReason reason = RecipeReason.Of(exercise, fly, exercise.Task is RecipeTask { ChangesGiven: true } ? start : null, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             Fly = fly.Solved,
             ExerciseVersion = exercise.Version,
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo = Said.Verdict(report, options.Units),
                 Goals = goals,
-                Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
+                Why = reason.Why,
                 WhereToLook =
                     passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,

@@ -1,6 +1,8 @@
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Telling.Reasons;
 using TyingClass.Recipes.Catalogue;
 
 namespace TyingClass.Lessons.Kinds.Explain;
@@ -16,13 +18,16 @@ internal static class ExplainGrader
         if (answerText.Length > MostCharacters)
             return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
+        WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units);
         return new GradeResult
         {
+            Why = way is null ? [] : [way.Reason],
             AwaitsReview = true,
             ExerciseVersion = exercise.Version,
             ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
+                First = way?.First ?? OpeningSentence.OfExplanation(),
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
                     : $"By the engine: {Said.Verdict(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
