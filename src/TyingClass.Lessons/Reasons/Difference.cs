@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Reasons;
@@ -38,7 +40,7 @@ internal sealed class Differences
 
         void Add(ThingKind kind, string group, Func<string, bool> mine)
         {
-            if (changes.Where(c => mine(c.Path)).Select(Turn).ToImmutableArray() is { IsEmpty: false } turned)
+            if (changes.Where(c => mine(c.Path)).Select(c => Stated(Turn(c))).ToImmutableArray() is { IsEmpty: false } turned)
                 all.Add((new Difference(new Thing(kind), turned), group));
         }
     }
@@ -76,6 +78,25 @@ internal sealed class Differences
             },
         };
     }
+
+    // What a recipe leaves to the scale is a measure all the same: a gape can get wider than it was.
+    private Turned Stated(Turned turned) => turned with
+    {
+        Before = turned.Before ?? OfScale(_before.Hook, turned.Key),
+        After = turned.After ?? OfScale(_after.Hook, turned.Key),
+    };
+
+    private static string? OfScale(HookSpec hook, string key) => HookScale.TryResolve(hook, out ResolvedHook? resolved, out _)
+        ? key switch
+        {
+            "gape" => Length(resolved.GapeM),
+            "shank" => Length(resolved.ShankM),
+            "wire" => Length(resolved.WireM),
+            _ => null,
+        }
+        : null;
+
+    private static string Length(double m) => Units.Format(m, Dimension.Length);
 
     private static Turned Turn(Grading.RecipeChange change) =>
         new(change.IsWholePart ? "" : change.Path[(change.Path.LastIndexOf('.') + 1)..], change.Before, change.After);

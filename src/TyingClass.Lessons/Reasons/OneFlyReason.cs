@@ -51,7 +51,7 @@ internal static class OneFlyReason
         if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(new Thing(ThingKind.Eye), Watched(new Thing(ThingKind.Eye), new FlyFigures(straight, fly.Start))));
         if (query.Knot is null && query.Quantity.Takes.HasFlag(Circumstances.Knot) && fly.Conditions.Knot == Knot.Cinched)
             shares.Add(Share(new Thing(ThingKind.Knot), (query with { Knot = Knot.Loop }).Of(fly)));
-        return Told(query, now, ReasonForm.Without, [.. shares.OrderByDescending(s => s.FromSi is not null).ThenByDescending(s => s.SaySi)]);
+        return Told(query, now, ReasonForm.Without, [.. shares.OrderByDescending(s => s.FromSi is not null).ThenBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);
 
         double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));
 

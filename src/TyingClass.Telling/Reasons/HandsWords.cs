@@ -3,11 +3,11 @@ namespace TyingClass.Telling.Reasons;
 /// <summary>A tyer's slips in words.</summary>
 public static class HandsWords
 {
-    /// <summary>"dumbbell eyes set a little to one side".</summary>
+    /// <summary>"the dumbbell eyes set a little to one side".</summary>
     public static string Of(ReasonShare share)
     {
         ArgumentNullException.ThrowIfNull(share);
-        string part = share.What.Word;
+        string part = $"the {share.What.Word}";
         return share.Error switch
         {
             HandsError.Aside => $"{part} set a little to one side",

@@ -11,6 +11,7 @@ namespace TyingClass.Telling.Reasons;
 public static class OpeningSentence
 {
     private const double Degree = Math.PI / 180;
+    private const double NearlyAsMuch = 0.7;
 
     /// <summary>"With the eye straight instead of down, the level-line keel gets smaller."</summary>
     public static string OfChange(Reason reason)
@@ -36,13 +37,32 @@ public static class OpeningSentence
     public static string OfOne(Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        if (reason.Top is not { } top) return $"The hook alone decides here: nothing is tied on it that would change this.";
+        if (reason.Top is not { } top) return "The hook alone decides here: nothing is tied on it that would change this.";
+        if (reason.Form == ReasonForm.Without && Second(reason) is { } second) return Both(reason, top, second);
         return reason.Form switch
         {
             ReasonForm.MadeOf => MadeOf(reason, top),
             ReasonForm.Hands => $"The hands decide here: {HandsWords.Of(top)} {top.What.Verb("costs", "cost")} the most flies.",
             _ => $"{The(top.What)} {top.What.Verb("decides", "decide")} most here: {Lacking(top, reason)}.",
         };
+    }
+
+    // Where two have nearly as much say, it would be wrong to name one.
+    private static ReasonShare? Second(Reason reason) =>
+        reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
+            && second.SaySi >= NearlyAsMuch * reason.Shares[0].SaySi && second.SaySi >= reason.NoticeableSi ? second : null;
+
+    private static string Both(Reason reason, ReasonShare top, ReasonShare second)
+    {
+        string both = $"The {top.What.Word} and the {second.What.Word} have the most say here";
+        string? alone = (top, second, reason.Quantity) switch
+        {
+            ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch while sinking") when a > 0 == b > 0 => $"either alone would make it sink nose {(a > 0 ? "up" : "down")}",
+            ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch") when a > 0 == b > 0 => $"either alone would make it ride nose {(a > 0 ? "up" : "down")}",
+            _ when top.Si > 0 == second.Si > 0 => $"without either, {MoveWords.Of(reason.Quantity).SayWould(top.Si < 0)}",
+            _ => "they work against each other",
+        };
+        return $"{both}: {alone}.";
     }
 
     /// <summary>Before an answer may be told: what to look at, and nothing of how much.</summary>
@@ -77,7 +97,8 @@ public static class OpeningSentence
     public static string OfTwo(string more, string less, Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        return reason.Top is { } top ? $"Between {less} and {more}, {Difference(top)} makes the most difference." : OfOne(reason);
+        if (reason.Top is not { } top) return OfOne(reason);
+        return $"Between {Names(less, more) ?? "the two flies"}, {Difference(top)} {top.What.Verb("makes", "make")} the most difference.";
     }
 
     /// <summary>Two that stand the wrong way round, and what to look at.</summary>
@@ -85,8 +106,11 @@ public static class OpeningSentence
     {
         ArgumentNullException.ThrowIfNull(reason);
         string look = reason.Top is { } top ? $": compare {Difference(top)} of both" : ": compare their hooks";
-        return $"{one} and {other} stand the wrong way round{look}.";
+        return $"{Names(one, other) ?? "Two neighbors"} stand the wrong way round{look}.";
     }
+
+    // Two names with figures in them are two figures too many.
+    private static string? Names(string one, string other) => (one + other).Any(char.IsAsciiDigit) ? null : $"{one} and {other}";
 
     public const string HowArgumentsGo =
         "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may only "
@@ -153,19 +177,20 @@ public static class OpeningSentence
     {
         if (reason.FromSi is not { } from || reason.ToSi is not { } to)
             return reason.ToSi is null ? "it no longer rides so that this can be told" : "it rides so that this can be told";
-        if (!reason.IsNoticeable) return $"{Stays(reason.Quantity)} about the same";
+        if (!reason.IsNoticeable) return $"{Stays(reason)} about the same";
         if (reason.Quantity == "lean" && from < 90 * Degree != to < 90 * Degree) return to > from ? "it turns over" : "it comes the right way up";
         return MoveWords.Of(reason.Quantity).Say(to > from);
     }
 
     // "the keel height stays".
-    private static string Stays(string quantity) => $"the {ShortName(quantity)} stays";
+    private static string Stays(Reason reason) => $"the {ShortName(reason)} stays";
 
-    private static string ShortName(string quantity) => quantity switch
+    private static string ShortName(Reason reason) => reason.Quantity switch
     {
         "rides as intended" or "leans" or "flips" => "share of flies",
         "mass with held water" => "mass to cast",
-        _ => quantity.Split(',')[0],
+        [.., 'o', 'f'] => reason.Phrase,
+        var quantity => quantity.Split(',')[0],
     };
 
     private static string The(Thing thing) => $"The {thing.Word}";

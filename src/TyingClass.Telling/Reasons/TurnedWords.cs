@@ -30,7 +30,10 @@ public static class TurnedWords
     private static string Eye(Turned eye)
     {
         string before = First(eye.Before), after = First(eye.After);
-        return before == after ? "with the eye bent to another angle" : $"with the eye {after} instead of {before}";
+        return before == after ? "with the eye bent to another angle"
+            : after == "jig" ? $"with a jig eye instead of a {before} one"
+            : before == "jig" ? $"with a {after} eye instead of a jig eye"
+            : $"with the eye {after} instead of {before}";
 
         static string First(string? text) => (text ?? "straight").Split(' ')[0];
     }
