@@ -8,6 +8,7 @@ using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -56,7 +57,7 @@ internal static class RecipeGrader
             Feedback = new Feedback
             {
                 First = reason.First,
-                WhatItWouldDo = Said.Verdict(report, options.Units),
+                WhatItWouldDo = VerdictSentence.Of(report, options.Units),
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =

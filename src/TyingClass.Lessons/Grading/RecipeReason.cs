@@ -4,6 +4,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -58,7 +59,7 @@ internal static class RecipeReason
         {
             WayReason way = WayReason.Of(fly, units);
             AnswerReason told = AnswerReason.Of(way.First, units, way.Reason);
-            return way.ByHands ? told : told with { Why = $"{told.Why} {Said.Ledger(fly.Report, units)}" };
+            return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
         }
 
         Reason[] reasons = [.. asked.Select(a => OneFlyReason.Of(a.Query, fly))];

@@ -34,6 +34,7 @@ internal static class ChangeReason
         ])
         {
             NoticeableSi = query.Quantity.NoticeableSi,
+            Part = query.Part,
         };
 
         double? Value(int[] turned)

@@ -17,13 +17,14 @@ internal static class CircumstanceReason
         BodyPart[] airy = [.. fly.Body.Parts.Where(Leaves).OrderByDescending(p => p.Air.Sum(a => a.FreshVolumeM3)).Take(Shapley.Most)];
         double[]? shares = airy.Length == 1 ? [to - from ?? 0] : Shapley.Of(airy.Length, mask =>
             mask == 0 ? from : mask == (1 << airy.Length) - 1 ? to : fresh.Of(fly.Tied(Driven([.. airy.Where((_, i) => (mask & 1 << i) != 0)]), fly.Start)));
-        return new Reason(ReasonForm.Change, query.Quantity.Name, query.Quantity.Phrase, from, to,
+        return new Reason(ReasonForm.Change, query.Quantity.Name, _ => query.Quantity.Phrase, from, to,
         [
             .. airy.Select((p, i) => new ReasonShare(new Thing(ThingKind.Air, p.Name), shares?[i] ?? 0, from, to) { Turned = [new Turned("air", null, null)] })
                 .OrderByDescending(s => Math.Abs(s.Si)),
         ])
         {
             NoticeableSi = query.Quantity.NoticeableSi,
+            Part = query.Part,
         };
 
         static bool Leaves(BodyPart part) => part.Air.Any(a => a.FreshVolumeM3 > 0 && double.IsFinite(a.SoakTimeS));
@@ -44,12 +45,13 @@ internal static class CircumstanceReason
         query, new Thing(ThingKind.Speed), new Turned("speed", Speed(slowMS), Speed(fastMS)),
         (query with { SpeedMS = slowMS }).Of(fly), (query with { SpeedMS = fastMS }).Of(fly));
 
-    private static string Speed(double speedMS) => Recipes.Text.Units.Format(speedMS, Recipes.Text.Dimension.Speed);
+    private static string Speed(double speedMS) => Recipes.Text.Units.Write(speedMS, Recipes.Text.Dimension.Speed);
 
     private static Reason Single(QuantityQuery query, Thing what, Turned turned, double? from, double? to) => new(
-        ReasonForm.Change, query.Quantity.Name, query.Quantity.Phrase, from, to,
+        ReasonForm.Change, query.Quantity.Name, _ => query.Quantity.Phrase, from, to,
         [new ReasonShare(what, to - from ?? 0, from, to) { Turned = [turned] }])
     {
         NoticeableSi = query.Quantity.NoticeableSi,
+            Part = query.Part,
     };
 }

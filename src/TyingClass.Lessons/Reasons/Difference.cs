@@ -96,7 +96,7 @@ internal sealed class Differences
         }
         : null;
 
-    private static string Length(double m) => Units.Format(m, Dimension.Length);
+    private static string Length(double m) => Units.Write(m, Dimension.Length);
 
     private static Turned Turn(Grading.RecipeChange change) =>
         new(change.IsWholePart ? "" : change.Path[(change.Path.LastIndexOf('.') + 1)..], change.Before, change.After);

@@ -106,7 +106,7 @@ internal static class OneFlyReason
     }
 
     private static Reason Told(QuantityQuery query, double? now, ReasonForm form, ImmutableArray<ReasonShare> shares) =>
-        new(form, query.Quantity.Name, query.Phrase, null, now, shares) { NoticeableSi = query.Quantity.NoticeableSi };
+        new(form, query.Quantity.Name, query.Phrase, null, now, shares) { NoticeableSi = query.Quantity.NoticeableSi, Part = query.Part };
 
     private static Thing PartThing(string part) => part switch
     {

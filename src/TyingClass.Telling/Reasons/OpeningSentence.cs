@@ -189,7 +189,7 @@ public static class OpeningSentence
     {
         "rides as intended" or "leans" or "flips" => "share of flies",
         "mass with held water" => "mass to cast",
-        [.., 'o', 'f'] => reason.Phrase,
+        [.., 'o', 'f'] => $"{reason.Quantity} the {reason.Part}",
         var quantity => quantity.Split(',')[0],
     };
 

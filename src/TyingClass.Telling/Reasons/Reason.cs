@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 
 namespace TyingClass.Telling.Reasons;
@@ -25,8 +26,11 @@ public enum ReasonForm
 /// <param name="ToSi">The figure asked about; null where the fly has none.</param>
 /// <param name="Shares">The largest first.</param>
 public sealed record Reason(
-    ReasonForm Form, string Quantity, string Phrase, double? FromSi, double? ToSi, ImmutableArray<ReasonShare> Shares)
+    ReasonForm Form, string Quantity, Func<UnitSystem, string> Phrase, double? FromSi, double? ToSi, ImmutableArray<ReasonShare> Shares)
 {
+    /// <summary>For "mass of": the part.</summary>
+    public string? Part { get; init; }
+
     /// <summary>A smaller difference is about the same.</summary>
     public double NoticeableSi { get; init; }
 

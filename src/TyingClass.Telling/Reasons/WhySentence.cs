@@ -34,7 +34,7 @@ public static class WhySentence
 
     private static string Change(Reason reason, UnitSystem units)
     {
-        string the = $"the {reason.Phrase}", with = Grammar.And(reason.Shares.Take(MostShares).Select(TurnedWords.Of));
+        string the = $"the {reason.Phrase(units)}", with = Grammar.And(reason.Shares.Take(MostShares).Select(TurnedWords.Of));
         string[] ends = reason.Magnitude is { } magnitude ? [.. magnitude.SayApart(units, reason.FromSi, reason.ToSi)] : [Say(reason.FromSi), Say(reason.ToSi)];
         if (reason.FromSi is not { } from || reason.ToSi is not { } to)
         {
@@ -55,7 +55,7 @@ public static class WhySentence
 
     private static string Without(Reason reason, UnitSystem units)
     {
-        string now = $"{Grammar.Capital($"the {reason.Phrase}")} is {Say(reason, reason.ToSi, units)}.";
+        string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
         ReasonShare[] told = [.. Worth(reason)];
         if (told.Length == 0) return now;
         return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Lacking(s.What)}"))}.";
@@ -65,13 +65,13 @@ public static class WhySentence
     {
         ReasonShare[] told = [.. Worth(reason)];
         string whole = Say(reason, reason.ToSi, units);
-        return told.Length <= 1 ? $"{Grammar.Capital($"the {reason.Phrase}")} is {whole}."
+        return told.Length <= 1 ? $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {whole}."
             : $"Of the {whole}, {Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
     }
 
     private static string Hands(Reason reason, UnitSystem units)
     {
-        string now = $"{Grammar.Capital($"the {reason.Phrase}")} is {Say(reason, reason.ToSi, units)}.";
+        string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
         if (reason.Top is not { FromSi: { } best } top) return $"{now} No small slip of the hands changes that.";
         return $"{now} With the {top.What.Word} tied without any error it would be about {Magnitudes.RidesAsIntended.Say(Math.Round(best, 2), units)}. "
             + $"The error that costs most: {HandsWords.Of(top)}.";

@@ -5,6 +5,8 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
 
@@ -61,14 +63,14 @@ internal static class SlipGrader
     {
         if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not { Length: > 0 } asked) return "";
         return fly.Start is { } start
-            ? $" By the engine, with the change {Said.List(asked.Select(q => Change(q, start, fly, units)))}."
-            : $" By the engine: {Said.Figures(fly, asked, units)}";
+            ? $" By the engine, with the change {Grammar.And(asked.Select(q => Change(q, start, fly, units)))}."
+            : $" By the engine: {QuantityQuery.Told(fly, asked, units)}";
     }
 
     private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>
-        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now] && was != now
-            ? $"the {query.Phrase} goes from {was} to {now}"
-            : $"the {query.Phrase} stays {query.Say(query.Of(after), units)}";
+        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now]
+            ? FigureSentence.Change(query.Phrase(units), was, now)
+            : throw new InvalidOperationException("Two figures are told as two.");
 
     private static GoalResult StepGoal(int step, bool found) =>
         new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);

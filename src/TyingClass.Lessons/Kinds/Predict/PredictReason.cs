@@ -7,6 +7,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -37,7 +38,7 @@ internal static class PredictReason
     {
         WayReason way = WayReason.Of(fly, units);
         AnswerReason told = AnswerReason.Of(way.First, units, way.Reason);
-        return way.ByHands ? told : told with { Why = $"{told.Why} {Said.Ledger(fly.Report, units)}" };
+        return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
     }
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)

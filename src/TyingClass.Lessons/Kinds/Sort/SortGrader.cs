@@ -5,6 +5,8 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Sort;
 
@@ -36,7 +38,7 @@ internal static class SortGrader
             {
                 First = reason.First,
                 WhatItWouldDo =
-                    $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
                 Goals = [.. pairs],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
@@ -71,7 +73,7 @@ internal static class SortGrader
         if (order.GroupBy(o => o, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
             return $"{twice.Key} stands in your order twice.";
         return order.Length < task.Items.Length
-            ? $"Your order leaves out {Said.List(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
+            ? $"Your order leaves out {Grammar.And(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
             : null;
     }
 
