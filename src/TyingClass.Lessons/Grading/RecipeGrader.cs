@@ -30,6 +30,9 @@ internal static class RecipeGrader
         if (!violations.IsEmpty)
             return GradeResult.Refused([.. violations.Select(v => Place(answerText, v.Path, v.Text))]);
 
+        // Nothing was tried, so nothing is charged: the page has said already what the fly given does.
+        if (exercise.Task is RecipeTask { ChangesGiven: true } && given is not null && ChangeList.Between(given, recipe).IsEmpty)
+            return GradeResult.Refused(RefusalSentence.Unchanged);
         FlyFigures? start = given is null ? null : new FlyFigures(given, null, options.Report);
         FlyFigures fly;
         try

@@ -98,6 +98,8 @@ public static class OpeningSentence
     {
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Top is not { } top) return OfOne(reason);
+        if (!reason.IsNoticeable && reason.Shares.FirstOrDefault(x => x.Si * top.Si < 0) is { } against)
+            return $"What the {top.What.Word} {top.What.Verb("gives", "give")}, the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same.";
         return $"Between {Names(less, more) ?? "the two flies"}, {Difference(top)} {top.What.Verb("makes", "make")} the most difference.";
     }
 

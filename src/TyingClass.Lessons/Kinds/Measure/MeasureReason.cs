@@ -14,6 +14,11 @@ internal static class MeasureReason
         Reason reason = OneFlyReason.Of(query, fly);
         string first = passed ? OpeningSentence.OfOne(reason)
             : OpeningSentence.ToLookAt(reason, $"Your figure {ComparisonWords.Beside(answer, key)}");
-        return told ? AnswerReason.Of(first, units, reason) : AnswerReason.Silent(first, WhySentence.Names(reason));
+        if (told) return AnswerReason.Of(first, units, reason);
+        // What a sum of masses is made from may be told; the one asked for may not.
+        string masses = query.Quantity.Name.StartsWith("mass", StringComparison.Ordinal) || query.Quantity.Name == "hang angle"
+            ? MassSentence.Most(fly.Body, units, query.Quantity.Name == "mass of" ? query.Part : null)
+            : "";
+        return AnswerReason.Silent(first, $"{(query.Part is null ? WhySentence.Names(reason) : "")} {masses}".Trim());
     }
 }
