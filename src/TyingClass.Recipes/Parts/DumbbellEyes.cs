@@ -121,9 +121,8 @@ internal sealed class DumbbellEyes : Weight
         if (part.MassKg is { } massKg)
         {
             change.Choose(
-                "mass", "pair", massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
-                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") },
-                kg => $"1/{Math.Round(OunceKg / kg)} oz");
+                "mass", BoughtBy.PairWeight, massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
+                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") });
             change.Materials();
         }
         else

@@ -156,7 +156,7 @@ public abstract class KindOfPart
 
     /// <summary>Its line of a shopping list.</summary>
     internal virtual Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
-        new(SupplyKind.Dressing, SupplyList.Substance(part), 0, 0, 0, massKg);
+        new(SupplyKind.Dressing, SupplyList.Dressing(part), 0, 0, 0, massKg);
 
     /// <summary>Codes of the cautions it calls for (<see cref="Cautions"/>). What it is made of decides, for most.</summary>
     internal virtual IEnumerable<string> CautionCodes(PartSpec part) => Cautions.OfMaterial(part);

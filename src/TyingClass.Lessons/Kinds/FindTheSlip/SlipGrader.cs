@@ -2,8 +2,11 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
 
@@ -24,18 +27,21 @@ internal static class SlipGrader
         {
             AnswerParts = [FindTheSlipTask.StepWord(step), FindTheSlipTask.ReasonWord(reason)],
         });
+        AnswerReason why = SlipReason.Of(key, step, fly, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = why.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = fly is null ? []
                 : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name)
                 .Select(q => new GradedFigure(q.Name, q.Of(fly)))],
             Feedback = new Feedback
             {
+                First = why.First,
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
                 Goals = [StepGoal(step, found), ReasonGoal(task, reason, found, passed)],
-                Why = Why(key, step, fly, options.Units),
+                Why = why.Why,
                 WhereToLook = passed ? null : Hint(exercise, failedAttempts, found, slip),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
@@ -57,14 +63,14 @@ internal static class SlipGrader
     {
         if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not { Length: > 0 } asked) return "";
         return fly.Start is { } start
-            ? $" By the engine, with the change {Said.List(asked.Select(q => Change(q, start, fly, units)))}."
-            : $" By the engine: {Said.Figures(fly, asked, units)}";
+            ? $" By the engine, with the change {Grammar.And(asked.Select(q => Change(q, start, fly, units)))}."
+            : $" By the engine: {QuantityQuery.Told(fly, asked, units)}";
     }
 
     private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>
-        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now] && was != now
-            ? $"the {query.Phrase} goes from {was} to {now}"
-            : $"the {query.Phrase} stays {query.Say(query.Of(after), units)}";
+        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now]
+            ? FigureSentence.Change(query.Phrase(units), was, now)
+            : throw new InvalidOperationException("Two figures are told as two.");
 
     private static GoalResult StepGoal(int step, bool found) =>
         new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);
@@ -74,14 +80,6 @@ internal static class SlipGrader
         string said = $"you said “{task.Reasons[reason - 1].TrimEnd('.')}”";
         return new GoalResult("why it goes wrong",
             passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
-    }
-
-    private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
-    {
-        if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
-            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? Said.MassChange(start, fly, units) : Said.Why(fly, asked, units);
-        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may "
-            + "only repeat its mistake.";
     }
 
     // The author's hints lead to the step; whoever stands on it needs another.

@@ -4,8 +4,8 @@ using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -34,7 +34,7 @@ internal static class PredictChecker
         }
 
         double share = key == WhichWayUp.OnItsSide ? shares.Leaning
-            : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
+            : key == FlyWords.Way(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
         return share >= KeyClearance.LeastShare
             ? KeyClearance.ModelComplaint(Agreeing(flies.Fly.Solved.Doubt), $"The answer is “{key}”")
             : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, "
