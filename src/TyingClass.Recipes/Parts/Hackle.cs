@@ -41,7 +41,7 @@ internal sealed class Hackle : KindOfPart
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
 
-    internal override bool Uses(string figure) => true;
+    internal override bool Uses(string figure) => figure is not ("side force share" or "width when flat");
 
     internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);
 
@@ -67,5 +67,10 @@ internal sealed class Hackle : KindOfPart
         draft.AddSoaking(massKg, part.Material, centerM);
         draft.AddDrag(DragElement.Streamer(
             centerM, (1 - supple) * FiberDrag.Value * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
+    }
+
+    // None: fibers that stand apart let the water through.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 }
