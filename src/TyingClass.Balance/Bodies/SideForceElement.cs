@@ -39,8 +39,13 @@ public readonly record struct SideForceElement
     /// <summary>Plate: across its axis, m.</summary>
     public double WidthM { get; private init; }
 
+    /// <summary>Plate: what is estimated of its force.</summary>
+    public PlateLaw Law { get; private init; }
+
     /// <param name="positionM">The centroid of the growth, hook frame, m.</param>
-    /// <param name="sectionStepM2">Section times its share of the slender body's force (<see cref="LambInertia.SideShare"/>, porosity), growth along the axis.</param>
+    /// <param name="sectionStepM2">
+    /// Growth along the axis of the section times its share of the slender body's force (<see cref="LambInertia.SideShare"/>, porosity).
+    /// </param>
     /// <param name="rearShare">1 in an ideal fluid.</param>
     public static SideForceElement Round(Vector3D positionM, Vector3D axis, double sectionStepM2, double rearShare = SlenderBody.RearShare) => new()
     {
@@ -51,7 +56,9 @@ public readonly record struct SideForceElement
         RearShare = Require.InRange(rearShare, 0, 1, nameof(rearShare)),
     };
 
-    /// <summary>A rod cut off square: its section begins at one end and ends at the other. One shorter than it is wide turns as a lens does, by a couple alone.</summary>
+    /// <summary>
+    /// A rod cut off square: its section begins at one end and ends at the other. One shorter than it is wide turns as a lens does, by a couple alone.
+    /// </summary>
     /// <param name="share">What is left of the force of a solid body, 1 for one.</param>
     /// <param name="slenderness">Length over width of the body it is taken for.</param>
     public static IEnumerable<SideForceElement> Rod(
@@ -61,13 +68,13 @@ public readonly record struct SideForceElement
         // A net force would grow without bound as the disc gets thinner; half of both ends' shares is the couple a long rod has.
         (double strength, double rear) = force < 0 ? (force * (1 + rearShare) / 2, 1) : (force, rearShare);
         double sectionM2 = strength * Math.PI / 4 * diameterM * diameterM;
-        return sectionM2 == 0 ? [] : [Round(fromM, toM - fromM, sectionM2, rear), Round(toM, toM - fromM, -sectionM2, rear)];
+        return sectionM2 == 0 || fromM == toM ? [] : [Round(fromM, toM - fromM, sectionM2, rear), Round(toM, toM - fromM, -sectionM2, rear)];
     }
 
     /// <param name="centerM">Hook frame, m.</param>
     /// <param name="axis">Along its length.</param>
     /// <param name="normal">Square to it.</param>
-    public static SideForceElement Plate(Vector3D centerM, Vector3D axis, Vector3D normal, double lengthM, double widthM)
+    public static SideForceElement Plate(Vector3D centerM, Vector3D axis, Vector3D normal, double lengthM, double widthM, PlateLaw law)
     {
         Vector3D along = axis.Normalized();
         return new()
@@ -78,6 +85,7 @@ public readonly record struct SideForceElement
             Normal = (normal - Vector3D.Dot(normal, along) * along).Normalized(),
             LengthM = Require.NotNegative(lengthM, nameof(lengthM)),
             WidthM = Require.NotNegative(widthM, nameof(widthM)),
+            Law = law,
         };
     }
 

@@ -7,12 +7,13 @@ namespace TyingClass.Balance.Towing;
 /// <summary>One flat plate with its constants multiplied out.</summary>
 /// <remarks>
 /// With u = w·a along it, v = w·m square to it, V² = u² + v² and f the share of the lift that is left,
-/// N = ½ρA { f (K_p |u| v + K_v |v| v) + (1 - f) C₉₀ V v } along m, the potential part a lever d ahead of the middle toward the weather edge; and the friction of both faces,
-/// ½ρ C_f 2A |w_t| w_t, w_t what is left of w within its plane. f = (1 - r)⁴/((1 - r)⁴ + r⁴), r = v²/(v² + u² tan² of the stall). docs/formulas.md#flat-things
+/// N = ½ρA { f (K_p |u| v + K_v |v| v) + (1 - f) C₉₀ V v } along m, the potential part a lever d ahead of the middle toward the weather edge; and the
+/// friction of both faces, ½ρ C_f 2A |w_t| w_t, w_t what is left of w within its plane. f = (1 - r)⁴/((1 - r)⁴ + r⁴), r = v²/(v² + u² tan² of the stall).
+/// docs/formulas.md#flat-things
 /// </remarks>
 internal readonly record struct PlateTerm(Vector3D Arm, Vector3D Axis, Vector3D Normal)
 {
-    private const double StallTangent2 = FlatPlate.StallTangent * FlatPlate.StallTangent;
+    private double StallTangent2 { get; init; }
 
     private double Potential { get; init; }
 
@@ -30,9 +31,10 @@ internal readonly record struct PlateTerm(Vector3D Arm, Vector3D Axis, Vector3D 
         return new PlateTerm(arm, e.Axis, e.Normal)
         {
             Potential = half * FlatPlate.LiftSlope(aspect),
-            Edge = half * FlatPlate.EdgePart,
+            StallTangent2 = Math.Pow(Math.Tan(e.Law.StallRad), 2),
+            Edge = half * e.Law.EdgePart,
             Broadside = half * FlatPlate.Broadside,
-            LeverM = e.LengthM * (0.5 - FlatPlate.PotentialCenter(aspect)),
+            LeverM = e.LengthM * (0.5 - FlatPlate.PotentialCenter(aspect, e.Law.SquareCenter)),
             Friction = 2 * half * SkinFriction.BlasiusConstant * Math.Sqrt(water.ViscosityPaS / water.DensityKgM3 / e.LengthM),
         };
     }
@@ -71,7 +73,7 @@ internal readonly record struct PlateTerm(Vector3D Arm, Vector3D Axis, Vector3D 
     }
 
     // f and its slope by r; all of it where nothing flows square to the edge.
-    private static (double Value, double Slope) Left(double u, double v)
+    private (double Value, double Slope) Left(double u, double v)
     {
         double whole = v * v + StallTangent2 * u * u;
         if (!(whole > 0))

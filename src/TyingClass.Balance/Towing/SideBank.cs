@@ -8,8 +8,8 @@ namespace TyingClass.Balance.Towing;
 /// <summary>The round places of a fly that the water pushes aside, four side by side, as <see cref="CylinderBank"/> keeps its cylinders.</summary>
 /// <remarks>
 /// With w the flow, a the axis, u = w·a, n = w - u a and c = u/|w| = cos α: sin 2α cos(α/2) = 2 c |n|/|w| √((1 + |c|)/2), c folded past 90°. So
-/// F = ρ ΔS √((1 + |c|)/2) B(c) u n, B 1 on the weather end and the rear's share on the lee end: B = (1 + s)/2 ± (1 - s)/2 σ(c), σ a rounded sign of c, + where the
-/// section grows. docs/formulas.md#side-force
+/// F = ρ ΔS √((1 + |c|)/2) B(c) u n, B 1 on the weather end and the rear's share on the lee end: B = (1 + s)/2 ± (1 - s)/2 σ(c), σ a rounded sign of c, +
+/// where the section grows. docs/formulas.md#side-force
 /// </remarks>
 internal sealed class SideBank
 {

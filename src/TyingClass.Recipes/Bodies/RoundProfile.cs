@@ -16,15 +16,18 @@ internal sealed class RoundProfile
 {
     private readonly ImmutableArray<Stretch> _stretches;
     private readonly double[] _links;
+    private readonly double _rearShare;
 
-    public RoundProfile(ImmutableArray<Sheath> all, Sheaths sheaths)
+    public RoundProfile(ImmutableArray<Sheath> all, Sheaths sheaths, ResolvedHook hook)
     {
+        _rearShare = hook.Guesses.Of(PartScale.RearShare);
+        double nose = Parts.Cone.NoseM(1, hook), reach = hook.Guesses.Of(PartScale.ShelterReach);
         (Sheath Sheath, double FrontM, double RearM)[] runs =
         [
             .. all.Where(s => s.Owner >= 0).SelectMany(s => sheaths.ExposedRuns(s.Owner).Select(r => (s, r.FrontM, r.RearM))).OrderBy(r => r.FrontM),
         ];
-        _links = [.. runs.Zip(runs.Skip(1), (a, b) => Link(b.FrontM - a.RearM, Math.Max(a.Sheath.DiameterM, b.Sheath.DiameterM)))];
-        _stretches = [.. runs.Select((r, i) => new Stretch(r.Sheath, r.FrontM, r.RearM, LambInertia.SideShare(Slenderness(runs, i)) * r.Sheath.Tight))];
+        _links = [.. runs.Zip(runs.Skip(1), (a, b) => Link((b.FrontM - a.RearM) / (reach * Math.Max(a.Sheath.DiameterM, b.Sheath.DiameterM))))];
+        _stretches = [.. runs.Select((r, i) => new Stretch(r.Sheath, r.FrontM, r.RearM, LambInertia.SideShare(Slenderness(runs, i)) * r.Sheath.Tight, nose))];
     }
 
     /// <summary>The steps that belong to one part.</summary>
@@ -40,8 +43,8 @@ internal sealed class RoundProfile
 
             // Shorter than wide, the whole turns as a lens does, by a couple alone (SideForceElement.Rod).
             SideForceElement Step(double atM, double share) => own.StrengthM2 > 0
-                ? SideForceElement.Round(new(atM, 0, 0), Vector3D.UnitX, share * own.StrengthM2)
-                : SideForceElement.Round(new(atM, 0, 0), Vector3D.UnitX, share * own.StrengthM2 * (1 + SlenderBody.RearShare) / 2, 1);
+                ? SideForceElement.Round(new(atM, 0, 0), Vector3D.UnitX, share * own.StrengthM2, _rearShare)
+                : SideForceElement.Round(new(atM, 0, 0), Vector3D.UnitX, share * own.StrengthM2 * (1 + _rearShare) / 2, 1);
         }
     }
 
@@ -52,7 +55,7 @@ internal sealed class RoundProfile
         return front * rear > 0 ? _links[gap] * (Math.Abs(front) < Math.Abs(rear) ? front : rear) : 0;
     }
 
-    private static double Link(double gapM, double diameterM) => Math.Exp(-Math.Max(0, gapM) / (PartScale.ShelterReach.Value * diameterM));
+    private static double Link(double reaches) => Math.Exp(-Math.Max(0, reaches));
 
     private double Slenderness((Sheath Sheath, double FrontM, double RearM)[] runs, int at)
     {

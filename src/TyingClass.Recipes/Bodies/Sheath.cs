@@ -23,7 +23,8 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
     private RoundProfile? _round;
 
     /// <summary>All of them as the one round body they are to water that flows askew.</summary>
-    public RoundProfile Round => _round ??= new RoundProfile(all, this);
+    /// <param name="hook">The one they are tied on.</param>
+    public RoundProfile Round(ResolvedHook hook) => _round ??= new RoundProfile(all, this, hook);
 
     /// <summary>The stretches of one sheath that no wider one hides, front to rear.</summary>
     public IEnumerable<(double FrontM, double RearM)> ExposedRuns(int owner)
@@ -44,10 +45,11 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
     /// Share of a section of this diameter, starting at <paramref name="frontM"/>, that no part in front of it shelters, 0 to 1. Shelter fades with the gap
     /// between them.
     /// </summary>
-    public double ProudShare(double frontM, double diameterM)
+    /// <param name="reach"><see cref="PartScale.ShelterReach"/>.</param>
+    public double ProudShare(double frontM, double diameterM, double reach)
     {
         double shelteredM2 = all.Where(s => s.FrontM < frontM - ShortestM)
-            .Select(s => s.DiameterM * s.DiameterM * Math.Exp(-Math.Max(0, frontM - s.RearM) / (PartScale.ShelterReach.Value * s.DiameterM)))
+            .Select(s => s.DiameterM * s.DiameterM * Math.Exp(-Math.Max(0, frontM - s.RearM) / (reach * s.DiameterM)))
             .DefaultIfEmpty(0).Max();
         return Math.Max(0, 1 - shelteredM2 / (diameterM * diameterM));
     }

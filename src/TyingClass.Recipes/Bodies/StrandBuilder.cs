@@ -1,6 +1,8 @@
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Shapes;
+using TyingClass.Recipes.Catalogue;
 
 namespace TyingClass.Recipes.Bodies;
 
@@ -49,24 +51,26 @@ internal static class StrandBuilder
         draft.AddSoaking(run.MassKg, part.Material, run.TieM + lengthM / 2 * run.Direction);
         if (flat) return;
         part.Log.AddFigure("nose bluntness", part.Kind.NoseBluntness);
-        draft.AddStraightDrag(run.TieM, rearM, outlineM, lengthM / outlineM, part.Refinement, part.Kind.NoseBluntness.Value);
+        draft.AddStraightDrag(run.TieM, rearM, outlineM, lengthM / outlineM, part.Refinement, part.Of(part.Kind.NoseBluntness));
     }
 
     /// <summary>Its stiff share as a round body, or as a plate when it is flat.</summary>
     public static IEnumerable<SideForceElement> SideForce(PartContext part, StrandRun run, bool flat)
     {
-        double stiff = run.IsBound ? 1 : 1 - part.Material.Suppleness.Value;
-        if (stiff == 0) return [];
-        Vector3D endM = run.TieM + stiff * run.LengthM * run.Direction;
-        if (flat)
+        double stiff = run.IsBound ? 1 : 1 - part.Material.Suppleness.Value, stiffM = stiff * run.LengthM;
+        Vector3D endM = run.TieM + stiffM * run.Direction;
+        if (!flat)
         {
-            Vector3D normal = part.Material.StandsOnEdge ? Vector3D.UnitY : Vector3D.UnitZ;
-            return [SideForceElement.Plate((run.TieM + endM) / 2, run.Direction, normal, stiff * run.LengthM, part.Material.FlatWidth.Value * part.Dimensions.LengthM)];
+            // What trails pushes no water aside: the stub pushes with the share of the bundle that stands.
+            double outlineM = OutlineDiameterM(part, run.MassKg, run.LengthM), share = stiff * part.Material.SideForceShare.Value;
+            return SideForceElement.Rod(run.TieM, endM, outlineM, run.LengthM / outlineM, share, part.Of(PartScale.RearShare));
         }
 
-        // What trails pushes no water aside: the stub pushes with the share of the bundle that stands.
-        double outlineM = OutlineDiameterM(part, run.MassKg, run.LengthM);
-        return SideForceElement.Rod(run.TieM, endM, outlineM, run.LengthM / outlineM, stiff * part.Material.SideForceShare.Value);
+        if (stiffM <= 0) return [];
+        Vector3D normal = part.Material.StandsOnEdge ? Vector3D.UnitY : Vector3D.UnitZ;
+        double widthM = part.Material.FlatWidth.Value * part.Dimensions.LengthM;
+        PlateLaw law = new(part.Of(PartScale.PlateEdge), part.Of(PartScale.PlateStallDeg) * Math.PI / 180, part.Of(PartScale.PlateCenter));
+        return [SideForceElement.Plate((run.TieM + endM) / 2, run.Direction, normal, stiffM, widthM, law)];
     }
 }
 

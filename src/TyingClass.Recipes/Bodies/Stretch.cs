@@ -8,13 +8,14 @@ internal enum Outline
 
     Ball,
 
-    /// <summary>From a flat nose half as wide as the rear, in a straight line; at the rear at once.</summary>
+    /// <summary>From a flat nose, in a straight line; at the rear at once.</summary>
     Cone,
 }
 
 /// <summary>A stretch of a part round the shank that the water meets.</summary>
 /// <param name="Share">Of a slender solid body's side force.</param>
-internal readonly record struct Stretch(Sheath Sheath, double FrontM, double RearM, double Share)
+/// <param name="ConeNose">Of a cone, nose over rear diameter.</param>
+internal readonly record struct Stretch(Sheath Sheath, double FrontM, double RearM, double Share, double ConeNose)
 {
     /// <summary>Widest section times the share, m².</summary>
     public double StrengthM2 => Share * Math.PI / 4 * Sheath.DiameterM * Sheath.DiameterM;
@@ -39,10 +40,10 @@ internal readonly record struct Stretch(Sheath Sheath, double FrontM, double Rea
     private double BallReachM(double share) => Sheath.DiameterM / 3 * Math.Sqrt(1 - share);
 
     // In lengths of the cone, with r in rear radii, from r² = share or the flat nose up to 1: x = (r - n)/(1 - n), weighed by 2r dr; the nose's own step at 0.
-    private static double ConeCentroid(double share)
+    private double ConeCentroid(double share)
     {
-        double nose = Parts.Cone.NoseM(1), from = Math.Max(nose, Math.Sqrt(share));
-        double moment = (2.0 / 3 * (1 - from * from * from) - nose * (1 - from * from)) / (1 - nose);
+        double from = Math.Max(ConeNose, Math.Sqrt(share));
+        double moment = (2.0 / 3 * (1 - from * from * from) - ConeNose * (1 - from * from)) / (1 - ConeNose);
         return moment / (1 - share);
     }
 }

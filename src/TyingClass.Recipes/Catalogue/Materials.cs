@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 
 namespace TyingClass.Recipes.Catalogue;
 
@@ -23,64 +22,55 @@ public static class Materials
         Solid("copper", 8930, Handbook),
         Solid("brass", 8520, Handbook + ", 60/40 brass"),
         Solid("steel", 7850, Handbook + ", carbon steel"),
-        Solid("tungsten", 17800, Figure.Estimate + ", sintered beads 17000-18500 after ASTM B777 classes, from memory"),
+        Guessed("tungsten", 17800, 17000, 18500, "sintered beads 17000-18500 after ASTM B777 classes, from memory"),
         Solid("aluminum", 2700, Handbook),
         Solid("glass", 2500, MortonHearle),
-        Solid("plastic", 1050, Figure.Estimate),
+        Guessed("plastic", 1050, 900, 1250, "common plastics, nylon to acetal to polystyrene"),
         Solid("nylon wire", 1140, MortonHearle),
         Solid("nylon", 1140, MortonHearle),
         Solid("fluorocarbon", FishingScale.FluorocarbonDensity.Value, FishingScale.FluorocarbonDensity.Source),
-        Solid("tungsten putty", 10000, Figure.Estimate + ", half tungsten powder by volume in a soft binder"),
+        Guessed("tungsten putty", 10000, 8500, 11500, "half tungsten powder by volume in a soft binder"),
         Solid("lead-free solder", 7380, "tables of solder alloys, tin with 3 % silver and 0.5 % copper"),
         Solid("tin-lead solder", 8510, "Journal of Electronic Materials 34 (2005) 1414, Sn-40Pb at 25 °C"),
 
-        Dressing("fur dubbing", 1310, MortonHearle + ", keratin", supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5, streamer: 0.05,
-            mgPerMm: 2.0) with { SideForceShare = Tight(0.8, 0.5, 1) },
-        Dressing("synthetic dubbing", 910, MortonHearle + ", polypropylene", supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0,
-            streamer: 0.05, mgPerMm: 1.5) with { SideForceShare = Tight(0.8, 0.5, 1) },
-        Dressing("wool", 1310, MortonHearle, supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0,
-            streamer: 0.06, mgPerMm: 1.5) with { SideForceShare = Tight(0.8, 0.5, 1) },
-        Dressing("chenille", 1340, MortonHearle + ", as silk", supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06,
-            mgPerMm: 2.5) with { SideForceShare = Tight(0.7, 0.4, 0.95) },
-        Dressing("floss", 1340, MortonHearle + ", silk", supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6,
-            streamer: 0.05, mgPerMm: 0.4) with { SideForceShare = Tight(0.95, 0.8, 1) },
-        Dressing("tinsel", 1390, MortonHearle + ", polyester", supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05,
-            mgPerMm: 0.3) with { SideForceShare = Tight(0.9, 0.7, 1) },
-        Dressing("flash", 1390, MortonHearle + ", polyester", supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05,
-            mgPerMm: 0.2) with { SideForceShare = Tight(0.5, 0.2, 0.8) },
-        Dressing("synthetic hair", 1140, MortonHearle + ", nylon", supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8, streamer: 0.05,
-            mgPerMm: 1.2) with { SideForceShare = Tight(0.5, 0.2, 0.8) },
-        Dressing("deer hair", 1310, MortonHearle + ", keratin", supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8, streamer: 0.05,
-            mgPerMm: 1.0) with { SideForceShare = Tight(0.7, 0.4, 0.95) },
-        Dressing("bucktail", 1310, MortonHearle + ", keratin", supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05,
-            mgPerMm: 1.2) with { SideForceShare = Tight(0.5, 0.2, 0.8) },
-        Dressing("goat hair", 1310, MortonHearle + ", keratin", supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0, streamer: 0.05,
-            mgPerMm: 1.2) with { SideForceShare = Tight(0.5, 0.2, 0.8) },
-        Dressing("fur strip", 1310, MortonHearle + ", keratin", supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0, streamer: 0.05,
-            mgPerMm: 5.5) with
-        {
-            FlatWidth = new(0.1, "× length", Figure.Estimate + ", range 0.05-0.2: strips are cut 2 to 5 mm wide"),
-        },
-        Dressing("marabou", 1310, MortonHearle + ", keratin", supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04,
-            mgPerMm: 1.0) with { SideForceShare = Tight(0.4, 0.1, 0.7) },
-        Dressing("feather", 1310, MortonHearle + ", keratin", supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05,
-            mgPerMm: 0.4) with
-        {
-            SideForceShare = Tight(0.5, 0.2, 0.8),
-            FlatWidth = new(0.25, "× length", Figure.Estimate + ", range 0.15-0.4, of a pair set on edge"),
-            StandsOnEdge = true,
-        },
-        Dressing("rubber", 950, Figure.Estimate, supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02,
-            streamer: 0.05, mgPerMm: 1.6) with { SideForceShare = Tight(1, 0.8, 1) },
-        Dressing("silicone rubber", 1150, Figure.Estimate, supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02,
-            streamer: 0.05, mgPerMm: 1.6) with { SideForceShare = Tight(1, 0.8, 1) },
+        Dressing(Solid("fur dubbing", 1310, MortonHearle + ", keratin"), supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5,
+            streamer: 0.05, mgPerMm: 2.0),
+        Dressing(Solid("synthetic dubbing", 910, MortonHearle + ", polypropylene"), supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0,
+            streamer: 0.05, mgPerMm: 1.5),
+        Dressing(Solid("wool", 1310, MortonHearle), supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 1.5),
+        Dressing(Solid("chenille", 1340, MortonHearle + ", as silk"), supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06,
+            mgPerMm: 2.5),
+        Dressing(Solid("floss", 1340, MortonHearle + ", silk"), supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6, streamer: 0.05,
+            mgPerMm: 0.4),
+        Dressing(Solid("tinsel", 1390, MortonHearle + ", polyester"), supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05,
+            mgPerMm: 0.3),
+        Dressing(Solid("flash", 1390, MortonHearle + ", polyester"), supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05,
+            mgPerMm: 0.2),
+        Dressing(Solid("synthetic hair", 1140, MortonHearle + ", nylon"), supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8,
+            streamer: 0.05, mgPerMm: 1.2),
+        Dressing(Solid("deer hair", 1310, MortonHearle + ", keratin"), supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8,
+            streamer: 0.05, mgPerMm: 1.0),
+        Dressing(Solid("bucktail", 1310, MortonHearle + ", keratin"), supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05,
+            mgPerMm: 1.2),
+        Dressing(Solid("goat hair", 1310, MortonHearle + ", keratin"), supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0,
+            streamer: 0.05, mgPerMm: 1.2),
+        Dressing(Solid("fur strip", 1310, MortonHearle + ", keratin"), supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0,
+            streamer: 0.05, mgPerMm: 5.5),
+        Dressing(Solid("marabou", 1310, MortonHearle + ", keratin"), supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04,
+            mgPerMm: 1.0),
+        Dressing(Solid("feather", 1310, MortonHearle + ", keratin"), supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05,
+            mgPerMm: 0.4),
+        Dressing(Guessed("rubber", 950, 900, 1100, "with its filler"), supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05,
+            mgPerMm: 1.6),
+        Dressing(Guessed("silicone rubber", 1150, 1080, 1250, "with its filler"), supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02,
+            streamer: 0.05, mgPerMm: 1.6),
 
-        Solid("closed-cell foam", 80, Figure.Estimate + ", closed-cell foams 25-200, in part from memory"),
-        Solid("cork", 200, Figure.Estimate + ", cork 120-240, in part from memory"),
-        Solid("balsa", 160, Figure.Estimate + ", balsa 40-340, in part from memory"),
-        Solid("uv resin", 1150, Figure.Estimate),
-        Solid("epoxy resin", 1150, Figure.Estimate),
-        Solid("head cement", 1050, Figure.Estimate),
+        Guessed("closed-cell foam", 80, 25, 200, "closed-cell foams 25-200, in part from memory"),
+        Guessed("cork", 200, 120, 240, "cork 120-240, in part from memory"),
+        Guessed("balsa", 160, 40, 340, "balsa 40-340, in part from memory"),
+        Guessed("uv resin", 1150, 1080, 1250, "cured"),
+        Guessed("epoxy resin", 1150, 1080, 1250, "cured"),
+        Guessed("head cement", 1050, 950, 1150, "dried, with what is left of its solvent"),
     ];
 
     private static readonly FrozenDictionary<string, Material> ByName =
@@ -100,24 +90,36 @@ public static class Materials
             ? material
             : throw new ArgumentException($"There is no material named '{name}' in the materials table.", nameof(name));
 
-    // By Darcy's law hardly any water goes through packed fibers at fishing speeds; a loose, fuzzy outline lets it round its own fibers. No published figure.
-    private static Figure Tight(double share, double low, double high) =>
-        new(share, "1", string.Create(CultureInfo.InvariantCulture, $"{Figure.Estimate}, range {low}-{high}"));
-
     private static Material Solid(string name, double densityKgM3, string source) => new(name, new Figure(densityKgM3, "kg/m³", source));
 
+    private static Material Guessed(string name, double densityKgM3, double low, double high, string why) =>
+        new(name, Figure.Guess($"density of {name}", densityKgM3, "kg/m³", low, high, why));
+
     private static Material Dressing(
-        string name, double densityKgM3, string source,
-        double supple, double air, double soak, double sealedAir, double voids, double water, double streamer, double mgPerMm) =>
-        Solid(name, densityKgM3, source) with
+        Material fiber, double supple, double air, double soak, double sealedAir, double voids, double water, double streamer, double mgPerMm) => fiber with
         {
-            Suppleness = new(supple, "1", Figure.Estimate),
-            CaughtAir = new(air, "mm³/mg", Figure.Estimate),
-            SoakTime = new(soak, "s", Figure.Estimate),
-            SealedAir = new(sealedAir, "mm³/mg", Figure.Estimate),
-            VoidShare = new(voids, "1", Figure.Estimate),
-            HeldWater = new(water, "kg/kg", Figure.Estimate),
-            StreamerCoefficient = new(streamer, "1", Figure.Estimate),
-            LinearDensity = new(mgPerMm, "mg/mm", Figure.Estimate),
+            Suppleness = DressingRanges.Suppleness(fiber.Name, supple),
+            CaughtAir = DressingRanges.CaughtAir(fiber.Name, air),
+            SoakTime = air > 0 ? DressingRanges.SoakTime(fiber.Name, soak) : new(soak, "s", Figure.Estimate),
+            SealedAir = DressingRanges.SealedAir(fiber.Name, sealedAir),
+            VoidShare = DressingRanges.VoidShare(fiber.Name, voids),
+            HeldWater = DressingRanges.HeldWater(fiber.Name, water),
+            StreamerCoefficient = supple > 0 ? DressingRanges.StreamerCoefficient(fiber.Name, streamer) : new(streamer, "1", Figure.Estimate),
+            LinearDensity = DressingRanges.LinearDensity(fiber.Name, mgPerMm),
+            SideForceShare = Tight(fiber.Name) is < 1 and var share ? DressingRanges.SideForceShare(fiber.Name, share) : fiber.SideForceShare,
+            FlatWidth = DressingRanges.FlatWidth(fiber.Name, fiber.Name switch { "fur strip" => 0.1, "feather" => 0.25, _ => 0 }),
+            // Hide lies on the shank; a pair of feathers is set on edge, in the plane of the hook.
+            StandsOnEdge = fiber.Name == "feather",
         };
+
+    // What is left of a solid body's side force. A strip's hide is as good as solid, and so are tinsel and rubber.
+    private static double Tight(string material) => material switch
+    {
+        "floss" => 0.95,
+        "fur dubbing" or "synthetic dubbing" or "wool" => 0.8,
+        "chenille" or "deer hair" => 0.7,
+        "flash" or "synthetic hair" or "bucktail" or "goat hair" or "feather" => 0.5,
+        "marabou" => 0.4,
+        _ => 1,
+    };
 }

@@ -27,7 +27,7 @@ internal abstract class Sleeve : KindOfPart
 
     // What sits on top of or under the shank leaves it bare to the water on the other side.
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) => part.Side is null or Side.Around
-        ? new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: true) { Tight = PartSubstance.Of(part).SideForceShare.Value }
+        ? new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: true)
         : null;
 
     internal override void Build(PartContext part, PartDraft draft)
@@ -36,7 +36,7 @@ internal abstract class Sleeve : KindOfPart
         int side = part.SideSign();
         double outlineM3 = Cylinders.VolumeM3(d.SizeM, d.LengthM), innerM = side == 0 ? Math.Min(part.Hook.WireM, d.SizeM) : 0;
         double ownM3 = side == 0
-            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), PartScale.LeastSkinShare.Value * outlineM3)
+            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), part.Of(PartScale.LeastSkinShare) * outlineM3)
             : outlineM3;
         double massKg = part.MassKg(() => part.DensityKgM3 * (1 - part.Material.VoidShare.Value) * ownM3, "from its outline and bulk density, estimate");
 
@@ -54,7 +54,7 @@ internal abstract class Sleeve : KindOfPart
 
         part.Log.AddFigure("nose bluntness", NoseBluntness);
         Vector3D half = new(d.LengthM / 2, 0, 0);
-        draft.AddStraightDrag(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, NoseBluntness.Value);
+        draft.AddStraightDrag(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, part.Of(NoseBluntness));
     }
 
     internal override void AddSideForce(PartContext part, PartDraft draft)
@@ -62,13 +62,13 @@ internal abstract class Sleeve : KindOfPart
         int side = part.SideOnShank();
         if (side == 0)
         {
-            draft.AddSideForce(part.Sheaths.Round.Steps(part.Index));
+            draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
             return;
         }
 
         PartDimensions d = part.Dimensions;
         Vector3D centerM = CenterM(part, side), half = new(d.LengthM / 2, 0, 0);
-        draft.AddSideForce(SideForceElement.Rod(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Material.SideForceShare.Value));
+        draft.AddSideForce(SideForceElement.Rod(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Material.SideForceShare.Value, part.Of(PartScale.RearShare)));
     }
 
     private static Vector3D CenterM(PartContext part, int side) => new(

@@ -31,7 +31,7 @@ internal abstract class Strand : KindOfPart
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double lengthM = part.LengthM ?? Math.Max(LengthShanks.Value * hook.ShankM, part.ToM - part.AtM ?? 0);
+        double lengthM = part.LengthM ?? Math.Max(hook.Guesses.Of(LengthShanks) * hook.ShankM, part.ToM - part.AtM ?? 0);
         if (part.LengthM is null) log?.AddLength("length", lengthM, "usual on such a hook", LengthShanks);
         if (part.Tied != TieDown.BothEnds) return new PartDimensions(part.AtM, part.AtM, 0, lengthM, 0);
 
@@ -71,7 +71,8 @@ internal abstract class Strand : KindOfPart
         Vector3D frontM = new(d.FrontM, 0, riseM);
         if (part.Spec.Tied != TieDown.BothEnds)
         {
-            return [new StrandRun(massKg, d.LengthM, frontM, StrandBuilder.Toward(side * (RiseDeg?.Value ?? 0) * Math.PI / 180, 0), IsBound: false)];
+            double angleRad = side * (RiseDeg is { } usual ? part.Of(usual) : 0) * Math.PI / 180;
+            return [new StrandRun(massKg, d.LengthM, frontM, StrandBuilder.Toward(angleRad, 0), IsBound: false)];
         }
 
         double boundM = Math.Min(d.RearM - d.FrontM, d.LengthM), freeM = d.LengthM - boundM, boundKg = massKg * boundM / d.LengthM;

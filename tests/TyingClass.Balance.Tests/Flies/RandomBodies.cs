@@ -47,7 +47,7 @@ internal static class RandomBodies
         if (part.Name == "wing" && kind < 0.6)
         {
             Vector3D normal = r.NextDouble() < 0.5 ? Vector3D.UnitY : Vector3D.Cross(axis, Vector3D.UnitY);
-            return part with { SideForces = [SideForceElement.Plate((from + to) / 2, axis, normal, length, Between(r, 1e-3, 8e-3))] };
+            return part with { SideForces = [SideForceElement.Plate((from + to) / 2, axis, normal, length, Between(r, 1e-3, 8e-3), PlateLaw.Usual)] };
         }
 
         return part with

@@ -40,12 +40,12 @@ internal static class OracleForces
         OracleVector a = OracleVector.Of(e.Axis), m = OracleVector.Of(e.Normal);
         double u = OracleVector.Dot(w, a), v = OracleVector.Dot(w, m), area = e.LengthM * e.WidthM, aspect = e.WidthM / e.LengthM;
         double q = 0.5 * rho * (u * u + v * v), alpha = Math.Atan2(Math.Abs(v), Math.Abs(u)), sin = Math.Sin(alpha), cos = Math.Cos(alpha);
-        double kept = 1 / (1 + Math.Pow(Math.Tan(alpha), 8));
+        double kept = 1 / (1 + Math.Pow(Math.Tan(alpha) / Math.Tan(e.Law.StallRad), 8));
         double potential = kept * 2 * Math.PI * aspect / (2 + Math.Sqrt(4 + aspect * aspect)) * sin * cos;
-        double rest = kept * 2.4 * sin * sin + (1 - kept) * 1.17 * sin;
+        double rest = kept * e.Law.EdgePart * sin * sin + (1 - kept) * 1.17 * sin;
         OracleVector along = w - v * m;
         double slip = along.Length, friction = slip > 0 ? rho * area * 1.328 / Math.Sqrt(rho * slip * e.LengthM / mu) * slip : 0;
-        double aheadOfMiddle = e.LengthM * (0.5 - 0.25 * aspect / (aspect + 0.7));
+        double aheadOfMiddle = e.LengthM * (0.5 - 0.25 * aspect / (aspect + 0.25 / e.Law.SquareCenter - 1));
         OracleVector lift = q * area * potential * Math.Sign(v) * m;
         return (lift + q * area * rest * Math.Sign(v) * m + friction * along, OracleVector.Cross(-aheadOfMiddle * Math.Sign(u) * a, lift));
     }

@@ -77,7 +77,7 @@ public sealed class FlatPlateTests
     {
         const double width = 5e-3;
         double length = width / aspect;
-        BodyPart plate = new("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, length, width)] };
+        BodyPart plate = new("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, length, width, PlateLaw.Usual)] };
         DragField field = new([plate], Fresh, new Vector3D(front ? -length / 2 : length / 2, 0, 0));
         TowedFly fly = new(field, 1e-6, default, 0, length);
         // Yaw keeps weight out of it: none here. A turn about y and the moment about y.
@@ -88,7 +88,7 @@ public sealed class FlatPlateTests
     {
         const double width = 5e-3;
         return new DragField(
-            [new BodyPart("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, width / aspect, width)] }], Fresh, default);
+            [new BodyPart("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, width / aspect, width, PlateLaw.Usual)] }], Fresh, default);
     }
 
     // Coefficient of the force square to the plate, on its area.
