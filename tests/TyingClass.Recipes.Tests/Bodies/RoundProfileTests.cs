@@ -68,7 +68,7 @@ public sealed class RoundProfileTests
     [Fact]
     public void At_FarApart_EachIsItsOwn()
     {
-        double nose = Steps(Bead, At(Foam, 20) with { ToM = 30 * Mm }).Where(s => s.SectionStepM2 > 0).Sum(s => s.SectionStepM2);
+        double nose = Fly(Bead, At(Foam, 20) with { ToM = 30 * Mm }).Body.Parts[2].SideForces.Where(s => s.SectionStepM2 > 0).Sum(s => s.SectionStepM2);
         Assert.Equal(LambInertia.SideShare(10.0 / 3) * Math.PI / 4 * 9, nose / Mm / Mm, 0.15);
     }
 
