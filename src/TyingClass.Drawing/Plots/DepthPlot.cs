@@ -15,7 +15,8 @@ internal static class DepthPlot
         using Plot plot = new(options, "depth", $"{name}: depth in a pause", Describe(report, options.Units) + DoubtBand.Words(bands));
         double[] depths =
         [
-            .. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => Shown(p.DepthM)), .. DoubtBand.Ends(bands?.ByTime.Select(b => (Interval?)b.DepthM), Shown), 0,
+            .. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => Shown(p.DepthM)),
+            .. DoubtBand.Ends(bands?.ByTime.Select(b => (Interval?)b.DepthM), Shown), 0,
         ];
         double longest = Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.TimeS).DefaultIfEmpty(5).Max();
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
