@@ -11,9 +11,6 @@ public static class PartKeys
     public static ImmutableArray<string> All { get; } =
         ["part", "material", "density", "size", "diameter", "turns", "balls", "loops", "length", "mass", "at", "to", "side", "tied", "side offset", "clocked"];
 
-    /// <summary>The keys of one kind.</summary>
-    public static ImmutableArray<string> For(PartKind kind) => KindsOfPart.Of(kind).Keys;
-
     /// <summary>A kind's own keys together with those of every part.</summary>
     internal static ImmutableArray<string> Sorted(ImmutableArray<string> own) =>
         [.. All.Where(k => k is "part" or "material" or "density" or "at" or "side offset" or "clocked" || own.Contains(k))];
