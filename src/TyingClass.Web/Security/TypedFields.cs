@@ -7,7 +7,7 @@ namespace TyingClass.Web.Security;
 public sealed record TypedField(string Label, string Text)
 {
     /// <summary>Worth a field of its own to copy from, not a line in a list.</summary>
-    public bool IsLong => Text.Contains('\n', StringComparison.Ordinal) || Text.Length > 60;
+    public bool IsLong => Text.Contains('\n', StringComparison.Ordinal) || Text.Count(char.IsWhiteSpace) > 2;
 
     /// <summary>Up to a limit: a whole file pasted by mistake does not fill the screen.</summary>
     public int Rows => Math.Clamp(Text.Split('\n').Sum(line => 1 + (line.Length / 80)), 2, 16);
