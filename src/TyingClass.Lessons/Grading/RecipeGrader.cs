@@ -7,6 +7,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -52,9 +53,9 @@ internal static class RecipeGrader
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
             {
-                WhatItWouldDo = Said.Verdict(report, options.Units),
+                WhatItWouldDo = VerdictSentence.Of(report, options.Units),
                 Goals = goals,
-                Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
+                Why = WhyText.OfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
                 WhereToLook =
                     passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,

@@ -53,8 +53,11 @@ public sealed record Quantity(
     {
         (null, _) => "not defined",
         ({ } value, null) => Numbers.Write(value, 2),
-        ({ } value, { } magnitude) => magnitude.Say(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, units),
+        ({ } value, { } magnitude) => magnitude.Say(Noticed(value), units),
     };
+
+    /// <summary>What the arithmetic left over is nothing.</summary>
+    internal double Noticed(double si) => Math.Abs(si) < NoticeableSi / 1000 ? 0 : si;
 
     /// <summary>Two or more of them set against one another, told apart where they differ.</summary>
     public ImmutableArray<string> SayApart(UnitSystem units, params ReadOnlySpan<double?> si)
@@ -64,5 +67,5 @@ public sealed record Quantity(
     }
 
     /// <summary>A value that somebody set, typed or saw, in the reader's units.</summary>
-    public string SayStated(double si, UnitSystem units) => Dimension is { } dimension ? Stated.Say(si, dimension, units) : Numbers.Write(si, 2);
+    public string SayStated(double si, UnitSystem units) => Stated.SayOrCount(si, Dimension, units);
 }

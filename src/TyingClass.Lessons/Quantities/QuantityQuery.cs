@@ -4,6 +4,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Quantities;
 
@@ -21,20 +22,34 @@ public sealed partial record QuantityQuery(
     public const double LongestPauseS = 10;
 
     /// <summary>As it is shown and as it parses back.</summary>
-    public string Name => Quantity.Name + Circumstances;
+    public string Name => Quantity.Name
+        + Circumstances(s => $" after {Units.Write(s, Dimension.Duration)}", ms => $" at {Units.Write(ms, Dimension.Speed)}");
 
-    /// <summary>As a sentence names it.</summary>
-    public string Phrase => Quantity.Phrase + Circumstances;
+    /// <summary>As a sentence names it, in the reader's units.</summary>
+    public string Phrase(UnitSystem units) => Quantity.Phrase + Told(units);
+
+    /// <summary>As a heading names it, in the reader's units.</summary>
+    public string Heading(UnitSystem units) => Quantity.Name + Told(units);
+
+    /// <summary>"The pitch while sinking is −89°."</summary>
+    internal static string Told(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
+        FigureSentence.Of(queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.Say(q.Of(fly), units))));
+
+    /// <summary>"keel height: at least 0.4 mm".</summary>
+    internal string Asked(Exercises.Goal goal, UnitSystem units) =>
+        GoalSentence.Asked(Phrase(units), Quantity.Magnitude, goal.LowSi, goal.HighSi, units);
 
     /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
-    internal const string BendWords = Telling.Sentences.FlyWords.Bend;
+    internal const string BendWords = FlyWords.Bend;
 
     private static IEnumerable<string> LedgerNames => [.. KindsOfPart.Words, "hook eye", "hook", "shank", BendWords, "bend", "eye", "knot"];
 
-    private string Circumstances =>
+    private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
+
+    private string Circumstances(Func<double, string> after, Func<double, string> at) =>
         (Part is null ? "" : $" {(Part == "bend" ? BendWords : Part)}")
-        + (PauseS is { } pause ? $" after {Units.Format(pause, Dimension.Duration)}" : "")
-        + (SpeedMS is { } speed ? $" at {Units.Format(speed, Dimension.Speed)}" : "")
+        + (PauseS is { } pause ? after(pause) : "")
+        + (SpeedMS is { } speed ? at(speed) : "")
         + (State == WetState.Fresh ? " when fresh" : "")
         + (Knot switch { null => "", Balance.Bodies.Knot.Loop => " on a loop knot", _ => " on a cinched knot" });
 

@@ -1,5 +1,4 @@
 using TyingClass.Balance.Reports;
-using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;

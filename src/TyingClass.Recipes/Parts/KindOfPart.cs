@@ -13,7 +13,8 @@ namespace TyingClass.Recipes.Parts;
 /// </summary>
 public abstract class KindOfPart
 {
-    private static readonly Figure UsualBluntness = new(0.25, "1", Figure.Estimate);
+    internal static readonly Figure UsualBluntness =
+        Figure.Guess("bluntness of a dressed nose", 0.25, "1", 0.1, 0.4, "from a well-rounded nose to a loose one");
 
     // Only this project knows how to build one.
     private protected KindOfPart()
@@ -155,7 +156,7 @@ public abstract class KindOfPart
 
     /// <summary>Its line of a shopping list.</summary>
     internal virtual Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
-        new(SupplyKind.Dressing, SupplyList.Substance(part), 0, 0, 0, massKg);
+        new(SupplyKind.Dressing, SupplyList.Dressing(part), 0, 0, 0, massKg);
 
     /// <summary>Codes of the cautions it calls for (<see cref="Cautions"/>). What it is made of decides, for most.</summary>
     internal virtual IEnumerable<string> CautionCodes(PartSpec part) => Cautions.OfMaterial(part);

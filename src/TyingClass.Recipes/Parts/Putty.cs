@@ -13,7 +13,7 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>A lump of soft tungsten putty rolled round the shank or pressed on one side of it, or a drop of solder: a ball of a given mass.</summary>
 internal sealed class Putty : Weight
 {
-    private static readonly Figure SizeGapes = new(0.45, "× gape", Figure.Estimate);
+    private static readonly Figure SizeGapes = Figure.Guess("lump of putty", 0.45, "× gape", 0.38, 0.52, "what looks right on such a hook");
 
     // Common practice, no source: lumps one weighs out.
     private static readonly ImmutableArray<double> LumpsKg = [0.05e-3, 0.1e-3, 0.15e-3, 0.2e-3, 0.25e-3, 0.3e-3, 0.4e-3, 0.5e-3, 0.6e-3, 0.8e-3, 1e-3];
@@ -26,7 +26,7 @@ internal sealed class Putty : Weight
 
     public override ImmutableArray<string> SuitedMaterials => ["tungsten putty", "lead-free solder", "tin-lead solder"];
 
-    public override IEnumerable<(string, Figure)> Figures => [("lump of putty", SizeGapes)];
+    public override IEnumerable<(string, Figure)> Figures => [SizeGapes.Named];
 
     internal override ImmutableArray<string> OwnKeys => ["mass", "side"];
 
@@ -38,8 +38,8 @@ internal sealed class Putty : Weight
     {
         double boreM = IsRound(part) ? hook.WireM : 0;
         double sizeM = part.MassKg is { } massKg
-            ? FromVolumeM(massKg / PartSubstance.DensityKgM3(part), boreM)
-            : Math.Max(SizeGapes.Value * hook.GapeM, 1.2 * boreM);
+            ? FromVolumeM(massKg / PartSubstance.DensityKgM3(part, hook.Guesses), boreM)
+            : Math.Max(hook.Guesses.Of(SizeGapes) * hook.GapeM, 1.2 * boreM);
         if (part.MassKg is null) log?.AddLength("size", sizeM, "usual on such a hook", SizeGapes);
         double lengthM = BoredSphere.LengthM(sizeM, boreM);
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
@@ -69,8 +69,7 @@ internal sealed class Putty : Weight
         PartDimensions now = PartDimensions.Of(change.Part, change.Hook);
         double nowKg = change.Part.MassKg
             ?? PartSubstance.DensityKgM3(change.Part) * BoredSphere.VolumeM3(now.SizeM, IsRound(change.Part) ? change.Hook.WireM : 0);
-        change.Choose("mass", "lump", nowKg, LumpsKg, kg => change.Part with { MassKg = Adjustables.TwelveDigits(kg) },
-            kg => $"{Adjustables.Say(1e3 * kg, 2)} g");
+        change.Choose("mass", BoughtBy.LumpMass, nowKg, LumpsKg, kg => change.Part with { MassKg = Adjustables.TwelveDigits(kg) });
         change.Places();
         change.Sides();
     }

@@ -143,8 +143,8 @@ internal static class PartReader
         if (part.ToM is not { } toM) return;
         if (toM <= part.AtM)
             map.Complain("to",
-                $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge "
-                    + $"at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
+                $"The part ends at {Units.Write(toM, Dimension.Length)}, which is not behind its front edge "
+                    + $"at {Units.Write(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
         else if (kind.Keys.Contains("to") && kind.EndComplaint(part) is { } complaint)
             map.Complain("to", complaint);
     }

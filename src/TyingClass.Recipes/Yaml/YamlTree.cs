@@ -142,7 +142,7 @@ public sealed class YamlTree
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or FormatException or OverflowException or IndexOutOfRangeException)
         {
             // The library's own slips on broken text, such as a brace that is never closed: still the text's fault.
-            Break(YamlFaultKind.LibrarySlip, Place(_parser.Current?.End ?? Mark.Empty));
+            Break(YamlFaultKind.LibraryFault, Place(_parser.Current?.End ?? Mark.Empty));
         }
 
         return false;

@@ -125,7 +125,7 @@ internal sealed class DemoBench
     {
         "point down" => SeenWay.PointDown,
         "point up" => SeenWay.PointUp,
-        Lessons.Grading.WayWords.OnItsSide => SeenWay.OnItsSide,
+        Telling.Sentences.WayWords.OnItsSide => SeenWay.OnItsSide,
         _ => SeenWay.NoClearWay,
     };
 

@@ -15,7 +15,7 @@ public sealed record NamesTyped(string Text, bool LastNameFirst, RosterPick? Pic
 
 /// <summary>Adds the people of a list to the class that is open: looked at first, then all of them at once or nobody.</summary>
 public sealed class NamesDesk(
-    ClassStartStore starts, AccountStore accounts, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+    ClassStartStore starts, AccountStore accounts, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips)
 {
     private const int MostBytes = 1 << 20;
 

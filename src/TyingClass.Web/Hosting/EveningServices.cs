@@ -19,7 +19,7 @@ internal static class EveningServices
         services.AddScoped<FilesDesk>();
         services.AddScoped<NamesDesk>();
         services.AddScoped<StartDesk>();
-        services.AddSingleton<HandedSlips>();
+        services.AddSingleton<PassphraseSlips>();
         services.AddHostedService<BackupAnswers>();
     }
 

@@ -1,12 +1,16 @@
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
-using TyingClass.Telling.Sentences;
 using Xunit;
 
 namespace TyingClass.Telling.Tests.Figures;
 
 public sealed class WrittenFiguresTests
 {
+    [Fact]
+    public void BesideOutsideQuotes_Refusal_KeepsWhatWasTyped() => Assert.Equal(
+        "“70 mm” is out of range. It may be 0.02 in (0.5 mm) to 0.472 in (12 mm), for example 0.22 in (5.6 mm).",
+        WrittenFigures.BesideOutsideQuotes("“70 mm” is out of range. It may be 0.5 mm to 12 mm, for example 5.6 mm.", UnitSystem.Imperial));
+
     // 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 g = 15.4324 gr: international yard and pound agreement, 1959.
     [Theory]
     [InlineData("Keep height at least 0.4 mm.", "Keep height at least 0.016 in (0.4 mm).")]

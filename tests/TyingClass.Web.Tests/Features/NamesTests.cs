@@ -27,7 +27,7 @@ public sealed class NamesTests : IDisposable
         string passphrase = slips.All(".slip-pass").First().TextContent;
         SignInPage entered = await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(passphrase, "Wren");
         Assert.StartsWith("/account", entered.Sheet.Address, StringComparison.Ordinal);
-        _room.Clock.Advance(HandedSlips.Kept + TimeSpan.FromSeconds(1));
+        _room.Clock.Advance(PassphraseSlips.Kept + TimeSpan.FromSeconds(1));
         Assert.Equal(HttpStatusCode.Gone, (await instructor.OpenAsync(slips.Address)).Status);
     }
 

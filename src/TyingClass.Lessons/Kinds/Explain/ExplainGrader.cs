@@ -2,6 +2,7 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Explain;
 
@@ -25,9 +26,9 @@ internal static class ExplainGrader
             {
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
-                    : $"By the engine: {Said.Verdict(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
+                    : $"By the engine: {VerdictSentence.Of(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
-                Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
+                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],

@@ -4,6 +4,8 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
 
@@ -57,14 +59,14 @@ internal static class SlipGrader
     {
         if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not { Length: > 0 } asked) return "";
         return fly.Start is { } start
-            ? $" By the engine, with the change {Said.List(asked.Select(q => Change(q, start, fly, units)))}."
-            : $" By the engine: {Said.Figures(fly, asked, units)}";
+            ? $" By the engine, with the change {Grammar.And(asked.Select(q => Change(q, start, fly, units)))}."
+            : $" By the engine: {QuantityQuery.Told(fly, asked, units)}";
     }
 
     private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>
-        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now] && was != now
-            ? $"the {query.Phrase} goes from {was} to {now}"
-            : $"the {query.Phrase} stays {query.Say(query.Of(after), units)}";
+        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now]
+            ? FigureSentence.Change(query.Phrase(units), was, now)
+            : throw new InvalidOperationException("Two figures are told as two.");
 
     private static GoalResult StepGoal(int step, bool found) =>
         new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);
@@ -79,7 +81,7 @@ internal static class SlipGrader
     private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
     {
         if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
-            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? Said.MassChange(start, fly, units) : Said.Why(fly, asked, units);
+            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? MassSentence.Change(start.Body, fly.Body, units) : WhyText.Of(fly, asked, units);
         return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may "
             + "only repeat its mistake.";
     }

@@ -3,7 +3,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -32,7 +32,7 @@ internal static class PredictChecker
         }
 
         double share = key == WhichWayUp.OnItsSide ? shares.Leaning
-            : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
+            : key == FlyWords.Way(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
         return share >= KeyClearance.LeastShare ? null
             : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, "
             + $"and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";

@@ -6,6 +6,7 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -30,7 +31,7 @@ internal static class PredictGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = What(exercise, flies, options.Units),
-                Goals = [new GoalResult(Asked(exercise), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
+                Goals = [new GoalResult(Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
                 Why = Why(exercise, flies, options.Units),
                 WhereToLook = passed ? null
                     : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
@@ -58,38 +59,38 @@ internal static class PredictGrader
             new GradedFigure("rides as intended", flies.Fly.Report.Soaked.Tolerance.AsIntended)],
     };
 
-    private static string Asked(Exercise exercise) => ((PredictTask)exercise.Task).Question switch
+    private static string Asked(Exercise exercise, UnitSystem units) => ((PredictTask)exercise.Task).Question switch
     {
         WhichWayUp => "which way up it rides",
         WhereTheNosePoints => "where the nose points",
-        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase}",
-        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase}",
+        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
+        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
         _ => "what the fly does",
     };
 
     private static string What(Exercise exercise, AskedFlies flies, UnitSystem units)
     {
         if (((PredictTask)exercise.Task).Question is WhichHasMore more)
-            return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({((PredictTask)exercise.Task).Quantity}).";
+            return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({PredictKey.Query(exercise).Heading(units)}).";
         if (((PredictTask)exercise.Task).Question is ChangeIn)
-            return $"The {PredictKey.Query(exercise).Phrase} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
+            return $"The {PredictKey.Query(exercise).Phrase(units)} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
         if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
-            return Said.Figures(flies.Fly, asked, units);
-        return Said.Verdict(flies.Fly.Report, units);
+            return QuantityQuery.Told(flies.Fly, asked, units);
+        return VerdictSentence.Of(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);
     }
 
     private static string Why(Exercise exercise, AskedFlies flies, UnitSystem units)
     {
-        if (((PredictTask)exercise.Task).Question is OwnChoices own) return Said.Why(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
-        if (((PredictTask)exercise.Task).Quantity is null) return Said.Ledger(flies.Fly.Report, units);
+        if (((PredictTask)exercise.Task).Question is OwnChoices own) return WhyText.Of(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
+        if (((PredictTask)exercise.Task).Quantity is null) return CauseSentence.Of(flies.Fly.Report, units);
         QuantityQuery query = PredictKey.Query(exercise);
-        if (flies.Other is null) return Said.Ledger(flies.Fly.Report, units);
+        if (flies.Other is null) return CauseSentence.Of(flies.Fly.Report, units);
         string why = ((PredictTask)exercise.Task).Question is ChangeIn
-            ? Said.MassChange(flies.Fly, flies.Other, units)
-            : $"{flies.Fly.Recipe.Name}: {Said.Masses(flies.Fly, units)} {flies.Other.Recipe.Name}: {Said.Masses(flies.Other, units)}";
-        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {Said.Ledger(flies.Other.Report, units)}" : why;
+            ? MassSentence.Change(flies.Fly.Body, flies.Other.Body, units)
+            : $"{flies.Fly.Recipe.Name}: {MassSentence.Most(flies.Fly.Body, units)} {flies.Other.Recipe.Name}: {MassSentence.Most(flies.Other.Body, units)}";
+        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {CauseSentence.Of(flies.Other.Report, units)}" : why;
     }
 
     private static GradedFigure Figure(Exercise exercise, FlyFigures fly) => new(((PredictTask)exercise.Task).Quantity!, PredictKey.Query(exercise).Of(fly));

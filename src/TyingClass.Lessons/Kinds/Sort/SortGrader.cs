@@ -4,6 +4,8 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Sort;
 
@@ -32,11 +34,11 @@ internal static class SortGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo =
-                    $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
                 Goals = [.. pairs],
                 Why = passed
                     ? string.Join(" ",
-                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))
+                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {MassSentence.Most(Fly(i, options).Body, options.Units)}"))
                     : "Neighbors that stand the wrong way round are marked above. Compare those two flies part by part: what does one have more of?",
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
                 Cautions = [.. task.Items.SelectMany(i => Cautions.For(GivenFly.Of(i.RecipeText))).DistinctBy(c => c.Code).Select(c => c.Text)],
@@ -70,7 +72,7 @@ internal static class SortGrader
         if (order.GroupBy(o => o, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
             return $"{twice.Key} stands in your order twice.";
         return order.Length < task.Items.Length
-            ? $"Your order leaves out {Said.List(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
+            ? $"Your order leaves out {Grammar.And(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
             : null;
     }
 

@@ -42,7 +42,7 @@ internal static class RecipeYaml
             $"{WordList.Quote(fault.Detail.Replace("tag:yaml.org,2002:", "!!", StringComparison.Ordinal))} is a tag, which has no place in a recipe. "
             + "Delete it, or put the value in quotes if the sign is meant.",
         YamlFaultKind.KeyIsNoText => "A list or group stands where a key should be. Write a word, a colon and a value, such as “size: 6”.",
-        YamlFaultKind.LibrarySlip when lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) => LayoutAdvice.Brackets,
+        YamlFaultKind.LibraryFault when lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) => LayoutAdvice.Brackets,
         _ => LayoutAdvice.General,
     };
 }

@@ -18,6 +18,12 @@ public sealed record ProblemWords(string Title, string Advice)
         StatusCodes.Status403Forbidden => Turned(typed, lent),
         StatusCodes.Status404NotFound =>
             new("There is no such page", "The address is mistyped, or the lesson was renamed. The course lists everything there is."),
+        StatusCodes.Status405MethodNotAllowed => new("That cannot be done here", "Pages are read and forms are sent. Begin from the course."),
+        StatusCodes.Status415UnsupportedMediaType =>
+            new("That was no form", "Only what the pages’ own forms send is understood here. Nothing was kept. Begin from the course."),
+        StatusCodes.Status422UnprocessableEntity => new("That form could not be read",
+            $"It was cut short on the way, had over {BodyLimit.MostFields:N0} fields, or held a character that no form may hold (a zero byte, pasted from a "
+                + "file that is no text, say). Nothing was kept. Go back with your browser’s Back button: what you typed is still in its form."),
         StatusCodes.Status413PayloadTooLarge => new("That was too much to send",
             $"An answer may hold 64 KB and a photo {PhotoReader.MostBytes >> 20} MB; this was over {BodyLimit.MostBytes >> 20} MB and was not read. Go "
                 + "back with your browser’s Back button: what you typed is still in its form. Shorten it, or choose a smaller picture, and send it again."),

@@ -1,0 +1,20 @@
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+
+namespace TyingClass.Telling.Sentences;
+
+/// <summary>Figures of a fly, named and told.</summary>
+public static class FigureSentence
+{
+    /// <summary>"The keel height is 0.4 mm and the pitch is 5°."</summary>
+    public static string Of(IEnumerable<(string Phrase, string Said)> figures) =>
+        Grammar.Capital(Grammar.And(figures.Select(f => $"the {f.Phrase} is {f.Said}"))) + ".";
+
+    /// <summary>"the keel height goes from 0.4 mm to 0.2 mm", "the pitch stays 5°": no capital, no full stop.</summary>
+    public static string Change(string phrase, string was, string now) => was == now ? $"the {phrase} stays {now}" : $"the {phrase} goes from {was} to {now}";
+
+    /// <summary>" at 2 ft/s": how fast, to stand after a figure's name.</summary>
+    public static string At(double speedMS, UnitSystem units) => $" at {Stated.Say(speedMS, Dimension.Speed, units)}";
+
+    public static string After(double pauseS, UnitSystem units) => $" after {Stated.Say(pauseS, Dimension.Duration, units)}";
+}
