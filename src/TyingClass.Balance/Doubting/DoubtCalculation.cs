@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
