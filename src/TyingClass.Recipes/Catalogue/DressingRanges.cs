@@ -33,6 +33,13 @@ internal static class DressingRanges
     public static Figure LinearDensity(string material, double value) => Guess(
         $"mass per length of {material}", value, "mg/mm", 0.7 * value, 1.4 * value, "a sparse or a full bunch, a narrow or a wide strip");
 
+    public static Figure SideForceShare(string material, double value) => Guess(
+        $"side force share of {material}", value, "1", Math.Max(0.1, value - 0.3), Math.Min(1, value + 0.3),
+        "± 0.3: packed fibers let hardly any water through (Darcy), a fuzzy outline does");
+
+    public static Figure FlatWidth(string material, double value) => Guess(
+        $"width when flat of {material}", value, "× length", 0.6 * value, 1.6 * value, "a narrow or a wide one");
+
     private static Figure Guess(string name, double value, string unit, double low, double high, string why) => value == 0
         ? new Figure(0, unit, Figure.Estimate)
         : Figure.Guess(name, value, unit, low, high, why);

@@ -31,6 +31,15 @@ public sealed record Material(string Name, Figure Density)
     /// <summary>Mass of a usual bunch, strip or strand, mg per mm of its length; used when a recipe gives no mass.</summary>
     public Figure LinearDensity { get; init; } = None with { Unit = "mg/mm" };
 
+    /// <summary>Share of a solid body's side force that is left of it where water goes through.</summary>
+    public Figure SideForceShare { get; init; } = new(1, "1", "solid: no water goes through it");
+
+    /// <summary>Width of what is flat, share of its whole length; 0 for what is round.</summary>
+    public Figure FlatWidth { get; init; } = None with { Unit = "× length" };
+
+    /// <summary>What is flat stands on edge, in the plane of the hook, and does not lie on the shank.</summary>
+    public bool StandsOnEdge { get; init; }
+
     public double DensityKgM3 => Density.Value;
 
     /// <summary>Every number of the entry.</summary>
@@ -38,6 +47,7 @@ public sealed record Material(string Name, Figure Density)
     [
         ("density", Density), ("suppleness", Suppleness), ("caught air", CaughtAir), ("soak time", SoakTime),
         ("sealed air", SealedAir), ("void share", VoidShare), ("held water", HeldWater),
-        ("streamer coefficient", StreamerCoefficient), ("mass per length", LinearDensity),
+        ("streamer coefficient", StreamerCoefficient), ("mass per length", LinearDensity), ("side force share", SideForceShare),
+        ("width when flat", FlatWidth),
     ];
 }

@@ -111,5 +111,20 @@ public static class Materials
             HeldWater = DressingRanges.HeldWater(fiber.Name, wet.Water),
             StreamerCoefficient = wet.Supple > 0 ? DressingRanges.StreamerCoefficient(fiber.Name, wet.Streamer) : new(wet.Streamer, "1", Figure.Estimate),
             LinearDensity = DressingRanges.LinearDensity(fiber.Name, wet.MgPerMm),
+            SideForceShare = Tight(fiber.Name) is < 1 and var share ? DressingRanges.SideForceShare(fiber.Name, share) : fiber.SideForceShare,
+            FlatWidth = DressingRanges.FlatWidth(fiber.Name, fiber.Name switch { "fur strip" => 0.1, "feather" => 0.25, _ => 0 }),
+            // Hide lies on the shank; a pair of feathers is set on edge, in the plane of the hook.
+            StandsOnEdge = fiber.Name == "feather",
         };
+
+    // What is left of a solid body's side force. A strip's hide is as good as solid, and so are tinsel and rubber.
+    private static double Tight(string material) => material switch
+    {
+        "floss" => 0.95,
+        "fur dubbing" or "synthetic dubbing" or "wool" => 0.8,
+        "chenille" or "deer hair" => 0.7,
+        "flash" or "synthetic hair" or "bucktail" or "goat hair" or "feather" => 0.5,
+        "marabou" => 0.4,
+        _ => 1,
+    };
 }

@@ -36,6 +36,7 @@ internal static class StoreServices
         AddOne(services, s => s.Trash);
         AddOne(services, s => s.RoomChoice);
         AddOne(services, s => s.Starts);
+        AddOne(services, s => s.LeftVisits);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
         services.AddSingleton<StartStores>();

@@ -1,5 +1,6 @@
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 using Xunit;
 
 namespace TyingClass.Telling.Tests.Figures;
