@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
