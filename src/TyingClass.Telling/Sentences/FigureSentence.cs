@@ -10,6 +10,14 @@ public static class FigureSentence
     public static string Of(IEnumerable<(string Phrase, string Said)> figures) =>
         Grammar.Capital(Grammar.And(figures.Select(f => $"the {f.Phrase} is {f.Said}"))) + ".";
 
+    /// <summary>"By the engine, the keel height is 0.4 mm."</summary>
+    public static string ByTheEngine(IEnumerable<(string Phrase, string Said)> figures) =>
+        $"By the engine, {Grammar.And(figures.Select(f => $"the {f.Phrase} is {f.Said}"))}.";
+
+    /// <summary>"By the engine, the change takes the keel height from 0.4 mm to 0.2 mm."</summary>
+    /// <param name="changes">As <see cref="Change"/> says them.</param>
+    public static string WithTheChange(IEnumerable<string> changes) => $"By the engine, with the change {Grammar.And(changes)}.";
+
     /// <summary>"the keel height goes from 0.4 mm to 0.2 mm", "the pitch stays 5°": no capital, no full stop.</summary>
     public static string Change(string phrase, string was, string now) => was == now ? $"the {phrase} stays {now}" : $"the {phrase} goes from {was} to {now}";
 

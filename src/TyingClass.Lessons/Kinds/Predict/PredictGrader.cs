@@ -75,7 +75,7 @@ internal static class PredictGrader
         if (((PredictTask)exercise.Task).Question is ChangeIn)
             return $"The {PredictKey.Query(exercise).Phrase(units)} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
         if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
-            return QuantityQuery.Told(flies.Fly, asked, units);
+            return QuantityQuery.Sentence(flies.Fly, asked, units);
         return VerdictSentence.Of(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);

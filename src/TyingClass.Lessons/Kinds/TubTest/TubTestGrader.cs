@@ -39,7 +39,7 @@ internal static class TubTestGrader
             Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"By the model: {VerdictSentence.Of(fly.Report, options.Units)}",
+                WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the "
                     + "model leaves out.",
