@@ -35,7 +35,7 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         (_folder, _time) = (folder, time);
-        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps));
+        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps), time);
         Attempts = new AttemptStore(_database, time);
         Practice = new PracticeStore(_database, time);
         People = new PersonStore(_database, time);

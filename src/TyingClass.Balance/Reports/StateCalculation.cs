@@ -20,6 +20,7 @@ internal static class StateCalculation
 
     public static StateReport Report(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options, double[] deviates)
     {
+        StopSignal.Heed();
         double soakS = SoakS(state, options);
         double density = conditions.Water.DensityKgM3, speed = conditions.SpeedMS;
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
@@ -76,7 +77,7 @@ internal static class StateCalculation
         Linearized loads = fly.Linearize(towed.Symmetric, conditions.SpeedMS);
         return
         [
-            .. Keel.Heeling(body, conditions, soakS, towed.Symmetric, conditions.SpeedMS, loads)
+            .. Keel.Heeling(body, conditions, soakS, towed.Symmetric, loads)
                 .Where(share => Math.Abs(share.HeelingNM) > HeelingThatCountsNM)
                 .OrderByDescending(share => Math.Abs(share.HeelingNM))
                 .Select(share => new HeelingEntry(share.Part, share.HeelingNM * GmmPerNM)),
@@ -94,7 +95,7 @@ internal static class StateCalculation
             return [];
         }
 
-        return [.. Keel.Ledger(body, conditions, soakS, towed.Symmetric, conditions.SpeedMS, loads, stiffness.YawPerRoll)
+        return [.. Keel.Ledger(body, conditions, soakS, towed.Symmetric, loads, stiffness.YawPerRoll)
             .Select(share => new LedgerEntry(share.Part, share.StiffnessNM * GmmPerNM))];
     }
 
@@ -108,6 +109,7 @@ internal static class StateCalculation
 
     internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
     {
+        StopSignal.Heed();
         SinkingFly fly = new(body, conditions, soakS);
         if (!fly.TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady))
         {

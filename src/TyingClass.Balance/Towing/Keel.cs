@@ -37,7 +37,7 @@ public static class Keel
     /// <summary>Each part's share of K, N·m/rad, and the knot's last when there is one.</summary>
     /// <param name="yawPerRoll">Of the whole fly.</param>
     public static ImmutableArray<(string Part, double StiffnessNM)> Ledger(
-        FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, double speedMS, Linearized whole, double yawPerRoll)
+        FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, Linearized whole, double yawPerRoll)
     {
         ArgumentNullException.ThrowIfNull(body);
         ImmutableArray<(string, double)>.Builder shares = ImmutableArray.CreateBuilder<(string, double)>();
@@ -46,7 +46,7 @@ public static class Keel
         foreach (BodyPart part in body.Parts.SelectMany(p => p.Pieces.IsEmpty ? [p] : p.Pieces))
         {
             TowedFly alone = TowedFly.From(body with { Parts = [part] }, hinged, soakS);
-            double share = RestoringNM(attitude, alone.Linearize(attitude, speedMS), yawPerRoll);
+            double share = RestoringNM(attitude, alone.Linearize(attitude, conditions.SpeedMS), yawPerRoll);
             shares.Add((part.Name, share));
             sum += share;
         }
@@ -64,7 +64,7 @@ public static class Keel
     /// the loads. A fly alike on both sides has none.
     /// </summary>
     public static ImmutableArray<(string Part, double HeelingNM)> Heeling(
-        FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, double speedMS, Linearized whole)
+        FlyBody body, FishingConditions conditions, double soakS, Attitude attitude, Linearized whole)
     {
         ArgumentNullException.ThrowIfNull(body);
         double zz = Component(attitude.Up, attitude.Up, attitude, whole);
@@ -74,7 +74,7 @@ public static class Keel
         [
             .. body.Parts.Select(part =>
             {
-                Vector3D moment = TowedFly.From(body with { Parts = [part] }, hinged, soakS).At(attitude, speedMS).MomentNM;
+                Vector3D moment = TowedFly.From(body with { Parts = [part] }, hinged, soakS).At(attitude, conditions.SpeedMS).MomentNM;
                 return (part.Name, Vector3D.Dot(moment, attitude.Flow) - rollPerYaw * Vector3D.Dot(moment, attitude.Up));
             }),
         ];

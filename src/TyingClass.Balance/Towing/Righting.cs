@@ -39,11 +39,11 @@ public static class Righting
         ArgumentNullException.ThrowIfNull(fly);
         ArgumentOutOfRangeException.ThrowIfLessThan(steps, 2);
         ImmutableArray<RightingPoint>.Builder points = ImmutableArray.CreateBuilder<RightingPoint>(steps + 1);
-        double pitch = 0, yaw = 0;
+        Settled nose = default;
         for (int i = 0; i <= steps; i++)
         {
             double heel = Math.PI * i / steps;
-            if (!TrySettle(fly, upright, speedMS, sign * heel, ref pitch, ref yaw, out double restoring))
+            if (!TrySettle(fly, upright, speedMS, sign * heel, ref nose, out double restoring))
             {
                 break;
             }
@@ -111,13 +111,15 @@ public static class Righting
         return curve.IsEmpty ? 0 : curve[^1].HeelRad;
     }
 
-    private static bool TrySettle(
-        TowedFly fly, Attitude upright, double speedMS, double heel, ref double pitch, ref double yaw, out double restoringNM)
+    /// <summary>How far the nose has settled since upright.</summary>
+    private record struct Settled(double PitchRad, double YawRad);
+
+    private static bool TrySettle(TowedFly fly, Attitude upright, double speedMS, double heel, ref Settled nose, out double restoringNM)
     {
         double rate = 0;
         for (int step = 0; step < 200; step++)
         {
-            Attitude at = Heeled(upright, heel, pitch, yaw);
+            Attitude at = Heeled(upright, heel, nose);
             Linearized loads = fly.Linearize(at, speedMS);
             double my = Vector3D.Dot(loads.MomentNM, at.Across), mz = Vector3D.Dot(loads.MomentNM, at.Up);
             restoringNM = -Vector3D.Dot(loads.MomentNM, at.Flow);
@@ -128,7 +130,7 @@ public static class Righting
             }
 
             // Turning on by world pitch and by yaw about the plumb line; the pitch axis itself yaws with the fly.
-            (double sin, double cos) = Math.SinCos(yaw);
+            (double sin, double cos) = Math.SinCos(nose.YawRad);
             Vector3D pitchAxis = cos * at.Across - sin * at.Flow;
             double yy = Component(at.Across, pitchAxis, at, loads), yz = Component(at.Across, at.Up, at, loads);
             double zy = Component(at.Up, pitchAxis, at, loads), zz = Component(at.Up, at.Up, at, loads);
@@ -144,8 +146,8 @@ public static class Righting
             double dPitch = (my * d + yz * mz) / determinant, dYaw = (a * mz + zy * my) / determinant;
             double length = Math.Sqrt(dPitch * dPitch + dYaw * dYaw);
             double shorten = length > 0.3 ? 0.3 / length : 1;
-            pitch += shorten * dPitch;
-            yaw += shorten * dYaw;
+            nose.PitchRad += shorten * dPitch;
+            nose.YawRad += shorten * dYaw;
         }
 
         restoringNM = double.NaN;
@@ -153,15 +155,15 @@ public static class Righting
     }
 
     // R = R_z(yaw) R_y(pitch) R_x(heel) R_0, written as what the flow and up become in the hook frame.
-    private static Attitude Heeled(Attitude upright, double heel, double pitch, double yaw)
+    private static Attitude Heeled(Attitude upright, double heel, Settled nose)
     {
         return new Attitude(Back(Vector3D.UnitX), Back(Vector3D.UnitZ));
 
         Vector3D Back(Vector3D world)
         {
             Vector3D v = world
-                .RotatedAbout(Vector3D.UnitZ, -yaw)
-                .RotatedAbout(Vector3D.UnitY, -pitch)
+                .RotatedAbout(Vector3D.UnitZ, -nose.YawRad)
+                .RotatedAbout(Vector3D.UnitY, -nose.PitchRad)
                 .RotatedAbout(Vector3D.UnitX, -heel);
             return v.X * upright.Flow + v.Y * upright.Across + v.Z * upright.Up;
         }

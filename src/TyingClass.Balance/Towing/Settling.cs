@@ -43,7 +43,7 @@ public static class Settling
             Vector3D turn = BoundedStep(loads, stable ? 0 : loads.Turning.LeavingRate, size);
             if (stable && turn.Length <= NearRad)
             {
-                if (TryFinish(fly, speedMS, ref attitude, loads, size, turn, out Wrench there))
+                if (TryFinish(fly, speedMS, ref attitude, loads, turn, out Wrench there))
                 {
                     rest = new Rest(attitude, loads with { MomentNM = there.MomentNM, DragN = there.ForceN }, true);
                     return true;
@@ -73,8 +73,9 @@ public static class Settling
     // The last steps, all within a thousandth of a radian of where the derivatives were taken, take them again: a moment alone costs less than half of new
     // ones.
     // False, at the attitude reached, when they no longer bring the moment down tenfold.
-    private static bool TryFinish(TowedFly fly, double speedMS, ref Attitude attitude, in Linearized loads, double size, Vector3D turn, out Wrench there)
+    private static bool TryFinish(TowedFly fly, double speedMS, ref Attitude attitude, in Linearized loads, Vector3D turn, out Wrench there)
     {
+        double size = loads.MomentNM.Length;
         for (double turned = turn.Length; ; turned += turn.Length)
         {
             Attitude next = attitude.Turned(turn);

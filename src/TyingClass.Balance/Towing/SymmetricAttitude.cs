@@ -32,7 +32,7 @@ public static class SymmetricAttitude
             double there = NoseUpMomentNM(fly, intent, speedMS, next);
             if (direction * there <= 0)
             {
-                pitchRad = Polish(fly, intent, speedMS, here, moment, next, there);
+                pitchRad = Polish(fly, intent, speedMS, new(here, moment), new(next, there));
                 return true;
             }
 
@@ -51,9 +51,13 @@ public static class SymmetricAttitude
         return Vector3D.Dot(fly.At(attitude, speedMS).MomentNM, attitude.Across);
     }
 
+    private readonly record struct Try(double PitchRad, double MomentNM);
+
     // Regula falsi with the Illinois weight (Dowell and Jarratt, BIT 11 (1971) 168): keeps the bracket, converges faster than a straight line.
-    private static double Polish(TowedFly fly, Intent intent, double speedMS, double a, double fa, double b, double fb)
+    private static double Polish(TowedFly fly, Intent intent, double speedMS, Try from, Try to)
     {
+        (double a, double fa) = from;
+        (double b, double fb) = to;
         for (int i = 0; i < 100 && fb != 0 && Math.Abs(b - a) > PitchToleranceRad; i++)
         {
             double c = b - fb * (b - a) / (fb - fa);

@@ -13,7 +13,7 @@ internal sealed class ConeArt : PartArt
 
     public override IEnumerable<Piece> Draw(Limb cone)
     {
-        double nose = 1e3 * Cone.NoseM(cone.SizeMm * 1e-3) / 2, wide = cone.SizeMm / 2, lip = Math.Min(0.12 * cone.LengthMm, 0.5);
+        double nose = 1e3 * Cone.NoseM(cone.SizeMm * 1e-3, cone.Fly.Hook) / 2, wide = cone.SizeMm / 2, lip = Math.Min(0.12 * cone.LengthMm, 0.5);
         double bore = 1e3 * Weight.BoreM(cone.SizeMm * 1e-3, 2e-3 * nose, cone.Fly.Hook) / 2;
         Lathe shape = new(
             cone.View, cone.Place(cone.FrontMm, 0, 0), Vector3D.UnitX,

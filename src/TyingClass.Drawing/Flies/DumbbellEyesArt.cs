@@ -13,7 +13,7 @@ internal sealed class DumbbellEyesArt : PartArt
     public override IEnumerable<Piece> Draw(Limb eyes)
     {
         double size = eyes.SizeMm;
-        (double barrel, double reach, double waist) = DumbbellEyes.Shape(size);
+        (double barrel, double reach, double waist) = DumbbellEyes.Shape(size, eyes.Fly.Hook);
         double x = (eyes.FrontMm + eyes.RearMm) / 2, z = eyes.SideSign() * (eyes.Fly.WireMm + waist) / 2;
         Tone tone = Tone.Of(eyes.Material);
         Vector3D out1 = eyes.Direct(Vector3D.UnitY);

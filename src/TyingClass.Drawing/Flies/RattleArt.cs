@@ -46,7 +46,7 @@ internal sealed class RattleArt : PartArt
     private static void Balls(Ink ink, Limb limb, double y, double z)
     {
         int count = Rattle.Balls(limb.Spec);
-        double ball = Rattle.Inside(limb.SizeMm, limb.LengthMm, count).Ball, middle = (limb.FrontMm + limb.RearMm) / 2;
+        double ball = Rattle.Inside(limb.SizeMm, limb.LengthMm, count, limb.Fly.Hook).Ball, middle = (limb.FrontMm + limb.RearMm) / 2;
         Tone tone = Tone.Of(limb.Spec.BallMaterial ?? "steel");
         for (int i = 0; i < count; i++)
         {

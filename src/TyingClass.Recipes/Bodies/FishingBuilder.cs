@@ -8,10 +8,10 @@ namespace TyingClass.Recipes.Bodies;
 /// <summary>Fills in the water, the leader, the knot and the speed.</summary>
 internal static class FishingBuilder
 {
-    public static FishingConditions Build(FishingSpec spec, AssumptionLog log)
+    public static FishingConditions Build(FishingSpec spec, Guesses guesses, AssumptionLog log)
     {
         log.Part = "fishing";
-        return new FishingConditions(BuildWater(spec, log), BuildLeader(spec, log), BuildKnot(spec, log),
+        return new FishingConditions(BuildWater(spec, log), BuildLeader(spec, guesses, log), BuildKnot(spec, log),
             Stated(spec.SpeedMS, FishingScale.Speed, "speed", log));
     }
 
@@ -23,25 +23,25 @@ internal static class FishingBuilder
         return WaterProperties.At(temperatureC, salinity);
     }
 
-    private static Leader BuildLeader(FishingSpec spec, AssumptionLog log)
+    private static Leader BuildLeader(FishingSpec spec, Guesses guesses, AssumptionLog log)
     {
         if (spec.LeaderMaterial is null) log.Add("leader material", "nylon", Figure.Estimate);
         (Figure modulus, Figure density) = spec.LeaderMaterial == LeaderMaterial.Fluorocarbon
             ? (FishingScale.FluorocarbonModulus, FishingScale.FluorocarbonDensity)
             : (FishingScale.NylonModulus, FishingScale.NylonDensity);
-        double diameterM = LeaderDiameterM(spec, log);
+        double diameterM = LeaderDiameterM(spec, guesses, log);
         log.AddFigure("leader stiffness E", modulus);
         log.AddFigure("leader density", density);
-        return new Leader(diameterM, modulus.Value * 1e9, density.Value);
+        return new Leader(diameterM, guesses.Of(modulus) * 1e9, density.Value);
     }
 
-    private static double LeaderDiameterM(FishingSpec spec, AssumptionLog log)
+    private static double LeaderDiameterM(FishingSpec spec, Guesses guesses, AssumptionLog log)
     {
         if (spec.LeaderDiameterM is { } statedM) return statedM;
         if (spec.LeaderStrengthN is not { } strengthN) return 1e-3 * Stated(null, FishingScale.LeaderDiameter, "leader diameter", log);
 
         LeaderMaterial material = spec.LeaderMaterial ?? LeaderMaterial.Nylon;
-        double diameterM = FishingScale.DiameterFromStrengthM(strengthN, material);
+        double diameterM = FishingScale.DiameterFromStrengthM(strengthN, material, guesses);
         log.AddLength("leader diameter", diameterM, "from its breaking strength", FishingScale.BreakingStressOf(material));
         return diameterM;
     }

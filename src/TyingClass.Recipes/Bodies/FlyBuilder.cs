@@ -15,13 +15,22 @@ public static class FlyBuilder
     /// <exception cref="ArgumentException">A hook or material the catalogue cannot make sense of; the parser reports these first.</exception>
     public static BuiltFly Build(Recipe recipe, int refinement = 1)
     {
-        ArgumentNullException.ThrowIfNull(recipe);
         RecipeMeter.Builds.Add(1);
+        return Build(recipe, Guesses.Usual, refinement);
+    }
+
+    /// <summary>The same fly, if the estimates were otherwise.</summary>
+    /// <exception cref="ArgumentException">As <see cref="Build(Recipe, int)"/>, or the estimates leave no hook to tie on.</exception>
+    public static BuiltFly Build(Recipe recipe, Guesses guesses, int refinement = 1)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        ArgumentNullException.ThrowIfNull(guesses);
         Require.InRange(refinement, 1, 64, nameof(refinement));
-        AssumptionLog log = new();
-        ResolvedHook hook = HookScale.Resolve(recipe.Hook);
+        AssumptionLog log = new() { IsOff = guesses.AreDrawn };
+        ResolvedHook hook = HookScale.Resolve(recipe.Hook, guesses);
         HookAssumptions.Add(recipe.Hook, hook, log);
 
+        if (guesses.AreDrawn) recipe = OnShankOf(recipe, hook);
         recipe = recipe with { Parts = Places.Settle(recipe.Parts, hook, log) };
         ImmutableArray<string> names = Names(recipe.Parts);
         ImmutableArray<PartDimensions> dimensions = [.. recipe.Parts.Select((part, i) =>
@@ -44,7 +53,7 @@ public static class FlyBuilder
             parts.Add(BuildPart(new PartContext(i, recipe.Parts[i], names[i], dimensions[i], hook, sheaths, log, refinement)));
         }
 
-        FishingConditions conditions = FishingBuilder.Build(recipe.Fishing, log);
+        FishingConditions conditions = FishingBuilder.Build(recipe.Fishing, guesses, log);
         return new BuiltFly(new FlyBody([.. parts], hook.TowPointM, hook.ShankM, recipe.Intent), conditions, [.. log.All], hook);
     }
 
@@ -53,6 +62,13 @@ public static class FlyBuilder
         [.. parts.Select((part, i) => parts.Take(i).Count(earlier => earlier.Kind == part.Kind) is > 0 and var before
             ? $"{KindsOfPart.Of(part).Word} {before + 1}"
             : KindsOfPart.Of(part).Word)];
+
+    // Drawn longer or shorter than the scale has it, a shank carries its parts where they were on it: at the bend is at the bend.
+    private static Recipe OnShankOf(Recipe recipe, ResolvedHook hook)
+    {
+        double share = hook.ShankM / HookScale.Resolve(recipe.Hook).ShankM;
+        return recipe with { Parts = [.. recipe.Parts.Select(p => p with { AtM = share * p.AtM, ToM = share * p.ToM })] };
+    }
 
     private static BodyPart BuildPart(PartContext part)
     {

@@ -10,9 +10,12 @@ internal sealed record PartContext(
 {
     public KindOfPart Kind { get; } = KindsOfPart.Of(Spec);
 
-    public Material Material { get; } = PartSubstance.Of(Spec);
+    public Material Material { get; } = PartSubstance.Of(Spec, Hook.Guesses);
 
-    public double DensityKgM3 { get; } = PartSubstance.DensityKgM3(Spec);
+    public double DensityKgM3 { get; } = PartSubstance.DensityKgM3(Spec, Hook.Guesses);
+
+    /// <summary>What an estimate is taken to be.</summary>
+    public double Of(Figure figure) => Hook.Guesses.Of(figure);
 
     public double MiddleM => (Dimensions.FrontM + Dimensions.RearM) / 2;
 
@@ -47,7 +50,8 @@ internal sealed record PartContext(
         foreach ((double frontM, double rearM) in Sheaths.ExposedRuns(Index))
         {
             draft.AddStraightDrag(
-                new(frontM, 0, 0), new(rearM, 0, 0), outerM, lengthM / outerM, Refinement, nose.Value * Sheaths.ProudShare(frontM, outerM));
+                new(frontM, 0, 0), new(rearM, 0, 0), outerM, lengthM / outerM, Refinement,
+                Of(nose) * Sheaths.ProudShare(frontM, outerM, Of(PartScale.ShelterReach)));
         }
     }
 }

@@ -33,10 +33,11 @@ internal sealed class Sheaths(ImmutableArray<Sheath> all)
     /// Share of a section of this diameter, starting at <paramref name="frontM"/>, that no part in front of it shelters, 0 to 1. Shelter fades with the gap
     /// between them.
     /// </summary>
-    public double ProudShare(double frontM, double diameterM)
+    /// <param name="reach"><see cref="PartScale.ShelterReach"/>.</param>
+    public double ProudShare(double frontM, double diameterM, double reach)
     {
         double shelteredM2 = all.Where(s => s.FrontM < frontM - ShortestM)
-            .Select(s => s.DiameterM * s.DiameterM * Math.Exp(-Math.Max(0, frontM - s.RearM) / (PartScale.ShelterReach.Value * s.DiameterM)))
+            .Select(s => s.DiameterM * s.DiameterM * Math.Exp(-Math.Max(0, frontM - s.RearM) / (reach * s.DiameterM)))
             .DefaultIfEmpty(0).Max();
         return Math.Max(0, 1 - shelteredM2 / (diameterM * diameterM));
     }

@@ -48,6 +48,6 @@ internal static class StrandBuilder
         draft.AddSolid(massKg, massKg / part.DensityKgM3, middleM, Vector3D.UnitX, Cylinders.SpreadOf(outlineM, lengthM));
         draft.AddSoaking(massKg, part.Material, middleM);
         draft.AddStraightDrag(
-            frontM, rearM, outlineM, lengthM / outlineM, part.Refinement, part.Kind.NoseBluntness.Value);
+            frontM, rearM, outlineM, lengthM / outlineM, part.Refinement, part.Of(part.Kind.NoseBluntness));
     }
 }

@@ -15,19 +15,29 @@ internal sealed class AssumptionLog
 
     public string Part { get; set; } = "";
 
+    /// <summary>Nobody reads it: a draw among hundreds.</summary>
+    public bool IsOff { get; init; }
+
     public IReadOnlyList<Assumption> All => _all;
 
     public void AddLength(string what, double lengthM, string why) => AddNumber(what, lengthM * 1e3, "mm", why);
 
-    public void AddLength(string what, double lengthM, string why, Figure figure) =>
-        AddLength(what, lengthM, string.Create(CultureInfo.InvariantCulture, $"{why} ({figure.Value} {figure.Unit}), {figure.Source}"));
+    public void AddLength(string what, double lengthM, string why, Figure figure)
+    {
+        if (!IsOff) AddLength(what, lengthM, string.Create(CultureInfo.InvariantCulture, $"{why} ({figure.Value} {figure.Unit}), {figure.Source}"));
+    }
 
     public void AddFigure(string what, Figure figure) => AddNumber(what, figure.Value, figure.Unit == "1" ? "" : figure.Unit, figure.Source);
 
-    public void AddNumber(string what, double value, string unit, string why) =>
-        Add(what, $"{FourDigits(value)} {unit}".TrimEnd(), why);
+    public void AddNumber(string what, double value, string unit, string why)
+    {
+        if (!IsOff) Add(what, $"{FourDigits(value)} {unit}".TrimEnd(), why);
+    }
 
-    public void Add(string what, string value, string why) => _all.Add(new Assumption($"{Part} {what}".TrimStart(), value, why));
+    public void Add(string what, string value, string why)
+    {
+        if (!IsOff) _all.Add(new Assumption($"{Part} {what}".TrimStart(), value, why));
+    }
 
     // Four significant digits and no exponent: "17800", "0.7788".
     private static string FourDigits(double value)

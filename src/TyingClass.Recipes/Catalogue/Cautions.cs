@@ -41,7 +41,7 @@ public static class Cautions
 
     /// <summary>The cautions that apply, hooks first: every fly has one.</summary>
     /// <param name="body">Where it is built already.</param>
-    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build"/>.</exception>
+    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
     public static ImmutableArray<Caution> For(Recipe recipe, FlyBody? body = null)
     {
         ArgumentNullException.ThrowIfNull(recipe);

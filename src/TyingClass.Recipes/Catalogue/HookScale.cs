@@ -12,15 +12,22 @@ public static class HookScale
     /// <summary>Smallest hook on the scale, as a size number.</summary>
     public const int SmallestNumber = 20;
 
-    public static readonly Figure DefaultEyeAngleDeg = new(30, "°", Figure.Estimate);
-    public static readonly Figure DefaultJigAngleDeg = new(60, "°", Figure.Estimate);
-    public static readonly Figure EyeLegWires = new(1, "× wire", Figure.Estimate);
-    public static readonly Figure JigLegWires = new(3.5, "× wire", Figure.Estimate);
-    public static readonly Figure RingOuterWires = new(3.5, "× wire", Figure.Estimate);
-    public static readonly Figure SpearGapes = new(0.75, "× gape", Figure.Estimate);
-    public static readonly Figure RoundDepthGapes = new(0.5, "× gape", Figure.Estimate + ", a semicircle of the gape");
-    public static readonly Figure LongDepthGapes = new(0.7, "× gape", Figure.Estimate + ", half an ellipse deeper aft");
-    public static readonly Figure SquareDepthGapes = new(0.25, "× gape", Figure.Estimate + ", two quarter circles and a straight");
+    public static readonly Figure ShankOfScale =
+        Figure.Guess("hook shank by the scale", 1, "× scale", 0.92, 1.08, "makers differ by a size up or down, common practice");
+    public static readonly Figure GapeOfScale =
+        Figure.Guess("hook gape by the scale", 1, "× scale", 0.92, 1.08, "makers differ by a size up or down, common practice");
+    public static readonly Figure WireOfScale =
+        Figure.Guess("hook wire by the scale", 1, "× scale", 0.9, 1.1, "a wire one step lighter or heavier than its name, common practice");
+    public static readonly Figure DefaultEyeAngleDeg = Figure.Guess("eye angle, up and down eyes", 30, "°", 20, 40, "makes differ");
+    public static readonly Figure DefaultJigAngleDeg = Figure.Guess("eye angle, jig eyes", 60, "°", 45, 90, "jig hooks are sold bent by 45°, 60° and 90°");
+    public static readonly Figure EyeLegWires = Figure.Guess("eye leg", 1, "× wire", 0.5, 2, "makes differ");
+    public static readonly Figure JigLegWires = Figure.Guess("eye leg of a jig hook", 3.5, "× wire", 2.5, 5, "makes differ");
+    public static readonly Figure RingOuterWires = Figure.Guess("eye ring, outside", 3.5, "× wire", 3, 4, "makes differ");
+    public static readonly Figure SpearGapes = Figure.Guess("spear", 0.75, "× gape", 0.6, 1, "short and long points");
+    public static readonly Figure RoundDepthGapes =
+        Figure.Guess("depth of a round bend", 0.5, "× gape", 0.42, 0.6, "a semicircle of the gape; few bends are exact ones");
+    public static readonly Figure LongDepthGapes = Figure.Guess("depth of a long bend", 0.7, "× gape", 0.6, 0.85, "half an ellipse deeper aft");
+    public static readonly Figure SquareDepthGapes = Figure.Guess("depth of a square bend", 0.25, "× gape", 0.18, 0.35, "two quarter circles and a straight");
     public static readonly Figure WireDensity = new(7850, "kg/m³", "engineering handbook tables of metals, carbon steel");
 
     /// <summary>
@@ -35,13 +42,23 @@ public static class HookScale
     /// <summary>Wire diameter, m: 1.15 e^(-0.065 n) mm.</summary>
     public static double WireM(double number) => 1.15e-3 * Math.Exp(-0.065 * number);
 
+    internal static IEnumerable<Figure> Estimates =>
+    [
+        ShankOfScale, GapeOfScale, WireOfScale, DefaultEyeAngleDeg, DefaultJigAngleDeg, EyeLegWires, JigLegWires, RingOuterWires, SpearGapes,
+        RoundDepthGapes, LongDepthGapes, SquareDepthGapes,
+    ];
+
     /// <summary>Fills in what the recipe left out.</summary>
     /// <exception cref="ArgumentException">The hook cannot be drawn; the message says why and what to do.</exception>
-    public static ResolvedHook Resolve(HookSpec spec) =>
-        TryResolve(spec, out ResolvedHook? hook, out string? problem) ? hook : throw new ArgumentException(problem, nameof(spec));
+    public static ResolvedHook Resolve(HookSpec spec, Guesses? guesses = null) =>
+        TryResolve(spec, guesses ?? Guesses.Usual, out ResolvedHook? hook, out string? problem) ? hook : throw new ArgumentException(problem, nameof(spec));
 
     /// <summary>As <see cref="Resolve"/>, with the problem as a sentence for the tyer.</summary>
-    public static bool TryResolve(HookSpec spec, [NotNullWhen(true)] out ResolvedHook? hook, [NotNullWhen(false)] out string? problem)
+    public static bool TryResolve(HookSpec spec, [NotNullWhen(true)] out ResolvedHook? hook, [NotNullWhen(false)] out string? problem) =>
+        TryResolve(spec, Guesses.Usual, out hook, out problem);
+
+    private static bool TryResolve(
+        HookSpec spec, Guesses guesses, [NotNullWhen(true)] out ResolvedHook? hook, [NotNullWhen(false)] out string? problem)
     {
         ArgumentNullException.ThrowIfNull(spec);
         hook = null;
@@ -58,16 +75,19 @@ public static class HookScale
             return false;
         }
 
-        double gapeM = spec.GapeM ?? GapeM(number);
-        double wireM = spec.WireM ?? WireM(number - spec.WireSteps);
-        double shankM = spec.ShankM ?? LengthM(number - spec.ShankSteps) - GapeM(number) / 2;
+        double gapeM = spec.GapeM ?? guesses.Of(GapeOfScale) * GapeM(number);
+        double wireM = spec.WireM ?? guesses.Of(WireOfScale) * WireM(number - spec.WireSteps);
+        double shankM = spec.ShankM ?? guesses.Of(ShankOfScale) * (LengthM(number - spec.ShankSteps) - GapeM(number) / 2);
         problem = Problem(shankM, gapeM, wireM);
         if (problem is not null) return false;
 
         hook = new ResolvedHook(
-            shankM, gapeM, wireM, EyeAngleRad(spec),
-            (spec.Eye == EyeKind.Jig ? JigLegWires.Value : EyeLegWires.Value) * wireM,
-            RingOuterWires.Value * wireM, SpearGapes.Value * gapeM, DepthGapes(spec.Bend).Value * gapeM, spec.Eye, spec.Bend);
+            shankM, gapeM, wireM, EyeAngleRad(spec, guesses),
+            guesses.Of(spec.Eye == EyeKind.Jig ? JigLegWires : EyeLegWires) * wireM,
+            guesses.Of(RingOuterWires) * wireM, guesses.Of(SpearGapes) * gapeM, guesses.Of(DepthGapes(spec.Bend)) * gapeM, spec.Eye, spec.Bend)
+        {
+            Guesses = guesses,
+        };
         return true;
     }
 
@@ -78,16 +98,11 @@ public static class HookScale
         _ => RoundDepthGapes,
     };
 
-    private static double EyeAngleRad(HookSpec spec)
+    private static double EyeAngleRad(HookSpec spec, Guesses guesses)
     {
-        double statedRad = spec.EyeAngleRad
-            ?? (spec.Eye == EyeKind.Jig ? DefaultJigAngleDeg : DefaultEyeAngleDeg).Value * Math.PI / 180;
-        return spec.Eye switch
-        {
-            EyeKind.Straight => 0,
-            EyeKind.Up => statedRad,
-            _ => -statedRad,
-        };
+        if (spec.Eye == EyeKind.Straight) return 0;
+        double angleRad = spec.EyeAngleRad ?? guesses.Of(spec.Eye == EyeKind.Jig ? DefaultJigAngleDeg : DefaultEyeAngleDeg) * Math.PI / 180;
+        return spec.Eye == EyeKind.Up ? angleRad : -angleRad;
     }
 
     private static string? Problem(double shankM, double gapeM, double wireM) =>

@@ -16,6 +16,9 @@ public sealed record ResolvedHook(
     double ShankM, double GapeM, double WireM, double EyeAngleRad, double EyeLegM, double RingOuterM,
     double SpearM, double BendDepthM, EyeKind Eye, BendKind Bend)
 {
+    /// <summary>What the estimates were taken to be: whatever is tied on this hook takes the same.</summary>
+    internal Guesses Guesses { get; init; } = Guesses.Usual;
+
     /// <summary>Radius of the ring's center line, m.</summary>
     public double RingRadiusM => (RingOuterM - WireM) / 2;
 

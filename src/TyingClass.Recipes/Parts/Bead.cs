@@ -13,7 +13,7 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>A ball with a bore, threaded on.</summary>
 internal sealed class Bead : Weight
 {
-    private static readonly Figure SizeGapes = new(0.62, "× gape", Figure.Estimate);
+    private static readonly Figure SizeGapes = Figure.Guess("bead size", 0.62, "× gape", 0.55, 0.7, "charts differ by a size up or down on such a hook");
 
     public override PartKind Kind => PartKind.Bead;
 
@@ -23,7 +23,7 @@ internal sealed class Bead : Weight
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "glass", "plastic"];
 
-    public override IEnumerable<(string, Figure)> Figures => [("bead size", SizeGapes)];
+    public override IEnumerable<(string, Figure)> Figures => [SizeGapes.Named];
 
     internal override ImmutableArray<string> OwnKeys => ["size", "mass"];
 
@@ -35,7 +35,7 @@ internal sealed class Bead : Weight
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double sizeM = SizeM(part, log, SizeGapes, hook, BoredSphere.VolumeM3(1, PartScale.BoreShare.Value));
+        double sizeM = SizeM(part, log, SizeGapes, hook, BoredSphere.VolumeM3(1, hook.Guesses.Of(PartScale.BoreShare)));
         double lengthM = BoredSphere.LengthM(sizeM, BoreM(sizeM, sizeM, hook));
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
     }

@@ -24,10 +24,10 @@ internal sealed class Body : Sleeve
     private static double DiameterM(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
         if (part.DiameterM is { } statedM) return statedM;
-        if (part.MassKg is not { } massKg) return Run.DiameterM(part, log, PartScale.BodyDiameterWires, hook.WireM);
+        if (part.MassKg is not { } massKg) return Run.DiameterM(part, hook, log, PartScale.BodyDiameterWires, hook.WireM);
 
         double lengthM = Run.Of(part, hook, null, 0).LengthM;
-        double bulkKgM3 = PartSubstance.DensityKgM3(part) * (1 - PartSubstance.Of(part).VoidShare.Value);
+        double bulkKgM3 = PartSubstance.DensityKgM3(part, hook.Guesses) * (1 - PartSubstance.Of(part, hook.Guesses).VoidShare.Value);
         double diameterM = Math.Sqrt(hook.WireM * hook.WireM + massKg / (bulkKgM3 * lengthM) * 4 / Math.PI);
         log?.AddLength("diameter", diameterM, "from its mass and the bulk density of its material, estimate");
         return diameterM;

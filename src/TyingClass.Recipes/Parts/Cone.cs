@@ -14,14 +14,18 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>A cone with a bore, threaded on, its nose forward and its wide end toward the body.</summary>
 internal sealed class Cone : Weight
 {
-    private static readonly Figure SizeGapes = new(0.6, "× gape", Figure.Estimate);
-    private static readonly Figure LengthShare = new(0.9, "× size", Figure.Estimate);
-    private static readonly Figure NoseShare = new(0.5, "× size", Figure.Estimate);
-    private static readonly Figure Bluntness = new(0.4, "1", Figure.Estimate);
+    private static readonly Figure SizeGapes =
+        Figure.Guess("cone size", 0.6, "× gape", 0.53, 0.68, "packets go by 0.4 mm, so a size up or down on such a hook");
+    private static readonly Figure LengthShare = Figure.Guess("cone length", 0.9, "× size", 0.75, 1.0, "cones are sold short and long");
+    private static readonly Figure NoseShare = Figure.Guess("cone nose", 0.5, "× size", 0.4, 0.6, "cones are sold slim and stubby");
+    private static readonly Figure Bluntness =
+        Figure.Guess("bluntness of a cone", 0.4, "1", 0.2, 0.6, "a slope meets the flow less bluntly than a step and more than a round nose");
 
     // Sold hollow behind: a straight hole that takes the thread.
-    private static readonly Figure HoleWidthShare = new(0.55, "× size", Figure.Estimate);
-    private static readonly Figure HoleDepthShare = new(0.45, "× length", Figure.Estimate);
+    private static readonly Figure HoleWidthShare =
+        Figure.Guess("width of the hole in a cone's rear", 0.55, "× size", 0.4, 0.7, "none measured; from photographs in catalogs");
+    private static readonly Figure HoleDepthShare =
+        Figure.Guess("depth of the hole in a cone's rear", 0.45, "× length", 0, 0.7, "some are sold solid, some hollow nearly through");
 
     public override PartKind Kind => PartKind.Cone;
 
@@ -34,8 +38,8 @@ internal sealed class Cone : Weight
     public override Figure NoseBluntness => Bluntness;
 
     public override IEnumerable<(string, Figure)> Figures =>
-        [("cone size", SizeGapes), ("cone length", LengthShare), ("cone nose", NoseShare), ("bluntness of a cone", Bluntness),
-        ("width of the hole in a cone's rear", HoleWidthShare), ("depth of the hole in a cone's rear", HoleDepthShare)];
+        [SizeGapes.Named, LengthShare.Named, NoseShare.Named, Bluntness.Named,
+        HoleWidthShare.Named, HoleDepthShare.Named];
 
     internal override ImmutableArray<string> OwnKeys => ["size", "length", "mass"];
 
@@ -43,7 +47,7 @@ internal sealed class Cone : Weight
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;
 
-    internal static double NoseM(double sizeM) => NoseShare.Value * sizeM;
+    internal static double NoseM(double sizeM, ResolvedHook hook) => hook.Guesses.Of(NoseShare) * sizeM;
 
     internal override Limit LimitOf(string key) => key == "length" ? Limits.ConeLength : base.LimitOf(key);
 
@@ -51,35 +55,36 @@ internal sealed class Cone : Weight
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double ratio = Shape(1, LengthShare.Value, PartScale.BoreShare.Value).VolumeM3;
+        double lengths = hook.Guesses.Of(LengthShare), ratio = Shape(1, lengths, hook.Guesses.Of(PartScale.BoreShare), hook).VolumeM3;
         double sizeM = SizeM(part, log, SizeGapes, hook, ratio);
-        double lengthM = part.LengthM ?? LengthShare.Value * sizeM;
+        double lengthM = part.LengthM ?? lengths * sizeM;
         if (part.LengthM is null) log?.AddLength("length", lengthM, "generic cone", LengthShare);
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);
     }
 
-    internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, NoseM(dimensions.SizeM), hook), hook);
+    internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, NoseM(dimensions.SizeM, hook), hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
         new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
 
     internal override void Build(PartContext part, PartDraft draft)
     {
-        double sizeM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM, noseM = NoseM(sizeM);
+        double sizeM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM, noseM = NoseM(sizeM, part.Hook);
         double boreM = BoreM(sizeM, noseM, part.Hook);
         part.Log.AddLength("nose diameter", noseM, "generic cone", NoseShare);
         LogBore(part, boreM);
-        part.Log.AddLength("hole in its rear, width", HoleWidthShare.Value * sizeM, "generic cone", HoleWidthShare);
-        part.Log.AddLength("hole in its rear, depth", HoleDepthShare.Value * lengthM, "generic cone", HoleDepthShare);
-        HollowCone cone = Shape(sizeM, lengthM, boreM);
+        part.Log.AddLength("hole in its rear, width", part.Of(HoleWidthShare) * sizeM, "generic cone", HoleWidthShare);
+        part.Log.AddLength("hole in its rear, depth", part.Of(HoleDepthShare) * lengthM, "generic cone", HoleDepthShare);
+        HollowCone cone = Shape(sizeM, lengthM, boreM, part.Hook);
         double massKg = part.MassKg(() => part.DensityKgM3 * cone.VolumeM3, FromOutline);
         draft.AddSolid(
             massKg, massKg / part.DensityKgM3, new(part.Dimensions.FrontM + cone.CentroidM, 0, 0), Vector3D.UnitX, cone.SpreadM2);
         AddDrag(part, draft, noseM);
     }
 
-    private static HollowCone Shape(double sizeM, double lengthM, double boreM) =>
-        new(new BoredFrustum(NoseM(sizeM), sizeM, lengthM, boreM), HoleWidthShare.Value * sizeM, HoleDepthShare.Value * lengthM);
+    private static HollowCone Shape(double sizeM, double lengthM, double boreM, ResolvedHook hook) =>
+        new(
+            new BoredFrustum(NoseM(sizeM, hook), sizeM, lengthM, boreM), hook.Guesses.Of(HoleWidthShare) * sizeM, hook.Guesses.Of(HoleDepthShare) * lengthM);
 
     // Slices of equal length, each a cylinder of its mean diameter at the centroid of its side view; all of the face that meets the flow is put on the widest.
     private void AddDrag(PartContext part, PartDraft draft, double noseM)
@@ -92,7 +97,7 @@ internal sealed class Cone : Weight
         {
             double front = noseM + (sizeM - noseM) * i / slices, rear = noseM + (sizeM - noseM) * (i + 1) / slices;
             double mean = (front + rear) / 2;
-            double blunt = i == slices - 1 ? Math.Min(1, NoseBluntness.Value * sizeM * sizeM / (mean * mean)) : 0;
+            double blunt = i == slices - 1 ? Math.Min(1, part.Of(NoseBluntness) * sizeM * sizeM / (mean * mean)) : 0;
             double centroidM = new BoredFrustum(front, rear, stepM, 0).SideCentroidM;
             draft.AddDrag(DragElement.Cylinder(
                 new(part.Dimensions.FrontM + i * stepM + centroidM, 0, 0), Vector3D.UnitX, stepM, mean, blunt, slender));

@@ -13,23 +13,28 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Two barrels side by side and the waist between them, lashed on top of the shank unless said otherwise.</summary>
 internal sealed class DumbbellEyes : Weight
 {
-    private static readonly Figure SizeGapes = new(0.5, "× gape", Figure.Estimate);
+    private static readonly Figure SizeGapes = Figure.Guess("size of each dumbbell eye", 0.5, "× gape", 0.42, 0.58, "a size up or down on such a hook");
 
     // Each eye is a barrel this long across the shank.
-    private static readonly Figure BarrelShare = new(0.36, "× size", Figure.Estimate);
-    private static readonly Figure ReachShare = new(0.6, "× size", Figure.Estimate);
-    private static readonly Figure WaistShare = new(0.35, "× size", Figure.Estimate);
+    private static readonly Figure BarrelShare = Figure.Guess("length of an eye's barrel", 0.36, "× size", 0.3, 0.45, "makes differ");
+    private static readonly Figure ReachShare = Figure.Guess("middle of the eyes to a barrel's middle", 0.6, "× size", 0.52, 0.7, "makes differ");
+    private static readonly Figure WaistShare = Figure.Guess("waist between the eyes", 0.35, "× size", 0.25, 0.45, "makes differ");
 
     // The eyes shelter each other from a flow across the fly: together they show it one blunt face.
-    private static readonly Figure FaceBluntness = new(0.5, "1", Figure.Estimate);
+    private static readonly Figure FaceBluntness =
+        Figure.Guess("bluntness of a pair of eyes", 0.5, "1", 0.3, 0.8, "they shelter each other, nobody knows how much");
 
     private static readonly double OunceKg = Text.Units.ToSi(1, Text.Dimension.Mass, "oz");
 
     // Common practice: the pairs shops sell (docs/recipes.md).
     private static readonly ImmutableArray<int> PairsPerOunce = [100, 80, 60, 50, 40, 36, 30, 24, 20, 18];
 
-    private static readonly double VolumeRatio =
-        2 * Cylinders.VolumeM3(1, BarrelShare.Value) + Cylinders.VolumeM3(WaistShare.Value, 2 * ReachShare.Value - BarrelShare.Value);
+    // Volume of eyes of size 1.
+    private static double VolumeRatio(ResolvedHook hook)
+    {
+        (double barrel, double reach, double waist) = Shape(1, hook);
+        return 2 * Cylinders.VolumeM3(1, barrel) + Cylinders.VolumeM3(waist, 2 * reach - barrel);
+    }
 
     public override PartKind Kind => PartKind.DumbbellEyes;
 
@@ -49,8 +54,8 @@ internal sealed class DumbbellEyes : Weight
 
     public override IEnumerable<(string, Figure)> Figures =>
     [
-        ("size of each dumbbell eye", SizeGapes), ("length of an eye's barrel", BarrelShare), ("middle of the eyes to a barrel's middle", ReachShare),
-        ("waist between the eyes", WaistShare), ("bluntness of a pair of eyes", FaceBluntness),
+        SizeGapes.Named, BarrelShare.Named, ReachShare.Named,
+        WaistShare.Named, FaceBluntness.Named,
     ];
 
     internal override string SideAdvice => "Eyes are lashed on top of the shank or under it. Write top or under.";
@@ -83,28 +88,28 @@ internal sealed class DumbbellEyes : Weight
     public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size of one eye") : null;
 
     /// <summary>Length of a barrel, middle of the pair to the middle of a barrel, and thickness of the waist, of eyes of a size.</summary>
-    internal static (double Barrel, double Reach, double Waist) Shape(double size) =>
-        (BarrelShare.Value * size, ReachShare.Value * size, WaistShare.Value * size);
+    internal static (double Barrel, double Reach, double Waist) Shape(double size, ResolvedHook hook) =>
+        (hook.Guesses.Of(BarrelShare) * size, hook.Guesses.Of(ReachShare) * size, hook.Guesses.Of(WaistShare) * size);
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double sizeM = SizeM(part, log, SizeGapes, hook, VolumeRatio);
+        double sizeM = SizeM(part, log, SizeGapes, hook, VolumeRatio(hook));
         return new PartDimensions(part.AtM, part.AtM + sizeM, sizeM, sizeM, 0);
     }
 
     internal override void Build(PartContext part, PartDraft draft)
     {
-        double sizeM = part.Dimensions.SizeM, outlineM3 = VolumeRatio * Math.Pow(sizeM, 3);
-        (double barrelM, double reachM, double waistM) = Shape(sizeM);
+        double sizeM = part.Dimensions.SizeM, outlineM3 = VolumeRatio(part.Hook) * Math.Pow(sizeM, 3);
+        (double barrelM, double reachM, double waistM) = Shape(sizeM, part.Hook);
         double massKg = part.MassKg(() => part.DensityKgM3 * outlineM3, FromOutline);
         Vector3D middleM = new(part.MiddleM, 0, part.SideSign() * (part.Hook.WireM + waistM) / 2);
 
         part.Log.AddLength("barrel", barrelM, "generic eyes", BarrelShare);
         part.Log.AddLength("reach", reachM, "generic eyes, middle to middle of each barrel", ReachShare);
         part.Log.AddLength("waist", waistM, "generic eyes", WaistShare);
-        AddRod(middleM - reachM * Vector3D.UnitY, sizeM, barrelM, FaceBluntness.Value);
+        AddRod(middleM - reachM * Vector3D.UnitY, sizeM, barrelM, part.Of(FaceBluntness));
         AddRod(middleM, waistM, 2 * reachM - barrelM, 0);
-        AddRod(middleM + reachM * Vector3D.UnitY, sizeM, barrelM, FaceBluntness.Value);
+        AddRod(middleM + reachM * Vector3D.UnitY, sizeM, barrelM, part.Of(FaceBluntness));
 
         void AddRod(Vector3D centerM, double diameterM, double lengthM, double bluntShare)
         {

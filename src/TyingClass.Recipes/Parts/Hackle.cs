@@ -14,14 +14,15 @@ namespace TyingClass.Recipes.Parts;
 /// </summary>
 internal sealed class Hackle : KindOfPart
 {
-    private static readonly Figure DiameterGapes = new(1.8, "× gape", Figure.Estimate);
+    private static readonly Figure DiameterGapes = Figure.Guess("hackle diameter", 1.8, "× gape", 1.5, 2.2, "what looks right on such a hook");
 
     // Fibers standing on each mm of shank, and the thickness of one.
-    private static readonly Figure FibersPerMm = new(30, "1/mm", Figure.Estimate);
-    private static readonly Figure FiberMm = new(0.05, "mm", Figure.Estimate);
+    private static readonly Figure FibersPerMm = Figure.Guess("hackle fibers on each mm", 30, "1/mm", 20, 45, "two turns to a mm, sparse to dense");
+    private static readonly Figure FiberMm = Figure.Guess("thickness of a hackle fiber", 0.05, "mm", 0.03, 0.08, "with its down, which differs by feather");
 
     // Of a stiff fiber among its neighbors, on its side view.
-    private static readonly Figure FiberDrag = new(1, "1", Figure.Estimate);
+    private static readonly Figure FiberDrag =
+        Figure.Guess("drag coefficient of a hackle fiber", 1, "1", 0.6, 1.5, "alone it would have more, among its neighbors less");
 
     public override PartKind Kind => PartKind.Hackle;
 
@@ -31,8 +32,8 @@ internal sealed class Hackle : KindOfPart
 
     public override IEnumerable<(string, Figure)> Figures =>
     [
-        ("hackle diameter", DiameterGapes), ("hackle fibers on each mm", FibersPerMm), ("thickness of a hackle fiber", FiberMm),
-        ("drag coefficient of a hackle fiber", FiberDrag),
+        DiameterGapes.Named, FibersPerMm.Named, FiberMm.Named,
+        FiberDrag.Named,
     ];
 
     public override bool CanHoldAir => true;
@@ -46,15 +47,15 @@ internal sealed class Hackle : KindOfPart
     internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log) =>
-        Run.Of(part, hook, log, Run.DiameterM(part, log, DiameterGapes, hook.GapeM), PartScale.CollarWires.Value * hook.WireM);
+        Run.Of(part, hook, log, Run.DiameterM(part, hook, log, DiameterGapes, hook.GapeM), hook.Guesses.Of(PartScale.CollarWires) * hook.WireM);
 
     internal override void Build(PartContext part, PartDraft draft)
     {
         PartDimensions d = part.Dimensions;
-        double supple = part.Material.Suppleness.Value, fiberM = FiberMm.Value * 1e-3;
+        double supple = part.Material.Suppleness.Value, fiberM = part.Of(FiberMm) * 1e-3;
         double rootM = part.Hook.WireM / 2, tipM = Math.Max(d.SizeM / 2, rootM + fiberM), lengthM = tipM - rootM;
         double fiberKg = part.DensityKgM3 * Cylinders.VolumeM3(fiberM, lengthM);
-        double massKg = part.MassKg(() => fiberKg * FibersPerMm.Value * 1e3 * d.LengthM, "from fibers along the shank, estimate");
+        double massKg = part.MassKg(() => fiberKg * part.Of(FibersPerMm) * 1e3 * d.LengthM, "from fibers along the shank, estimate");
         part.Log.AddFigure("fiber thickness", FiberMm);
         part.Log.AddFigure("fiber drag coefficient", FiberDrag);
         double fibers = massKg / fiberKg, sideViewM2 = fibers * fiberM * lengthM;
@@ -66,6 +67,6 @@ internal sealed class Hackle : KindOfPart
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, new Spread(d.LengthM * d.LengthM / 12, acrossM2));
         draft.AddSoaking(massKg, part.Material, centerM);
         draft.AddDrag(DragElement.Streamer(
-            centerM, (1 - supple) * FiberDrag.Value * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
+            centerM, (1 - supple) * part.Of(FiberDrag) * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
     }
 }

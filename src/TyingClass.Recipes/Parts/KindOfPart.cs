@@ -13,7 +13,8 @@ namespace TyingClass.Recipes.Parts;
 /// </summary>
 public abstract class KindOfPart
 {
-    private static readonly Figure UsualBluntness = new(0.25, "1", Figure.Estimate);
+    internal static readonly Figure UsualBluntness =
+        Figure.Guess("bluntness of a dressed nose", 0.25, "1", 0.1, 0.4, "from a well-rounded nose to a loose one");
 
     // Only this project knows how to build one.
     private protected KindOfPart()

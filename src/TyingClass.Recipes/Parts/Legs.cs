@@ -9,9 +9,9 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Rubber or feather splayed to both sides, as many to the left as to the right.</summary>
 internal sealed class Legs : Strand
 {
-    internal static readonly Figure AngleDeg = new(45, "°", Figure.Estimate);
+    internal static readonly Figure AngleDeg = Figure.Guess("how far legs splay", 45, "°", 30, 60, "nobody measures it");
 
-    private static readonly Figure Shanks = new(0.8, "× shank", Figure.Estimate);
+    private static readonly Figure Shanks = Figure.Guess("leg length", 0.8, "× shank", 0.6, 1.1, "what looks right on such a hook");
 
     public override PartKind Kind => PartKind.Legs;
 
@@ -21,7 +21,7 @@ internal sealed class Legs : Strand
 
     public override ImmutableArray<string> SuitedMaterials => ["marabou", "feather", "rubber", "silicone rubber"];
 
-    public override IEnumerable<(string, Figure)> Figures => [("leg length", Shanks), ("how far legs splay", AngleDeg)];
+    public override IEnumerable<(string, Figure)> Figures => [Shanks.Named, AngleDeg.Named];
 
     protected override Figure LengthShanks => Shanks;
 
@@ -30,7 +30,7 @@ internal sealed class Legs : Strand
     internal override void Build(PartContext part, PartDraft draft)
     {
         PartDimensions d = part.Dimensions;
-        double massKg = StrandBuilder.MassKg(part), splayRad = AngleDeg.Value * Math.PI / 180;
+        double massKg = StrandBuilder.MassKg(part), splayRad = part.Of(AngleDeg) * Math.PI / 180;
         part.Log.AddFigure("splay to each side", AngleDeg);
         double seatM = part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM);
         int side = part.SideSign();

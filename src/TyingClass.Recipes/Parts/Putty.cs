@@ -13,7 +13,7 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>A lump of soft tungsten putty rolled round the shank or pressed on one side of it, or a drop of solder: a ball of a given mass.</summary>
 internal sealed class Putty : Weight
 {
-    private static readonly Figure SizeGapes = new(0.45, "× gape", Figure.Estimate);
+    private static readonly Figure SizeGapes = Figure.Guess("lump of putty", 0.45, "× gape", 0.38, 0.52, "what looks right on such a hook");
 
     // Common practice, no source: lumps one weighs out.
     private static readonly ImmutableArray<double> LumpsKg = [0.05e-3, 0.1e-3, 0.15e-3, 0.2e-3, 0.25e-3, 0.3e-3, 0.4e-3, 0.5e-3, 0.6e-3, 0.8e-3, 1e-3];
@@ -28,7 +28,7 @@ internal sealed class Putty : Weight
 
     public override ImmutableArray<string> SuitedMaterials => ["tungsten putty", "lead-free solder", "tin-lead solder"];
 
-    public override IEnumerable<(string, Figure)> Figures => [("lump of putty", SizeGapes)];
+    public override IEnumerable<(string, Figure)> Figures => [SizeGapes.Named];
 
     internal override ImmutableArray<string> OwnKeys => ["mass", "side"];
 
@@ -40,8 +40,8 @@ internal sealed class Putty : Weight
     {
         double boreM = IsRound(part) ? hook.WireM : 0;
         double sizeM = part.MassKg is { } massKg
-            ? FromVolumeM(massKg / PartSubstance.DensityKgM3(part), boreM)
-            : Math.Max(SizeGapes.Value * hook.GapeM, 1.2 * boreM);
+            ? FromVolumeM(massKg / PartSubstance.DensityKgM3(part, hook.Guesses), boreM)
+            : Math.Max(hook.Guesses.Of(SizeGapes) * hook.GapeM, 1.2 * boreM);
         if (part.MassKg is null) log?.AddLength("size", sizeM, "usual on such a hook", SizeGapes);
         double lengthM = BoredSphere.LengthM(sizeM, boreM);
         return new PartDimensions(part.AtM, part.AtM + lengthM, sizeM, lengthM, 0);

@@ -14,12 +14,12 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>A closed tube with air and a few balls in it, bound along the shank. Its air is sealed: no water ever takes its place.</summary>
 internal sealed class Rattle : KindOfPart
 {
-    private static readonly Figure DiameterGapes = new(0.35, "× gape", Figure.Estimate);
-    private static readonly Figure LengthDiameters = new(3, "× diameter", Figure.Estimate);
-    private static readonly Figure WallShare = new(0.12, "× diameter", Figure.Estimate);
-    private static readonly Figure BallShare = new(0.65, "× bore", Figure.Estimate);
+    private static readonly Figure DiameterGapes = Figure.Guess("rattle diameter", 0.35, "× gape", 0.3, 0.42, "a size up or down on such a hook");
+    private static readonly Figure LengthDiameters = Figure.Guess("rattle length", 3, "× diameter", 2.5, 4, "rattles are sold short and long");
+    private static readonly Figure WallShare = Figure.Guess("wall of a rattle", 0.12, "× diameter", 0.08, 0.16, "thin glass to thick plastic");
+    private static readonly Figure BallShare = Figure.Guess("ball of a rattle", 0.65, "× bore", 0.5, 0.8, "they must roll, and be heard");
     private static readonly Figure UsualBalls = new(3, "balls", Figure.Estimate);
-    private static readonly Figure Bluntness = new(0.5, "1", Figure.Estimate + ", rounded ends");
+    private static readonly Figure Bluntness = Figure.Guess("bluntness of a rattle", 0.5, "1", 0.3, 0.7, "rounded ends");
 
     private static readonly Limit Diameters = new(Dimension.Length, "1 mm", "12 mm", "3 mm");
     private static readonly Limit Lengths = new(Dimension.Length, "3 mm", "40 mm", "10 mm");
@@ -38,8 +38,8 @@ internal sealed class Rattle : KindOfPart
 
     public override IEnumerable<(string, Figure)> Figures =>
     [
-        ("rattle diameter", DiameterGapes), ("rattle length", LengthDiameters), ("wall of a rattle", WallShare),
-        ("ball of a rattle", BallShare), ("balls in a rattle", UsualBalls), ("bluntness of a rattle", Bluntness),
+        DiameterGapes.Named, LengthDiameters.Named, WallShare.Named,
+        BallShare.Named, ("balls in a rattle", UsualBalls), Bluntness.Named,
     ];
 
     internal override string SideAdvice => "A rattle is tied on top of the shank, under it or beside it. Write top, under or beside.";
@@ -63,14 +63,14 @@ internal sealed class Rattle : KindOfPart
     internal override bool Uses(string figure) => figure == "density";
 
     /// <summary>Bore of the tube and size of one of its balls, in the unit of the diameter: as large as usual, or as the length leaves room for.</summary>
-    internal static (double Bore, double Ball) Inside(double diameter, double length, int balls)
+    internal static (double Bore, double Ball) Inside(double diameter, double length, int balls, ResolvedHook hook)
     {
-        double wall = Wall(diameter, length), bore = diameter - 2 * wall;
-        return (bore, Math.Min(BallShare.Value * bore, (length - 2 * wall) / balls));
+        double wall = Wall(diameter, length, hook), bore = diameter - 2 * wall;
+        return (bore, Math.Min(hook.Guesses.Of(BallShare) * bore, (length - 2 * wall) / balls));
     }
 
     // A stubby tube on a large hook must still have an inside.
-    private static double Wall(double diameter, double length) => Math.Min(WallShare.Value * diameter, length / 4);
+    private static double Wall(double diameter, double length, ResolvedHook hook) => Math.Min(hook.Guesses.Of(WallShare) * diameter, length / 4);
 
     internal static int Balls(PartSpec part) => part.Balls ?? (int)UsualBalls.Value;
 
@@ -78,8 +78,8 @@ internal sealed class Rattle : KindOfPart
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double diameterM = Run.DiameterM(part, log, DiameterGapes, hook.GapeM);
-        double lengthM = part.LengthM ?? LengthDiameters.Value * diameterM;
+        double diameterM = Run.DiameterM(part, hook, log, DiameterGapes, hook.GapeM);
+        double lengthM = part.LengthM ?? hook.Guesses.Of(LengthDiameters) * diameterM;
         if (part.LengthM is null) log?.AddLength("length", lengthM, "generic rattle", LengthDiameters);
         return new PartDimensions(part.AtM, part.AtM + lengthM, diameterM, lengthM, 0);
     }
@@ -88,8 +88,8 @@ internal sealed class Rattle : KindOfPart
     {
         double diameterM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM;
         int balls = Balls(part.Spec);
-        (double boreM, double ballM) = Inside(diameterM, lengthM, balls);
-        LogInside(part, Wall(diameterM, lengthM), ballM);
+        (double boreM, double ballM) = Inside(diameterM, lengthM, balls, part.Hook);
+        LogInside(part, Wall(diameterM, lengthM, part.Hook), ballM);
 
         double insideM3 = Cylinders.VolumeM3(boreM, lengthM - (diameterM - boreM));
         double wallM3 = Cylinders.VolumeM3(diameterM, lengthM) - insideM3, ballsM3 = balls * Math.PI / 6 * Math.Pow(ballM, 3);
@@ -100,7 +100,7 @@ internal sealed class Rattle : KindOfPart
         draft.AddSolid(scale * wallKg, wallM3, centerM, Vector3D.UnitX, Cylinders.SpreadOf(diameterM, lengthM, boreM));
         draft.AddSolid(scale * ballsKg, ballsM3, centerM, Vector3D.UnitX, Cylinders.SpreadOf(ballM, balls * ballM));
         draft.AddSealedAir(insideM3 - ballsM3, centerM);
-        draft.AddStraightDrag(centerM - half, centerM + half, diameterM, lengthM / diameterM, part.Refinement, Bluntness.Value);
+        draft.AddStraightDrag(centerM - half, centerM + half, diameterM, lengthM / diameterM, part.Refinement, part.Of(Bluntness));
     }
 
     private static void LogInside(PartContext part, double wallM, double ballM)

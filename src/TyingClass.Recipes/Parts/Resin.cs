@@ -20,5 +20,5 @@ internal sealed class Resin : Sleeve
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log) =>
-        Run.Of(part, hook, log, Run.DiameterM(part, log, PartScale.BodyDiameterWires, hook.WireM), PartScale.CollarWires.Value * hook.WireM);
+        Run.Of(part, hook, log, Run.DiameterM(part, hook, log, PartScale.BodyDiameterWires, hook.WireM), hook.Guesses.Of(PartScale.CollarWires) * hook.WireM);
 }

@@ -12,7 +12,7 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Wire wound over a body in open turns, against the turns of the body so that it binds them.</summary>
 internal sealed class Rib : KindOfPart
 {
-    private static readonly Figure WireMm = new(0.18, "mm", Figure.Estimate);
+    private static readonly Figure WireMm = Figure.Guess("wire of a rib", 0.18, "mm", 0.12, 0.25, "wires in use");
     private static readonly Figure UsualTurns = new(5, "turns", Figure.Estimate + ", common practice");
 
     public override PartKind Kind => PartKind.Rib;
@@ -23,7 +23,7 @@ internal sealed class Rib : KindOfPart
 
     public override ImmutableArray<string> SuitedMaterials => ["copper", "brass", "steel", "aluminum", "tinsel", "nylon"];
 
-    public override IEnumerable<(string, Figure)> Figures => [("wire of a rib", WireMm), ("turns of a rib", UsualTurns)];
+    public override IEnumerable<(string, Figure)> Figures => [WireMm.Named, ("turns of a rib", UsualTurns)];
 
     internal override ImmutableArray<string> OwnKeys => ["diameter", "turns", "mass", "to"];
 
@@ -43,7 +43,7 @@ internal sealed class Rib : KindOfPart
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double wireM = part.DiameterM ?? 1e-3 * WireMm.Value;
+        double wireM = part.DiameterM ?? 1e-3 * hook.Guesses.Of(WireMm);
         if (part.DiameterM is null) log?.AddFigure("wire diameter", WireMm);
         int turns = part.Turns ?? (int)UsualTurns.Value;
         if (part.Turns is null) log?.AddFigure("turns", UsualTurns);

@@ -15,10 +15,10 @@ internal static class Run
         return new PartDimensions(part.AtM, rearM, diameterM, rearM - part.AtM, 0);
     }
 
-    public static double DiameterM(PartSpec part, AssumptionLog? log, Figure usual, double yardstickM)
+    public static double DiameterM(PartSpec part, ResolvedHook hook, AssumptionLog? log, Figure usual, double yardstickM)
     {
         if (part.DiameterM is { } statedM) return statedM;
-        double diameterM = usual.Value * yardstickM;
+        double diameterM = hook.Guesses.Of(usual) * yardstickM;
         log?.AddLength("diameter", diameterM, "usual on such a hook", usual);
         return diameterM;
     }

@@ -35,7 +35,7 @@ internal abstract class Sleeve : KindOfPart
         int side = part.SideSign();
         double outlineM3 = Cylinders.VolumeM3(d.SizeM, d.LengthM), innerM = side == 0 ? Math.Min(part.Hook.WireM, d.SizeM) : 0;
         double ownM3 = side == 0
-            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), PartScale.LeastSkinShare.Value * outlineM3)
+            ? Math.Max(outlineM3 - part.Sheaths.FilledVolumeM3(part.Index, d.FrontM, d.RearM), part.Of(PartScale.LeastSkinShare) * outlineM3)
             : outlineM3;
         double massKg = part.MassKg(() => part.DensityKgM3 * (1 - part.Material.VoidShare.Value) * ownM3, "from its outline and bulk density, estimate");
 
@@ -54,6 +54,6 @@ internal abstract class Sleeve : KindOfPart
 
         part.Log.AddFigure("nose bluntness", NoseBluntness);
         Vector3D half = new(d.LengthM / 2, 0, 0);
-        draft.AddStraightDrag(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, NoseBluntness.Value);
+        draft.AddStraightDrag(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, part.Of(NoseBluntness));
     }
 }

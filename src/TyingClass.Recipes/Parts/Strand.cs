@@ -26,7 +26,7 @@ internal abstract class Strand : KindOfPart
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double lengthM = part.LengthM ?? Math.Max(LengthShanks.Value * hook.ShankM, part.ToM - part.AtM ?? 0);
+        double lengthM = part.LengthM ?? Math.Max(hook.Guesses.Of(LengthShanks) * hook.ShankM, part.ToM - part.AtM ?? 0);
         if (part.LengthM is null) log?.AddLength("length", lengthM, "usual on such a hook", LengthShanks);
         if (part.Tied != TieDown.BothEnds) return new PartDimensions(part.AtM, part.AtM, 0, lengthM, 0);
 
@@ -43,7 +43,7 @@ internal abstract class Strand : KindOfPart
         double riseM = side * (part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM) + StrandBuilder.CompactDiameterM(part, massKg) / 2);
         if (part.Spec.Tied != TieDown.BothEnds)
         {
-            double angleRad = side * (RiseDeg?.Value ?? 0) * Math.PI / 180;
+            double angleRad = side * (RiseDeg is { } usual ? part.Of(usual) : 0) * Math.PI / 180;
             if (side != 0 && RiseDeg is { } rise) part.Log.AddFigure("angle from the shank", rise);
             StrandBuilder.AddStrand(part, draft, massKg, d.LengthM, new(d.FrontM, 0, riseM), StrandBuilder.Toward(angleRad, 0));
             return;

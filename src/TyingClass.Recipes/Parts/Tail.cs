@@ -7,7 +7,7 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Hair, feather or strip behind the body.</summary>
 internal sealed class Tail : Strand
 {
-    private static readonly Figure Shanks = new(1, "× shank", Figure.Estimate);
+    private static readonly Figure Shanks = Figure.Guess("tail length", 1, "× shank", 0.8, 1.3, "what looks right on such a hook");
 
     public override PartKind Kind => PartKind.Tail;
 
@@ -19,7 +19,7 @@ internal sealed class Tail : Strand
         "silicone rubber",
     ];
 
-    public override IEnumerable<(string, Figure)> Figures => [("tail length", Shanks)];
+    public override IEnumerable<(string, Figure)> Figures => [Shanks.Named];
 
     protected override Figure LengthShanks => Shanks;
 

@@ -13,10 +13,11 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>One loop of stiff monofilament, or two side by side, from the bend round its outside, under the point and forward to the eye.</summary>
 internal sealed class WeedGuard : KindOfPart
 {
-    private static readonly Figure LineMm = new(0.45, "mm", Figure.Estimate + ", common practice");
+    private static readonly Figure LineMm = Figure.Guess("line of a weed guard", 0.45, "mm", 0.35, 0.55, "common practice, lines in use");
     private static readonly Figure UsualLoops = new(1, "loops", Figure.Estimate);
-    private static readonly Figure ClearGapes = new(1.15, "× gape", Figure.Estimate);
-    private static readonly Figure SplayDeg = new(15, "°", Figure.Estimate);
+    private static readonly Figure ClearGapes =
+        Figure.Guess("shank to a weed guard at the point", 1.15, "× gape", 1.05, 1.3, "so that it clears the point and no more than it must");
+    private static readonly Figure SplayDeg = Figure.Guess("how far two loops splay to each side", 15, "°", 8, 25, "nobody measures it");
 
     private static readonly Limit Lines = new(Dimension.Length, "0.1 mm", "1.5 mm", "0.45 mm");
 
@@ -32,8 +33,8 @@ internal sealed class WeedGuard : KindOfPart
 
     public override IEnumerable<(string, Figure)> Figures =>
     [
-        ("line of a weed guard", LineMm), ("loops of a weed guard", UsualLoops), ("shank to a weed guard at the point", ClearGapes),
-        ("how far two loops splay to each side", SplayDeg),
+        LineMm.Named, ("loops of a weed guard", UsualLoops), ClearGapes.Named,
+        SplayDeg.Named,
     ];
 
     internal override ImmutableArray<string> OwnKeys => ["diameter", "loops", "mass", "to"];
@@ -57,7 +58,7 @@ internal sealed class WeedGuard : KindOfPart
 
     internal override PartDimensions Measure(PartSpec part, ResolvedHook hook, AssumptionLog? log)
     {
-        double lineM = part.DiameterM ?? 1e-3 * LineMm.Value;
+        double lineM = part.DiameterM ?? 1e-3 * hook.Guesses.Of(LineMm);
         if (part.DiameterM is null) log?.AddFigure("line", LineMm);
         if (part.Loops is null) log?.AddFigure("loops", UsualLoops);
         return Run.Of(part, hook, log, lineM);
@@ -71,7 +72,8 @@ internal sealed class WeedGuard : KindOfPart
     {
         // Deep enough to clear the point where the point is; a loop much shorter than the hook cannot.
         double share = Math.Clamp((dimensions.RearM - hook.PointM.X) / dimensions.LengthM, 0, 1);
-        double depthM = ClearGapes.Value * hook.GapeM / Math.Max(0.5, Math.Sqrt(1 - share * share)), splayRad = SplayDeg.Value * Math.PI / 180;
+        double depthM = hook.Guesses.Of(ClearGapes) * hook.GapeM / Math.Max(0.5, Math.Sqrt(1 - share * share));
+        double splayRad = hook.Guesses.Of(SplayDeg) * Math.PI / 180;
         Vector3D rear = new(dimensions.RearM, 0, 0);
         foreach (double turnRad in part.Loops == 2 ? (double[])[-splayRad, splayRad] : [0])
         {

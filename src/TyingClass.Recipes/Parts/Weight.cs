@@ -21,19 +21,19 @@ internal abstract class Weight : KindOfPart
         if (part.SizeM is { } statedM) return statedM;
         if (part.MassKg is { } massKg)
         {
-            double fromMassM = Math.Cbrt(massKg / (PartSubstance.DensityKgM3(part) * volumeRatio));
+            double fromMassM = Math.Cbrt(massKg / (PartSubstance.DensityKgM3(part, hook.Guesses) * volumeRatio));
             log?.AddLength("size", fromMassM, "from its mass and the density of its material");
             return fromMassM;
         }
 
-        double sizeM = gapes.Value * hook.GapeM;
+        double sizeM = hook.Guesses.Of(gapes) * hook.GapeM;
         log?.AddLength("size", sizeM, "usual on such a hook", gapes);
         return sizeM;
     }
 
     /// <summary>Bore of a bead or cone: the usual share of its size, or what the wire needs if that is more; never so wide that nothing is left.</summary>
     internal static double BoreM(double sizeM, double narrowM, ResolvedHook hook) =>
-        Math.Min(Math.Max(PartScale.BoreShare.Value * sizeM, hook.WireM), 0.95 * narrowM);
+        Math.Min(Math.Max(hook.Guesses.Of(PartScale.BoreShare) * sizeM, hook.WireM), 0.95 * narrowM);
 
     protected static double PlayM(double boreM, ResolvedHook hook) => Math.Max(0, boreM - hook.WireM) / 2;
 

@@ -8,9 +8,9 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Hair, feather or strip over or under the body, tied down in front or at both ends.</summary>
 internal sealed class Wing : Strand
 {
-    internal static readonly Figure AngleDeg = new(10, "°", Figure.Estimate);
+    internal static readonly Figure AngleDeg = Figure.Guess("how steeply a wing leaves the shank", 10, "°", 3, 20, "how firmly it is bound down, and on what");
 
-    private static readonly Figure Shanks = new(1.5, "× shank", Figure.Estimate);
+    private static readonly Figure Shanks = Figure.Guess("wing length", 1.5, "× shank", 1.2, 1.8, "what looks right on such a hook");
 
     public override PartKind Kind => PartKind.Wing;
 
@@ -23,7 +23,7 @@ internal sealed class Wing : Strand
         "wool", "tinsel", "flash", "synthetic hair", "deer hair", "bucktail", "goat hair", "fur strip", "marabou", "feather", "rubber",
     ];
 
-    public override IEnumerable<(string, Figure)> Figures => [("wing length", Shanks), ("how steeply a wing leaves the shank", AngleDeg)];
+    public override IEnumerable<(string, Figure)> Figures => [Shanks.Named, AngleDeg.Named];
 
     protected override Figure LengthShanks => Shanks;
 

@@ -16,7 +16,7 @@ internal sealed class Wraps : Weight
     internal const string OfferOfWire = "Wire may be said as on its spool, in inches: say .015, or 0.38 mm.";
 
     private static readonly Figure UsualTurns = new(12, "turns", Figure.Estimate);
-    private static readonly Figure Bluntness = new(1, "1", Figure.Estimate);
+    private static readonly Figure Bluntness = Figure.Guess("bluntness of wraps", 1, "1", 0.8, 1, "a flat step, or one that thread has ramped");
 
     public override PartKind Kind => PartKind.Wraps;
 
@@ -30,7 +30,7 @@ internal sealed class Wraps : Weight
 
     public override Figure NoseBluntness => Bluntness;
 
-    public override IEnumerable<(string, Figure)> Figures => [("wraps", UsualTurns), ("bluntness of wraps", Bluntness)];
+    public override IEnumerable<(string, Figure)> Figures => [("wraps", UsualTurns), Bluntness.Named];
 
     internal override ImmutableArray<string> OwnKeys => ["diameter", "turns", "mass", "to"];
 
@@ -64,8 +64,7 @@ internal sealed class Wraps : Weight
     {
         (double turns, string why) = (part.MassKg, runM) switch
         {
-            ({ } massKg, _) =>
-                (massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wireM) * Helix.TurnLengthM((hook.WireM + wireM) / 2, wireM)), "from its mass"),
+            ({ } massKg, _) => (massKg / TurnKg(part, hook, wireM), "from its mass"),
             (_, { } m) => (m / wireM, "close wound over its length"),
             _ => (UsualTurns.Value, "usual number, " + UsualTurns.Source),
         };
@@ -73,6 +72,9 @@ internal sealed class Wraps : Weight
         log?.AddNumber("turns", whole, "", why);
         return whole;
     }
+
+    private static double TurnKg(PartSpec part, ResolvedHook hook, double wireM) =>
+        PartSubstance.DensityKgM3(part, hook.Guesses) * Cylinders.SectionM2(wireM) * Helix.TurnLengthM((hook.WireM + wireM) / 2, wireM);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under)
     {

@@ -15,7 +15,7 @@ public static class SupplyList
     private const int Digits = 2;
 
     /// <param name="flies">Recipes and how many of each.</param>
-    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build"/>.</exception>
+    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
     public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies)
     {
         ArgumentNullException.ThrowIfNull(flies);

@@ -13,6 +13,7 @@ internal static class EveningServices
     {
         services.AddScoped<ClassCalendar>();
         services.AddScoped<EveningBook>();
+        services.AddScoped<LentBoard>();
         services.AddScoped<RoomDesk>();
         services.AddScoped<RegisterCsv>();
         services.AddScoped<FilesDesk>();

@@ -11,6 +11,7 @@ using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Computing;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
@@ -44,6 +45,7 @@ internal static class Services
         services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
+        services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
@@ -117,11 +119,13 @@ internal static class Services
             options.Conventions.AuthorizeFolder("/Reviews", ClassPolicies.Mentor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
+            options.Conventions.ConfigureFilter(new KnownHandlers());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
             options.Conventions.ConfigureFilter(new ArchivedFilter());
+            ComputingPages.TakeTurns(options.Conventions);
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
-        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
+        services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit) = (BodyLimit.MostBytes, BodyLimit.MostFields));
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
@@ -73,6 +74,21 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         return true;
     }
 
+    /// <summary>The code would open an instructor's account now.</summary>
+    public bool CodeOpens(string code) => store.Instructors.Opens(code);
+
+    /// <summary>What keeps someone from joining, in the order of the form; nothing is written.</summary>
+    public ImmutableArray<JoinProblem> WhatKeepsOut(string code, string? name) => store.Accounts.WhatKeepsOut(code, name);
+
+    /// <summary>What is wrong with a passphrase someone chooses; null when it will do.</summary>
+    public static string? TooShort(string? passphrase, int fewest) => (passphrase ?? "").Length switch
+    {
+        0 => $"Choose a passphrase of at least {fewest} characters.",
+        var length when length < fewest =>
+            $"The passphrase needs at least {fewest} characters; this one has {length}. Add to it: it still stands in its field.",
+        _ => null,
+    };
+
     /// <summary>What this browser's guest record holds becomes the student's.</summary>
     public async Task<JoinProblem> JoinAsync(string code, string? name, string passphrase)
     {
@@ -114,6 +130,12 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
             return Task.CompletedTask;
+        };
+        // A door would swallow what was typed: a page hands it back first.
+        options.Events.OnRedirectToLogin = async context =>
+        {
+            if ((await TypedFields.OfAsync(context.Request)).IsEmpty) context.Response.Redirect(context.RedirectUri);
+            else context.Response.StatusCode = StatusCodes.Status401Unauthorized;
         };
     }
 

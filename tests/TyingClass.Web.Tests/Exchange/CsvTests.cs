@@ -79,6 +79,28 @@ public sealed class CsvTests
         Assert.Equal(["Wren Alder", "Teal Brook"], RosterCsv.Read(list, lastNameFirst: true).Lines.Select(l => l.Name));
     }
 
+    [Theory]
+    [InlineData("plain last first role")]
+    [InlineData("headed lastthenfirst unused")]
+    public void Pick_Written_ReadsBack(string written) => Assert.Equal(written, RosterPick.Read(written)!.Write());
+
+    [Fact]
+    public void Roster_WholeNamesWithAComma_AreTurnedWhereSomebodySaysSo()
+    {
+        byte[] list = Encoding.UTF8.GetBytes("Name\n\"Alder, Wren\"\nTeal\n");
+        Roster asItStands = RosterCsv.Read(list);
+        Assert.Equal(("Alder, Wren", "Wren Alder"), asItStands.MayBeTurned);
+        RosterPick turned = new RosterPick(true, asItStands.Heads!.Columns).Turned();
+        Assert.Equal(["Wren Alder", "Teal"], RosterCsv.Read(list, pick: turned).Lines.Select(l => l.Name));
+    }
+
+    [Fact]
+    public void Roster_PickOfAnotherListsColumns_IsNotTaken()
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes("Wren,Alder\n"), pick: RosterPick.Read("plain last first role"));
+        Assert.Equal("Wren Alder", Assert.Single(roster.Lines).Name);
+    }
+
     [Fact]
     public void Roster_TwinsThatLookAlike_AreToldWithTheLineOfTheFirst()
     {
