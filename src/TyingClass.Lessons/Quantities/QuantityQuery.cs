@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Balance.Bodies;
@@ -37,7 +38,7 @@ public sealed partial record QuantityQuery(
 
     /// <summary>Each with its phrase and what is said of it, once.</summary>
     internal static IEnumerable<(string Phrase, string Said)> Figures(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
-        queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.Say(q.Of(fly), units)));
+        queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.SayApart(units, q.Of(fly))[0]));
 
     /// <summary>"keel height: at least 0.4 mm".</summary>
     internal string Asked(Exercises.Goal goal, UnitSystem units) =>
@@ -64,6 +65,15 @@ public sealed partial record QuantityQuery(
     public double? Of(FlyFigures fly) => Quantity.Of(fly, this) is { } value && double.IsFinite(value) ? Units.Rounded(value) : null;
 
     public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
+
+    /// <summary>In a sentence, where a sign would need a word of its own: "nose down 12°".</summary>
+    internal IReadOnlyList<string> SayApart(UnitSystem units, params ReadOnlySpan<double?> si)
+    {
+        ImmutableArray<string> said = Quantity.SayApart(units, si);
+        if (!Quantity.IsOfTheNose) return said;
+        double?[] values = si.ToArray();
+        return [.. said.Select((text, i) => values[i] is { } rad ? FlyWords.Nose(text, rad) : text)];
+    }
 
     /// <summary>A quantity by its name, which was checked before.</summary>
     internal static QuantityQuery Known(string name) =>

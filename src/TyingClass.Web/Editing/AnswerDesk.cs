@@ -140,6 +140,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
         Regraded = Regraded(exercise, attempt),
+        Heading = exercise.Kind.FeedbackHeading,
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
         WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };

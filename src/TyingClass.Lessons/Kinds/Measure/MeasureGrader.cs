@@ -49,9 +49,12 @@ internal static class MeasureGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [
-                    new GoalResult($"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
-                        passed)],
+                Goals =
+                [
+                    new GoalResult(
+                        $"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}",
+                        Reached(query, answer, key, passed, options.Units), passed),
+                ],
                 // The part's own mass would be the answer, while hints are still in store.
                 Why = WhyText.Of(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),

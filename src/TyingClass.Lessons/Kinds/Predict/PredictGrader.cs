@@ -31,7 +31,11 @@ internal static class PredictGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo = What(exercise, flies, options.Units),
-                Goals = [new GoalResult(Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
+                Goals =
+                [
+                    new GoalResult(
+                        Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
+                ],
                 Why = Why(exercise, flies, options.Units),
                 WhereToLook = passed ? null
                     : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),

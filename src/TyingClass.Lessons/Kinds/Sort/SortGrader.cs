@@ -34,11 +34,13 @@ internal static class SortGrader
             Feedback = new Feedback
             {
                 WhatItWouldDo =
-                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}."
+                    + (passed ? $" In order: {key}." : ""),
                 Goals = [.. pairs],
                 Why = passed
                     ? string.Join(" ",
-                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {MassSentence.Most(Fly(i, options).Body, options.Units)}"))
+                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1])
+                        .Select(i => $"{i.Name}: {MassSentence.Most(Fly(i, options).Body, options.Units)}"))
                     : "Neighbors that stand the wrong way round are marked above. Compare those two flies part by part: what does one have more of?",
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
                 Cautions = [.. task.Items.SelectMany(i => Cautions.For(GivenFly.Of(i.RecipeText))).DistinctBy(c => c.Code).Select(c => c.Text)],
