@@ -12,7 +12,7 @@ public sealed partial record SlipAnswer(int? Step, int? Reason)
     public static SlipAnswer? Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Pattern().Match(text) is { Success: true } match ? new SlipAnswer(Number(match, "step"), Reason(match)) : null;
+        return Pattern().Match(text) is { Success: true } match ? new SlipAnswer(Number(match, "step"), ReasonSaid(match)) : null;
     }
 
     public override string ToString() => $"{Step}; reason {Reason}";
@@ -20,7 +20,7 @@ public sealed partial record SlipAnswer(int? Step, int? Reason)
     /// <summary>How a reason is shown: "B" for 2; a number beyond the alphabet.</summary>
     public static string Letter(int reason) => reason is >= 1 and <= 26 ? $"{(char)('A' + reason - 1)}" : $"{reason}";
 
-    private static int? Reason(Match match) =>
+    private static int? ReasonSaid(Match match) =>
         match.Groups["letter"] is { Success: true, Value: [var letter] } ? char.ToUpperInvariant(letter) - 'A' + 1 : Number(match, "reason");
 
     private static int? Number(Match match, string group) =>

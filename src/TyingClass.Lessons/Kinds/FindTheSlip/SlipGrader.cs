@@ -6,7 +6,6 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
-using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
 
