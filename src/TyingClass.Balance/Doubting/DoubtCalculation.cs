@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
