@@ -20,6 +20,8 @@ internal sealed class Putty : Weight
 
     public override PartKind Kind => PartKind.Putty;
 
+    internal override ImmutableArray<string> OtherNames => ["solder", "solder bead", "lump"];
+
     public override string WithArticle => Word;
 
     public override string UsualMaterial => "tungsten putty";
