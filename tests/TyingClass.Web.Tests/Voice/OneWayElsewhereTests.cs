@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Mvc.Testing;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -10,7 +9,9 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Voice;
 
-/// <summary>The same fly where others read it: a mentor's desk, the bench log, the handout, the adviser, two flies side by side, the verb that grades.</summary>
+/// <summary>
+/// The same fly where others read it: a mentor's desk, the bench log, the handout, the adviser, two flies side by side, the verb that grades.
+/// </summary>
 public sealed class OneWayElsewhereTests
 {
     private const UnitSystem Metric = UnitSystem.Metric, Imperial = UnitSystem.Imperial;
@@ -100,10 +101,9 @@ public sealed class OneWayElsewhereTests
     public async Task HandoutAndMaterials_OfAnEvening_AreInTheReadersUnits(UnitSystem units)
     {
         using ClassRoom room = new();
-        using WebApplicationFactory<Program> course = room.WithWebHostBuilder(builder => builder.UseSetting("lessons", Repository("lessons")));
         Browser heron = await room.NewInstructorAsync();
         await OneWayTests.ChooseAsync(heron, units);
-        Sheet handout = await heron.OpenAsync("/class/evenings/1/handout"), evening = await heron.OpenAsync("/class/evenings/1");
+        Sheet handout = await heron.OpenAsync("/class/evenings/2/handout"), evening = await heron.OpenAsync("/class/evenings/2");
 
         OneWayTests.CheckFreely("handout", OneWayTests.Read(handout), units);
         OneWayTests.CheckFreely("materials", Sheet.Plain(string.Join('\n', evening.All(".materials tr").Select(r => r.TextContent))), units);
