@@ -19,6 +19,12 @@ if (args is ["bench", ..])
     return await BenchLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 200);
 }
 
+if (args is ["doubt", ..])
+{
+    DoubtLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 5);
+    return 0;
+}
+
 if (args is ["ratios"])
 {
     Ratios.Print(400);

@@ -107,7 +107,7 @@ internal static class StateCalculation
             BalanceEngine.Degrees(lesser.RangeRad), lesser.Side);
     }
 
-    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
+    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed, bool withWays = true)
     {
         StopSignal.Heed();
         SinkingFly fly = new(body, conditions, soakS);
@@ -124,7 +124,7 @@ internal static class StateCalculation
             depth[PausePoints / 2].DepthM,
             [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))])
         {
-            Ways = Ways(fly, body.Intent),
+            Ways = withWays ? Ways(fly, body.Intent) : [],
         };
     }
 

@@ -64,6 +64,10 @@ public sealed partial record QuantityQuery(
     /// <summary>SI; null where the figure has no meaning for the fly.</summary>
     public double? Of(FlyFigures fly) => Quantity.Of(fly, this) is { } value && double.IsFinite(value) ? Units.Rounded(value) : null;
 
+    /// <summary>How it is fished where the question states no other speed or knot.</summary>
+    public FishingConditions Under(FishingConditions conditions) =>
+        conditions with { SpeedMS = SpeedMS ?? conditions.SpeedMS, Knot = Knot ?? conditions.Knot };
+
     public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
 
     /// <summary>In a sentence, where a sign would need a word of its own: "nose down 12°".</summary>

@@ -43,7 +43,7 @@ internal sealed class Bead : Weight
     internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, dimensions.SizeM, hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
-        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
+        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false) { Outline = Outline.Ball };
 
     internal override void Build(PartContext part, PartDraft draft)
     {
@@ -54,6 +54,9 @@ internal sealed class Bead : Weight
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, BoredSphere.SpreadOf(sizeM, boreM));
         draft.AddDrag(DragElement.Sphere(centerM, sizeM));
     }
+
+    // A ball alone has none; touching a body, it is that body's nose.
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 
     internal override void Advise(PartChange change)
     {

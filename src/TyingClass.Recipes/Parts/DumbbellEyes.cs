@@ -119,6 +119,11 @@ internal sealed class DumbbellEyes : Weight
         }
     }
 
+    // None: two sharp-edged barrels side by side and the gap between them. Which way such a thing turns in the tests of bluff bodies is not known; drag is all.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+    }
+
     internal override void Advise(PartChange change)
     {
         PartSpec part = change.Part;

@@ -62,6 +62,11 @@ internal sealed class Rib : KindOfPart
         part.Log.Add("drag", "none of its own", "it lies in the body it binds, estimate");
     }
 
+    // None of its own: it lies in the body it binds.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+    }
+
     public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook)
     {
         int turns = PartDimensions.Of(part, hook).Turns;

@@ -108,6 +108,11 @@ internal sealed class WeedGuard : KindOfPart
         }
     }
 
+    // None: a bent line, as thin as the hook's wire.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+    }
+
     public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook) =>
         [Dial.Length("diameter", "Line", 0.2e-3, 1e-3, PartDimensions.Of(part, hook).SizeM)];
 

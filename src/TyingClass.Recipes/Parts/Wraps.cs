@@ -99,6 +99,8 @@ internal sealed class Wraps : Weight
         part.AddSheathDrag(draft, WrapLayer.OuterDiameterM(part.Dimensions, coreM));
     }
 
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
+
     internal override void Advise(PartChange change)
     {
         if (change.Part is not { Turns: not null, ToM: null, MassKg: null }) return;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
@@ -8,6 +10,17 @@ namespace TyingClass.Recipes.Reports;
 /// <summary>A recipe, the body made of it and the full report: what lessons, pages and the command line speak of.</summary>
 public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Report)
 {
+    // Kept with the built fly, whatever else is worked out of it.
+    private static readonly ConditionalWeakTable<BuiltFly, DoubtReport> Doubts = [];
+    private static readonly ConditionalWeakTable<BuiltFly, DoubtBands> Bands = [];
+
+    /// <summary>How far the model can be trusted with this fly: worked out when first asked for.</summary>
+    public DoubtReport Doubt => Doubts.GetValue(Built, built => Doubting.Doubt.Of(Recipe, built));
+
+    /// <summary>The bands of doubt about its curves over speed and time: worked out when first asked for.</summary>
+    public DoubtBands DoubtBands =>
+        Bands.GetValue(Built, built => Doubting.Doubt.Bands(Recipe, built, [.. Report.Soaked.Tow.Select(tow => tow.SpeedMS)]));
+
     /// <summary>Builds and solves. The same recipe and options always give the same report.</summary>
     public static SolvedFly Solve(Recipe recipe, ReportOptions? options = null)
     {

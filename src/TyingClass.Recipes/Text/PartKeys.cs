@@ -1,7 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
@@ -23,9 +21,6 @@ public static class PartKeys
     /// <summary>The key of a kind that is meant by another word: " Did you mean “diameter”?", or nothing.</summary>
     internal static string Hint(string typed, IReadOnlyCollection<string> keys) =>
         OtherWords.TryGetValue(WordList.Plain(typed), out string? meant) && keys.Contains(meant) ? $" Did you mean “{meant}”?" : Nearest.Hint(typed, keys);
-
-    /// <summary>The keys of one kind.</summary>
-    public static ImmutableArray<string> For(PartKind kind) => KindsOfPart.Of(kind).Keys;
 
     /// <summary>A kind's own keys together with those of every part.</summary>
     internal static ImmutableArray<string> Sorted(ImmutableArray<string> own) =>

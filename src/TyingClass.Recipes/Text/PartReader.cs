@@ -112,7 +112,7 @@ internal static class PartReader
     private static PartSpec ReadFields(MapReader map, KindOfPart kind, ImmutableArray<string> tied)
     {
         (int? balls, string? ballMaterial) = BallText.Read(map);
-        MeasureReader measures = new(map, kind, tied);
+        PartMeasureReader measures = new(map, kind, tied);
         PartSpec part = new(kind.Kind)
         {
             Material = Material(map),

@@ -15,6 +15,9 @@ public sealed record AttemptView(Attempt Attempt)
     /// <summary>Where the reasons given are derived; null where no one place does.</summary>
     public string? WorkedOutAt { get; init; }
 
+    /// <summary>How far the model can be trusted with the fly it tells of; null where it tells of none, or of two.</summary>
+    public string? Doubt { get; init; }
+
     /// <summary>What differs when the same answer is graded by the engine of today; the old grade stands.</summary>
     public string? Regraded { get; init; }
 }

@@ -35,7 +35,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
             // Else not "no-store", which the form tokens ask for: that empties a form when one goes back to it.
             if (response.ContentType?.StartsWith("text/html", StringComparison.Ordinal) == true)
             {
-                headers.CacheControl = context.Items.ContainsKey(Kept) ? "no-store" : "private, no-cache";
+                headers.CacheControl = context.Items.ContainsKey(Kept) || IsPrivate(context.Request.Path) ? "no-store" : "private, no-cache";
                 headers.Pragma = StringValues.Empty;
             }
 
@@ -43,4 +43,7 @@ public sealed class SecurityHeaders(RequestDelegate next)
         }, context);
         return next(context);
     }
+
+    // Names, codes and people's work: Back after a sign-out on a shared machine must not bring them up again.
+    private static bool IsPrivate(PathString path) => path.StartsWithSegments("/class") || path.StartsWithSegments("/account");
 }

@@ -1,29 +1,38 @@
+using System.Text.RegularExpressions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Telling.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Explain;
 
 /// <summary>Explain: free text, kept for a mentor or the instructor.</summary>
-internal static class ExplainGrader
+internal static partial class ExplainGrader
 {
     private const int MostCharacters = 10_000;
+    private const int LeastWords = 5;
 
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("Write your explanation first: a few sentences in your own words.");
         if (answerText.Length > MostCharacters)
             return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
+        // The model answer opens with this: it must have been worth somebody's thought.
+        if (Words().Matches(answerText).Select(m => m.Value.ToLowerInvariant()).Distinct().Count() < LeastWords) return GradeResult.Refused(RefusalSentence.TooShort);
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
+        WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units);
         return new GradeResult
         {
+            Why = way is null ? [] : [way.Reason],
             AwaitsReview = true,
             ExerciseVersion = exercise.Version,
             ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
+                First = way?.First ?? OpeningSentence.OfExplanation(),
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
                     : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",
@@ -35,4 +44,7 @@ internal static class ExplainGrader
             },
         };
     }
+
+    [GeneratedRegex(@"\p{L}{2,}")]
+    private static partial Regex Words();
 }

@@ -3,6 +3,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
@@ -26,18 +27,21 @@ internal static class SlipGrader
         {
             AnswerParts = [FindTheSlipTask.StepWord(step), FindTheSlipTask.ReasonWord(reason)],
         });
+        AnswerReason why = SlipReason.Of(key, step, fly, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = why.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = fly is null ? []
                 : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name)
                 .Select(q => new GradedFigure(q.Name, q.Of(fly)))],
             Feedback = new Feedback
             {
+                First = why.First,
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
                 Goals = [StepGoal(step, found), ReasonGoal(task, reason, found, passed)],
-                Why = Why(key, step, fly, options.Units),
+                Why = why.Why,
                 WhereToLook = passed ? null : Hint(exercise, failedAttempts, new SlipAnswer(step, reason), slip),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
@@ -80,16 +84,6 @@ internal static class SlipGrader
         string said = $"you said “{task.Reasons[reason - 1].TrimEnd('.')}”";
         return new GoalResult("why it goes wrong",
             passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
-    }
-
-    private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
-    {
-        if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
-            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass)
-                ? MassSentence.Change(start.Body, fly.Body, units)
-                : WhyText.Of(fly, asked, units);
-        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may "
-            + "only repeat its mistake.";
     }
 
     // The author's hints lead to the step; whoever stands on it needs another. Neither step nor reason is ever given away: it is chosen from two.

@@ -2,6 +2,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
@@ -41,13 +42,16 @@ internal static class MeasureGrader
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
+        AnswerReason reason = MeasureReason.Of(query, fly, answer, key, passed || hintsUsedUp, passed, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
                 Goals =
                 [
@@ -55,8 +59,7 @@ internal static class MeasureGrader
                         $"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}",
                         Reached(query, answer, key, passed, options.Units), passed),
                 ],
-                // The part's own mass would be the answer, while hints are still in store.
-                Why = WhyText.Of(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
+                Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
                 Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Mistake(answer, key, tolerance)),
                 MisreadConcept = misreading?.Concept,

@@ -4,6 +4,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
@@ -23,20 +24,23 @@ internal static class PredictGrader
             return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
         bool passed = choice == key;
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, flies.Fly.Recipe, new ConditionFacts(flies.Fly, null, choice));
+        AnswerReason reason = PredictReason.Of(exercise, flies, key, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = Figures(exercise, flies),
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo = What(exercise, flies, options.Units),
                 Goals =
                 [
                     new GoalResult(
                         Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
-                Why = Why(exercise, flies, options.Units),
+                Why = reason.Why,
                 WhereToLook = passed ? null
                     : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
                 Misreading = misreading?.Say,
@@ -83,18 +87,6 @@ internal static class PredictGrader
         return VerdictSentence.Of(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);
-    }
-
-    private static string Why(Exercise exercise, AskedFlies flies, UnitSystem units)
-    {
-        if (((PredictTask)exercise.Task).Question is OwnChoices own) return WhyText.Of(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
-        if (((PredictTask)exercise.Task).Quantity is null) return CauseSentence.Of(flies.Fly.Report, units);
-        QuantityQuery query = PredictKey.Query(exercise);
-        if (flies.Other is null) return CauseSentence.Of(flies.Fly.Report, units);
-        string why = ((PredictTask)exercise.Task).Question is ChangeIn
-            ? MassSentence.Change(flies.Fly.Body, flies.Other.Body, units)
-            : $"{flies.Fly.Recipe.Name}: {MassSentence.Most(flies.Fly.Body, units)} {flies.Other.Recipe.Name}: {MassSentence.Most(flies.Other.Body, units)}";
-        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {CauseSentence.Of(flies.Other.Report, units)}" : why;
     }
 
     private static GradedFigure Figure(Exercise exercise, FlyFigures fly) => new(((PredictTask)exercise.Task).Quantity!, PredictKey.Query(exercise).Of(fly));

@@ -1,6 +1,7 @@
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
@@ -31,14 +32,17 @@ internal static class TubTestGrader
 
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
         if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Grammar.And(task.Record)}.");
+        AnswerReason reason = TubTestReason.Of(seen[0].Quantity, fly, options.Units);
         return new GradeResult
         {
             AwaitsReview = true,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Observations = [.. seen],
             Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the "

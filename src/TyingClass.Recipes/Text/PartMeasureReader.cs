@@ -7,7 +7,7 @@ namespace TyingClass.Recipes.Text;
 /// Reads the measures of one part: numbers with units, the trade's short ways to write them, and words that hang on the hook or on other parts.
 /// </summary>
 /// <param name="tied">Names of the parts tied in before it.</param>
-internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
+internal sealed class PartMeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
 {
     public Sayings Said { get; private set; } = Sayings.None;
 
