@@ -73,7 +73,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     {
         double letter = LetterShare * width, left = Content.Left - (width - Content.Width) / 2, right = left + width;
         Window = new Box(left, Content.Top, right, Content.Bottom);
-        Occupancy occupancy = new(Content.Grown(letter), 0.4 * letter, Scene.Pieces.Select(p => p.Outline));
+        Occupancy occupancy = new(Content.Grown(letter), 0.4 * letter, Scene.Pieces.SelectMany(p => p.Covered));
         List<LabelWish> wishes = [];
         List<Box> kept = [];
         Furnish(occupancy, wishes, kept);
