@@ -40,6 +40,15 @@ public static class Doubt
         return calculation.Report(flies, draws.Columns.Select(c => (c.Name, worked.Select(i => c.Values[i]).ToArray())));
     }
 
+    /// <summary>The bands that doubt lays about the curves of the soaked fly.</summary>
+    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
+    public static DoubtBands Bands(Recipe recipe, BuiltFly built, ImmutableArray<double> speedsMS, DoubtOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(built);
+        return new DoubtCalculation(built.Body, built.Conditions).Bands(
+            [.. Flies(recipe, options).OfType<BuiltFly>().Select(fly => (fly.Body, fly.Conditions))], speedsMS);
+    }
+
     /// <summary>The drawn flies themselves, draw by draw; null where the draw leaves no hook to tie on.</summary>
     public static ImmutableArray<BuiltFly?> Flies(Recipe recipe, DoubtOptions? options = null)
     {

@@ -15,8 +15,6 @@ public sealed record RosterLine(long Line, string Typed, string Name, Role Role,
 /// <param name="Trouble">What is wrong with the list as a whole; null when its lines could be read.</param>
 public sealed record Roster(ImmutableArray<RosterLine> All, RosterHeads? Heads, string? Trouble)
 {
-    public IEnumerable<RosterLine> Lines => All.Where(l => l.Problem is null);
-
     /// <summary>When any: nobody is to be added.</summary>
     public ImmutableArray<string> Problems => Trouble is { } trouble ? [trouble]
         : [.. All.Where(l => l.Problem is not null).Select(l => string.Create(CultureInfo.InvariantCulture, $"Line {l.Line}: {l.Problem}"))];
