@@ -14,6 +14,9 @@ public sealed record BodyPart(string Name)
 
     public ImmutableArray<DragElement> Drag { get; init; } = [];
 
+    /// <summary>Places where the water is pushed aside when the part lies askew to the flow.</summary>
+    public ImmutableArray<SideForceElement> SideForces { get; init; } = [];
+
     /// <summary>Water the soaked part carries into the air when it is cast, kg. Weightless under water.</summary>
     public double HeldWaterKg { get; init; }
 

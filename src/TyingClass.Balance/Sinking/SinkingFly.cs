@@ -56,7 +56,7 @@ public sealed class SinkingFly
         _massKg = moments.MassKg + (double.IsPositiveInfinity(soakS) ? body.Parts.Sum(p => p.HeldWaterKg) : 0);
         _wetWeightN = moments.WetMassKg(density) * Standard.GravityMS2;
         _wetMoment = moments.WetMomentKgM(density, _massCenter);
-        _drag = new DragField(body.Parts.SelectMany(p => p.Drag), conditions.Water, _massCenter);
+        _drag = new DragField(body.Parts, conditions.Water, _massCenter);
         _knotStiffness = conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0;
         _leaderDragPerSpeed2 = density / 2 * conditions.Leader.DiameterM;
         _leaderReynoldsPerSpeed = density * conditions.Leader.DiameterM / conditions.Water.ViscosityPaS;

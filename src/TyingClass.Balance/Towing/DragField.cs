@@ -16,28 +16,36 @@ public readonly record struct Wrench(Vector3D ForceN, Vector3D MomentNM)
     public static Wrench operator /(Wrench a, double s) => new(a.ForceN / s, a.MomentNM / s);
 }
 
-/// <summary>The drag of a set of elements, laid out for speed: constants multiplied out once, streamers summed into one.</summary>
+/// <summary>Drag and side force of a set of elements, laid out for speed: constants multiplied out once, streamers summed into one.</summary>
 /// <remarks>
 /// Per cylinder, with w the flow at the fly, u_t = w·a along its axis and w_n = w - u_t a across it (cross-flow principle, Hoerner 1965, ch. 3):
 /// F = ½ρ κ C_n(Re_d) d ℓ |w_n| w_n + ½ρ C_f(Re_L) π d ℓ |u_t| u_t a + ½ρ C_b β (π/4) d² |u_t| u_t a.
-/// Per sphere F = ½ρ C(Re_d) (π/4) d² |w| w; per streamer F = ½ρ C_s A |w| w. Derivations and sources: docs/formulas.md.
+/// Per sphere F = ½ρ C(Re_d) (π/4) d² |w| w; per streamer F = ½ρ C_s A |w| w. Side forces: <see cref="SideBank"/>, <see cref="PlateTerm"/>. Derivations and
+/// sources: docs/formulas.md.
 /// </remarks>
 public sealed class DragField
 {
     private readonly CylinderBank _cylinders;
+    private readonly SideBank _sides;
+    private readonly PlateTerm[] _plates;
     private readonly Term[] _spheres;
     private double _streamer;
     private Vector3D _streamerMoment;
 
-    /// <param name="elements">Drag elements in the hook frame.</param>
+    /// <param name="parts">Drag and side force elements in the hook frame.</param>
     /// <param name="originM">The point moments are taken about, hook frame, m.</param>
-    public DragField(IEnumerable<DragElement> elements, Water water, Vector3D originM)
+    public DragField(IEnumerable<BodyPart> parts, Water water, Vector3D originM)
     {
-        ArgumentNullException.ThrowIfNull(elements);
+        ArgumentNullException.ThrowIfNull(parts);
+        IReadOnlyCollection<BodyPart> all = parts as IReadOnlyCollection<BodyPart> ?? [.. parts];
+        SideForceElement[] sides = [.. all.SelectMany(p => p.SideForces)];
+        _sides = new SideBank([.. sides.Where(e => e.Shape == SideForceShape.Round && e.SectionStepM2 != 0)
+            .Select(e => SideTerm.Of(e, water.DensityKgM3, e.PositionM - originM))]);
+        _plates = [.. sides.Where(e => e.Shape == SideForceShape.Plate && e.LengthM * e.WidthM > 0).Select(e => PlateTerm.Of(e, water, e.PositionM - originM))];
         List<CylinderTerm> cylinders = [];
         List<Term> spheres = [];
         double halfDensity = water.DensityKgM3 / 2, kinematic = water.ViscosityPaS / water.DensityKgM3;
-        foreach (DragElement e in elements)
+        foreach (DragElement e in all.SelectMany(p => p.Drag))
         {
             // Nothing for the water to push on; a Reynolds number of 0 has no coefficient.
             if (e.Shape != DragShape.Streamer && (e.DiameterM == 0 || (e.Shape == DragShape.Cylinder && e.LengthM == 0)))
@@ -73,7 +81,7 @@ public sealed class DragField
                     _streamerMoment += halfDensity * e.StreamerAreaM2 * arm;
                     break;
                 default:
-                    throw new ArgumentException($"No law of drag for {e.Shape}.", nameof(elements));
+                    throw new ArgumentException($"No law of drag for {e.Shape}.", nameof(parts));
             }
         }
 
@@ -85,7 +93,12 @@ public sealed class DragField
     /// <param name="flowMS">Velocity of the water past the fly, hook frame, m/s.</param>
     public Wrench At(Vector3D flowMS)
     {
-        Wrench all = _cylinders.At(flowMS);
+        Wrench all = _cylinders.At(flowMS) + _sides.At(flowMS);
+        foreach (ref readonly PlateTerm plate in _plates.AsSpan())
+        {
+            all += plate.At(flowMS);
+        }
+
         double speed = flowMS.Length;
         Vector3D streaming = speed * flowMS;
         Vector3D force = all.ForceN + _streamer * streaming;
@@ -107,6 +120,21 @@ public sealed class DragField
     public (Wrench Here, Wrench ByFirst, Wrench BySecond) Differentiate(Vector3D flowMS, Vector3D first, Vector3D second)
     {
         (Wrench here, Wrench one, Wrench two) = _cylinders.Differentiate(flowMS, first, second);
+        if (_sides.Count > 0)
+        {
+            (Wrench side, Wrench side1, Wrench side2) = _sides.Differentiate(flowMS, first, second);
+            here += side;
+            one += side1;
+            two += side2;
+        }
+
+        foreach (ref readonly PlateTerm plate in _plates.AsSpan())
+        {
+            here += plate.At(flowMS);
+            one += plate.Change(flowMS, first);
+            two += plate.Change(flowMS, second);
+        }
+
         double speed = flowMS.Length;
         Vector3D streaming = speed * flowMS, streaming1 = default, streaming2 = default;
         double first1 = Vector3D.Dot(flowMS, first), second1 = Vector3D.Dot(flowMS, second);
@@ -145,6 +173,18 @@ public sealed class DragField
             _cylinders[at.Cylinder] = t with { Arm = Move(t.Arm), Axis = Spin(t.Axis) };
         }
 
+        for (int i = 0; i < source._sides.Count; i++, at.Side++)
+        {
+            SideTerm t = source._sides[i];
+            _sides[at.Side] = t with { Arm = Move(t.Arm), Axis = Spin(t.Axis) };
+        }
+
+        for (int i = 0; i < source._plates.Length; i++, at.Plate++)
+        {
+            PlateTerm t = source._plates[i];
+            _plates[at.Plate] = t with { Arm = Move(t.Arm), Axis = Spin(t.Axis), Normal = Spin(t.Normal) };
+        }
+
         for (int i = 0; i < source._spheres.Length; i++, at.Sphere++)
         {
             Term t = source._spheres[i];
@@ -169,6 +209,8 @@ public sealed class DragField
     internal struct Cursor
     {
         public int Cylinder;
+        public int Side;
+        public int Plate;
         public int Sphere;
     }
 

@@ -61,7 +61,7 @@ public sealed class TowedFly
         ArgumentNullException.ThrowIfNull(body);
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
         return new TowedFly(
-            new DragField(body.Parts.SelectMany(p => p.Drag), conditions.Water, body.TowPointM),
+            new DragField(body.Parts, conditions.Water, body.TowPointM),
             moments.WetMassKg(conditions.Water.DensityKgM3),
             moments.WetMomentKgM(conditions.Water.DensityKgM3, body.TowPointM),
             conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0,

@@ -152,7 +152,7 @@ public sealed class ThousandFlies
             SolidWetMoment = solid.WetMomentKgM(density, Vector3D.Zero);
             AirM3 = air.VolumeM3;
             AirMoment = air.VolumeMomentM4;
-            Drag = new DragField(part.Drag, conditions.Water, body.TowPointM);
+            Drag = new DragField([part], conditions.Water, body.TowPointM);
         }
 
         public bool IsTied { get; }

@@ -37,6 +37,7 @@ internal static class TiedFlies
             Solids = [.. part.Solids.Select(v => new VolumeElement(mass * v.VolumeM3, Move(v.PositionM)))],
             Air = [.. part.Air.Select(a => a with { FreshVolumeM3 = air * a.FreshVolumeM3, PositionM = Move(a.PositionM) })],
             Drag = [.. part.Drag.Select(d => d.Moved(Move, Turn))],
+            SideForces = [.. part.SideForces.Select(e => e.Moved(Move, Turn))],
         };
 
         Vector3D Turn(Vector3D v) => v.RotatedAbout(Vector3D.UnitX, clock);

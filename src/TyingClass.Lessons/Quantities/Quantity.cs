@@ -45,6 +45,12 @@ public sealed record Quantity(
     public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
         || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
 
+    /// <summary>Worked out with the fly held the way it was meant to ride, however it settles.</summary>
+    public bool IsOfTheWayMeant => Name is "keel height" or "keel moment of" or "level-line keel";
+
+    /// <summary>True for a figure whose sign says which way the nose points.</summary>
+    public bool IsOfTheNose => Name is "pitch" or "pitch while sinking";
+
     /// <summary>How it is told, the same on every page; null for a plain count.</summary>
     public Magnitude? Magnitude => Magnitudes.Find(Name);
 

@@ -88,7 +88,10 @@ public static class FlyBuilder
         all.Add(new Sheath(-1, 0, hook.ShankM, hook.WireM, IsSeat: true));
         for (int i = 0; i < parts.Length; i++)
         {
-            if (KindsOfPart.Of(parts[i]).SheathOf(i, parts[i], dimensions[i], new Sheaths(all.ToImmutable())) is { } sheath) all.Add(sheath);
+            if (KindsOfPart.Of(parts[i]).SheathOf(i, parts[i], dimensions[i], new Sheaths(all.ToImmutable())) is { } sheath)
+            {
+                all.Add(sheath with { Tight = PartSubstance.Of(parts[i], hook.Guesses).SideForceShare.Value });
+            }
         }
 
         return all.ToImmutable();

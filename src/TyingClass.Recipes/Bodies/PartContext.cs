@@ -24,13 +24,16 @@ internal sealed record PartContext(
     {
         Side usual = Kind.UsualSide;
         if (Spec.Side is null && usual != Side.Around) Log.Add("side", usual == Side.Top ? "top" : "under", "usual for such a part, estimate");
-        return (Spec.Side ?? usual) switch
-        {
-            Side.Top => 1,
-            Side.Under => -1,
-            _ => 0,
-        };
+        return SideOnShank();
     }
+
+    /// <summary>The same, without a word to the log.</summary>
+    public int SideOnShank() => (Spec.Side ?? Kind.UsualSide) switch
+    {
+        Side.Top => 1,
+        Side.Under => -1,
+        _ => 0,
+    };
 
     /// <summary>The stated mass, or an estimate that is then listed as assumed, kg.</summary>
     public double MassKg(Func<double> estimateKg, string why)

@@ -13,6 +13,7 @@ internal sealed class PartDraft(string name)
     private readonly ImmutableArray<VolumeElement>.Builder _solids = ImmutableArray.CreateBuilder<VolumeElement>();
     private readonly ImmutableArray<AirElement>.Builder _air = ImmutableArray.CreateBuilder<AirElement>();
     private readonly ImmutableArray<DragElement>.Builder _drag = ImmutableArray.CreateBuilder<DragElement>();
+    private readonly ImmutableArray<SideForceElement>.Builder _sideForces = ImmutableArray.CreateBuilder<SideForceElement>();
     private double _heldWaterKg;
 
     /// <summary>
@@ -52,6 +53,8 @@ internal sealed class PartDraft(string name)
 
     public void AddDrag(DragElement element) => _drag.Add(element);
 
+    public void AddSideForce(IEnumerable<SideForceElement> elements) => _sideForces.AddRange(elements);
+
     /// <summary>A straight run as one cylinder, or as <paramref name="pieces"/> equal ones; only the first has the blunt end.</summary>
     public void AddStraightDrag(Vector3D fromM, Vector3D toM, double diameterM, double slendernessRatio, int pieces, double bluntShare = 0)
     {
@@ -70,6 +73,7 @@ internal sealed class PartDraft(string name)
         Solids = _solids.ToImmutable(),
         Air = _air.ToImmutable(),
         Drag = _drag.ToImmutable(),
+        SideForces = _sideForces.ToImmutable(),
         HeldWaterKg = _heldWaterKg,
         IsTied = isTied,
     };

@@ -15,6 +15,7 @@ internal static class RigidMotion
             Solids = [.. part.Solids.Select(e => e with { PositionM = Point(e.PositionM) })],
             Air = [.. part.Air.Select(e => e with { PositionM = Point(e.PositionM) })],
             Drag = [.. part.Drag.Select(e => e.Moved(Point, Direction))],
+            SideForces = [.. part.SideForces.Select(e => e.Moved(Point, Direction))],
         };
 
         Vector3D Direction(Vector3D v) => v.RotatedAbout(Vector3D.UnitX, clockedRad);

@@ -6,13 +6,25 @@ namespace TyingClass.Recipes.Bodies;
 /// <summary>A stretch of the fly of circular section about the shank: the bare shank itself (owner -1), or the part of that index.</summary>
 /// <param name="IsSeat">What is tied over it sits on it.</param>
 /// <param name="IsWound">Wraps, which wire wound over them lies upon.</param>
-internal readonly record struct Sheath(int Owner, double FrontM, double RearM, double DiameterM, bool IsSeat, bool IsWound = false);
+internal readonly record struct Sheath(int Owner, double FrontM, double RearM, double DiameterM, bool IsSeat, bool IsWound = false)
+{
+    public Outline Outline { get; init; }
+
+    /// <summary>Share of a solid body's side force that is left where water goes through.</summary>
+    public double Tight { get; init; } = 1;
+}
 
 /// <summary>Which sheath the water meets where: at every place the widest, the later one of equals.</summary>
 internal sealed class Sheaths(ImmutableArray<Sheath> all)
 {
     /// <summary>Shorter leftovers are rounding, not fly.</summary>
     private const double ShortestM = 1e-9;
+
+    private RoundProfile? _round;
+
+    /// <summary>All of them as the one round body they are to water that flows askew.</summary>
+    /// <param name="hook">The one they are tied on.</param>
+    public RoundProfile Round(ResolvedHook hook) => _round ??= new RoundProfile(all, this, hook);
 
     /// <summary>The stretches of one sheath that no wider one hides, front to rear.</summary>
     public IEnumerable<(double FrontM, double RearM)> ExposedRuns(int owner)

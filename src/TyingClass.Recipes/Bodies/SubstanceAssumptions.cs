@@ -13,15 +13,17 @@ internal static class SubstanceAssumptions
         if (spec.Material is null && spec.DensityKgM3 is null) log.Add("material", material.Name, "usual for such a part, estimate");
         foreach ((string what, Figure figure) in material.Figures)
         {
-            if (figure.Value != 0 && IsUsed(spec, what)) log.AddFigure(what, figure);
+            if (figure.Value != 0 && IsUsed(spec, what, figure)) log.AddFigure(what, figure);
         }
     }
 
     // Mass per length is spoken of with the mass it gave.
-    private static bool IsUsed(PartSpec spec, string what) => what switch
+    private static bool IsUsed(PartSpec spec, string what, Figure figure) => what switch
     {
         "density" => spec.DensityKgM3 is null,
         "mass per length" => false,
+        // That solids let no water through goes without saying.
+        "side force share" => figure.Name is not null && KindsOfPart.Of(spec).Uses(what),
         _ => KindsOfPart.Of(spec).Uses(what),
     };
 }

@@ -38,6 +38,8 @@ public sealed class Guesses
             HeldWater = Drawn(material.HeldWater),
             StreamerCoefficient = Drawn(material.StreamerCoefficient),
             LinearDensity = Drawn(material.LinearDensity),
+            SideForceShare = Drawn(material.SideForceShare),
+            FlatWidth = Drawn(material.FlatWidth),
         };
     }
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Parts;
-
 namespace TyingClass.Recipes.Catalogue;
 
 /// <summary>What a part is made of. Shares run from 0 to 1.</summary>
@@ -10,9 +6,6 @@ namespace TyingClass.Recipes.Catalogue;
 public sealed record Material(string Name, Figure Density)
 {
     private static readonly Figure None = new(0, "1", Figure.Estimate);
-
-    /// <summary>Kinds of part it is commonly tied as; a hint to the tyer, not a ban. Each kind names its materials.</summary>
-    public ImmutableArray<PartKind> Suits => [.. KindsOfPart.All.Where(k => k.SuitedMaterials.Contains(Name)).Select(k => k.Kind)];
 
     /// <summary>0 stands like wire, 1 hangs like thread.</summary>
     public Figure Suppleness { get; init; } = None;
@@ -38,6 +31,15 @@ public sealed record Material(string Name, Figure Density)
     /// <summary>Mass of a usual bunch, strip or strand, mg per mm of its length; used when a recipe gives no mass.</summary>
     public Figure LinearDensity { get; init; } = None with { Unit = "mg/mm" };
 
+    /// <summary>Share of a solid body's side force that is left of it where water goes through.</summary>
+    public Figure SideForceShare { get; init; } = new(1, "1", "solid: no water goes through it");
+
+    /// <summary>Width of what is flat, share of its whole length; 0 for what is round.</summary>
+    public Figure FlatWidth { get; init; } = None with { Unit = "× length" };
+
+    /// <summary>What is flat stands on edge, in the plane of the hook, and does not lie on the shank.</summary>
+    public bool StandsOnEdge { get; init; }
+
     public double DensityKgM3 => Density.Value;
 
     /// <summary>Every number of the entry.</summary>
@@ -45,6 +47,7 @@ public sealed record Material(string Name, Figure Density)
     [
         ("density", Density), ("suppleness", Suppleness), ("caught air", CaughtAir), ("soak time", SoakTime),
         ("sealed air", SealedAir), ("void share", VoidShare), ("held water", HeldWater),
-        ("streamer coefficient", StreamerCoefficient), ("mass per length", LinearDensity),
+        ("streamer coefficient", StreamerCoefficient), ("mass per length", LinearDensity), ("side force share", SideForceShare),
+        ("width when flat", FlatWidth),
     ];
 }

@@ -33,37 +33,38 @@ public static class Materials
         Solid("lead-free solder", 7380, "tables of solder alloys, tin with 3 % silver and 0.5 % copper"),
         Solid("tin-lead solder", 8510, "Journal of Electronic Materials 34 (2005) 1414, Sn-40Pb at 25 °C"),
 
-        Dressing(Solid("fur dubbing", 1310, MortonHearle + ", keratin"), supple: 0, air: 1.2, soak: 40, sealedAir: 0.05, voids: 0.90, water: 2.5,
-            streamer: 0.05, mgPerMm: 2.0),
-        Dressing(Solid("synthetic dubbing", 910, MortonHearle + ", polypropylene"), supple: 0, air: 1.0, soak: 30, sealedAir: 0, voids: 0.90, water: 2.0,
-            streamer: 0.05, mgPerMm: 1.5),
-        Dressing(Solid("wool", 1310, MortonHearle), supple: 0.9, air: 1.0, soak: 30, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06, mgPerMm: 1.5),
-        Dressing(Solid("chenille", 1340, MortonHearle + ", as silk"), supple: 0.6, air: 0.8, soak: 20, sealedAir: 0, voids: 0.85, water: 2.0, streamer: 0.06,
-            mgPerMm: 2.5),
-        Dressing(Solid("floss", 1340, MortonHearle + ", silk"), supple: 0.95, air: 0.2, soak: 10, sealedAir: 0, voids: 0.40, water: 0.6, streamer: 0.05,
-            mgPerMm: 0.4),
-        Dressing(Solid("tinsel", 1390, MortonHearle + ", polyester"), supple: 0.7, air: 0.05, soak: 5, sealedAir: 0, voids: 0.20, water: 0.1, streamer: 0.05,
-            mgPerMm: 0.3),
-        Dressing(Solid("flash", 1390, MortonHearle + ", polyester"), supple: 0.9, air: 0.05, soak: 5, sealedAir: 0, voids: 0.60, water: 0.3, streamer: 0.05,
-            mgPerMm: 0.2),
-        Dressing(Solid("synthetic hair", 1140, MortonHearle + ", nylon"), supple: 0.7, air: 0.3, soak: 10, sealedAir: 0, voids: 0.75, water: 0.8,
-            streamer: 0.05, mgPerMm: 1.2),
-        Dressing(Solid("deer hair", 1310, MortonHearle + ", keratin"), supple: 0.3, air: 0.8, soak: 120, sealedAir: 0.9, voids: 0.75, water: 0.8,
-            streamer: 0.05, mgPerMm: 1.0),
-        Dressing(Solid("bucktail", 1310, MortonHearle + ", keratin"), supple: 0.5, air: 0.5, soak: 60, sealedAir: 0.25, voids: 0.75, water: 0.8, streamer: 0.05,
-            mgPerMm: 1.2),
-        Dressing(Solid("goat hair", 1310, MortonHearle + ", keratin"), supple: 0.7, air: 0.4, soak: 30, sealedAir: 0.05, voids: 0.75, water: 1.0,
-            streamer: 0.05, mgPerMm: 1.2),
-        Dressing(Solid("fur strip", 1310, MortonHearle + ", keratin"), supple: 0.9, air: 1.0, soak: 60, sealedAir: 0.10, voids: 0.85, water: 2.0,
-            streamer: 0.05, mgPerMm: 5.5),
-        Dressing(Solid("marabou", 1310, MortonHearle + ", keratin"), supple: 0.97, air: 0.8, soak: 15, sealedAir: 0, voids: 0.92, water: 3.0, streamer: 0.04,
-            mgPerMm: 1.0),
-        Dressing(Solid("feather", 1310, MortonHearle + ", keratin"), supple: 0.6, air: 0.6, soak: 40, sealedAir: 0.10, voids: 0.85, water: 1.0, streamer: 0.05,
-            mgPerMm: 0.4),
-        Dressing(Guessed("rubber", 950, 900, 1100, "with its filler"), supple: 0.8, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02, streamer: 0.05,
-            mgPerMm: 1.6),
-        Dressing(Guessed("silicone rubber", 1150, 1080, 1250, "with its filler"), supple: 0.9, air: 0, soak: 1, sealedAir: 0, voids: 0.1, water: 0.02,
-            streamer: 0.05, mgPerMm: 1.6),
+        Dressing(Solid("fur dubbing", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0, Air: 1.2, Soak: 40, SealedAir: 0.05, Voids: 0.90, Water: 2.5, Streamer: 0.05, MgPerMm: 2.0)),
+        Dressing(Solid("synthetic dubbing", 910, MortonHearle + ", polypropylene"),
+            new(Supple: 0, Air: 1.0, Soak: 30, SealedAir: 0, Voids: 0.90, Water: 2.0, Streamer: 0.05, MgPerMm: 1.5)),
+        Dressing(Solid("wool", 1310, MortonHearle),
+            new(Supple: 0.9, Air: 1.0, Soak: 30, SealedAir: 0, Voids: 0.85, Water: 2.0, Streamer: 0.06, MgPerMm: 1.5)),
+        Dressing(Solid("chenille", 1340, MortonHearle + ", as silk"),
+            new(Supple: 0.6, Air: 0.8, Soak: 20, SealedAir: 0, Voids: 0.85, Water: 2.0, Streamer: 0.06, MgPerMm: 2.5)),
+        Dressing(Solid("floss", 1340, MortonHearle + ", silk"),
+            new(Supple: 0.95, Air: 0.2, Soak: 10, SealedAir: 0, Voids: 0.40, Water: 0.6, Streamer: 0.05, MgPerMm: 0.4)),
+        Dressing(Solid("tinsel", 1390, MortonHearle + ", polyester"),
+            new(Supple: 0.7, Air: 0.05, Soak: 5, SealedAir: 0, Voids: 0.20, Water: 0.1, Streamer: 0.05, MgPerMm: 0.3)),
+        Dressing(Solid("flash", 1390, MortonHearle + ", polyester"),
+            new(Supple: 0.9, Air: 0.05, Soak: 5, SealedAir: 0, Voids: 0.60, Water: 0.3, Streamer: 0.05, MgPerMm: 0.2)),
+        Dressing(Solid("synthetic hair", 1140, MortonHearle + ", nylon"),
+            new(Supple: 0.7, Air: 0.3, Soak: 10, SealedAir: 0, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.2)),
+        Dressing(Solid("deer hair", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.3, Air: 0.8, Soak: 120, SealedAir: 0.9, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.0)),
+        Dressing(Solid("bucktail", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.5, Air: 0.5, Soak: 60, SealedAir: 0.25, Voids: 0.75, Water: 0.8, Streamer: 0.05, MgPerMm: 1.2)),
+        Dressing(Solid("goat hair", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.7, Air: 0.4, Soak: 30, SealedAir: 0.05, Voids: 0.75, Water: 1.0, Streamer: 0.05, MgPerMm: 1.2)),
+        Dressing(Solid("fur strip", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.9, Air: 1.0, Soak: 60, SealedAir: 0.10, Voids: 0.85, Water: 2.0, Streamer: 0.05, MgPerMm: 5.5)),
+        Dressing(Solid("marabou", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.97, Air: 0.8, Soak: 15, SealedAir: 0, Voids: 0.92, Water: 3.0, Streamer: 0.04, MgPerMm: 1.0)),
+        Dressing(Solid("feather", 1310, MortonHearle + ", keratin"),
+            new(Supple: 0.6, Air: 0.6, Soak: 40, SealedAir: 0.10, Voids: 0.85, Water: 1.0, Streamer: 0.05, MgPerMm: 0.4)),
+        Dressing(Guessed("rubber", 950, 900, 1100, "with its filler"),
+            new(Supple: 0.8, Air: 0, Soak: 1, SealedAir: 0, Voids: 0.1, Water: 0.02, Streamer: 0.05, MgPerMm: 1.6)),
+        Dressing(Guessed("silicone rubber", 1150, 1080, 1250, "with its filler"),
+            new(Supple: 0.9, Air: 0, Soak: 1, SealedAir: 0, Voids: 0.1, Water: 0.02, Streamer: 0.05, MgPerMm: 1.6)),
 
         Guessed("closed-cell foam", 80, 25, 200, "closed-cell foams 25-200, in part from memory"),
         Guessed("cork", 200, 120, 240, "cork 120-240, in part from memory"),
@@ -95,16 +96,35 @@ public static class Materials
     private static Material Guessed(string name, double densityKgM3, double low, double high, string why) =>
         new(name, Figure.Guess($"density of {name}", densityKgM3, "kg/m³", low, high, why));
 
-    private static Material Dressing(
-        Material fiber, double supple, double air, double soak, double sealedAir, double voids, double water, double streamer, double mgPerMm) => fiber with
+    /// <summary>What it does in water; units as in <see cref="Material"/>.</summary>
+    private readonly record struct InWater(
+        double Supple, double Air, double Soak, double SealedAir, double Voids, double Water, double Streamer, double MgPerMm);
+
+    private static Material Dressing(Material fiber, InWater wet) =>
+        fiber with
         {
-            Suppleness = DressingRanges.Suppleness(fiber.Name, supple),
-            CaughtAir = DressingRanges.CaughtAir(fiber.Name, air),
-            SoakTime = air > 0 ? DressingRanges.SoakTime(fiber.Name, soak) : new(soak, "s", Figure.Estimate),
-            SealedAir = DressingRanges.SealedAir(fiber.Name, sealedAir),
-            VoidShare = DressingRanges.VoidShare(fiber.Name, voids),
-            HeldWater = DressingRanges.HeldWater(fiber.Name, water),
-            StreamerCoefficient = supple > 0 ? DressingRanges.StreamerCoefficient(fiber.Name, streamer) : new(streamer, "1", Figure.Estimate),
-            LinearDensity = DressingRanges.LinearDensity(fiber.Name, mgPerMm),
+            Suppleness = DressingRanges.Suppleness(fiber.Name, wet.Supple),
+            CaughtAir = DressingRanges.CaughtAir(fiber.Name, wet.Air),
+            SoakTime = wet.Air > 0 ? DressingRanges.SoakTime(fiber.Name, wet.Soak) : new(wet.Soak, "s", Figure.Estimate),
+            SealedAir = DressingRanges.SealedAir(fiber.Name, wet.SealedAir),
+            VoidShare = DressingRanges.VoidShare(fiber.Name, wet.Voids),
+            HeldWater = DressingRanges.HeldWater(fiber.Name, wet.Water),
+            StreamerCoefficient = wet.Supple > 0 ? DressingRanges.StreamerCoefficient(fiber.Name, wet.Streamer) : new(wet.Streamer, "1", Figure.Estimate),
+            LinearDensity = DressingRanges.LinearDensity(fiber.Name, wet.MgPerMm),
+            SideForceShare = Tight(fiber.Name) is < 1 and var share ? DressingRanges.SideForceShare(fiber.Name, share) : fiber.SideForceShare,
+            FlatWidth = DressingRanges.FlatWidth(fiber.Name, fiber.Name switch { "fur strip" => 0.1, "feather" => 0.25, _ => 0 }),
+            // Hide lies on the shank; a pair of feathers is set on edge, in the plane of the hook.
+            StandsOnEdge = fiber.Name == "feather",
         };
+
+    // What is left of a solid body's side force. A strip's hide is as good as solid, and so are tinsel and rubber.
+    private static double Tight(string material) => material switch
+    {
+        "floss" => 0.95,
+        "fur dubbing" or "synthetic dubbing" or "wool" => 0.8,
+        "chenille" or "deer hair" => 0.7,
+        "flash" or "synthetic hair" or "bucktail" or "goat hair" or "feather" => 0.5,
+        "marabou" => 0.4,
+        _ => 1,
+    };
 }

@@ -1,3 +1,5 @@
+using TyingClass.Balance.Fluid;
+
 namespace TyingClass.Recipes.Catalogue;
 
 /// <summary>
@@ -23,5 +25,21 @@ public static class PartScale
     public static readonly Figure LeastSkinShare =
         Figure.Guess("least share of a body that is the body itself", 0.1, "× outline", 0.05, 0.2, "how thin a skin of dubbing one still ties");
 
-    internal static IEnumerable<Figure> Estimates => [BoreShare, ShelterReach, BodyDiameterWires, CollarWires, LeastSkinShare];
+    /// <summary>The narrowing rear of a body askew to the flow, where the flow parts from it, over what an ideal fluid would give it.</summary>
+    public static readonly Figure RearShare = Figure.Guess(
+        "share of its side force that a body's rear keeps", SlenderBody.RearShare, "1", 0.1, 0.7,
+        "airship hulls keep about half, from memory; a rear cut off square next to nothing");
+
+    public static readonly Figure PlateEdge = Figure.Guess(
+        "edge part of a flat wing", PlateLaw.Usual.EdgePart, "1", 1.6, 3.1, "2 after Bollay 1939, π after Polhamus 1966, both from memory");
+
+    public static readonly Figure PlateStallDeg = Figure.Guess(
+        "angle at which a flat wing stalls", 45, "°", 35, 55, "a square plate pushes hardest at about 38°, Eiffel 1910, from memory; narrower ones later");
+
+    public static readonly Figure PlateCenter = Figure.Guess(
+        "where the lift of a square plate acts", PlateLaw.Usual.SquareCenter, "× length", 0.1, 0.2,
+        "between the front edge of a narrow plate and the quarter point of a wide one");
+
+    internal static IEnumerable<Figure> Estimates =>
+        [BoreShare, ShelterReach, BodyDiameterWires, CollarWires, LeastSkinShare, RearShare, PlateEdge, PlateStallDeg, PlateCenter];
 }

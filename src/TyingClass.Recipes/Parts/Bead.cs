@@ -17,6 +17,8 @@ internal sealed class Bead : Weight
 
     public override PartKind Kind => PartKind.Bead;
 
+    internal override ImmutableArray<string> OtherNames => ["beadhead", "bead head", "ball"];
+
     public override string UsualMaterial => "brass";
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "glass", "plastic"];
@@ -41,7 +43,7 @@ internal sealed class Bead : Weight
     internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, dimensions.SizeM, hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
-        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
+        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false) { Outline = Outline.Ball };
 
     internal override void Build(PartContext part, PartDraft draft)
     {
@@ -52,6 +54,9 @@ internal sealed class Bead : Weight
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, BoredSphere.SpreadOf(sizeM, boreM));
         draft.AddDrag(DragElement.Sphere(centerM, sizeM));
     }
+
+    // A ball alone has none; touching a body, it is that body's nose.
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 
     internal override void Advise(PartChange change)
     {

@@ -29,6 +29,8 @@ internal sealed class Cone : Weight
 
     public override PartKind Kind => PartKind.Cone;
 
+    internal override ImmutableArray<string> OtherNames => ["conehead", "cone head"];
+
     public override string UsualMaterial => "brass";
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "plastic"];
@@ -63,7 +65,7 @@ internal sealed class Cone : Weight
     internal override double PlayM(PartDimensions dimensions, ResolvedHook hook) => PlayM(BoreM(dimensions.SizeM, NoseM(dimensions.SizeM, hook), hook), hook);
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
-        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false);
+        new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false) { Outline = Outline.Cone };
 
     internal override void Build(PartContext part, PartDraft draft)
     {
@@ -101,6 +103,8 @@ internal sealed class Cone : Weight
                 new(part.Dimensions.FrontM + i * stepM + centroidM, 0, 0), Vector3D.UnitX, stepM, mean, blunt, slender));
         }
     }
+
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 
     internal override void Advise(PartChange change)
     {

@@ -40,6 +40,8 @@ internal sealed class DumbbellEyes : Weight
 
     public override string Word => "dumbbell eyes";
 
+    internal override ImmutableArray<string> OtherNames => ["barbell", "barbell eyes", "barbells", "dumbbell", "dumbbells", "eyes", "lead eyes", "bead chain"];
+
     public override bool IsPlural => true;
 
     public override ImmutableArray<Side> Sides => [Side.Top, Side.Under];
@@ -63,6 +65,8 @@ internal sealed class DumbbellEyes : Weight
     internal override ShankHold Hold => ShankHold.Lashed;
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
+    internal override ImmutableArray<string> SizeWords => ["extra small", "small", "medium", "large", "extra large"];
 
     // Common practice, no source: how packets name 3/32, 1/8, 5/32, 3/16 and 7/32 in.
     internal override double? SizeNamed(string word) => word switch
@@ -113,6 +117,11 @@ internal sealed class DumbbellEyes : Weight
             draft.AddSolid(shareKg, shareKg / part.DensityKgM3, centerM, Vector3D.UnitY, Cylinders.SpreadOf(diameterM, lengthM));
             draft.AddDrag(DragElement.Cylinder(centerM, Vector3D.UnitY, lengthM, diameterM, bluntShare, lengthM / diameterM));
         }
+    }
+
+    // None: two sharp-edged barrels side by side and the gap between them. Which way such a thing turns in the tests of bluff bodies is not known; drag is all.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 
     internal override void Advise(PartChange change)

@@ -42,7 +42,7 @@ internal sealed class Hackle : KindOfPart
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
 
-    internal override bool Uses(string figure) => true;
+    internal override bool Uses(string figure) => figure is not ("side force share" or "width when flat");
 
     internal override string Instead(string key) => Sleeve.InsteadOf(key) ?? base.Instead(key);
 
@@ -68,5 +68,10 @@ internal sealed class Hackle : KindOfPart
         draft.AddSoaking(massKg, part.Material, centerM);
         draft.AddDrag(DragElement.Streamer(
             centerM, (1 - supple) * part.Of(FiberDrag) * sideViewM2 + supple * part.Material.StreamerCoefficient.Value * Math.PI * sideViewM2));
+    }
+
+    // None: fibers that stand apart let the water through.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 }

@@ -64,7 +64,13 @@ public abstract class KindOfPart
     /// <summary>What is wrong with where it ends, when it says so; null when nothing is.</summary>
     internal virtual string? EndComplaint(PartSpec part) => null;
 
-    /// <summary>Size in m of a word that shops use for it: "medium"; null for any other.</summary>
+    /// <summary>Other words that tyers use for it, offered where they are typed.</summary>
+    internal virtual ImmutableArray<string> OtherNames => [];
+
+    /// <summary>Words that shops use for its sizes, smallest first.</summary>
+    internal virtual ImmutableArray<string> SizeWords => [];
+
+    /// <summary>Size in m of one of its <see cref="SizeWords"/>; null for any other word.</summary>
     internal virtual double? SizeNamed(string word) => null;
 
     /// <summary>True for a bare number that the trade means in inches.</summary>
@@ -97,7 +103,7 @@ public abstract class KindOfPart
     public virtual bool CanHoldAir => false;
 
     /// <summary>Whether a number of the materials table, by its name there, enters its physics: one that does is listed as assumed.</summary>
-    internal virtual bool Uses(string figure) => figure is not ("suppleness" or "streamer coefficient");
+    internal virtual bool Uses(string figure) => figure is not ("suppleness" or "streamer coefficient" or "width when flat");
 
     // ---- Its place
 
@@ -139,10 +145,8 @@ public abstract class KindOfPart
     /// <summary>Mass (estimated when the recipe gives none), volume, air, held water and drag.</summary>
     internal abstract void Build(PartContext part, PartDraft draft);
 
-    /// <summary>The shape that gives it a side force when it lies askew to the flow. A ball, a strand and a bunch of fibers have none.</summary>
-    internal virtual void AddSideForce(PartContext part, PartDraft draft)
-    {
-    }
+    /// <summary>The shape that gives it a side force when it lies askew to the flow, or why it has none.</summary>
+    internal abstract void AddSideForce(PartContext part, PartDraft draft);
 
     // ---- What is done with it
 

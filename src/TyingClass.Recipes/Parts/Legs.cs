@@ -25,6 +25,8 @@ internal sealed class Legs : Strand
 
     protected override Figure LengthShanks => Shanks;
 
+    internal override bool Uses(string figure) => figure is not ("side force share" or "width when flat");
+
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
 
     internal override void Build(PartContext part, PartDraft draft)
@@ -37,7 +39,12 @@ internal sealed class Legs : Strand
         foreach (int hand in (ReadOnlySpan<int>)[1, -1])
         {
             Vector3D tieM = new(d.FrontM, side == 0 ? hand * seatM : 0, side * seatM);
-            StrandBuilder.AddStrand(part, draft, massKg / 2, d.LengthM, tieM, StrandBuilder.Toward(0, hand * splayRad));
+            StrandBuilder.AddStrand(part, draft, new(massKg / 2, d.LengthM, tieM, StrandBuilder.Toward(0, hand * splayRad), IsBound: false));
         }
+    }
+
+    // None: thin, and bent along the flow.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 }

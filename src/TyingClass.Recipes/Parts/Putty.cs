@@ -20,6 +20,8 @@ internal sealed class Putty : Weight
 
     public override PartKind Kind => PartKind.Putty;
 
+    internal override ImmutableArray<string> OtherNames => ["solder", "solder bead", "lump"];
+
     public override string WithArticle => Word;
 
     public override string UsualMaterial => "tungsten putty";
@@ -51,7 +53,7 @@ internal sealed class Putty : Weight
     private static bool IsRound(PartSpec part) => part.Side is null or Side.Around;
 
     internal override Sheath? SheathOf(int owner, PartSpec part, PartDimensions dimensions, Sheaths under) =>
-        IsRound(part) ? new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false) : null;
+        IsRound(part) ? new Sheath(owner, dimensions.FrontM, dimensions.RearM, dimensions.SizeM, IsSeat: false) { Outline = Outline.Ball } : null;
 
     internal override void Build(PartContext part, PartDraft draft)
     {
@@ -63,6 +65,9 @@ internal sealed class Putty : Weight
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, BoredSphere.SpreadOf(sizeM, boreM));
         draft.AddDrag(DragElement.Sphere(centerM, sizeM));
     }
+
+    // As a bead's; pressed on one side it is a ball of its own.
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 
     internal override void Advise(PartChange change)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Shapes;
 using TyingClass.Recipes.Advice;
@@ -88,6 +89,7 @@ internal sealed class Rattle : KindOfPart
     {
         double diameterM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM;
         int balls = Balls(part.Spec);
+        part.SideSign();
         (double boreM, double ballM) = Inside(diameterM, lengthM, balls, part.Hook);
         LogInside(part, Wall(diameterM, lengthM, part.Hook), ballM);
 
@@ -103,6 +105,13 @@ internal sealed class Rattle : KindOfPart
         draft.AddStraightDrag(centerM - half, centerM + half, diameterM, lengthM / diameterM, part.Refinement, part.Of(Bluntness));
     }
 
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+        double diameterM = part.Dimensions.SizeM, lengthM = part.Dimensions.LengthM;
+        Vector3D centerM = CenterM(part), half = new(lengthM / 2, 0, 0);
+        draft.AddSideForce(SideForceElement.Rod(centerM - half, centerM + half, diameterM, lengthM / diameterM, 1, part.Of(PartScale.RearShare)));
+    }
+
     private static void LogInside(PartContext part, double wallM, double ballM)
     {
         part.Log.AddLength("wall", wallM, "generic rattle", WallShare);
@@ -116,7 +125,7 @@ internal sealed class Rattle : KindOfPart
     private static Vector3D CenterM(PartContext part)
     {
         double offM = part.Sheaths.SeatRadiusM(part.Index, part.Dimensions.FrontM, part.Dimensions.RearM) + part.Dimensions.SizeM / 2;
-        int side = part.SideSign();
+        int side = part.SideOnShank();
         return side == 0 ? new(part.MiddleM, offM, 0) : new(part.MiddleM, 0, side * offM);
     }
 

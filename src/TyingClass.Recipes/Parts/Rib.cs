@@ -17,6 +17,8 @@ internal sealed class Rib : KindOfPart
 
     public override PartKind Kind => PartKind.Rib;
 
+    internal override ImmutableArray<string> OtherNames => ["ribbing", "counter rib"];
+
     public override string UsualMaterial => "copper";
 
     public override ImmutableArray<string> SuitedMaterials => ["copper", "brass", "steel", "aluminum", "tinsel", "nylon"];
@@ -58,6 +60,11 @@ internal sealed class Rib : KindOfPart
         double massKg = part.MassKg(() => part.DensityKgM3 * Cylinders.SectionM2(d.SizeM) * woundM, "from its wire, turns and density");
         draft.AddSolid(massKg, massKg / part.DensityKgM3, new(part.MiddleM, 0, 0), Vector3D.UnitX, Helix.SpreadOf(radiusM, d.LengthM, d.SizeM / 2));
         part.Log.Add("drag", "none of its own", "it lies in the body it binds, estimate");
+    }
+
+    // None of its own: it lies in the body it binds.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 
     public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook)

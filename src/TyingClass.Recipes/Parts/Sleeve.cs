@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Shapes;
 using TyingClass.Recipes.Bodies;
@@ -39,8 +40,7 @@ internal abstract class Sleeve : KindOfPart
             : outlineM3;
         double massKg = part.MassKg(() => part.DensityKgM3 * (1 - part.Material.VoidShare.Value) * ownM3, "from its outline and bulk density, estimate");
 
-        double seatM = side * (part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM) + d.SizeM / 2);
-        Vector3D centerM = new(part.MiddleM, 0, seatM);
+        Vector3D centerM = CenterM(part, side);
         draft.AddSolid(massKg, massKg / part.DensityKgM3, centerM, Vector3D.UnitX, Cylinders.SpreadOf(d.SizeM, d.LengthM, innerM));
         double roomM3 = Math.Max(0, ownM3 - massKg / part.DensityKgM3);
         if (1e-3 * part.Material.CaughtAir.Value * massKg > roomM3)
@@ -56,4 +56,21 @@ internal abstract class Sleeve : KindOfPart
         Vector3D half = new(d.LengthM / 2, 0, 0);
         draft.AddStraightDrag(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Refinement, part.Of(NoseBluntness));
     }
+
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+        int side = part.SideOnShank();
+        if (side == 0)
+        {
+            draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
+            return;
+        }
+
+        PartDimensions d = part.Dimensions;
+        Vector3D centerM = CenterM(part, side), half = new(d.LengthM / 2, 0, 0);
+        draft.AddSideForce(SideForceElement.Rod(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Material.SideForceShare.Value, part.Of(PartScale.RearShare)));
+    }
+
+    private static Vector3D CenterM(PartContext part, int side) => new(
+        part.MiddleM, 0, side * (part.Sheaths.SeatRadiusM(part.Index, part.Dimensions.FrontM, part.Dimensions.RearM) + part.Dimensions.SizeM / 2));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Geometry;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
@@ -16,7 +17,11 @@ internal abstract class Strand : KindOfPart
     /// <summary>How steeply it leaves the shank, °; null along it.</summary>
     protected virtual Figure? RiseDeg => null;
 
-    internal sealed override bool Uses(string figure) => true;
+    internal override bool Uses(string figure) => true;
+
+    /// <summary>Whether stuff that is flat is tied flat.</summary>
+    protected virtual bool IsFlat(Material material) => false;
+
 
     internal override ImmutableArray<string> OwnKeys => ["length", "mass", "side"];
 
@@ -37,21 +42,41 @@ internal abstract class Strand : KindOfPart
 
     internal override void Build(PartContext part, PartDraft draft)
     {
-        PartDimensions d = part.Dimensions;
         double massKg = StrandBuilder.MassKg(part);
-        int side = part.SideSign();
+        part.SideSign();
+        if (part.Spec.Tied != TieDown.BothEnds && part.SideOnShank() != 0 && RiseDeg is { } rise) part.Log.AddFigure("angle from the shank", rise);
+        bool flat = IsFlat(part.Material);
+        foreach (StrandRun run in Runs(part, massKg))
+        {
+            if (run.IsBound) StrandBuilder.AddBound(part, draft, run, flat);
+            else StrandBuilder.AddStrand(part, draft, run, flat);
+        }
+    }
+
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
+        bool flat = IsFlat(part.Material);
+        foreach (StrandRun run in Runs(part, StrandBuilder.MassKg(part with { Log = new AssumptionLog() })))
+        {
+            draft.AddSideForce(StrandBuilder.SideForce(part, run, flat));
+        }
+    }
+
+    // The stretch between two ties and the rest, or one strand from its tie.
+    private IEnumerable<StrandRun> Runs(PartContext part, double massKg)
+    {
+        PartDimensions d = part.Dimensions;
+        int side = part.SideOnShank();
         double riseM = side * (part.Sheaths.SeatRadiusM(part.Index, d.FrontM, d.RearM) + StrandBuilder.CompactDiameterM(part, massKg) / 2);
+        Vector3D frontM = new(d.FrontM, 0, riseM);
         if (part.Spec.Tied != TieDown.BothEnds)
         {
             double angleRad = side * (RiseDeg is { } usual ? part.Of(usual) : 0) * Math.PI / 180;
-            if (side != 0 && RiseDeg is { } rise) part.Log.AddFigure("angle from the shank", rise);
-            StrandBuilder.AddStrand(part, draft, massKg, d.LengthM, new(d.FrontM, 0, riseM), StrandBuilder.Toward(angleRad, 0));
-            return;
+            return [new StrandRun(massKg, d.LengthM, frontM, StrandBuilder.Toward(angleRad, 0), IsBound: false)];
         }
 
-        double boundM = Math.Min(d.RearM - d.FrontM, d.LengthM), freeM = d.LengthM - boundM;
-        double boundKg = massKg * boundM / d.LengthM;
-        StrandBuilder.AddBound(part, draft, boundKg, new(d.FrontM, 0, riseM), new(d.FrontM + boundM, 0, riseM));
-        if (freeM > 0) StrandBuilder.AddStrand(part, draft, massKg - boundKg, freeM, new(d.RearM, 0, riseM), StrandBuilder.Toward(0, 0));
+        double boundM = Math.Min(d.RearM - d.FrontM, d.LengthM), freeM = d.LengthM - boundM, boundKg = massKg * boundM / d.LengthM;
+        StrandRun bound = new(boundKg, boundM, frontM, Vector3D.UnitX, IsBound: true);
+        return freeM > 0 ? [bound, new(massKg - boundKg, freeM, new(d.RearM, 0, riseM), StrandBuilder.Toward(0, 0), IsBound: false)] : [bound];
     }
 }

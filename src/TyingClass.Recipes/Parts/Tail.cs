@@ -23,5 +23,8 @@ internal sealed class Tail : Strand
 
     protected override Figure LengthShanks => Shanks;
 
+    // Fibers for a tail are a bunch; a pair of whole feathers on edge is a wing.
+    protected override bool IsFlat(Material material) => material.FlatWidth.Value > 0 && !material.StandsOnEdge;
+
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtBend;
 }

@@ -25,6 +25,8 @@ internal sealed class WeedGuard : KindOfPart
 
     public override string Word => "weed guard";
 
+    internal override ImmutableArray<string> OtherNames => ["weedguard", "guard", "mono guard"];
+
     public override string UsualMaterial => "nylon";
 
     public override ImmutableArray<string> SuitedMaterials => ["nylon", "fluorocarbon"];
@@ -104,6 +106,11 @@ internal sealed class WeedGuard : KindOfPart
         {
             draft.AddDrag(DragElement.Cylinder(piece.CentroidM, piece.Direction, piece.LengthM, lineM, 0, slender));
         }
+    }
+
+    // None: a bent line, as thin as the hook's wire.
+    internal override void AddSideForce(PartContext part, PartDraft draft)
+    {
     }
 
     public override IEnumerable<Dial> Dials(PartSpec part, ResolvedHook hook) =>

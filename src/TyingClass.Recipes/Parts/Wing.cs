@@ -30,6 +30,8 @@ internal sealed class Wing : Strand
 
     protected override Figure? RiseDeg => AngleDeg;
 
+    protected override bool IsFlat(Material material) => material.FlatWidth.Value > 0;
+
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
 
     internal override ImmutableArray<string> OwnKeys => ["length", "mass", "side", "tied", "to"];

@@ -20,6 +20,8 @@ internal sealed class Wraps : Weight
 
     public override PartKind Kind => PartKind.Wraps;
 
+    internal override ImmutableArray<string> OtherNames => ["wrap", "wire", "lead wire", "lead", "underbody wire", "weight"];
+
     public override bool IsPlural => true;
 
     public override string UsualMaterial => "lead";
@@ -96,6 +98,8 @@ internal sealed class Wraps : Weight
 
         part.AddSheathDrag(draft, WrapLayer.OuterDiameterM(part.Dimensions, coreM));
     }
+
+    internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 
     internal override void Advise(PartChange change)
     {

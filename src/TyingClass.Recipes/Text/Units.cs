@@ -52,9 +52,6 @@ public static class Units
     /// <summary>"5.6 mm": what a value of this dimension looks like.</summary>
     public static string Example(Dimension dimension) => UnitTable.For(dimension).Example;
 
-    /// <summary>"mm, cm, m, in or ft".</summary>
-    public static string Known(Dimension dimension) => UnitTable.For(dimension).Listed;
-
     /// <summary>Rounded to 12 significant digits: enough for any caliper, and blind to the unit typed.</summary>
     public static double Rounded(double value) =>
         double.IsFinite(value) ? double.Parse(value.ToString("E11", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) + 0.0 : value;

@@ -87,7 +87,8 @@ public sealed class YamlTree
         Next();
         return new YamlText(
             isNull ? "" : scalar.Value, place.Line, place.Column,
-            scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded, scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted);
+            scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded, scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted,
+            scalar is { Style: ScalarStyle.Plain, Value.Length: 0 } && _lines[place.Line - 1][(place.Column - 1)..].TrimStart().StartsWith('#'));
     }
 
     private YamlList ReadList(int level, (int Line, int Column) place)

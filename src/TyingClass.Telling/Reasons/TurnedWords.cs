@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Telling.Reasons;

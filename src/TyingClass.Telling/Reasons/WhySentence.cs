@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 

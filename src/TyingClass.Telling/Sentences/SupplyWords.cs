@@ -13,7 +13,9 @@ public static class SupplyWords
         ArgumentNullException.ThrowIfNull(supply);
         SupplyItem item = supply.Item;
         string? density = item.DensityKgM3 is { } kgM3 ? Stated.Say(kgM3, Dimension.Density, units) : null;
-        string? size = item.SizeM is not { } sizeM ? null : supply.Kind == SupplyKind.Wire ? Stated.SayWireToBuy(sizeM, units) : Stated.SaySizeToBuy(sizeM, units);
+        string? size = item.SizeM is not { } sizeM ? null
+            : supply.Kind == SupplyKind.Wire ? Stated.SayWireToBuy(sizeM, units)
+            : Stated.SaySizeToBuy(sizeM, units);
         if (item.LengthM is { } lengthM) size += $" × {Stated.SaySizeToBuy(lengthM, units)}";
         return string.Join(", ", new[] { item.What, item.Substance, density, size, item.With }.Where(text => !string.IsNullOrEmpty(text)));
     }

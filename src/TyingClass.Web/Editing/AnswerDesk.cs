@@ -142,6 +142,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         },
         Doubt = inLesson ? null : Doubt(exercise, attempt),
         Regraded = Regraded(exercise, attempt),
+        Heading = exercise.Kind.FeedbackHeading,
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
         WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };

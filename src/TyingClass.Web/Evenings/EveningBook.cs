@@ -13,8 +13,6 @@ namespace TyingClass.Web.Evenings;
 /// <summary>The evenings of the instructor's class: what the lessons say of them, and what the instructor wrote.</summary>
 public sealed class EveningBook(ICourseSource course, EveningStore eveningStore, AccountStore accountStore, ClassAccess access, ClassCalendar calendar)
 {
-    public const int LastEvening = 60;
-
     /// <summary>Null for someone without a class.</summary>
     public ClassRoom? Room => access.Current;
 

@@ -93,7 +93,8 @@ public static class MaterialsView
     {
         ArgumentNullException.ThrowIfNull(supplies);
         ArgumentNullException.ThrowIfNull(packets);
-        return [.. supplies.Select(s => new MaterialLine(SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
+        return [.. supplies.Select(s => new MaterialLine(
+            SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
     }
 
     private static string Say(Supply s, bool exact, UnitSystem units) => s.Kind switch

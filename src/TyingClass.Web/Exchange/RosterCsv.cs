@@ -15,8 +15,6 @@ public sealed record RosterLine(long Line, string Typed, string Name, Role Role,
 /// <param name="Trouble">What is wrong with the list as a whole; null when its lines could be read.</param>
 public sealed record Roster(ImmutableArray<RosterLine> All, RosterHeads? Heads, string? Trouble)
 {
-    public IEnumerable<RosterLine> Lines => All.Where(l => l.Problem is null);
-
     /// <summary>When any: nobody is to be added.</summary>
     public ImmutableArray<string> Problems => Trouble is { } trouble ? [trouble]
         : [.. All.Where(l => l.Problem is not null).Select(l => string.Create(CultureInfo.InvariantCulture, $"Line {l.Line}: {l.Problem}"))];
@@ -75,7 +73,11 @@ public static partial class RosterCsv
         if (row.Fields.Any(f => f.AsSpan().IndexOfAny('\r', '\n') >= 0))
             return line with { Problem = "an entry runs on over the end of its line. A quote (\") that begins a name must also end it." };
         if (RosterHeads.RoleOf(role) is null)
-            return line with { Problem = $"“{role}” is not a role. Write student or mentor, or leave it empty for a student." };
+            return line with
+            {
+                Problem = $"“{role}” is not a role. Write student or mentor, or leave it empty for a student."
+                    + (heads.Heading || row.Line > 1 ? "" : " If these are headings, say so under “Which column is what”."),
+            };
         if (line.Name.Length == 0) return line with { Problem = "the name is missing." };
         if (line.Name.Length > PersonStore.MostNameLength)
             return line with { Problem = $"a name may have {PersonStore.MostNameLength} characters; this has {line.Name.Length}." };

@@ -27,22 +27,22 @@ namespace TyingClass.Web.Hosting;
 
 internal static class Services
 {
-    public static void Add(IServiceCollection services, Places places, bool newCode)
+    public static void Add(IServiceCollection services, ProgramFolders folders, bool newCode)
     {
-        services.AddSingleton(places);
+        services.AddSingleton(folders);
         services.AddSingleton(TimeProvider.System);
-        StoreServices.Add(services, places);
+        StoreServices.Add(services, folders);
         services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
         services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
-        AddCourse(services, places);
-        AddPeople(services, places);
+        AddCourse(services, folders);
+        AddPeople(services, folders);
         AddPages(services);
         EveningServices.Add(services);
     }
 
-    private static void AddCourse(IServiceCollection services, Places places)
+    private static void AddCourse(IServiceCollection services, ProgramFolders folders)
     {
-        services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
+        services.AddSingleton<ICourseSource>(s => new CourseFolder(folders.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
@@ -87,7 +87,7 @@ internal static class Services
         services.AddHostedService<WarmUp>();
     }
 
-    private static void AddPeople(IServiceCollection services, Places places)
+    private static void AddPeople(IServiceCollection services, ProgramFolders folders)
     {
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
@@ -96,7 +96,7 @@ internal static class Services
         services.AddScoped<AccountSignIn>();
         services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
-        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
+        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(folders.Data.KeysPath)).SetApplicationName("TyingClass");
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
         ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);

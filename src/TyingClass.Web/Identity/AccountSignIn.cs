@@ -133,16 +133,16 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         options.ExpireTimeSpan = SignedInFor;
         options.Events.OnValidatePrincipal = RefuseOldStampsAsync;
         // Someone signed in who may not see the page is told so; signing in again would not help.
-        options.Events.OnRedirectToAccessDenied = context =>
+        options.Events.OnRedirectToAccessDenied = async context =>
         {
+            await TypedFields.KeepAsync(context.HttpContext);
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
-            return Task.CompletedTask;
         };
         // A door would swallow what was typed: a page hands it back first.
         options.Events.OnRedirectToLogin = async context =>
         {
-            if ((await TypedFields.OfAsync(context.Request)).IsEmpty) context.Response.Redirect(context.RedirectUri);
-            else context.Response.StatusCode = StatusCodes.Status401Unauthorized;
+            if (await TypedFields.KeepAsync(context.HttpContext)) context.Response.StatusCode = StatusCodes.Status401Unauthorized;
+            else context.Response.Redirect(context.RedirectUri);
         };
     }
 

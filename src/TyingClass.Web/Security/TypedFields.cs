@@ -7,7 +7,7 @@ namespace TyingClass.Web.Security;
 public sealed record TypedField(string Label, string Text)
 {
     /// <summary>Worth a field of its own to copy from, not a line in a list.</summary>
-    public bool IsLong => Text.Contains('\n', StringComparison.Ordinal) || Text.Length > 60;
+    public bool IsLong => Text.Contains('\n', StringComparison.Ordinal) || Text.Count(char.IsWhiteSpace) > 2;
 
     /// <summary>Up to a limit: a whole file pasted by mistake does not fill the screen.</summary>
     public int Rows => Math.Clamp(Text.Split('\n').Sum(line => 1 + (line.Length / 80)), 2, 16);
@@ -22,41 +22,41 @@ public static class TypedFields
     // What opens an account stays off every page it was not typed on.
     private static readonly string[] Secrets = ["pass", "current", "chosen", "code"];
 
-    /// <summary>As <see cref="Of"/>, before anyone has read the form.</summary>
-    public static async Task<ImmutableArray<TypedField>> OfAsync(HttpRequest request)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        try
-        {
-            if (HttpMethods.IsPost(request.Method) && request.HasFormContentType) await request.ReadFormAsync(request.HttpContext.RequestAborted);
-        }
-        catch (Exception e) when (IsUnreadable(e))
-        {
-            return [];
-        }
+    private static readonly object Key = new();
 
-        return Of(request);
+    /// <summary>Keeps for the page about the problem what a request brings that is turned away: that page gets nothing of the form itself.</summary>
+    /// <returns>False when nothing was typed, the request brings no form, or another site made this browser send it.</returns>
+    public static async Task<bool> KeepAsync(HttpContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ImmutableArray<TypedField> typed = await OfAsync(context.Request);
+        context.Items[Key] = typed;
+        return !typed.IsEmpty;
     }
 
-    /// <summary>Empty for a request that brings no form, and for one that another site made this browser send.</summary>
-    public static ImmutableArray<TypedField> Of(HttpRequest request)
+    /// <summary>Empty when nothing was.</summary>
+    public static ImmutableArray<TypedField> Kept(HttpContext context)
     {
-        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(context);
+        return context.Items[Key] is ImmutableArray<TypedField> kept ? kept : [];
+    }
+
+    private static async Task<ImmutableArray<TypedField>> OfAsync(HttpRequest request)
+    {
         if (!HttpMethods.IsPost(request.Method) || !request.HasFormContentType || !CameFromHere(request)) return [];
         try
         {
-            return [.. request.Form.Where(f => IsTyped(f.Key))
+            IFormCollection form = await request.ReadFormAsync(request.HttpContext.RequestAborted);
+            return [.. form.Where(f => IsTyped(f.Key))
                 .SelectMany(f => f.Value.Select(v => new TypedField(Label(f.Key), (v ?? "").ReplaceLineEndings("\n"))))
                 .Where(f => f.Text.Any(char.IsLetterOrDigit) && f.Text is not ("true" or "false"))];
         }
-        catch (Exception e) when (IsUnreadable(e))
+        catch (Exception e) when (e is InvalidDataException or IOException)
         {
+            // Too large, torn or broken off: there is nothing that could be handed back.
             return [];
         }
     }
-
-    // Too large or broken off: there is nothing that could be handed back.
-    private static bool IsUnreadable(Exception e) => e is InvalidDataException or IOException or BadHttpRequestException;
 
     private static bool IsTyped(string name) =>
         !name.StartsWith('_') && !name.StartsWith("version", StringComparison.Ordinal) && !OwnFields.Contains(name)

@@ -29,6 +29,7 @@ internal static class Motions
         Solids = [.. p.Solids.Select(v => v with { PositionM = point(v.PositionM) })],
         Air = [.. p.Air.Select(a => a with { PositionM = point(a.PositionM) })],
         Drag = [.. p.Drag.Select(d => d.Moved(point, direction))],
+        SideForces = [.. p.SideForces.Select(e => e.Moved(point, direction))],
         Pieces = [.. p.Pieces.Select(piece => Moved(piece, point, direction))],
     };
 

@@ -25,12 +25,35 @@ internal static class RandomBodies
         if (r.NextDouble() < 0.5) parts.Add(Eyes(r, shank, aside()));
         if (r.NextDouble() < 0.7) parts.Add(Sleeve(r, shank));
         if (r.NextDouble() < 0.9) parts.Add(Wing(r, shank, aside()));
+        parts = [.. parts.Select(p => Askew(p, seed))];
         Knot knot = r.NextDouble() < 0.5 ? Knot.Loop : Knot.Cinched;
         Leader leader = new(Between(r, 0.12e-3, 0.45e-3), Between(r, 2e9, 3.5e9), Between(r, 1140, 1780));
         Intent intent = r.NextDouble() < 0.5 ? Intent.PointDown : Intent.PointUp;
         return (
             new FlyBody([.. parts], tow, shank, intent),
             new FishingConditions(Waters[r.Next(Waters.Length)], leader, knot, Between(r, 0.1, 1.5)));
+    }
+
+    // Half of the sleeves and wings push water aside, each with a share of its own; a quarter of the wings are plates. A stream of its own, so that the flies stay
+    // what they were before there were side forces.
+    private static BodyPart Askew(BodyPart part, int seed)
+    {
+        if (part.Name is not ("body" or "wing") || part.Drag.All(d => d.Shape != DragShape.Cylinder || d.LengthM == 0)) return part;
+        Random r = new(seed ^ part.Name.Length << 20);
+        DragElement[] rods = [.. part.Drag.Where(d => d.Shape == DragShape.Cylinder)];
+        Vector3D axis = rods[0].Axis, from = rods[0].PositionM - rods[0].LengthM / 2 * axis, to = rods[^1].PositionM + rods[^1].LengthM / 2 * axis;
+        double length = (to - from).Length, kind = r.NextDouble();
+        if (kind < 0.4 || length == 0) return part;
+        if (part.Name == "wing" && kind < 0.6)
+        {
+            Vector3D normal = r.NextDouble() < 0.5 ? Vector3D.UnitY : Vector3D.Cross(axis, Vector3D.UnitY);
+            return part with { SideForces = [SideForceElement.Plate((from + to) / 2, axis, normal, length, Between(r, 1e-3, 8e-3), PlateLaw.Usual)] };
+        }
+
+        return part with
+        {
+            SideForces = [.. SideForceElement.Rod(from, to, rods[0].DiameterM, length / rods[0].DiameterM, Between(r, 0.3, 1), Between(r, 0, 1))],
+        };
     }
 
     private static double Between(Random r, double low, double high) => low + (high - low) * r.NextDouble();

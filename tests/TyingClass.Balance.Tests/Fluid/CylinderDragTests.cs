@@ -90,7 +90,7 @@ public sealed class CylinderDragTests
     [Fact]
     public void DragField_PipeAcrossAStream_IsTheWorkedExample()
     {
-        DragField pipe = new([DragElement.Streamer(default, 1.0 * 0.022 * 30)], new Water(999.1, 1.138e-3), default);
+        DragField pipe = new([new BodyPart("pipe") { Drag = [DragElement.Streamer(default, 1.0 * 0.022 * 30)] }], new Water(999.1, 1.138e-3), default);
         Assert.Equal(5275, pipe.At(new Vector3D(4, 0, 0)).ForceN.X, 0.5);
     }
 
@@ -98,7 +98,7 @@ public sealed class CylinderDragTests
     [Fact]
     public void DragField_PipeByItsOwnCurve_IsWithinTheMeasurements()
     {
-        DragField pipe = new([DragElement.Cylinder(default, Vector3D.UnitY, 30, 0.022)], new Water(999.1, 1.138e-3), default);
+        DragField pipe = new([new BodyPart("pipe") { Drag = [DragElement.Cylinder(default, Vector3D.UnitY, 30, 0.022)] }], new Water(999.1, 1.138e-3), default);
         Assert.Equal(1.17 * 5275, pipe.At(new Vector3D(4, 0, 0)).ForceN.X, 0.05 * 1.17 * 5275);
     }
 
@@ -112,8 +112,8 @@ public sealed class CylinderDragTests
         double angle = degreesFromFlow * Math.PI / 180;
         Vector3D axis = new(Math.Cos(angle), 0, Math.Sin(angle)), across = new(-Math.Sin(angle), 0, Math.Cos(angle));
         Water water = new(998.2041, 1001.57e-6);
-        DragField inclined = new([DragElement.Cylinder(default, axis, 0.02, 1e-3)], water, default);
-        DragField square = new([DragElement.Cylinder(default, Vector3D.UnitZ, 0.02, 1e-3)], water, default);
+        DragField inclined = new([new BodyPart("pipe") { Drag = [DragElement.Cylinder(default, axis, 0.02, 1e-3)] }], water, default);
+        DragField square = new([new BodyPart("pipe") { Drag = [DragElement.Cylinder(default, Vector3D.UnitZ, 0.02, 1e-3)] }], water, default);
         double normal = Vector3D.Dot(inclined.At(new Vector3D(0.6, 0, 0)).ForceN, across);
         Assert.Equal(-square.At(new Vector3D(0.6 * Math.Sin(angle), 0, 0)).ForceN.X, normal, 1e-9);
     }

@@ -11,6 +11,7 @@ internal sealed class OracleFly
 
     private readonly DragElement[] _drag;
     private readonly OracleVector[] _dragAt;
+    private readonly SideForceElement[] _sides;
     private readonly MassElement[] _masses;
     private readonly OracleVector _massMoment;
     private readonly OracleVector _volumeMoment;
@@ -23,6 +24,7 @@ internal sealed class OracleFly
         (Rho, Mu) = (water.DensityKgM3, water.ViscosityPaS);
         _drag = [.. body.Parts.SelectMany(p => p.Drag)];
         _dragAt = [.. _drag.Select(d => OracleVector.Of(d.PositionM))];
+        _sides = [.. body.Parts.SelectMany(p => p.SideForces)];
         _masses = [.. body.Parts.SelectMany(p => p.Masses)];
         foreach (MassElement m in _masses)
         {
@@ -75,6 +77,14 @@ internal sealed class OracleFly
             OracleVector f = OracleForces.Drag(_drag[i], w - OracleVector.Cross(omega, arm), Rho, Mu);
             force += f;
             moment += OracleVector.Cross(arm, f);
+        }
+
+        foreach (SideForceElement side in _sides)
+        {
+            OracleVector arm = OracleVector.Of(side.PositionM) - about;
+            (OracleVector f, OracleVector own) = OracleForces.Side(side, w - OracleVector.Cross(omega, arm), Rho, Mu);
+            force += f;
+            moment += OracleVector.Cross(arm, f) + own;
         }
 
         return (force, moment);

@@ -16,6 +16,40 @@ internal static class OracleForces
         _ => throw new NotSupportedException(),
     };
 
+    /// <summary>
+    /// Side force, as the books write it, in angles: force and its moment about the element's own place. Round: ½ρw² ΔS sin 2α cos(α/2), α counted from the nearer
+    /// end, and a share of it at the lee end; the ends change roles within about 6° of broadside.
+    /// </summary>
+    public static (OracleVector Force, OracleVector Moment) Side(SideForceElement e, OracleVector w, double rho, double mu) =>
+        w.Length == 0 ? default : e.Shape == SideForceShape.Plate ? Plate(e, w, rho, mu) : (Round(e, w, rho), default);
+
+    private static OracleVector Round(SideForceElement e, OracleVector w, double rho)
+    {
+        OracleVector a = OracleVector.Of(e.Axis), across = w - OracleVector.Dot(w, a) * a;
+        double n = across.Length, alpha = Math.Atan2(n, OracleVector.Dot(w, a)), fromNearerEnd = Math.Min(alpha, Math.PI - alpha);
+        if (n == 0) return default;
+        double cos = Math.Cos(alpha), roundedSign = cos * Math.Sqrt(1.01 / (cos * cos + 0.01));
+        double weather = (1 + Math.Sign(e.SectionStepM2) * roundedSign) / 2;
+        double kept = weather + (1 - weather) * e.RearShare;
+        return 0.5 * rho * w.Length * w.Length * e.SectionStepM2 * Math.Sin(2 * alpha) * Math.Cos(fromNearerEnd / 2) * kept / n * across;
+    }
+
+    // Potential part at its own center of pressure, the rest in the middle, friction of both faces along the plate.
+    private static (OracleVector Force, OracleVector Moment) Plate(SideForceElement e, OracleVector w, double rho, double mu)
+    {
+        OracleVector a = OracleVector.Of(e.Axis), m = OracleVector.Of(e.Normal);
+        double u = OracleVector.Dot(w, a), v = OracleVector.Dot(w, m), area = e.LengthM * e.WidthM, aspect = e.WidthM / e.LengthM;
+        double q = 0.5 * rho * (u * u + v * v), alpha = Math.Atan2(Math.Abs(v), Math.Abs(u)), sin = Math.Sin(alpha), cos = Math.Cos(alpha);
+        double kept = 1 / (1 + Math.Pow(Math.Tan(alpha) / Math.Tan(e.Law.StallRad), 8));
+        double potential = kept * 2 * Math.PI * aspect / (2 + Math.Sqrt(4 + aspect * aspect)) * sin * cos;
+        double rest = kept * e.Law.EdgePart * sin * sin + (1 - kept) * 1.17 * sin;
+        OracleVector along = w - v * m;
+        double slip = along.Length, friction = slip > 0 ? rho * area * 1.328 / Math.Sqrt(rho * slip * e.LengthM / mu) * slip : 0;
+        double aheadOfMiddle = e.LengthM * (0.5 - 0.25 * aspect / (aspect + 0.25 / e.Law.SquareCenter - 1));
+        OracleVector lift = q * area * potential * Math.Sign(v) * m;
+        return (lift + q * area * rest * Math.Sign(v) * m + friction * along, OracleVector.Cross(-aheadOfMiddle * Math.Sign(u) * a, lift));
+    }
+
     /// <summary>Brown and Lawler 2003.</summary>
     public static double SphereCoefficient(double re) => 24 / re * (1 + 0.15 * Math.Pow(re, 0.681)) + 0.407 / (1 + 8710 / re);
 

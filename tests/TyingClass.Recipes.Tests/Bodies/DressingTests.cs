@@ -56,7 +56,13 @@ public sealed class DressingTests
 
         Assert.Equal(0.2, wing.MassG(), 1e-9);
         Assert.Equal((0.06 * 8 + 0.14 * 15.4) / 0.2, wing.MassCenterMm().X, 1e-9);
-        Assert.Contains(wing.Cylinders(), e => Math.Abs(e.LengthM - 12 * Mm) < 1e-12);
+        // Hide lies flat: a plate of a tenth of its length across, with no cylinder beside it.
+        Assert.Empty(wing.Cylinders());
+        SideForceElement bound = wing.SideForces[0];
+        Assert.Equal((SideForceShape.Plate, Vector3D.UnitZ), (bound.Shape, bound.Normal));
+        Assert.Equal(12, bound.LengthM / Mm, 1e-9);
+        Assert.Equal(4, bound.WidthM / Mm, 1e-9);
+        Assert.Equal(8, bound.PositionM.X / Mm, 1e-9);
     }
 
     // Tube 4 mm across on a 1 mm shank, 10 mm long: π/4 (16 - 1) 10 = 117.810 mm³. 140 mg of keratin fill 106.870 of them (1310 kg/m³), so of the 168 mm³ of

@@ -89,7 +89,7 @@ public sealed class EstimatesTests
 
     private static bool Same(BodyPart a, BodyPart b) =>
         a.Masses.SequenceEqual(b.Masses) && a.Solids.SequenceEqual(b.Solids) && a.Air.SequenceEqual(b.Air) && a.Drag.SequenceEqual(b.Drag)
-        && a.HeldWaterKg == b.HeldWaterKg && a.Room == b.Room;
+        && a.SideForces.SequenceEqual(b.SideForces) && a.HeldWaterKg == b.HeldWaterKg && a.Room == b.Room;
 
     // Every kind with nothing stated and with everything of it stated but its mass, every material, every hook, both knots and both lines.
     private static IEnumerable<Recipe> Gallery()

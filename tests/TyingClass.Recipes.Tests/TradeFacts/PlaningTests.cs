@@ -39,6 +39,8 @@ public sealed class PlaningTests
 
     internal static Share ByBoth => Share.Of(All.Value.Where(t => t.Lever == "both"), t => t.Obeys);
 
+    internal static Share PushedDown => Share.Of(Jigs.Value, t => t.Lowered.LiftMN < 0);
+
     internal static Share ByJigEye => Share.Of(Jigs.Value, t => t.Obeys);
 
     internal static string Table => Figures.Table(
@@ -77,11 +79,15 @@ public sealed class PlaningTests
     }
 
     // On a tight line weight aft of the eye keeps the nose up: what is gained is less lift, hardly ever a push down.
+    // A wire square to the flow or along it is not lifted, so a level jig on a 90° eye is not; nose up, its eye leg leans back and is pushed down, nose down
+    // it leans forward and is lifted. So those pushed down outright are those that trim above level. Since a bead shelters the body's front across the gap
+    // between them (docs/formulas-body.md), less drag holds up the tail: sizes 8 and 10 trim
+    // about 1° higher at 0.8 m/s, and two that were just below level are now just above it.
     [Fact]
-    public void Tow_BothFamilies_OutrightPushDownIsRareAndSmall()
+    public void Tow_BothFamilies_OutrightPushDownIsSmallAndOnlyOnJigsThatTrimAboveLevel()
     {
         Assert.All(All.Value, t => Assert.True(t.Plain.LiftMN > 0 && t.Lowered.LiftMN > 0, t.Name));
-        Assert.Equal(4, Jigs.Value.Count(t => t.Lowered.LiftMN < 0));
+        Assert.All(Jigs.Value, t => Assert.Equal(t.Lowered.PitchDeg > 0, t.Lowered.LiftMN < 0));
         Assert.All(Jigs.Value, t => Assert.True(t.Lowered.LiftMN > -0.1 && t.Lowered.LiftMN < t.Plain.LiftMN, t.Name));
     }
 

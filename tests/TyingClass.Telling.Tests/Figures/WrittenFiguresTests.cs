@@ -26,7 +26,7 @@ public sealed class WrittenFiguresTests
     [InlineData("wraps, lead, 0.64 mm (0.025 in)", "wraps, lead, 0.025 in (0.64 mm)")]
     [InlineData("0.016 in (0.4 mm)", "0.016 in (0.4 mm)")]
     [InlineData("a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s", "a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s")]
-    [InlineData("8500 kg/m³ and size 6 and 5 more", "8500 kg/m³ and size 6 and 5 more")]
+    [InlineData("8500 kg/m³ and size 6 and 5 more", "531 lb/ft³ (8500 kg/m³) and size 6 and 5 more")]
     public void Beside_ImperialReader_HasTheWritersOwnInParentheses(string text, string expected)
     {
         Assert.Equal(expected, WrittenFigures.Beside(text, UnitSystem.Imperial));

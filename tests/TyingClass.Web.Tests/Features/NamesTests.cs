@@ -151,6 +151,8 @@ public sealed class NamesTests : IDisposable
         Sheet look = await LookAsync(instructor, "Etternavn;Fornavn;Gruppe;Oppgave\nBerg;Anna;A;mentor\nLind;Per;B;\n");
         Assert.True(look.Find(".columns").HasAttribute("open"));
         Assert.Equal(4, look.All("#columns select").Count());
+        Assert.Contains("such as “Oppgave” and “mentor”", look.Text("#columns"), StringComparison.Ordinal);
+        Assert.Contains("Line 1: “Oppgave” is not a role", look.Text("[role=alert]"), StringComparison.Ordinal);
         foreach ((string at, string column) in new[] { ("0", "Last"), ("1", "First"), ("2", "Unused"), ("3", "Role") })
             ((IHtmlSelectElement)look.Find($"#column-{at}")).Value = column;
         ((IHtmlInputElement)look.Find("#headed")).IsChecked = true;

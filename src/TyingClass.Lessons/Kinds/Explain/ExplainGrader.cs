@@ -35,7 +35,7 @@ internal static partial class ExplainGrader
                 First = way?.First ?? OpeningSentence.OfExplanation(),
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
-                    : $"By the engine: {VerdictSentence.Of(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
+                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
                 Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",

@@ -53,9 +53,12 @@ internal static class MeasureGrader
             {
                 First = reason.First,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [
-                    new GoalResult($"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
-                        passed)],
+                Goals =
+                [
+                    new GoalResult(
+                        $"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}",
+                        Reached(query, answer, key, passed, options.Units), passed),
+                ],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
                 Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Mistake(answer, key, tolerance)),

@@ -35,7 +35,11 @@ internal static class PredictGrader
             {
                 First = reason.First,
                 WhatItWouldDo = What(exercise, flies, options.Units),
-                Goals = [new GoalResult(Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
+                Goals =
+                [
+                    new GoalResult(
+                        Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
+                ],
                 Why = reason.Why,
                 WhereToLook = passed ? null
                     : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
@@ -79,7 +83,7 @@ internal static class PredictGrader
         if (((PredictTask)exercise.Task).Question is ChangeIn)
             return $"The {PredictKey.Query(exercise).Phrase(units)} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
         if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
-            return QuantityQuery.Told(flies.Fly, asked, units);
+            return QuantityQuery.Sentence(flies.Fly, asked, units);
         return VerdictSentence.Of(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);

@@ -38,7 +38,8 @@ internal static class SortGrader
             {
                 First = reason.First,
                 WhatItWouldDo =
-                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}."
+                    + (passed ? $" In order: {key}." : ""),
                 Goals = [.. pairs],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),

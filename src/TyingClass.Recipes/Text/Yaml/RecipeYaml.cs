@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text.Yaml;
 
 /// <summary>Recipe text into a tree, its faults said in a tyer's words.</summary>
-internal static class RecipeYaml
+internal static partial class RecipeYaml
 {
     // A recipe needs three levels; more is a mistake or an attack.
     private const int DeepestLevel = 8;
@@ -14,6 +15,8 @@ internal static class RecipeYaml
         // Notepad puts a byte order mark in front.
         if (text.StartsWith('\uFEFF')) text = text[1..];
         if (!TextGuard.Inspect(text, errors)) return (null, false);
+        // To YAML a “#” begins a remark; to a tyer “#6” is a hook's size. The sign gives way to a space, so that every place stays where it is.
+        text = NumberedSize().Replace(text, "${key} ");
         string[] lines = TextLines.Of(text);
         return YamlTree.Read(text, DeepestLevel, fault => Tell(fault, lines, errors));
     }
@@ -45,4 +48,7 @@ internal static class RecipeYaml
         YamlFaultKind.LibraryFault when lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) => LayoutAdvice.Brackets,
         _ => LayoutAdvice.General,
     };
+
+    [GeneratedRegex(@"(?<key>^[ ]*(?:- +)?size:[ ]+)#(?=[ ]?[0-9]{1,2}(?:/0)?[ ]*(?:#.*)?\r?$)", RegexOptions.Multiline)]
+    private static partial Regex NumberedSize();
 }

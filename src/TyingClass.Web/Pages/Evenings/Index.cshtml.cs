@@ -79,7 +79,7 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassRoo
         Schedule = EveningSchedule.Posted(Request.Form, Evenings, new ClassClock(book.Room!));
         foreach (ScheduleLine line in Schedule.Lines.Where(l => l.Error is not null)) ModelState.AddModelError(line.Field, line.Error!);
         if (Schedule.HasErrors) return Refused();
-        if (evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
+        if (evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(null, null, new { saved = true }, "main");
         Schedule = Schedule.Beside(evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
         ModelState.AddModelError("look",
             "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");

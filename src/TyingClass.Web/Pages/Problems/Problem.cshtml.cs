@@ -44,7 +44,7 @@ public sealed class ProblemModel(LentBoard board) : PageModel, IKeepsTyped
             _ => status,
         };
         Response.StatusCode = status is >= 400 and <= 599 ? status : StatusCodes.Status404NotFound;
-        if (Response.StatusCode is StatusCodes.Status401Unauthorized or StatusCodes.Status403Forbidden) Typed = TypedFields.Of(Request);
+        Typed = TypedFields.Kept(HttpContext);
         if (Response.StatusCode == StatusCodes.Status403Forbidden) Lent = board.Mine();
         if (Response.StatusCode == StatusCodes.Status401Unauthorized)
             SignInAgain = "/sign-in?door=open&next=" + Uri.EscapeDataString(HttpContext.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalPath ?? "/");

@@ -107,7 +107,8 @@ public sealed class RepairTests
         Proposal best = LastHint.Proposals(Flies.Repair, RecipeParser.Parse(Flies.Darter).Value!)[0];
 
         Assert.True(Grader.Grade(Flies.Repair, RecipeWriter.Write(best.Recipe), 0).Passed);
-        Assert.Contains(AdviceSentence.Of(best.Advised, UnitSystem.Metric), Grader.Grade(Flies.Repair, Flies.Darter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
+        Assert.Contains(
+            AdviceSentence.Of(best.Advised, UnitSystem.Metric), Grader.Grade(Flies.Repair, Flies.Darter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
     }
 
     [Theory]
