@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Recipes.Text;
 
