@@ -1,5 +1,7 @@
+using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Plates;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Drawing;
 
@@ -43,4 +45,39 @@ public static class FlyDrawing
     /// <summary>Two side views to one scale, the first above the second.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string BeforeAfter(SolvedFly before, SolvedFly after, DrawingOptions options) => new PairPlate(before, after, options).ToSvg();
+
+    /// <summary>From the side as it falls on a slack line.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Fall(SolvedFly fly, DrawingOptions options) => new FallPlate(fly, options).ToSvg();
+
+    /// <summary>One fly as a question looks at it.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) => Plate(fly, view, options, null).ToSvg();
+
+    /// <summary>Two flies, or one fly twice, to one scale.</summary>
+    /// <param name="first">With how it is drawn and what stands over it.</param>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Pair(
+        FlyView view, (SolvedFly Fly, DrawingOptions Options, string Name) first, (SolvedFly Fly, DrawingOptions Options, string Name) second) =>
+        new PairPlate(
+            width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, second.Options, width), (first.Name, second.Name),
+            first.Options).ToSvg();
+
+    /// <summary>A fly in the two commonest ways it can ride at its own speed; from the side in the one way where there is no other.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string BothWays(SolvedFly fly, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        StableAttitude[] ways = [.. fly.Report.State(options.State).Attitudes.OrderByDescending(a => a.Share).Take(2)];
+        return ways.Length < 2 ? Side(fly, options) : new PairPlate(
+            width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, options, width, ways[1]), ("one way", "the other"), options).ToSvg();
+    }
+
+    private static FlyPlate Plate(SolvedFly fly, FlyView view, DrawingOptions options, double? widthMm) => view switch
+    {
+        FlyView.Falling => new FallPlate(fly, options, widthMm),
+        FlyView.Hanging => new HangPlate(fly, options, widthMm),
+        FlyView.Ahead => new FrontPlate(fly, options, widthMm),
+        _ => new SidePlate(fly, options, widthMm),
+    };
 }

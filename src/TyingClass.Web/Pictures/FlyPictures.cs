@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 using TyingClass.Web.Preferences;
 
 namespace TyingClass.Web.Pictures;
@@ -31,6 +33,35 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     public IHtmlContent? Pair(string beforeText, string afterText) =>
         Keep((beforeText, afterText), false, options =>
             flies.Attitude(beforeText) is { } before && flies.Attitude(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+
+    /// <summary>The picture that shows what was asked; null when a fly of it cannot be drawn.</summary>
+    /// <param name="otherText">The fly after a change, or the second of two.</param>
+    /// <param name="names">What stands over each of a pair.</param>
+    public IHtmlContent? Asked(AskedPicture asked, string recipeText, string? otherText = null, (string First, string Second)? names = null)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return Keep((recipeText, $"{asked}\n{names}\n{otherText}"), false, options =>
+        {
+            DrawingOptions ringed = options with { TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null };
+            return asked.Pair == FlyPair.Ways
+                ? flies.Whole(recipeText) is { } either ? FlyDrawing.BothWays(either, ringed) : null
+                : flies.Attitude(recipeText) is { } fly ? Draw(asked, fly, otherText, names, ringed) : null;
+        });
+    }
+
+    private string? Draw(AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
+    {
+        FlyPair.Soak => FlyDrawing.Pair(asked.View,
+            (fly, options with { State = WetState.Fresh }, "fresh from the cast"), (fly, options, "soaked")),
+        FlyPair.Knot => FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options, "on a loop knot"), (OnKnot(fly, Knot.Cinched), options, "cinched")),
+        FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
+            ? FlyDrawing.Pair(asked.View, (fly, options, names?.First ?? "before"), (other, options, names?.Second ?? "after"))
+            : null,
+        _ => FlyDrawing.Seen(fly, asked.View, options),
+    };
+
+    private static SolvedFly OnKnot(SolvedFly fly, Knot knot) => fly.Built.Conditions.Knot == knot ? fly
+        : SolvedFly.Solve(fly.Recipe with { Fishing = fly.Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
 
     private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? flies.Attitude(recipeText) : flies.Whole(recipeText);
 
