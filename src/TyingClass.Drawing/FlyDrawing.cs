@@ -54,24 +54,28 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) => Plate(fly, view, options, null).ToSvg();
 
-    /// <summary>Two flies, or one fly twice, to one scale.</summary>
-    /// <param name="first">With how it is drawn and what stands over it.</param>
+    /// <summary>Two flies, or one fly twice, to one scale: two pictures, to stand side by side or one above the other.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
-    public static string Pair(
-        FlyView view, (SolvedFly Fly, DrawingOptions Options, string Name) first, (SolvedFly Fly, DrawingOptions Options, string Name) second) =>
-        new PairPlate(
-            width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, second.Options, width), (first.Name, second.Name),
-            first.Options).ToSvg();
+    public static (string First, string Second) Pair(FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
+        Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
 
-    /// <summary>A fly in the two commonest ways it can ride at its own speed; from the side in the one way where there is no other.</summary>
+    /// <summary>A fly in the two commonest ways it can ride at its own speed; null where there is but one.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
-    public static string BothWays(SolvedFly fly, DrawingOptions options)
+    public static (string First, string Second)? BothWays(SolvedFly fly, DrawingOptions options)
     {
         ArgumentNullException.ThrowIfNull(fly);
         StableAttitude[] ways = [.. fly.Report.State(options.State).Attitudes.OrderByDescending(a => a.Share).Take(2)];
-        return ways.Length < 2 ? Side(fly, options) : new PairPlate(
-            width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, options, width, ways[1]), ("one way", "the other"), options).ToSvg();
+        return ways.Length < 2 ? null
+            : Pair(width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, Second(options), width, ways[1]));
     }
+
+    private static (string First, string Second) Pair(Func<double?, FlyPlate> first, Func<double?, FlyPlate> second)
+    {
+        double width = Math.Max(first(null).NaturalWidthMm, second(null).NaturalWidthMm);
+        return (first(width).ToSvg(), second(width).ToSvg());
+    }
+
+    private static DrawingOptions Second(DrawingOptions options) => options with { IdPrefix = options.IdPrefix + "-b" };
 
     private static FlyPlate Plate(SolvedFly fly, FlyView view, DrawingOptions options, double? widthMm) => view switch
     {

@@ -9,7 +9,7 @@ internal sealed record Ring(string Part, Box Box)
 {
     private const double EyeLetters = 1.6;
 
-    public double ReachMm => Math.Min(Box.Width, Box.Height) / 2;
+    private double ReachMm => Math.Min(Box.Width, Box.Height) / 2;
 
     /// <returns>Null where the part is not to be seen.</returns>
     public static Ring? Of(TurnsOn on, Scene scene, double letterMm)

@@ -83,7 +83,10 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
         if (Options.TurnsOn is { } on && Ring.Of(on, Scene, letter) is { } ring)
         {
             _ring = ring;
-            wishes.Add(new LabelWish(on.Words, "turns on", ring.Box.Center, ring.ReachMm));
+            wishes.Add(new LabelWish(on.Words, "turns on", new Point(ring.Box.Center.X, ring.Box.Bottom), 0.15 * letter)
+            {
+                OrAnchor = new Point(ring.Box.Center.X, ring.Box.Top),
+            });
             Content = Content.With(ring.Box);
         }
 

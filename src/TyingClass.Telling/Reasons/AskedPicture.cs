@@ -39,26 +39,33 @@ public enum FlyPair
 /// <param name="Words">What is said of it on the picture; null with no part.</param>
 public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = null, string? Words = null)
 {
+    private const string Decides = "this decides";
+
     public static AskedPicture Of(Reason reason, FlyPair pair)
     {
         ArgumentNullException.ThrowIfNull(reason);
         (string? part, string? words) = reason.Top?.What switch
         {
-            { Kind: ThingKind.Eye } => ("eye", pair == FlyPair.Change ? "the eye moved" : "this decides"),
-            { Kind: ThingKind.Part or ThingKind.HeldWater or ThingKind.Hands, Part: var name } => (name, pair == FlyPair.Change ? "changed" : "this decides"),
+            { Kind: ThingKind.Eye } => ("eye", pair == FlyPair.Change ? "the eye moved" : Decides),
+            { Kind: ThingKind.Part or ThingKind.HeldWater or ThingKind.Hands, Part: var name } => (name, pair == FlyPair.Change ? "changed" : Decides),
             { Kind: ThingKind.Air, Part: var name } => (name, "its air"),
             { Kind: ThingKind.Knot } => ("eye", "the knot"),
             _ => ((string?)null, (string?)null),
         };
-        return new AskedPicture(ViewOf(reason.Quantity), pair, part, words);
+        // Two that decide together are named in words: a ring round one of them would say otherwise.
+        if (words == Decides && !OpeningSentence.NamesOne(reason)) (part, words) = (null, null);
+        return new AskedPicture(ViewOf(reason), pair, part, words);
     }
 
-    public static FlyView ViewOf(string quantity) => quantity switch
+    private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
         "sink rate" or "depth" or "pitch while sinking" or "lean while sinking" or "wet weight" => FlyView.Falling,
         "hang angle" or "mass of" or "mass moment of" or "center, x of" => FlyView.Hanging,
-        "lean" => FlyView.Ahead,
-        _ when quantity is not null && quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Hanging,
+        "lean" when Leans(reason.FromSi) || Leans(reason.ToSi) => FlyView.Ahead,
+        var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Hanging,
         _ => FlyView.Towed,
     };
+
+    // A fly turned right over is seen as well from the side.
+    private static bool Leans(double? rad) => rad is > 0.3 and < Math.PI - 0.3;
 }

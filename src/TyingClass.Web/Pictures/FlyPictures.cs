@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Balance.Bodies;
@@ -44,21 +45,28 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
         {
             DrawingOptions ringed = options with { TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null };
             return asked.Pair == FlyPair.Ways
-                ? flies.Whole(recipeText) is { } either ? FlyDrawing.BothWays(either, ringed) : null
+                ? flies.Whole(recipeText) is not { } either ? null
+                    : FlyDrawing.BothWays(either, ringed) is { } ways ? Halves(ways, ("one way", "the other")) : FlyDrawing.Side(either, ringed)
                 : flies.Attitude(recipeText) is { } fly ? Draw(asked, fly, otherText, names, ringed) : null;
         });
     }
 
     private string? Draw(AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
     {
-        FlyPair.Soak => FlyDrawing.Pair(asked.View,
-            (fly, options with { State = WetState.Fresh }, "fresh from the cast"), (fly, options, "soaked")),
-        FlyPair.Knot => FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options, "on a loop knot"), (OnKnot(fly, Knot.Cinched), options, "cinched")),
+        FlyPair.Soak => Halves(
+            FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
+        FlyPair.Knot => Halves(FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options), (OnKnot(fly, Knot.Cinched), options)), ("on a loop", "cinched")),
         FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
-            ? FlyDrawing.Pair(asked.View, (fly, options, names?.First ?? "before"), (other, options, names?.Second ?? "after"))
+            ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
             : null,
         _ => FlyDrawing.Seen(fly, asked.View, options),
     };
+
+    // Side by side where there is room, one above the other on a phone.
+    private static string Halves((string First, string Second) svgs, (string First, string Second) names) =>
+        $"<div class=\"fly-halves\">{Half(svgs.First, names.First)}{Half(svgs.Second, names.Second)}</div>";
+
+    private static string Half(string svg, string name) => $"<div><p class=\"half-name\">{HtmlEncoder.Default.Encode(name)}</p>{svg}</div>";
 
     private static SolvedFly OnKnot(SolvedFly fly, Knot knot) => fly.Built.Conditions.Knot == knot ? fly
         : SolvedFly.Solve(fly.Recipe with { Fishing = fly.Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
