@@ -18,6 +18,9 @@ public enum Knot
 /// <param name="DensityKgM3">kg/m³.</param>
 public readonly record struct Leader(double DiameterM, double YoungsModulusPa, double DensityKgM3)
 {
+    /// <summary>Friction along it over that of a smooth wire in laminar flow.</summary>
+    public double FrictionFactor { get; init; } = 1;
+
     /// <summary>Bending stiffness EI with I = π d⁴/64, N·m².</summary>
     public double BendingStiffnessNM2 => YoungsModulusPa * Math.PI * Math.Pow(DiameterM, 4) / 64;
 }

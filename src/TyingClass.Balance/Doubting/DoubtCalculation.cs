@@ -42,6 +42,7 @@ public sealed class DoubtCalculation
     /// <summary>One drawn fly.</summary>
     public DrawnFly At(FlyBody body, FishingConditions conditions)
     {
+        StopSignal.Heed();
         TowedFly fly = TowedFly.From(body, conditions, double.PositiveInfinity);
         Pitches pitches = Pitches.At(fly, conditions.SpeedMS, _pitches);
         Towed towed = TowCalculation.AtSpeed(fly, _body.Intent, conditions.SpeedMS, pitches);
@@ -58,6 +59,7 @@ public sealed class DoubtCalculation
         double[,] depths = new double[BandTimes + 1, draws.Count];
         for (int i = 0; i < draws.Count; i++)
         {
+            StopSignal.Heed();
             (FlyBody body, FishingConditions conditions) = draws[i];
             TowedFly fly = TowedFly.From(body, conditions, double.PositiveInfinity);
             Pitches? from = null;
@@ -84,7 +86,7 @@ public sealed class DoubtCalculation
     private void Depths(FlyBody body, FishingConditions conditions, int draw, double[,] depths)
     {
         SinkingFly fly = new(body, conditions, double.PositiveInfinity);
-        ImmutableArray<(double TimeS, double DepthM)> points = Sinks(fly, _usualUp) is { } steady ? fly.DepthFromRest(steady, BandS, BandTimes) : [];
+        ImmutableArray<(double TimeS, double DepthM)> points = Sinks(fly, _usualUp) is { } steady ? fly.DepthFromRest(steady, BandS, BandTimes).Points : [];
         for (int t = 0; t <= BandTimes; t++) depths[t, draw] = t < points.Length ? points[t].DepthM : double.NaN;
     }
 

@@ -185,14 +185,17 @@ public readonly record struct KeelHeight(double? PointDown, double? PointUp)
 public readonly record struct StableAttitude(double PitchDeg, double LeanDeg, double Share);
 
 /// <summary>Slack line, still water.</summary>
-/// <param name="RateMS">Terminal rate, m/s, positive down; negative rises.</param>
+/// <param name="RateMS">Steady rate before the leader counts, m/s, positive down; negative rises.</param>
 /// <param name="PitchDeg">Positive nose up.</param>
 /// <param name="LeanDeg">0 as intended.</param>
-/// <param name="DepthAfter5sM">From rest, m.</param>
-/// <param name="Depth">Depth against time from rest.</param>
+/// <param name="DepthAfter5sM">From rest, the leader drawn down behind it, m.</param>
+/// <param name="Depth">Depth against time, so too.</param>
 public sealed record SinkReport(
     double RateMS, double PitchDeg, double LeanDeg, double DepthAfter5sM, ImmutableArray<DepthPoint> Depth)
 {
+    /// <summary>Mean rate over the first meter from rest, the leader drawn down behind it, m/s; null when it never gets there, or rises.</summary>
+    public double? FirstMeterMS { get; init; }
+
     /// <summary>Every stable way to sink, the commonest first; the figures above are of the one that follows from the way it was fished.</summary>
     public ImmutableArray<SinkWay> Ways { get; init; } = [];
 

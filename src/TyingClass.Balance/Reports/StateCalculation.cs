@@ -116,7 +116,7 @@ internal static class StateCalculation
             return null;
         }
 
-        ImmutableArray<(double TimeS, double DepthM)> depth = fly.DepthFromRest(steady, PauseS, PausePoints);
+        (ImmutableArray<(double TimeS, double DepthM)> depth, double? firstMeterMS) = fly.DepthFromRest(steady, PauseS, PausePoints);
         return new SinkReport(
             steady.RateMS,
             BalanceEngine.Degrees(steady.PitchRad),
@@ -124,6 +124,7 @@ internal static class StateCalculation
             depth[PausePoints / 2].DepthM,
             [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))])
         {
+            FirstMeterMS = firstMeterMS,
             Ways = withWays ? Ways(fly, body.Intent) : [],
         };
     }

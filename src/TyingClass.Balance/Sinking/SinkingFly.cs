@@ -40,6 +40,8 @@ public sealed class SinkingFly
     private readonly double _knotStiffness;
     private readonly double _leaderDragPerSpeed2;
     private readonly double _leaderReynoldsPerSpeed;
+    private readonly Leader _leader;
+    private readonly Water _water;
     private readonly double _massKg;
     private readonly Vector3D _massCenter;
     private readonly Vector3D _towPoint;
@@ -60,6 +62,7 @@ public sealed class SinkingFly
         _knotStiffness = conditions.Knot == Knot.Cinched ? conditions.Leader.BendingStiffnessNM2 : 0;
         _leaderDragPerSpeed2 = density / 2 * conditions.Leader.DiameterM;
         _leaderReynoldsPerSpeed = density * conditions.Leader.DiameterM / conditions.Water.ViscosityPaS;
+        (_leader, _water) = (conditions.Leader, conditions.Water);
         _hand = Handedness.Of(body);
         _momentScale = Math.Max(Math.Abs(_wetWeightN) * body.ShankLengthM, Standard.GravityMS2 * _wetMoment.Length);
     }
@@ -155,52 +158,38 @@ public sealed class SinkingFly
     }
 
     /// <summary>
-    /// Depth against time from rest at the attitude of the steady sink: M dv/dt = W' - drag(v). The water set in motion with the fly (added mass) is left out.
+    /// Depth against time from rest at the attitude of the steady sink, the leader drawn down behind it: M dv/dt = W' - drag(v) - friction along the leader + its
+    /// weight. The water set in motion with the fly (added mass) is left out, and so is the nose that the leader lifts as it grows.
     /// </summary>
     /// <param name="steady">From <see cref="TryFindSteady"/>.</param>
     /// <param name="untilS">Length of the pause, s.</param>
     /// <param name="points">How many equal steps to report.</param>
-    public ImmutableArray<(double TimeS, double DepthM)> DepthFromRest(SteadySink steady, double untilS, int points)
+    /// <returns>The points, and the mean rate over the first meter; null when it takes over ten times the pause, or rises.</returns>
+    public (ImmutableArray<(double TimeS, double DepthM)> Points, double? FirstMeterMS) DepthFromRest(SteadySink steady, double untilS, int points)
     {
         double terminal = steady.FlowMS.Length;
-        ImmutableArray<(double, double)>.Builder result = ImmutableArray.CreateBuilder<(double, double)>(points + 1);
-        result.Add((0, 0));
         if (terminal == 0)
         {
-            return result.ToImmutable();
+            return ([(0, 0)], null);
         }
 
         Vector3D way = steady.FlowMS / terminal;
-        double drive = Vector3D.Dot(Total(steady.FlowMS).ForceN, way);
-        double verticalShare = Vector3D.Dot(way, steady.Up);
-        double time = 0, speed = 0, gone = 0, scale = _massKg * terminal / drive;
-        bool settled = false;
-        for (int i = 1; i <= points; i++)
+        double drive = Vector3D.Dot(Total(steady.FlowMS).ForceN, way), downShare = Vector3D.Dot(way, steady.Up);
+        Pause pause = new(_massKg, drive, v => Vector3D.Dot(Total(v * way).ForceN, way));
+        // What rises draws no leader down.
+        if (downShare > 0)
         {
-            double end = untilS * i / points;
-            while (!settled && time < end - 1e-12)
+            double section = Math.PI / 4 * _leader.DiameterM * _leader.DiameterM;
+            double weightNM = section * (_leader.DensityKgM3 - _water.DensityKgM3) * Standard.GravityMS2 * downShare * downShare;
+            pause = new Pause(pause.MassKg, pause.DriveN, pause.DragN)
             {
-                double h = Math.Min(0.2 * scale, end - time);
-                double k1 = Acceleration(speed), k2 = Acceleration(speed + h / 2 * k1);
-                double k3 = Acceleration(speed + h / 2 * k2), k4 = Acceleration(speed + h * k3);
-                gone += h * speed + h * h / 6 * (k1 + k2 + k3);
-                speed += h / 6 * (k1 + 2 * k2 + 2 * k3 + k4);
-                time += h;
-                settled = Math.Abs(speed - terminal) < 1e-6 * terminal;
-            }
-
-            if (settled)
-            {
-                gone += terminal * (end - time);
-                time = end;
-            }
-
-            result.Add((end, gone * verticalShare));
+                LeaderN = (v, s) => _leader.FrictionFactor * LeaderFriction.ForceN(_water, _leader.DiameterM, s, v) - weightNM * s,
+                LeaderKgM = section * _leader.DensityKgM3,
+            };
         }
 
-        return result.ToImmutable();
-
-        double Acceleration(double v) => (drive - (v > 0 ? Vector3D.Dot(Total(v * way).ForceN, way) : 0)) / _massKg;
+        (ImmutableArray<double> gone, double? meterAfterS) = pause.Run(terminal, untilS, points, downShare > 0 ? 1 / downShare : double.PositiveInfinity);
+        return ([.. gone.Select((m, i) => (untilS * i / points, m * downShare))], 1 / meterAfterS);
     }
 
     private readonly record struct Derivatives(Wrench Wrench, Matrix3 Force, Matrix3 Moment);

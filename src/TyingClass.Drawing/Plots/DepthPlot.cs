@@ -43,10 +43,7 @@ internal static class DepthPlot
         string state = FlyWords.StateAtHead(s);
         if (s.Sink is not { } sink)
             return $"{state} it hangs still in the water, or never settles.";
-        string rate = Magnitudes.SinkRate.Say(Math.Abs(sink.RateMS), units);
-        return sink.RateMS < 0
-            ? $"{state} it rises at {rate}."
-            : $"{state} it is {Magnitudes.Depth.Say(sink.DepthAfter5sM, units)} down after 5 s and sinks at {rate}, {FlyWords.Pitch(sink.PitchDeg)}.";
+        return $"{state} it {(sink.RateMS < 0 ? "rises" : "sinks")} {FlyWords.Nose(sink.PitchDeg)}. {PauseSentence.Of(sink, units)}";
     }));
 
     private static IEnumerable<StateReport> Sunk(BalanceReport report) => report.Compared().Where(s => s.Sink is not null);

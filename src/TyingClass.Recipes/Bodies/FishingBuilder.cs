@@ -32,7 +32,7 @@ internal static class FishingBuilder
         double diameterM = LeaderDiameterM(spec, guesses, log);
         log.AddFigure("leader stiffness E", modulus);
         log.AddFigure("leader density", density);
-        return new Leader(diameterM, guesses.Of(modulus) * 1e9, density.Value);
+        return new Leader(diameterM, guesses.Of(modulus) * 1e9, density.Value) { FrictionFactor = guesses.Of(FishingScale.LeaderFriction) };
     }
 
     private static double LeaderDiameterM(FishingSpec spec, Guesses guesses, AssumptionLog log)

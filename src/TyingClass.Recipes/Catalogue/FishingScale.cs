@@ -21,7 +21,11 @@ public static class FishingScale
     public static readonly Figure FluorocarbonDensity = new(1765, "kg/m³", "handbook tables of plastics, polyvinylidene fluoride 1750-1780");
 
     /// <summary>What is guessed; temperature, speed and leader are chosen by who fishes.</summary>
-    internal static IEnumerable<Figure> Estimates => [BreakingStress, FluorocarbonBreakingStress, NylonModulus, FluorocarbonModulus];
+    /// <summary>What a leader's friction is over that of a smooth wire with water flowing smoothly along it.</summary>
+    public static readonly Figure LeaderFriction = Figure.Guess(
+        "friction along a leader", 1, "× laminar", 0.8, 2, "coils and knots hold back more; tow tests of thicker cylinders at speed, turbulent, ASME FEDSM2002-31298");
+
+    internal static IEnumerable<Figure> Estimates => [BreakingStress, FluorocarbonBreakingStress, NylonModulus, FluorocarbonModulus, LeaderFriction];
 
     /// <summary>Stress at which a leader of the material breaks.</summary>
     public static Figure BreakingStressOf(LeaderMaterial material) => material == LeaderMaterial.Fluorocarbon ? FluorocarbonBreakingStress : BreakingStress;

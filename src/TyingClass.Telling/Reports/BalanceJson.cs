@@ -78,6 +78,8 @@ public static class BalanceJson
                 sink.PitchDeg,
                 sink.LeanDeg,
                 sink.DepthAfter5sM,
+                sink.FirstMeterMS,
+                Line = "slack",
                 Ways = sink.Ways.Select(w => new { w.RateMS, w.PitchDeg, w.LeanDeg, w.Share }),
                 Depth = sink.Depth.Select(d => new { d.TimeS, d.DepthM })
             } : null,

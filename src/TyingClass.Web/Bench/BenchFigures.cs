@@ -28,6 +28,7 @@ internal static class BenchFigures
         (Magnitudes.RightingRange, (_, s) => Si.Deg(s.Roll.RangeDeg)),
         (Magnitudes.LineAngle, (_, s) => Si.Deg(s.AtFishingSpeed.LineAngleDeg)),
         (Magnitudes.SinkRate, (_, s) => s.Sink?.RateMS),
+        (Magnitudes.FirstMeterRate, (_, s) => s.Sink?.FirstMeterMS),
         (Magnitudes.Depth, (_, s) => s.Sink?.DepthAfter5sM),
         (Magnitudes.RidesAsIntended, (_, s) => s.Tolerance.AsIntended),
     ];
