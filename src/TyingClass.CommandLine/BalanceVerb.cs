@@ -1,4 +1,5 @@
 using System.CommandLine;
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Balance.Towing;
 using TyingClass.Recipes.Model;
@@ -50,6 +51,7 @@ internal static class BalanceVerb
         output.WriteLine(fly.Recipe.Name);
         output.WriteLine(VerdictSentence.Of(r, Reader));
         output.WriteLine(CauseSentence.Of(r, Reader));
+        WriteDoubt(fly.Doubt, output);
         output.WriteLine();
         output.WriteLine(
             $"mass                 {Mass(Magnitudes.Mass, r.MassG)} dry, {Mass(Magnitudes.MassWithHeldWater, r.Casting.WetG)} with the water it holds");
@@ -66,6 +68,13 @@ internal static class BalanceVerb
 
         static string Mass(Magnitude what, double g) => what.Say(Si.G(g), Reader);
         static string Place(double mm) => Magnitudes.Place.Say(Si.Mm(mm), Reader);
+    }
+
+    private static void WriteDoubt(DoubtReport doubt, TextWriter output)
+    {
+        output.WriteLine(DoubtSentence.Of(doubt));
+        foreach (SaidRange range in DoubtSentence.Ranges(doubt, Reader)) output.WriteLine($"  {range.What.Name,-18} {range.Text} in nine draws of ten");
+        if (DoubtSentence.Mostly(doubt) is { } mostly) output.WriteLine($"  {mostly}");
     }
 
     private static void WriteState(StateReport s, BalanceReport r, TextWriter output)

@@ -80,10 +80,20 @@ internal static class GradeVerb
         grade.Passed,
         grade.AwaitsReview,
         grade.EngineVersion,
+        Why = grade.Why.SelectMany(reason => reason.Shares.Select(share => new
+        {
+            What = share.What.Word,
+            Share = share.Si,
+            reason.Quantity,
+            From = share.FromSi,
+            To = share.ToSi,
+            Error = share.Error is { } error ? char.ToLowerInvariant(error.ToString()[0]) + error.ToString()[1..] : null,
+        })),
         Problems = grade.Problems.Select(p => new { p.Line, p.Column, p.Path, p.Text }),
         Feedback = grade.Feedback is { } f
             ? new
             {
+                f.First,
                 f.WhatItWouldDo,
                 Goals = f.Goals.Select(g => new { g.Asked, g.Reached, g.Met }),
                 f.Why,
@@ -100,6 +110,11 @@ internal static class GradeVerb
         if (grade.Feedback is not { } feedback)
         {
             return;
+        }
+
+        if (feedback.First is { } first)
+        {
+            output.WriteLine(first);
         }
 
         output.WriteLine(feedback.WhatItWouldDo);

@@ -1,8 +1,12 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using TyingClass.CommandLine;
 
-RootCommand root = new("What a weighted fly would do in the water, from its recipe.")
+// Named by hand: as it is started it is a file called TyingClass.CommandLine.
+Command root = new("tying", "What a weighted fly would do in the water, from its recipe.")
 {
+    new HelpOption(),
+    new VersionOption(),
     BalanceVerb.Command(),
     GradeVerb.Command(),
     CheckLessonsVerb.Command(),
@@ -11,7 +15,8 @@ RootCommand root = new("What a weighted fly would do in the water, from its reci
     ExportVerb.Command(),
     ContactSheetVerb.Command(),
 };
-ParseResult parsed = root.Parse(args);
+// Alone it shows what there is, as someone who found it beside the program expects.
+ParseResult parsed = root.Parse(args.Length == 0 ? ["--help"] : args);
 if (parsed.Errors.Count > 0)
 {
     foreach (System.CommandLine.Parsing.ParseError error in parsed.Errors)

@@ -1,5 +1,7 @@
+using TyingClass.Balance.Doubting;
 using TyingClass.Drawing.Plots;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing;
 
@@ -20,11 +22,11 @@ public static class Curves
 {
     /// <summary>Pitch of the attitude the fly settles in, fresh and soaked, at every solved speed.</summary>
     public static string PitchAgainstSpeed(SolvedFly fly, DrawingOptions options) =>
-        PitchPlot.Draw(fly.Recipe.Name, fly.Report, options);
+        PitchPlot.Draw(fly.Recipe.Name, fly.Report, Bands(fly, options), options);
 
     /// <summary>Keel height of the intended way up, fresh and soaked; speeds where it means nothing are left out.</summary>
     public static string KeelHeightAgainstSpeed(SolvedFly fly, DrawingOptions options) =>
-        KeelPlot.Draw(fly.Recipe.Name, fly.Report, options);
+        KeelPlot.Draw(fly.Recipe.Name, fly.Report, Bands(fly, options), options);
 
     /// <summary>Restoring moment against heel, its range marked, in the state the options ask for.</summary>
     public static string Righting(SolvedFly fly, DrawingOptions options) =>
@@ -32,7 +34,7 @@ public static class Curves
 
     /// <summary>Depth reached on a slack line, fresh and soaked.</summary>
     public static string DepthInPause(SolvedFly fly, DrawingOptions options) =>
-        DepthPlot.Draw(fly.Recipe.Name, fly.Report, options);
+        DepthPlot.Draw(fly.Recipe.Name, fly.Report, Bands(fly, options), options);
 
     /// <summary>Keel height, sink rate or mass against the time under water, at the recipe's own speed.</summary>
     public static string AgainstSoak(SolvedFly fly, SoakFigure figure, DrawingOptions options) =>
@@ -49,4 +51,9 @@ public static class Curves
     /// <summary>Sink rates timed in a tub against those computed, one mark a fly.</summary>
     public static string SinkTimedAgainstComputed(string title, IReadOnlyList<TimedSink> flies, DrawingOptions options) =>
         AgreementPlot.Draw(title, flies, options);
+
+    /// <summary>A figure and how far the model's own guesses leave it open, as a thin bar for the row of a table. Its words stand beside it.</summary>
+    public static string DoubtBar(SaidRange range, double si, UnitSystem units) => DoubtMark.Draw(range, si, units);
+
+    private static DoubtBands? Bands(SolvedFly fly, DrawingOptions options) => options.ShowDoubt ? fly.DoubtBands : null;
 }

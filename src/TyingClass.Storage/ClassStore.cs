@@ -35,7 +35,7 @@ public sealed class ClassStore : IDisposable
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         (_folder, _time) = (folder, time);
-        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps));
+        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps), time);
         Attempts = new AttemptStore(_database, time);
         Practice = new PracticeStore(_database, time);
         People = new PersonStore(_database, time);
@@ -54,6 +54,7 @@ public sealed class ClassStore : IDisposable
         GuestMoves = new GuestMoves(_database, time);
         Trash = new Trash(_database, time);
         Starts = new ClassStartStore(_database);
+        LeftVisits = new LeftVisits(_database, time);
         RoomChoice = new RoomChoiceStore(_database);
         IsInvented = _database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
@@ -93,6 +94,8 @@ public sealed class ClassStore : IDisposable
     public Trash Trash { get; }
 
     public ClassStartStore Starts { get; }
+
+    public LeftVisits LeftVisits { get; }
 
     public RoomChoiceStore RoomChoice { get; }
 
@@ -139,6 +142,7 @@ public sealed class ClassStore : IDisposable
         CommentStore.Prepare(db);
         GuestMoves.Prepare(db);
         ClassStartStore.Prepare(db);
+        LeftVisits.Prepare(db);
         Trash.Empty(db, time.GetUtcNow());
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Balance.Tests.Flies;
 using TyingClass.Recipes.Bodies;
@@ -9,8 +10,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Benchmarks;
 
 /// <summary>
-/// What a full report and its doubt cost in processor time, collecting garbage included, which other work on the machine does not add to: over the recipes of the
-/// course and over thrown-together ones, the least of a few rounds.
+/// What a full report and its doubt cost in processor time, collecting garbage included, which other work on the machine does not add to: over the recipes of
+/// the course and over thrown-together ones, the least of a few rounds.
 /// </summary>
 internal static class DoubtLoad
 {
@@ -42,9 +43,23 @@ internal static class DoubtLoad
         }
 
         Console.WriteLine(what);
+        Widths(recipes);
         Tell("full report", least[0], recipes);
         Tell("doubt alone", least[1], recipes);
         Tell("report with doubt", [.. least[0].Zip(least[1], (report, doubt) => report + doubt)], recipes);
+    }
+
+    private static void Widths(Recipe[] recipes)
+    {
+        DoubtReport[] doubts = [.. recipes.Select(r => Doubt.Of(r, FlyBuilder.Build(r)))];
+        double[] keels = [.. doubts.Select(d => d.KeelHeightMm).OfType<Interval>().Select(i => i.High - i.Low).Order()];
+        double[] pitches = [.. doubts.Select(d => d.PitchDeg.High - d.PitchDeg.Low).Order()];
+        double[] sinks = [.. doubts.Select(d => d.SinkRateMS).OfType<Interval>().Select(i => 2 * (i.High - i.Low) / (i.High + i.Low)).Order()];
+        Console.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"  left open, median: keel height {keels[keels.Length / 2]:F2} mm, pitch {pitches[pitches.Length / 2]:F1}°, "
+                + $"sink rate {100 * sinks[sinks.Length / 2]:F0} %; sure of {doubts.Count(d => d.IsSure)}, "
+                + $"alike in every draw {doubts.Count(d => d.SameVerdict == 1)}"));
     }
 
     private static void Least(double[] least, int i, Action work)

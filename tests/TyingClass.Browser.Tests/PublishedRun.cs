@@ -35,6 +35,11 @@ internal sealed class PublishedRun : IAsyncDisposable
         _lines.Select(line => Regex.Match(line, $"^{Regex.Escape(before)}(.+)$")).FirstOrDefault(m => m.Success)?.Groups[1].Value
         ?? throw new InvalidOperationException($"The console does not say “{before}”: {string.Join('\n', _lines)}");
 
+    /// <summary>The file of the runtime that this process has loaded, after Linux's own list of what it has mapped.</summary>
+    public string LoadedRuntime() =>
+        File.ReadLines(FormattableString.Invariant($"/proc/{_process!.Id}/maps")).First(line => line.EndsWith("/libcoreclr.so", StringComparison.Ordinal))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)[^1];
+
     /// <summary>Another program of the folder, in the same home, to its end.</summary>
     public async Task<(int ExitCode, string Output)> CallAsync(string program, params string[] arguments)
     {

@@ -12,11 +12,11 @@ public static class PartialReports
     public static TowReport Tow(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null) =>
         Towed(body, conditions, SoakS(state, options)).Report;
 
-    /// <summary><see cref="StateReport.Sink"/> of one state.</summary>
+    /// <summary><see cref="StateReport.Sink"/> of one state, without the other ways it could sink, which take most of the time.</summary>
     public static SinkReport? Sink(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null)
     {
         double soakS = SoakS(state, options);
-        return StateCalculation.Sink(body, conditions, soakS, Towed(body, conditions, soakS));
+        return StateCalculation.Sink(body, conditions, soakS, Towed(body, conditions, soakS), withWays: false);
     }
 
     /// <summary><see cref="StateReport.Tolerance"/> of one state.</summary>
@@ -26,6 +26,14 @@ public static class PartialReports
         double soakS = SoakS(state, options);
         Towed towed = Towed(body, conditions, soakS);
         return StateCalculation.Tolerance(body, conditions, soakS, options, towed, ThousandFlies.Deviates(body, options.Flies, options.Seed));
+    }
+
+    /// <summary>The share of <see cref="ToleranceReport.AsIntended"/>, asked again and again with other errors.</summary>
+    internal static Func<double[], double> AsIntended(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options)
+    {
+        double soakS = SoakS(state, options);
+        Towed towed = Towed(body, conditions, soakS);
+        return deviates => StateCalculation.Tolerance(body, conditions, soakS, options, towed, deviates).AsIntended;
     }
 
     /// <summary><see cref="StateReport.Ledger"/> of one state.</summary>

@@ -13,6 +13,7 @@ internal static class SoakCalculation
         ImmutableArray<SoakPoint>.Builder points = ImmutableArray.CreateBuilder<SoakPoint>(options.SoakTimesS.Length);
         foreach (double soakS in options.SoakTimesS)
         {
+            StopSignal.Heed();
             // Nothing to soak out: one calculation is good for all times.
             points.Add(soaks || points.Count == 0 ? At(body, conditions, soakS) : points[0] with { SoakS = soakS });
         }

@@ -20,6 +20,7 @@ internal static class StateCalculation
 
     public static StateReport Report(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options, double[] deviates)
     {
+        StopSignal.Heed();
         double soakS = SoakS(state, options);
         double density = conditions.Water.DensityKgM3, speed = conditions.SpeedMS;
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
@@ -106,8 +107,9 @@ internal static class StateCalculation
             BalanceEngine.Degrees(lesser.RangeRad), lesser.Side);
     }
 
-    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed)
+    internal static SinkReport? Sink(FlyBody body, FishingConditions conditions, double soakS, Towed towed, bool withWays = true)
     {
+        StopSignal.Heed();
         SinkingFly fly = new(body, conditions, soakS);
         if (!fly.TryFindStable(towed.Rest.Attitude.Up, out SteadySink steady))
         {
@@ -123,7 +125,7 @@ internal static class StateCalculation
             [.. depth.Select(p => new DepthPoint(p.TimeS, p.DepthM))])
         {
             FirstMeterMS = firstMeterMS,
-            Ways = Ways(fly, body.Intent),
+            Ways = withWays ? Ways(fly, body.Intent) : [],
         };
     }
 

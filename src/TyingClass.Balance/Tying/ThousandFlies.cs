@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
 using TyingClass.Balance.Towing;
 
 namespace TyingClass.Balance.Tying;
@@ -14,6 +15,8 @@ public sealed class ThousandFlies
 
     // A sampled fly that moves further than this from the nominal attitude is followed all the way instead.
     private const double NearRad = 0.15;
+
+    private const int FliesBetweenLooks = 16;
 
     private readonly FlyBody _body;
     private readonly FishingConditions _conditions;
@@ -68,6 +71,7 @@ public sealed class ThousandFlies
         double[] leans = new double[deviates.Length / perFly];
         for (int i = 0; i < leans.Length; i++)
         {
+            if (i % FliesBetweenLooks == 0) StopSignal.Heed();
             Tie(deviates.AsSpan(i * perFly, perFly));
             leans[i] = TrySettleNear(nominal, speedMS, out Attitude at) ? at.LeanRad(_body.Intent) : double.NaN;
         }

@@ -45,5 +45,5 @@ internal sealed class LegsArt : PartArt
     }
 
     private static IEnumerable<Piece> Soft(Limb limb, Sweep[] strands) =>
-        strands.SelectMany(s => HairArt.Draw(limb, s, limb.View.Pose.ToHook(Vector3D.UnitZ), 9, 0.06, limb.Fly.Dye(1), shiny: false));
+        strands.SelectMany(s => HairArt.Draw(limb, s, limb.View.Pose.ToHook(Vector3D.UnitZ), new Bunch(9, 0.06, limb.Fly.Dye(1))));
 }

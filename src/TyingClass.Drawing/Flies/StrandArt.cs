@@ -33,9 +33,9 @@ internal static class StrandArt
         "feather" => PlumeArt.Feather(limb, line, outward),
         "rubber" or "silicone rubber" =>
             LegsArt.Rubber(limb, [line, line.Shifted(Vector3D.Zero, Vector3D.Zero, 0.06 * limb.LengthMm * outward, 0.14 * limb.LengthMm * outward)]),
-        "flash" or "tinsel" => HairArt.Draw(limb, line, outward, strands: 16, spread: 0.05, Tone.Bright, shiny: true),
-        "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, strands: 84, spread: 0.055, limb.Fly.Dye(1), shiny: false),
-        _ => HairArt.Draw(limb, line, outward, strands: 80, spread: 0.065, limb.Fly.Dye(1), shiny: false),
+        "flash" or "tinsel" => HairArt.Draw(limb, line, outward, new Bunch(16, 0.05, Tone.Bright) { Shiny = true }),
+        "synthetic hair" or "wool" => HairArt.Draw(limb, line, outward, new Bunch(84, 0.055, limb.Fly.Dye(1))),
+        _ => HairArt.Draw(limb, line, outward, new Bunch(80, 0.065, limb.Fly.Dye(1))),
     };
 
     // Bound down at both ends: along the back of the body, then free behind the rear tie.
@@ -49,7 +49,7 @@ internal static class StrandArt
         Sweep? rest = free > 0.5 ? Sweep.Trailing(d, limb.Direct(Vector3D.UnitX), trail, free, limb.Suppleness) : null;
         if (limb.Material == "fur strip")
             return [.. StripArt.Draw(limb, over, outward, 1), .. rest is { } r ? StripArt.Draw(limb, r, outward, 2) : []];
-        return [.. HairArt.Draw(limb, over, outward, 34, 0.02, limb.Fly.Dye(1), shiny: false), .. rest is { } f ? Stuff(limb, f, outward) : []];
+        return [.. HairArt.Draw(limb, over, outward, new Bunch(34, 0.02, limb.Fly.Dye(1))), .. rest is { } f ? Stuff(limb, f, outward) : []];
     }
 
     // The trail as far as the shank leaves it free: a wing lies on the body, it does not stream through it.

@@ -20,8 +20,6 @@ internal sealed class View(Pose attitude, Vector3D towPointMm, Facing facing)
 {
     public Pose Pose => attitude;
 
-    public Facing Facing => facing;
-
     /// <summary>Unit vector from the fly to the onlooker, hook frame.</summary>
     public Vector3D Toward { get; } = attitude.ToHook(facing == Facing.Side ? -Vector3D.UnitY : -Vector3D.UnitX);
 

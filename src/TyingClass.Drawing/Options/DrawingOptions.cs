@@ -44,6 +44,9 @@ public sealed record DrawingOptions
     /// <summary>Leaves room for the attitude at every solved speed, so that pictures at different speeds share one frame.</summary>
     public bool FrameAllSpeeds { get; init; }
 
+    /// <summary>Lays the band of the model's own doubt about the soaked fly's curves.</summary>
+    public bool ShowDoubt { get; init; }
+
     /// <summary>These options, or an error that says which is wrong.</summary>
     /// <exception cref="ArgumentException">A prefix that is no id, or a width outside 100 to 4000 px.</exception>
     internal DrawingOptions Checked()

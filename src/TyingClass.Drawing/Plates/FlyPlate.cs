@@ -50,7 +50,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
         foreach (Mark mark in Marks)
             mark.Draw(ink, MarkRadiusMm);
         DrawLabels(canvas);
-        DrawFoot(canvas);
+        DrawFoot(ink);
         canvas.Close();
     }
 
@@ -95,18 +95,18 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
 
     private double FootHeight(double letter) => (HasStrip ? 1.9 : 0.2) * letter + (Options.Caption ? (1.6 + 1.3 * CaptionLines) * letter : 0);
 
-    private void DrawFoot(SvgCanvas canvas)
+    private void DrawFoot(Ink ink)
     {
         double letter = LetterMm, y = Window.Bottom - FootHeight(letter) + 1.2 * letter;
         if (Shows(MarkSet.Flow) && FlowWords is { } flow)
-            Strip.DrawFlow(canvas, Window.Left + letter, y, letter, PenMm, flow);
+            Strip.DrawFlow(ink, new Point(Window.Left + letter, y), letter, flow);
         if (Shows(MarkSet.ScaleBar))
-            Strip.DrawScaleBar(canvas, Window.Right - letter, y, Window.Width, letter, PenMm, Options.Units);
+            Strip.DrawScaleBar(ink, new Point(Window.Right - letter, y), Window.Width, letter, Options.Units);
         if (!Options.Caption)
             return;
         double x = Window.Center.X, line = Window.Bottom - (0.8 + 1.3 * CaptionLines) * letter;
-        Say(canvas, Fitted(fly.Recipe.Name, CaptionRoom), new Point(x, line), "middle", "name", "fly-label fly-name");
+        Say(ink.Canvas, Fitted(fly.Recipe.Name, CaptionRoom), new Point(x, line), "middle", "name", "fly-label fly-name");
         foreach (string words in Wrapped(CaptionWords, CaptionRoom))
-            Say(canvas, words, new Point(x, line += 1.3 * letter), "middle", "caption", "fly-label fly-caption");
+            Say(ink.Canvas, words, new Point(x, line += 1.3 * letter), "middle", "caption", "fly-label fly-caption");
     }
 }

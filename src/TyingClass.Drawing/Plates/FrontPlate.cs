@@ -56,10 +56,10 @@ internal sealed class FrontPlate : FlyPlate
     protected override void DrawBehind(Ink ink)
     {
         string dashes = LineArt.Dashes(LetterMm);
-        LineArt.Rule(ink, "fly-plumb", "plumb line", Up * ReachMm, new Point(0, Content.Bottom), 0.7, dashes);
+        LineArt.Rule(ink, new Ruling("fly-plumb", "plumb line", 0.7, dashes), Up * ReachMm, new Point(0, Content.Bottom));
         if (Leans)
-            LineArt.Rule(ink, "fly-own-line", "line of the fly", _own * ReachMm,
-                _own * -Math.Min(0.6 * ReachMm, 0.9 * Math.Abs((_own.Y < 0 ? Content.Bottom : Content.Top) / _own.Y)), 0.9, dashes);
+            LineArt.Rule(ink, new Ruling("fly-own-line", "line of the fly", 0.9, dashes), _own * ReachMm,
+                _own * -Math.Min(0.6 * ReachMm, 0.9 * Math.Abs((_own.Y < 0 ? Content.Bottom : Content.Top) / _own.Y)));
     }
 
     protected override void DrawOver(Ink ink)

@@ -53,7 +53,7 @@ internal sealed class HangPlate : FlyPlate
     protected override void DrawBehind(Ink ink)
     {
         LineArt.Draw(ink, Fly, new Point(0, -1), LeaderMm);
-        LineArt.Rule(ink, "fly-plumb", "plumb line", new Point(0, 0), new Point(0, Content.Bottom), 0.8, LineArt.Dashes(LetterMm));
+        LineArt.Rule(ink, new Ruling("fly-plumb", "plumb line", 0.8, LineArt.Dashes(LetterMm)), new Point(0, 0), new Point(0, Content.Bottom));
     }
 
     protected override void DrawOver(Ink ink)
@@ -61,8 +61,8 @@ internal sealed class HangPlate : FlyPlate
         if (!HasArc)
             return;
         string fine = $"{Svg.SvgCanvas.N(0.3 * LetterMm)} {Svg.SvgCanvas.N(0.3 * LetterMm)}";
-        LineArt.Rule(ink, "fly-own-line", "shank", _shankFront, _shankFront + _shankWay * ReachMm, 0.7, fine);
-        LineArt.Rule(ink, "fly-own-line", "upright", _shankFront, _shankFront + _down * ReachMm, 0.7, fine);
+        LineArt.Rule(ink, new Ruling("fly-own-line", "shank", 0.7, fine), _shankFront, _shankFront + _shankWay * ReachMm);
+        LineArt.Rule(ink, new Ruling("fly-own-line", "upright", 0.7, fine), _shankFront, _shankFront + _down * ReachMm);
         LineArt.Arc(ink, "shank from plumb", _shankFront, 0.92 * ReachMm, _down, _shankWay);
     }
 

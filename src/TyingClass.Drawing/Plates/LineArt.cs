@@ -6,6 +6,10 @@ using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Plates;
 
+/// <summary>A straight broken line with a name.</summary>
+/// <param name="Weight">In pens.</param>
+internal readonly record struct Ruling(string Css, string Name, double Weight, string Dashes);
+
 /// <summary>The leader and its knot, from the tow point (the origin) toward the rod.</summary>
 internal static class LineArt
 {
@@ -48,10 +52,10 @@ internal static class LineArt
     public static string Dashes(double letterMm) =>
         $"{SvgCanvas.N(1.1 * letterMm)} {SvgCanvas.N(0.35 * letterMm)} {SvgCanvas.N(0.15 * letterMm)} {SvgCanvas.N(0.35 * letterMm)}";
 
-    public static void Rule(Ink ink, string css, string name, Point a, Point b, double weight, string dashes) => ink.Canvas.Element(
-        "line", ("class", css), ("data-mark", name), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)),
+    public static void Rule(Ink ink, Ruling line, Point a, Point b) => ink.Canvas.Element(
+        "line", ("class", line.Css), ("data-mark", line.Name), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)),
         ("y2", SvgCanvas.Exact(b.Y)),
-        ("stroke-width", SvgCanvas.Exact(weight * ink.PenMm)), ("stroke-dasharray", dashes));
+        ("stroke-width", SvgCanvas.Exact(line.Weight * ink.PenMm)), ("stroke-dasharray", line.Dashes));
 
     /// <summary>An arc about a center from one direction to another, with its words' place: angles on the page.</summary>
     public static void Arc(Ink ink, string name, Point center, double radiusMm, Point from, Point to)

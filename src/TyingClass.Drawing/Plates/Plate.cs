@@ -82,23 +82,24 @@ internal abstract class Plate
             (string anchor, double x) = label.Foot.X <= label.Box.Left + 0.01 ? ("start", label.Box.Left + 0.15 * LetterMm)
                 : label.Foot.X >= label.Box.Right - 0.01 ? ("end", label.Box.Right - 0.15 * LetterMm)
                 : ("middle", (label.Box.Left + label.Box.Right) / 2);
-            Say(canvas, label.Wish.Text, new Point(x, label.Box.Bottom - 0.32 * LetterMm), anchor, label.Wish.Name, halo: true);
+            canvas.Words("text", label.Wish.Text,
+            [
+                .. Lettering(new Point(x, label.Box.Bottom - 0.32 * LetterMm), anchor, label.Wish.Name, "fly-label fly-halo"),
+                // Clears the paper round the letters: they may have to lie on the fly.
+                ("stroke", Tone.Paper.Color), ("stroke-width", "0.25em"), ("paint-order", "stroke"),
+            ]);
         }
 
         canvas.Close();
     }
 
-    /// <param name="halo">Clears the paper round the letters, where they may have to lie on the fly.</param>
-    protected static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label", bool halo = false)
-    {
-        List<(string, string)> attributes =
-        [
-            ("class", halo ? css + " fly-halo" : css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor), ("data-label", name),
-            ("fill", "currentColor"),
-        ];
-        attributes.AddRange(halo ? [("stroke", Tone.Paper.Color), ("stroke-width", "0.25em"), ("paint-order", "stroke")] : [("stroke", "none")]);
-        canvas.Words("text", words, [.. attributes]);
-    }
+    protected static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label") =>
+        canvas.Words("text", words, [.. Lettering(at, anchor, name, css), ("stroke", "none")]);
+
+    private static (string, string)[] Lettering(Point at, string anchor, string name, string css) =>
+    [
+        ("class", css), ("x", SvgCanvas.N(at.X)), ("y", SvgCanvas.N(at.Y)), ("text-anchor", anchor), ("data-label", name), ("fill", "currentColor"),
+    ];
 
     /// <summary>In as few lines as hold it, broken after commas.</summary>
     protected static IReadOnlyList<string> Wrapped(string text, double widthEm)

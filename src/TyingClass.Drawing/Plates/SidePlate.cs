@@ -53,7 +53,7 @@ internal sealed class SidePlate : FlyPlate
     protected override void DrawOver(Ink ink)
     {
         if (Shows(MarkSet.LineOfPull))
-            LineArt.Rule(ink, "fly-pull", "line of pull", new Point(0, 0), _pull * -ReachAftMm, 0.8, LineArt.Dashes(LetterMm));
+            LineArt.Rule(ink, new Ruling("fly-pull", "line of pull", 0.8, LineArt.Dashes(LetterMm)), new Point(0, 0), _pull * -ReachAftMm);
         _keel?.Draw(ink, LetterMm);
     }
 

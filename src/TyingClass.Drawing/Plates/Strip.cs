@@ -20,13 +20,14 @@ internal static class Strip
 
     private static (double Mm, string Words) Inches(double parts, string words) => (1e3 * Units.ToSi(1 / parts, Length, "in"), words);
 
-    public static void DrawScaleBar(SvgCanvas canvas, double right, double y, double plateMm, double letterMm, double penMm, UnitSystem units)
+    public static void DrawScaleBar(Ink ink, Point rightFoot, double plateMm, double letterMm, UnitSystem units)
     {
+        SvgCanvas canvas = ink.Canvas;
         (double mm, string words) = ScaleBar(plateMm, units);
-        double h = 0.3 * letterMm, left = right - mm;
+        double h = 0.3 * letterMm, left = rightFoot.X - mm, y = rightFoot.Y;
         canvas.Open("g", ("class", "fly-scale-bar"), ("data-mark", "scale bar"), ("data-length-mm", SvgCanvas.Exact(mm)));
         canvas.Element("rect", ("class", "fly-mark-paper"), ("x", SvgCanvas.Exact(left)), ("y", SvgCanvas.Exact(y - h)), ("width", SvgCanvas.Exact(mm)),
-            ("height", SvgCanvas.Exact(h)), ("fill", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(0.8 * penMm)));
+            ("height", SvgCanvas.Exact(h)), ("fill", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(0.8 * ink.PenMm)));
         for (int i = 0; i < 5; i += 2)
             canvas.Element("rect", ("class", "fly-ink-fill"), ("x", SvgCanvas.Exact(left + mm * i / 5)), ("y", SvgCanvas.Exact(y - h)),
                 ("width", SvgCanvas.Exact(mm / 5)), ("height", SvgCanvas.Exact(h)), ("fill", "currentColor"), ("stroke", "none"));
@@ -35,8 +36,10 @@ internal static class Strip
         canvas.Close();
     }
 
-    public static void DrawFlow(SvgCanvas canvas, double left, double y, double letterMm, double penMm, string words)
+    public static void DrawFlow(Ink ink, Point leftFoot, double letterMm, string words)
     {
+        SvgCanvas canvas = ink.Canvas;
+        double left = leftFoot.X, y = leftFoot.Y;
         canvas.Open("g", ("class", "fly-flow"), ("data-mark", "flow"), ("stroke", Tone.Water.Color));
         double length = 4.2 * letterMm;
         for (int i = 0; i < 3; i++)
@@ -46,7 +49,7 @@ internal static class Strip
             Point a = new(start, y - 0.15 * letterMm + dy), b = new(end, a.Y);
             double third = (end - start) / 3, sway = 0.16 * letterMm;
             wave.Move(a).Cubic(a + new Point(third, -sway), b + new Point(-third, sway), b);
-            canvas.Element("path", ("class", "fly-flow-line"), ("d", wave.ToString()), ("stroke-width", SvgCanvas.Exact(penMm)));
+            canvas.Element("path", ("class", "fly-flow-line"), ("d", wave.ToString()), ("stroke-width", SvgCanvas.Exact(ink.PenMm)));
         }
 
         Point tip = new(left + length + 0.25 * letterMm, y - 0.15 * letterMm);

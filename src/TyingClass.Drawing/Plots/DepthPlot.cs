@@ -1,3 +1,4 @@
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Telling.Figures;
@@ -8,15 +9,20 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>Depth grows down the page, as it does in water.</summary>
 internal static class DepthPlot
 {
-    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    public static string Draw(string name, BalanceReport report, DoubtBands? bands, DrawingOptions options)
     {
         double Shown(double depthM) => Magnitudes.Depth.Shown(depthM, options.Units);
-        using Plot plot = new(options, "depth", $"{name}: depth in a pause", Describe(report, options.Units));
-        double[] depths = [.. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => Shown(p.DepthM)), 0];
+        using Plot plot = new(options, "depth", $"{name}: depth in a pause", Describe(report, options.Units) + DoubtBand.Words(bands));
+        double[] depths =
+        [
+            .. Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => Shown(p.DepthM)),
+            .. DoubtBand.Ends(bands?.ByTime.Select(b => (Interval?)b.DepthM), Shown), 0,
+        ];
         double longest = Sunk(report).SelectMany(s => s.Sink!.Depth).Select(p => p.TimeS).DefaultIfEmpty(5).Max();
         plot.X = Scale.Round(0, longest, 6, plot.Area.Left, plot.Area.Right);
         plot.Y = Scale.Round(depths.Min(), depths.Max(), 5, plot.Area.Top, plot.Area.Bottom);
         plot.Axes("time on a slack line, s", $"depth below the start, {Magnitudes.Depth.Symbol(options.Units)}", floor: 0);
+        DoubtBand.Draw(plot, bands?.ByTime.Select(b => (b.TimeS, (Interval?)b.DepthM)), Shown);
         foreach (StateReport state in Sunk(report))
         {
             bool soaked = state.State == WetState.Soaked;

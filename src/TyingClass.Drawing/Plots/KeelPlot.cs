@@ -1,3 +1,4 @@
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Telling.Figures;
@@ -7,12 +8,14 @@ namespace TyingClass.Drawing.Plots;
 
 internal static class KeelPlot
 {
-    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    public static string Draw(string name, BalanceReport report, DoubtBands? bands, DrawingOptions options)
     {
         UnitSystem units = options.Units;
-        double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) is { } mm ? Magnitudes.KeelHeight.Shown(Si.Mm(mm), units) : null;
-        using Plot plot = new(options, "keel", $"{name}: keel height against speed", Describe(report, units));
-        double[] all = [.. report.Compared().SelectMany(s => s.Tow).Select(Value).OfType<double>(), 0];
+        double? Value(TowReport tow) => tow.KeelHeightMm.For(report.Intent) is { } mm ? Shown(mm) : null;
+        using Plot plot = new(options, "keel", $"{name}: keel height against speed", Describe(report, units) + DoubtBand.Words(bands));
+        double Shown(double mm) => Magnitudes.KeelHeight.Shown(Si.Mm(mm), units);
+        double[] curve = [.. report.Compared().SelectMany(s => s.Tow).Select(Value).OfType<double>()];
+        double[] all = [.. curve, .. DoubtBand.Ends(bands?.BySpeed.Select(b => b.KeelHeightMm), Shown), 0];
         double span = Math.Max(all.Max() - all.Min(), Magnitudes.KeelHeight.Shown(Si.Mm(1), units));
         plot.X = SpeedSeries.Axis(report, units, plot.Area);
         plot.Y = Scale.Round(Math.Min(all.Min(), -0.2 * span), Math.Max(all.Max(), 0.2 * span), 5, plot.Area.Bottom, plot.Area.Top);
@@ -23,10 +26,11 @@ internal static class KeelPlot
         plot.TextWhereFree("returns when tipped", curves, Places(zero - 5, plot.Area.Top + 12, plot.Area));
         if (zero + 14 < plot.Area.Bottom)
             plot.TextWhereFree("turns over", curves, Places(zero + 14, plot.Area.Bottom - 5, plot.Area));
+        DoubtBand.Draw(plot, bands?.BySpeed.Select(b => (SpeedSeries.Shown(b.SpeedMS, units), b.KeelHeightMm)), Shown);
         SpeedSeries.Furnish(plot, report, units, byLean: false);
         foreach (StateReport state in report.Compared())
             SpeedSeries.Draw(plot, state, units, Value, byLean: false);
-        if (all.Length == 1)
+        if (curve.Length == 0)
             plot.Text("hangs at every speed: no keel height", plot.Area.Center, "middle", italic: true);
         return plot.Finish();
     }

@@ -20,7 +20,6 @@ internal sealed class Plot : IDisposable
     public Plot(DrawingOptions options, string kind, string title, string description, double height = 240)
     {
         _prefix = options.Checked().IdPrefix;
-        Height = height;
         _canvas.Open("svg",
             ("viewBox", $"0 0 {SvgCanvas.N(Width)} {SvgCanvas.N(height)}"),
             ("width", SvgCanvas.N(options.WidthPx)), ("height", SvgCanvas.N(options.WidthPx * height / Width)),
@@ -30,8 +29,6 @@ internal sealed class Plot : IDisposable
         _canvas.Words("title", title, ("id", _prefix + "-title"));
         _canvas.Words("desc", description, ("id", _prefix + "-desc"));
     }
-
-    public double Height { get; }
 
     public Box Area { get; init; } = new(46, 40, 308, 196);
 

@@ -46,7 +46,7 @@ internal static partial class FigureChecker
         return Math.Abs(found - said) <= HalfLastDigit(figure.Said, query)
             ? null
             : $"{fly.Recipe.Name}: the engine "
-            + $"finds {(query.Quantity.Dimension is { } d ? Units.Format(found, d, UnitSystem.Metric, 5) : query.Say(found, UnitSystem.Metric))} "
+            + $"finds {(query.Quantity.Dimension is { } d ? Units.Write(found, d, 5) : query.Say(found, UnitSystem.Metric))} "
             + $"for {query.Name}, not {figure.Said}.";
     }
 

@@ -14,6 +14,12 @@ public static class KeyClearance
     /// <summary>For which way up, where the engine's own sample is at hand.</summary>
     public const double LeastShare = 0.90;
 
+    /// <summary>Models tried with other guesses.</summary>
+    public const int Draws = 100;
+
+    /// <summary>Share of them that must give the same answer: the rest is the model's own doubt.</summary>
+    public const double LeastOfDraws = 0.90;
+
     /// <summary>What makes the key unfit, or null when it is clear.</summary>
     public static string? Complaint(Exercise exercise)
     {
@@ -22,6 +28,16 @@ public static class KeyClearance
     }
 
     internal static bool Enough(int agree) => agree >= LeastAgreement * Flies;
+
+    /// <summary>Null when nine in ten models agree.</summary>
+    /// <param name="agree">Whether a draw gives the key; null where it cannot tell.</param>
+    internal static string? ModelComplaint(IEnumerable<bool?> agree, string answer)
+    {
+        bool[] told = [.. agree.OfType<bool>()];
+        int alike = told.Count(a => a);
+        return alike >= LeastOfDraws * told.Length ? null
+            : $"{answer}, but of {told.Length} models with other guesses only {alike} agree: the model itself is in doubt, so nobody can be marked by it.";
+    }
 
     internal static string Percent(double share) => $"{Math.Round(100 * share)} %";
 }

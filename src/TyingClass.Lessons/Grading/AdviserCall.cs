@@ -5,7 +5,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -65,18 +65,10 @@ public static class LastHint
 
     internal static string Say(Exercise exercise, Recipe answer, Recipe? given, UnitSystem units, AdviserCall? adviser)
     {
-        if (Proposals(exercise, answer, adviser) is [var best, ..]) return $"The smallest change that does it: {best.Text}.{Cost(best)}";
-        if (given is not null && Proposals(exercise, given, adviser) is [var other, ..])
-            return $"Go back to the fly given, and from there: {other.Text}.{Cost(other)}";
-        if (FirstStep(exercise, answer, adviser) is { } first)
-            return $"No single change reaches every goal from here. A first step: {first.Step.Text}.{Cost(first.Step)} {Left(first.Left)}";
-        return "No single change reaches every goal from here. Take the goal you miss by most, change one thing that bears on it, and try again.";
-
-        string Left(ImmutableArray<Goal> goals) =>
-            goals.IsEmpty ? "" : $"That leaves {string.Join("; ", goals.Select(g => Said.Goal(g, GoalCheck.Query(g), units)))}.";
-
-        string Cost(Proposal p) =>
-            Math.Abs(p.AddedMassG) < 0.0005 ? " It adds no mass."
-            : $" It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
+        if (Proposals(exercise, answer, adviser) is [var best, ..]) return HintSentence.Smallest(best, units);
+        if (given is not null && Proposals(exercise, given, adviser) is [var other, ..]) return HintSentence.FromTheFlyGiven(other, units);
+        return FirstStep(exercise, answer, adviser) is { } first
+            ? HintSentence.FirstStep(first.Step, [.. first.Left.Select(g => GoalCheck.Query(g).Asked(g, units))], units)
+            : HintSentence.NoSingleChange;
     }
 }

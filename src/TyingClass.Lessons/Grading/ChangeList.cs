@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -54,8 +55,8 @@ public static class ChangeList
         while (a < answerEnd) AddIn(a++);
         return changes.ToImmutable();
 
-        void AddIn(int i) => changes.Add(new RecipeChange($"parts[{i}]", $"parts[{i}]", null, answerNames[i], $"a new part, {answerNames[i]}"));
-        void TakeOut(int i) => changes.Add(new RecipeChange($"parts[{i}]", $"parts[{i}]", names[i], null, $"the {names[i]}"));
+        void AddIn(int i) => changes.Add(new RecipeChange($"parts[{i}]", $"parts[{i}]", null, answerNames[i], ChangeWords.NewPart(answerNames[i])));
+        void TakeOut(int i) => changes.Add(new RecipeChange($"parts[{i}]", $"parts[{i}]", names[i], null, ChangeWords.Part(names[i])));
     }
 
     private static Dictionary<string, string> Rest(Recipe recipe) =>

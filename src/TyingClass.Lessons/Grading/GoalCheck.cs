@@ -3,6 +3,7 @@ using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -21,7 +22,7 @@ internal static class GoalCheck
         {
             QuantityQuery query = Query(goal);
             double? si = query.Of(fly);
-            return new GoalResult(Said.Goal(goal, query, units), Said.Reached(goal, query, si, verdict, units), IsMet(goal, si));
+            return new GoalResult(query.Asked(goal, units), Reached(goal, query, si, verdict, units), IsMet(goal, si));
         }),
     ];
 
@@ -31,6 +32,10 @@ internal static class GoalCheck
     public static bool IsMet(Goal goal, FlyFigures fly) => IsMet(goal, Query(goal).Of(fly));
 
     public static QuantityQuery Query(Goal goal) => QuantityQuery.Known(goal.Quantity);
+
+    private static string Reached(Goal goal, QuantityQuery query, double? si, VerdictKind verdict, UnitSystem units) => si is { } value
+        ? GoalSentence.Reached(query.Quantity.Magnitude, query.Quantity.Noticed(value), goal.LowSi, goal.HighSi, units)
+        : GoalSentence.NotReached(verdict, query.Quantity.Name == "mass of" ? query.Part : null);
 
     private static int Work(Quantity quantity) => quantity.IsOfMass ? 0 : quantity.Dimension == Recipes.Text.Dimension.Share ? 2 : 1;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -34,6 +35,9 @@ public sealed record GradeResult
     /// <summary>Tub test: what was seen beside what was predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
 
+    /// <summary>Why, as figures: what each difference, part or error gave. Empty where no figure may be told yet.</summary>
+    public ImmutableArray<Reason> Why { get; init; } = [];
+
     /// <summary>The figures the grade was made from, SI, for telling whether a newer engine would grade otherwise.</summary>
     public ImmutableArray<GradedFigure> Figures { get; init; } = [];
 
@@ -51,13 +55,16 @@ public sealed record GradeResult
 /// <summary>The four parts of feedback, in the order they are shown. Plain text sentences.</summary>
 public sealed record Feedback
 {
+    /// <summary>The one sentence that stands first: what decides, in a tyer's words. Null in feedback kept from before there was one.</summary>
+    public string? First { get; init; }
+
     /// <summary>1. What it would do.</summary>
     public required string WhatItWouldDo { get; init; }
 
     /// <summary>2. Goal by goal.</summary>
     public required ImmutableArray<GoalResult> Goals { get; init; }
 
-    /// <summary>3. Why: the largest terms of the moment ledger, by part.</summary>
+    /// <summary>3. Why, about the quantity that was asked, with its figures.</summary>
     public required string Why { get; init; }
 
     /// <summary>4. Where to look next; null once passed or before the first failed attempt.</summary>

@@ -4,9 +4,11 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -28,6 +30,9 @@ internal static class RecipeGrader
         if (!violations.IsEmpty)
             return GradeResult.Refused([.. violations.Select(v => Place(answerText, v.Path, v.Text))]);
 
+        // Nothing was tried, so nothing is charged: the page has said already what the fly given does.
+        if (exercise.Task is RecipeTask { ChangesGiven: true } && given is not null && ChangeList.Between(given, recipe).IsEmpty)
+            return GradeResult.Refused(RefusalSentence.Unchanged);
         FlyFigures? start = given is null ? null : new FlyFigures(given, null, options.Report);
         FlyFigures fly;
         try
@@ -44,17 +49,20 @@ internal static class RecipeGrader
         bool passed = goals.All(g => g.Met);
         Misreading? misreading =
             passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
+        AnswerReason reason = RecipeReason.Of(exercise, fly, exercise.Task is RecipeTask { ChangesGiven: true } ? start : null, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             Fly = fly.Solved,
             ExerciseVersion = exercise.Version,
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
             {
-                WhatItWouldDo = Said.Verdict(report, options.Units),
+                First = reason.First,
+                WhatItWouldDo = VerdictSentence.Of(report, options.Units),
                 Goals = goals,
-                Why = Said.WhyOfRecipe(fly, [.. exercise.Goals.Select(GoalCheck.Query).Where((_, i) => !goals[i].Met)], options.Units),
+                Why = reason.Why,
                 WhereToLook =
                     passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
                 Misreading = misreading?.Say,

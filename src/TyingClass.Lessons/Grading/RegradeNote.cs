@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
 
@@ -18,22 +19,20 @@ public static class RegradeNote
     {
         ArgumentNullException.ThrowIfNull(now);
         if (keptEngine == now.EngineVersion && keptExercise == now.ExerciseVersion) return null;
-        string since = keptExercise == now.ExerciseVersion ? "The engine has changed since." : "The exercise has changed since.";
-        if (!now.IsAttempt) return $"{since} Today this answer would not be taken: {now.Problems[0].Text}";
+        bool exerciseChanged = keptExercise != now.ExerciseVersion;
+        if (!now.IsAttempt) return RegradeSentence.NotTaken(exerciseChanged, now.Problems[0].Text);
         string[] moved = [
             .. keptFigures.Join(now.Figures, k => k.Quantity, n => n.Quantity, (k, n) => (k, n)).Where(p => Differ(p.k.Si, p.n.Si))
                 .Select(p => Moved(p.k, p.n))];
-        if (keptPassed == now.Passed && moved.Length == 0) return null;
-        string verdict = keptPassed == now.Passed ? "The grade would be the same" : $"Today it would {(now.Passed ? "pass" : "not pass")}";
-        return $"{since} {verdict}{(moved.Length == 0 ? "" : $": {string.Join("; ", moved)}")}.";
+        return keptPassed == now.Passed && moved.Length == 0 ? null : RegradeSentence.Graded(exerciseChanged, keptPassed, now.Passed, moved);
 
         string Moved(GradedFigure then, GradedFigure today)
         {
             // A quantity that has gone since is told as it was kept.
-            string[] said = QuantityQuery.TryParse(then.Quantity, out QuantityQuery query, out _)
-                ? [.. query.Quantity.SayApart(units, then.Si, today.Si)]
-                : [Kept(then.Si), Kept(today.Si)];
-            return $"{then.Quantity} was {said[0]} and is now {said[1]}";
+            if (!QuantityQuery.TryParse(then.Quantity, out QuantityQuery query, out _))
+                return RegradeSentence.Moved(then.Quantity, Kept(then.Si), Kept(today.Si));
+            string[] said = [.. query.Quantity.SayApart(units, then.Si, today.Si)];
+            return RegradeSentence.Moved(query.Heading(units), said[0], said[1]);
         }
 
         static string Kept(double? si) => si?.ToString("G4", System.Globalization.CultureInfo.InvariantCulture) ?? "not defined";

@@ -1,14 +1,17 @@
 using System.Reflection;
+using System.Text.RegularExpressions;
 using Markdig;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 using TyingClass.Lessons.Prose;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Lessons.Handouts;
 
 /// <summary>The bench test protocol, docs/bench-test-protocol.md, as one page to print.</summary>
 /// <param name="Html">Cleaned; headings from the second rank on.</param>
-public sealed record BenchTestSheet(string Title, string Html)
+public sealed partial record BenchTestSheet(string Title, string Html)
 {
     private const string Document = "bench-test-protocol.md";
 
@@ -26,6 +29,13 @@ public sealed record BenchTestSheet(string Title, string Html)
             string.Concat(title?.Inline?.Descendants<LiteralInline>().Select(l => l.Content.ToString()) ?? []),
             ProseWriter.Render(document.Where(b => b != title), ProsePipeline.Lesson));
     }
+
+    /// <summary>Its blanks with the reader's units behind them.</summary>
+    public string For(UnitSystem units) => units == UnitSystem.Metric ? Html
+        : Blank().Replace(Html, m => $"{m.Groups["line"].Value}{(m.Groups["unit"].Value == "g" ? Magnitudes.Mass : Magnitudes.SinkRate).Symbol(units)}");
+
+    [GeneratedRegex(@"(?<line>_{3,} )(?<unit>m/s|g)\b")]
+    private static partial Regex Blank();
 
     private static string Text()
     {

@@ -36,6 +36,9 @@ public abstract class ExerciseKind
     /// <summary>The feedback on any answer gives the right one away. Where it does not, pictures may not either before a pass.</summary>
     public virtual bool TellsTheAnswer => true;
 
+    /// <summary>What the first part of its feedback is about.</summary>
+    public virtual string FeedbackHeading => "What it would do";
+
     /// <summary>Done with a tied fly in hand: its fly is on the materials list and in the bench log.</summary>
     public virtual bool IsAtTheBench => false;
 

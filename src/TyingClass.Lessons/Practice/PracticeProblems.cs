@@ -73,7 +73,7 @@ public static class PracticeProblems
         // Twenty steps of the range, so that figures stay short enough to read.
         double si = low + (high - low) * random.Next(21) / 20;
         return ValueRule.DimensionOf(key) is { } dimension
-            ? Units.Format(si, dimension)
+            ? Units.Write(si, dimension)
             : Math.Round(si).ToString(CultureInfo.InvariantCulture);
     }
 

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Prose;
 using TyingClass.Lessons.Yaml;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Practice;
 
@@ -18,7 +18,7 @@ internal static class PracticeReader
         if (ExerciseReader.Read(fence, lines, readFile, errors, out FieldReader? fields) is not { } template || fields is null) return null;
         if (template.Kind is not IPracticed kind)
         {
-            errors.Add(fields.At("kind"), $"Practice draws {Said.List(ExerciseKinds.All.Where(k => k is IPracticed).Select(k => k.Word))} problems only.");
+            errors.Add(fields.At("kind"), $"Practice draws {Grammar.And(ExerciseKinds.All.Where(k => k is IPracticed).Select(k => k.Word))} problems only.");
             return null;
         }
 

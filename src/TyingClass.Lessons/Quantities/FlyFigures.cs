@@ -46,6 +46,9 @@ public sealed class FlyFigures
     /// <summary>The same fly tied a little differently.</summary>
     public FlyFigures Tied(FlyBody body, FlyFigures? start) => new(this, body, start);
 
+    /// <summary>The same recipe, if the model's estimates were otherwise.</summary>
+    public FlyFigures Drawn(BuiltFly built, FlyFigures? start) => new(built, Recipe, start, _options);
+
     public MassMoments Moments(WetState state) =>
         MassMoments.Of(Body.Parts, state == WetState.Soaked ? double.PositiveInfinity : 0);
 

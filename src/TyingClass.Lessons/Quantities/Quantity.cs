@@ -45,6 +45,12 @@ public sealed record Quantity(
     public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
         || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
 
+    /// <summary>Worked out with the fly held the way it was meant to ride, however it settles.</summary>
+    public bool IsOfTheWayMeant => Name is "keel height" or "keel moment of" or "level-line keel";
+
+    /// <summary>True for a figure whose sign says which way the nose points.</summary>
+    public bool IsOfTheNose => Name is "pitch" or "pitch while sinking";
+
     /// <summary>How it is told, the same on every page; null for a plain count.</summary>
     public Magnitude? Magnitude => Magnitudes.Find(Name);
 
@@ -53,8 +59,11 @@ public sealed record Quantity(
     {
         (null, _) => "not defined",
         ({ } value, null) => Numbers.Write(value, 2),
-        ({ } value, { } magnitude) => magnitude.Say(Math.Abs(value) < NoticeableSi / 1000 ? 0 : value, units),
+        ({ } value, { } magnitude) => magnitude.Say(Noticed(value), units),
     };
+
+    /// <summary>What the arithmetic left over is nothing.</summary>
+    internal double Noticed(double si) => Math.Abs(si) < NoticeableSi / 1000 ? 0 : si;
 
     /// <summary>Two or more of them set against one another, told apart where they differ.</summary>
     public ImmutableArray<string> SayApart(UnitSystem units, params ReadOnlySpan<double?> si)
@@ -64,5 +73,5 @@ public sealed record Quantity(
     }
 
     /// <summary>A value that somebody set, typed or saw, in the reader's units.</summary>
-    public string SayStated(double si, UnitSystem units) => Dimension is { } dimension ? Stated.Say(si, dimension, units) : Numbers.Write(si, 2);
+    public string SayStated(double si, UnitSystem units) => Stated.SayOrCount(si, Dimension, units);
 }

@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Quantities;
 
@@ -21,27 +23,61 @@ public sealed partial record QuantityQuery(
     public const double LongestPauseS = 10;
 
     /// <summary>As it is shown and as it parses back.</summary>
-    public string Name => Quantity.Name + Circumstances;
+    public string Name => Quantity.Name + (Part is null ? "" : $" {PartWords}")
+        + Circumstances(s => $" after {Units.Write(s, Dimension.Duration)}", ms => $" at {Units.Write(ms, Dimension.Speed)}");
 
-    /// <summary>As a sentence names it.</summary>
-    public string Phrase => Quantity.Phrase + Circumstances;
+    /// <summary>As a sentence names it, in the reader's units.</summary>
+    public string Phrase(UnitSystem units) => Quantity.Phrase + OfThePart + Told(units);
+
+    /// <summary>As a heading names it, in the reader's units.</summary>
+    public string Heading(UnitSystem units) => Quantity.Name + OfThePart + Told(units);
+
+    /// <summary>"The pitch while sinking is −89°."</summary>
+    internal static string Sentence(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
+        FigureSentence.Of(Figures(fly, queries, units));
+
+    /// <summary>Each with its phrase and what is said of it, once.</summary>
+    internal static IEnumerable<(string Phrase, string Said)> Figures(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
+        queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.SayApart(units, q.Of(fly))[0]));
+
+    /// <summary>"keel height: at least 0.4 mm".</summary>
+    internal string Asked(Exercises.Goal goal, UnitSystem units) =>
+        GoalSentence.Asked(Phrase(units), Quantity.Magnitude, goal.LowSi, goal.HighSi, units);
 
     /// <summary>What the ledger's line "bend" sums: the hook's wire behind the shank, to the point. Authors may write "bend".</summary>
-    internal const string BendWords = Telling.Sentences.FlyWords.Bend;
+    internal const string BendWords = FlyWords.Bend;
 
     private static IEnumerable<string> LedgerNames => [.. KindsOfPart.Words, "hook eye", "hook", "shank", BendWords, "bend", "eye", "knot"];
 
-    private string Circumstances =>
-        (Part is null ? "" : $" {(Part == "bend" ? BendWords : Part)}")
-        + (PauseS is { } pause ? $" after {Units.Format(pause, Dimension.Duration)}" : "")
-        + (SpeedMS is { } speed ? $" at {Units.Format(speed, Dimension.Speed)}" : "")
+    private string? PartWords => Part == "bend" ? BendWords : Part;
+
+    private string OfThePart => Part is null ? "" : $" the {PartWords}";
+
+    private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
+
+    private string Circumstances(Func<double, string> after, Func<double, string> at) =>
+        (PauseS is { } pause ? after(pause) : "")
+        + (SpeedMS is { } speed ? at(speed) : "")
         + (State == WetState.Fresh ? " when fresh" : "")
         + (Knot switch { null => "", Balance.Bodies.Knot.Loop => " on a loop knot", _ => " on a cinched knot" });
 
     /// <summary>SI; null where the figure has no meaning for the fly.</summary>
     public double? Of(FlyFigures fly) => Quantity.Of(fly, this) is { } value && double.IsFinite(value) ? Units.Rounded(value) : null;
 
+    /// <summary>How it is fished where the question states no other speed or knot.</summary>
+    public FishingConditions Under(FishingConditions conditions) =>
+        conditions with { SpeedMS = SpeedMS ?? conditions.SpeedMS, Knot = Knot ?? conditions.Knot };
+
     public string Say(double? si, UnitSystem units) => Quantity.Say(si, units);
+
+    /// <summary>In a sentence, where a sign would need a word of its own: "nose down 12°".</summary>
+    internal IReadOnlyList<string> SayApart(UnitSystem units, params ReadOnlySpan<double?> si)
+    {
+        ImmutableArray<string> said = Quantity.SayApart(units, si);
+        if (!Quantity.IsOfTheNose) return said;
+        double?[] values = si.ToArray();
+        return [.. said.Select((text, i) => values[i] is { } rad ? FlyWords.Nose(text, rad) : text)];
+    }
 
     /// <summary>A quantity by its name, which was checked before.</summary>
     internal static QuantityQuery Known(string name) =>

@@ -13,6 +13,9 @@ namespace TyingClass.Lessons.Revisions;
 /// <param name="Findings">Each with its code; the verdict's own finding is left out, being said already.</param>
 public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<SaidFinding> Findings, ImmutableArray<Caution> Cautions)
 {
+    /// <summary>How far the model can be trusted with it.</summary>
+    public required string Doubt { get; init; }
+
     public static Diagnosis Of(SolvedFly fly, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(fly);
@@ -21,6 +24,9 @@ public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<
             VerdictSentence.Of(report, units),
             CauseSentence.Of(report, units),
             [.. report.Findings.Where(f => f is not VerdictFinding).Select(f => FindingSentence.Say(f, report, units))],
-            Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
+            Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body))
+        {
+            Doubt = DoubtSentence.Of(fly.Doubt),
+        };
     }
 }

@@ -31,7 +31,7 @@ internal static class RevisionSteps
     }
 
     /// <summary>Both lists of parts walked side by side: a part that was changed keeps its place, one taken out or put in has a place of its own.</summary>
-    private static Place[] Places(Recipe before, Recipe after, ImmutableArray<RecipeChange> changes)
+    internal static Place[] Places(Recipe before, Recipe after, ImmutableArray<RecipeChange> changes)
     {
         ImmutableArray<string> names = FlyBuilder.Names(before.Parts), later = FlyBuilder.Names(after.Parts);
         List<Place> places = [];
@@ -58,5 +58,5 @@ internal static class RevisionSteps
         return [.. places];
     }
 
-    private sealed record Place(string Name, PartSpec? Before, PartSpec? After, ImmutableArray<RecipeChange> Changes, bool Done);
+    internal sealed record Place(string Name, PartSpec? Before, PartSpec? After, ImmutableArray<RecipeChange> Changes, bool Done);
 }

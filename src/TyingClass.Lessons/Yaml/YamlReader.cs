@@ -26,7 +26,7 @@ internal static class YamlReader
             YamlFaultKind.Layout => Unreadable(fault.Detail.Split("): ", 2)[^1].TrimEnd('.')),
             YamlFaultKind.TooDeep => Unreadable("lists and groups are nested too deep"),
             YamlFaultKind.MissingValue => Unreadable("a value is missing"),
-            YamlFaultKind.LibrarySlip => "This cannot be read as YAML. Check the indentation, the brackets and the quotes.",
+            YamlFaultKind.LibraryFault => "This cannot be read as YAML. Check the indentation, the brackets and the quotes.",
             YamlFaultKind.SecondDocument => $"A second document begins here; {what.ToLowerInvariant()} is one.",
             YamlFaultKind.Alias => $"“*{fault.Detail}” refers to another place (an alias). Write the value out.",
             YamlFaultKind.Anchor => $"“&{fault.Detail}” names this place for later (an anchor). Delete it and write values out where they are used.",

@@ -28,7 +28,7 @@ public static class Adjustables
         all.Add(new Adjustable(
             "fishing.knot", "another knot", 1,
             _ => recipe with { Fishing = recipe.Fishing with { Knot = other } },
-            _ => other == Knot.Loop ? "tie it on with a loop knot" : "cinch the knot on the eye",
+            _ => new AdvisedKnot(other),
             _ => null));
         return [.. all];
     }
@@ -46,7 +46,7 @@ public static class Adjustables
                 if (steps > 0)
                 {
                     all.Add(new Adjustable("hook.eye", kind, steps, n => WithEye(recipe, degrees + sign * n),
-                        n => $"use a hook with its eye {EyeWords(degrees + sign * n)}", n => (degrees + sign * n) * Math.PI / 180));
+                        n => new AdvisedEye((degrees + sign * n) * Math.PI / 180), n => (degrees + sign * n) * Math.PI / 180));
                 }
             }
         }
@@ -62,7 +62,7 @@ public static class Adjustables
                 all.Add(new Adjustable(
                     "hook.gape", kind, steps,
                     n => Places.Settle(recipe with { Hook = recipe.Hook with { GapeM = Mm(gapeMm + sign * 0.1 * n) } }),
-                    n => $"use a hook with a gape of {Say(gapeMm + sign * 0.1 * n, 1)} mm instead of {Say(gapeMm, 1)} mm",
+                    n => new AdvisedGape(Mm(gapeMm + sign * 0.1 * n), Mm(gapeMm)),
                     n => Mm(gapeMm + sign * 0.1 * n)));
             }
         }
@@ -77,13 +77,9 @@ public static class Adjustables
         },
     };
 
-    private static string EyeWords(int degrees) => degrees == 0 ? "straight" : $"{(degrees > 0 ? "up" : "down")} {Math.Abs(degrees)}°";
-
     internal static double Mm(double mm) => TwelveDigits(mm * 1e-3);
 
     // Recipes hold 12 significant digits, so that writing and reading one changes nothing.
     internal static double TwelveDigits(double value) =>
         double.Parse(value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-
-    internal static string Say(double value, int decimals) => value.ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 }

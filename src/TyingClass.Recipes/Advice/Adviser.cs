@@ -9,11 +9,13 @@ namespace TyingClass.Recipes.Advice;
 
 /// <summary>One change that reaches the goal.</summary>
 /// <param name="Change">What was changed, and by how many steps.</param>
-/// <param name="Text">An instruction: "use a hook with its eye straight".</param>
 /// <param name="Solved">The changed fly, solved in full, tolerance included.</param>
 /// <param name="AddedMassG">In air, dry, g; negative when it gets lighter.</param>
-public sealed record Proposal(Adjustable Change, int Steps, string Text, SolvedFly Solved, double AddedMassG)
+public sealed record Proposal(Adjustable Change, int Steps, SolvedFly Solved, double AddedMassG)
 {
+    /// <summary>What the tyer is to do.</summary>
+    public Advised Advised => Change.Advise(Steps);
+
     public string Path => Change.Path;
 
     public Recipe Recipe => Solved.Recipe;
@@ -23,7 +25,7 @@ public sealed record Proposal(Adjustable Change, int Steps, string Text, SolvedF
 /// How far keel height, pitch and sink rate move for one step of a change: a central difference, half of what lies between a step this way and a step back,
 /// where both exist; else the step alone. Null where a figure is undefined at either end.
 /// </summary>
-public sealed record Sensitivity(string Path, string Kind, string Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
+public sealed record Sensitivity(string Path, string Kind, Advised Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
 
 /// <summary>Looks for the smallest single change of each kind that makes a fly do what is asked.</summary>
 /// <remarks>Each change runs on a grid of steps; the first step that reaches the goal is bracketed by doubling and found by halving on the solved fly itself,
@@ -66,7 +68,7 @@ public static class Adviser
         {
             if (!TryFindSmallest(change, reached, allowed, options, out int steps)) continue;
             SolvedFly solved = SolvedFly.Solve(change.At(steps), options);
-            yield return new Proposal(change, steps, change.Say(steps), solved, solved.Report.MassG - 1e3 * startKg);
+            yield return new Proposal(change, steps, solved, solved.Report.MassG - 1e3 * startKg);
         }
     }
 
@@ -84,7 +86,7 @@ public static class Adviser
             StateReport[] back = [.. steps.Where(s => s.Change.Path == step.Change.Path && s.Change.Kind != step.Change.Kind).Select(s => s.There)];
             (StateReport from, double share) = back.Length == 1 ? (back[0], 0.5) : (here, 1);
             return new Sensitivity(
-                step.Change.Path, step.Change.Kind, step.Change.Say(1),
+                step.Change.Path, step.Change.Kind, step.Change.Advise(1),
                 share * (Keel(step.There) - Keel(from)),
                 share * (step.There.AtFishingSpeed.PitchDeg - from.AtFishingSpeed.PitchDeg),
                 share * (step.There.Sink?.RateMS - from.Sink?.RateMS));

@@ -25,18 +25,18 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
     /// <summary>The sizes of bead that shops sell. A stated mass would pin the weight down whatever the size, so a new size lets go of it.</summary>
     public void Sizes() => Choose(
-        "size", "size", Part.SizeM ?? Extent.RearM - Extent.FrontM, BeadSizesM,
-        m => Part with { SizeM = TwelveDigits(m), MassKg = null, Said = Part.Said.Without("size") }, m => $"{Say(m * 1e3, 2)} mm");
+        "size", BoughtBy.Size, Part.SizeM ?? Extent.RearM - Extent.FrontM, BeadSizesM,
+        m => Part with { SizeM = TwelveDigits(m), MassKg = null, Said = Part.Said.Without("size") });
 
     /// <summary>Any of what is sold instead of what it is now, heavier and lighter.</summary>
-    public void Choose(string key, string noun, double now, ImmutableArray<double> sold, Func<double, PartSpec> with, Func<double, string> words)
+    public void Choose(string key, BoughtBy by, double now, ImmutableArray<double> sold, Func<double, PartSpec> with)
     {
         Add("heavier", [.. sold.Where(s => s > 1.02 * now).Order()]);
         Add("lighter", [.. sold.Where(s => s < now / 1.02).OrderDescending()]);
 
         void Add(string which, double[] steps) => Change(
             key, $"{which} {name}", steps.Length, n => with(steps[n - 1]),
-            n => $"use a {words(steps[n - 1])} {noun} of {name} instead of {words(now)}", n => steps[n - 1]);
+            n => new AdvisedSize(name, by, steps[n - 1], now), n => steps[n - 1]);
     }
 
     /// <summary>Another of the kind's materials, denser or less dense.</summary>
@@ -53,15 +53,15 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
         void Add(string which, Material[] steps) => Change(
             "material", $"{which} {name}", steps.Length, n => Part with { Material = steps[n - 1].Name },
-            n => $"make the {name} {steps[n - 1].Name} instead of {nowName}", _ => null);
+            n => new AdvisedMaterial(name, steps[n - 1].Name, nowName), _ => null);
     }
 
     /// <summary>More turns as far as the shank reaches, fewer down to one.</summary>
     public void Turns(double wireM)
     {
         int turns = Part.Turns!.Value, more = (int)Math.Floor((hook.ShankM - Extent.RearM) / wireM);
-        Change("turns", $"more {name}", more, n => Part with { Turns = turns + n }, n => $"wind {turns + n} turns instead of {turns}", n => turns + n);
-        Change("turns", $"fewer {name}", turns - 1, n => Part with { Turns = turns - n }, n => $"wind {turns - n} turns instead of {turns}", n => turns - n);
+        Change("turns", $"more {name}", more, n => Part with { Turns = turns + n }, n => new AdvisedTurns(turns + n, turns), n => turns + n);
+        Change("turns", $"fewer {name}", turns - 1, n => Part with { Turns = turns - n }, n => new AdvisedTurns(turns - n, turns), n => turns - n);
     }
 
     /// <summary>Further back or forward along the shank.</summary>
@@ -75,7 +75,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
             double at = Part.AtM * 1e3;
             Change(
                 "at", $"{name} {which}", steps, n => Moved(sign * PlaceStepMm * n),
-                n => $"tie the {name} {Say(PlaceStepMm * n, 1)} mm {which}, at {Say(at + sign * PlaceStepMm * n, 2)} mm", n => Mm(at + sign * PlaceStepMm * n));
+                n => new AdvisedPlace(name, Mm(PlaceStepMm * n), sign > 0, Mm(at + sign * PlaceStepMm * n)), n => Mm(at + sign * PlaceStepMm * n));
         }
     }
 
@@ -85,7 +85,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
         Side other = (Part.Side ?? KindsOfPart.Of(Part).UsualSide) == Side.Under ? Side.Top : Side.Under;
         Change(
             "side", $"{name} on the other side", 1, _ => Part with { Side = other },
-            _ => $"tie the {name} {(other == Side.Under ? "under the shank, on the point side" : "on top of the shank")}", _ => null);
+            _ => new AdvisedSide(name, other), _ => null);
     }
 
     private PartSpec Moved(double mm) => Part with
@@ -95,10 +95,10 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
         Said = Part.Said.Without("at").Without("to"),
     };
 
-    private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, string> say, Func<int, double?> value)
+    private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, Advised> advise, Func<int, double?> value)
     {
         if (steps > 0)
             all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => Parts.Places.Settle(recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }),
-                say, value));
+                advise, value));
     }
 }

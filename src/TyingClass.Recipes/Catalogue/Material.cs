@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Parts;
-
 namespace TyingClass.Recipes.Catalogue;
 
 /// <summary>What a part is made of. Shares run from 0 to 1.</summary>
@@ -10,9 +6,6 @@ namespace TyingClass.Recipes.Catalogue;
 public sealed record Material(string Name, Figure Density)
 {
     private static readonly Figure None = new(0, "1", Figure.Estimate);
-
-    /// <summary>Kinds of part it is commonly tied as; a hint to the tyer, not a ban. Each kind names its materials.</summary>
-    public ImmutableArray<PartKind> Suits => [.. KindsOfPart.All.Where(k => k.SuitedMaterials.Contains(Name)).Select(k => k.Kind)];
 
     /// <summary>0 stands like wire, 1 hangs like thread.</summary>
     public Figure Suppleness { get; init; } = None;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Balance.Doubting;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
@@ -14,8 +15,8 @@ public sealed record DoubtOptions(int Draws = 200, double Width = 1, Func<Figure
 }
 
 /// <summary>
-/// The second sampling: of the model instead of the hands. Each estimate is drawn from its range and the fly built and worked out anew. Every fly meets the same
-/// draws.
+/// The second sampling: of the model instead of the hands. Each estimate is drawn from its range and the fly built and worked out anew. Every fly meets the
+/// same draws.
 /// </summary>
 public static class Doubt
 {
@@ -39,7 +40,24 @@ public static class Doubt
         return calculation.Report(flies, draws.Columns.Select(c => (c.Name, worked.Select(i => c.Values[i]).ToArray())));
     }
 
-    // Null where the draw leaves no hook to tie on: the recipe then stands at the edge of what can be tied at all.
+    /// <summary>The bands that doubt lays about the curves of the soaked fly.</summary>
+    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
+    public static DoubtBands Bands(Recipe recipe, BuiltFly built, ImmutableArray<double> speedsMS, DoubtOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(built);
+        return new DoubtCalculation(built.Body, built.Conditions).Bands(
+            [.. Flies(recipe, options).OfType<BuiltFly>().Select(fly => (fly.Body, fly.Conditions))], speedsMS);
+    }
+
+    /// <summary>The drawn flies themselves, draw by draw; null where the draw leaves no hook to tie on.</summary>
+    public static ImmutableArray<BuiltFly?> Flies(Recipe recipe, DoubtOptions? options = null)
+    {
+        options ??= DoubtOptions.Default;
+        Draws draws = new(options);
+        return [.. Enumerable.Range(0, options.Draws).Select(i => Drawn(recipe, draws.At(i)))];
+    }
+
+    // Such a recipe stands at the edge of what can be tied at all.
     private static BuiltFly? Drawn(Recipe recipe, Guesses guesses)
     {
         try

@@ -11,8 +11,8 @@ namespace TyingClass.Recipes.Measured;
 
 /// <summary>A recipe brought into line with what was measured at the fly that was tied by it.</summary>
 /// <param name="RecipeText">Null when it cannot be done.</param>
-/// <param name="Said">What was done, to be kept with the revision; or why it cannot be done, and what to look at instead.</param>
-public sealed record TakeOver(string? RecipeText, string Said)
+/// <param name="Outcome">What was done, or why it cannot be done.</param>
+public sealed record TakeOver(string? RecipeText, TakeOverOutcome Outcome)
 {
     private const int Digits = 4;
 
@@ -22,26 +22,14 @@ public sealed record TakeOver(string? RecipeText, string Said)
     /// <summary>Puts the hook at the mass that makes the whole fly as heavy as it was weighed: every other part is taken as stated.</summary>
     /// <param name="recipeText">A recipe that parses.</param>
     /// <param name="flyMassKg">Dry, as weighed.</param>
-    public static TakeOver HookMass(string recipeText, double flyMassKg, UnitSystem units = UnitSystem.Metric)
+    public static TakeOver HookMass(string recipeText, double flyMassKg)
     {
         FlyBody body = FlyBuilder.Build(Parse(recipeText)).Body;
         double hookKg = MassKg(body.Parts[0]), othersKg = body.Parts.Sum(MassKg) - hookKg, wantedKg = flyMassKg - othersKg;
-        string others = Say(othersKg, Dimension.Mass, units), weighed = Say(flyMassKg, Dimension.Mass, units);
+        HookWeighed weighed = new(flyMassKg, othersKg, hookKg, wantedKg);
         // A tenth and ten times the drawn hook: beyond that it is another part that is off, or the scale.
-        if (!(wantedKg >= 0.1 * hookKg && wantedKg <= 10 * hookKg))
-        {
-            return new TakeOver(null, wantedKg <= 0
-                ? $"The fly was weighed at {weighed}, but the parts on the hook alone come to {others} by the recipe. Weigh the parts, or correct their "
-                + "masses, before the hook’s."
-                : $"The hook would have to weigh {Say(wantedKg, Dimension.Mass, units)} instead of {Say(hookKg, Dimension.Mass, units)}. That is no longer "
-                + "a matter of the hook: check the scale, and the masses of the parts.");
-        }
-
-        string value = Units.Format(wantedKg, Dimension.Mass, UnitSystem.Metric, Digits);
-        return Checked(
-            RecipeDraft.Parse(recipeText).Value!.With("hook.mass", value),
-            $"Hook mass taken from the bench: the fly weighed {weighed}; its other parts come to {others}; so the hook is put "
-                + $"at {Say(wantedKg, Dimension.Mass, units)} (before: {Say(hookKg, Dimension.Mass, units)}).");
+        if (!(wantedKg >= 0.1 * hookKg && wantedKg <= 10 * hookKg)) return new TakeOver(null, weighed);
+        return Checked(RecipeDraft.Parse(recipeText).Value!.With("hook.mass", Units.Write(wantedKg, Dimension.Mass, Digits)), weighed with { Taken = true });
     }
 
     /// <summary>
@@ -52,8 +40,7 @@ public sealed record TakeOver(string? RecipeText, string Said)
     /// <param name="partIndex">From 0, in tying order.</param>
     /// <param name="sinkRateMS">Positive down.</param>
     /// <param name="waterC">Of the tub, °C; null for the recipe's own.</param>
-    public static TakeOver SealedAir(string recipeText, int partIndex, double sinkRateMS, WetState state, double? waterC = null,
-        UnitSystem units = UnitSystem.Metric)
+    public static TakeOver SealedAir(string recipeText, int partIndex, double sinkRateMS, WetState state, double? waterC = null)
     {
         Recipe recipe = Parse(recipeText);
         PartSpec part = recipe.Parts[partIndex];
@@ -64,30 +51,19 @@ public sealed record TakeOver(string? RecipeText, string Said)
         double leastM3 = -Math.Min(ownAirM3, 0.9 * solidM3), mostM3 = massKg / LeastDensityKgM3 - solidM3;
         double Miss(double airM3) => RateMS(recipe, partIndex, massKg, massKg / (solidM3 + airM3), state, waterC) - sinkRateMS;
 
-        string timed = Say(sinkRateMS, Dimension.Speed, units);
-        if (Miss(leastM3) < 0)
-            return new TakeOver(null,
-                $"The fly sank at {timed}, faster than it could with no air sealed in its {name} at all. Look for the difference elsewhere: weigh the fly, "
-                    + "and see whether it is dressed as the recipe says.");
-        if (Miss(mostM3) > 0)
-            return new TakeOver(null,
-                $"The fly sank at {timed}, slower than any amount of air in its {name} can explain. Look for the difference elsewhere: time the drop "
-                    + "again, soaked, with every bubble stroked out.");
+        AirTimed timed = new(name, sinkRateMS, state);
+        if (Miss(leastM3) < 0) return new TakeOver(null, timed with { Fault = AirFault.FasterThanWithoutAir });
+        if (Miss(mostM3) > 0) return new TakeOver(null, timed with { Fault = AirFault.SlowerThanAnyAir });
         // A fly may jump from one attitude to another on the way: a root must give the rate, not only bracket it.
         if (!Brent.TryFindRoot(Miss, leastM3, mostM3, 1e-9 * (mostM3 - leastM3), 200, out double foundM3) || Math.Abs(Miss(foundM3)) > 0.01 * sinkRateMS)
-            return new TakeOver(null,
-                $"No amount of air in the {name} gives just {timed}: the fly changes its attitude in between. Try another part, or time the drop again.");
+            return new TakeOver(null, timed with { Fault = AirFault.AttitudeJumps });
 
         double newKgM3 = massKg / (solidM3 + foundM3);
         string path = $"parts[{partIndex.ToString(CultureInfo.InvariantCulture)}]";
-        RecipeDraft draft = RecipeDraft.Parse(recipeText).Value!.With($"{path}.density", Units.Format(newKgM3, Dimension.Density, UnitSystem.Metric, Digits));
+        RecipeDraft draft = RecipeDraft.Parse(recipeText).Value!.With($"{path}.density", Units.Write(newKgM3, Dimension.Density, Digits));
         // Left out, the mass would follow the density.
-        if (part.MassKg is null) draft = draft.With($"{path}.mass", Units.Format(massKg, Dimension.Mass, UnitSystem.Metric, Digits));
-        return Checked(
-            draft,
-            $"Air taken from the bench: the fly sank at {timed}, {(state == WetState.Fresh ? "fresh from the cast" : "soaked")}; so the {name} is taken to "
-                + $"seal in {Say(Math.Abs(foundM3), Dimension.Volume, units)} {(foundM3 >= 0 ? "more" : "less")} air than before, written as a density "
-                + $"of {Say(newKgM3, Dimension.Density, units)} (before: {Say(densityKgM3, Dimension.Density, units)}).");
+        if (part.MassKg is null) draft = draft.With($"{path}.mass", Units.Write(massKg, Dimension.Mass, Digits));
+        return Checked(draft, timed with { MoreAirM3 = foundM3, DensityKgM3 = newKgM3, DensityBeforeKgM3 = densityKgM3 });
     }
 
     private static double RateMS(Recipe recipe, int index, double massKg, double densityKgM3, WetState state, double? waterC)
@@ -102,17 +78,15 @@ public sealed record TakeOver(string? RecipeText, string Said)
         return PartialReports.Sink(built.Body, built.Conditions, state)?.RateMS ?? 0;
     }
 
-    private static TakeOver Checked(RecipeDraft draft, string said)
+    private static TakeOver Checked(RecipeDraft draft, TakeOverOutcome done)
     {
         string text = draft.ToText();
         return RecipeParser.Parse(text) is { Success: false } failed
-            ? new TakeOver(null, $"The recipe cannot say what was measured: {failed.Errors[0].Text}")
-            : new TakeOver(text, said);
+            ? new TakeOver(null, new CannotBeSaid(failed.Errors[0].Text))
+            : new TakeOver(text, done);
     }
 
     private static double MassKg(BodyPart part) => part.Masses.Sum(m => m.MassKg);
-
-    private static string Say(double si, Dimension dimension, UnitSystem units) => Units.Format(si, dimension, units);
 
     private static Recipe Parse(string recipeText) =>
         RecipeParser.Parse(recipeText).Value ?? throw new ArgumentException("The recipe does not parse.", nameof(recipeText));

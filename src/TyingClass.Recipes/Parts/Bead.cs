@@ -17,6 +17,8 @@ internal sealed class Bead : Weight
 
     public override PartKind Kind => PartKind.Bead;
 
+    internal override ImmutableArray<string> OtherNames => ["beadhead", "bead head", "ball"];
+
     public override string UsualMaterial => "brass";
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "glass", "plastic"];

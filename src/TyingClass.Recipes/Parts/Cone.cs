@@ -29,6 +29,8 @@ internal sealed class Cone : Weight
 
     public override PartKind Kind => PartKind.Cone;
 
+    internal override ImmutableArray<string> OtherNames => ["conehead", "cone head"];
+
     public override string UsualMaterial => "brass";
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "plastic"];

@@ -40,6 +40,8 @@ internal sealed class DumbbellEyes : Weight
 
     public override string Word => "dumbbell eyes";
 
+    internal override ImmutableArray<string> OtherNames => ["barbell", "barbell eyes", "barbells", "dumbbell", "dumbbells", "eyes", "lead eyes", "bead chain"];
+
     public override bool IsPlural => true;
 
     public override ImmutableArray<Side> Sides => [Side.Top, Side.Under];
@@ -63,6 +65,8 @@ internal sealed class DumbbellEyes : Weight
     internal override ShankHold Hold => ShankHold.Lashed;
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.BehindRing;
+
+    internal override ImmutableArray<string> SizeWords => ["extra small", "small", "medium", "large", "extra large"];
 
     // Common practice, no source: how packets name 3/32, 1/8, 5/32, 3/16 and 7/32 in.
     internal override double? SizeNamed(string word) => word switch
@@ -126,9 +130,8 @@ internal sealed class DumbbellEyes : Weight
         if (part.MassKg is { } massKg)
         {
             change.Choose(
-                "mass", "pair", massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
-                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") },
-                kg => $"1/{Math.Round(OunceKg / kg)} oz");
+                "mass", BoughtBy.PairWeight, massKg, [.. PairsPerOunce.Select(n => OunceKg / n)],
+                kg => part with { MassKg = Adjustables.TwelveDigits(kg), SizeM = null, Said = part.Said.Without("size") });
             change.Materials();
         }
         else

@@ -64,7 +64,13 @@ public abstract class KindOfPart
     /// <summary>What is wrong with where it ends, when it says so; null when nothing is.</summary>
     internal virtual string? EndComplaint(PartSpec part) => null;
 
-    /// <summary>Size in m of a word that shops use for it: "medium"; null for any other.</summary>
+    /// <summary>Other words that tyers use for it, offered where they are typed.</summary>
+    internal virtual ImmutableArray<string> OtherNames => [];
+
+    /// <summary>Words that shops use for its sizes, smallest first.</summary>
+    internal virtual ImmutableArray<string> SizeWords => [];
+
+    /// <summary>Size in m of one of its <see cref="SizeWords"/>; null for any other word.</summary>
     internal virtual double? SizeNamed(string word) => null;
 
     /// <summary>True for a bare number that the trade means in inches.</summary>
@@ -154,7 +160,7 @@ public abstract class KindOfPart
 
     /// <summary>Its line of a shopping list.</summary>
     internal virtual Supply Supply(PartSpec part, PartDimensions dimensions, double massKg) =>
-        new(SupplyKind.Dressing, SupplyList.Substance(part), 0, 0, 0, massKg);
+        new(SupplyKind.Dressing, SupplyList.Dressing(part), 0, 0, 0, massKg);
 
     /// <summary>Codes of the cautions it calls for (<see cref="Cautions"/>). What it is made of decides, for most.</summary>
     internal virtual IEnumerable<string> CautionCodes(PartSpec part) => Cautions.OfMaterial(part);

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Parts;
 
@@ -33,6 +34,15 @@ public static class KindsOfPart
 
     /// <summary>Null for a word that is none; outer spaces and case do not matter.</summary>
     public static KindOfPart? Find(string? word) => word is not null && ByWord.TryGetValue(word.Trim(), out KindOfPart? found) ? found : null;
+
+    /// <summary>The kind meant by a word that is none: " Did you mean “dumbbell eyes”?", or nothing.</summary>
+    internal static string Hint(string typed)
+    {
+        string plain = WordList.Plain(typed);
+        string? meant = All.FirstOrDefault(k => k.OtherNames.Contains(plain))?.Word ?? Nearest.Find(typed, Words)
+            ?? All.FirstOrDefault(k => Nearest.Find(typed, k.OtherNames) is not null)?.Word;
+        return meant is null ? "" : $" Did you mean “{meant}”?";
+    }
 
     /// <summary>The kind of a part by its name in a body: "wing 2" is a wing.</summary>
     public static KindOfPart? FindByName(string? name) => Find(name?.TrimEnd(' ', '0', '1', '2', '3', '4', '5', '6', '7', '8', '9'));

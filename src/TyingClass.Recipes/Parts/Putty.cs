@@ -20,6 +20,8 @@ internal sealed class Putty : Weight
 
     public override PartKind Kind => PartKind.Putty;
 
+    internal override ImmutableArray<string> OtherNames => ["solder", "solder bead", "lump"];
+
     public override string WithArticle => Word;
 
     public override string UsualMaterial => "tungsten putty";
@@ -72,8 +74,7 @@ internal sealed class Putty : Weight
         PartDimensions now = PartDimensions.Of(change.Part, change.Hook);
         double nowKg = change.Part.MassKg
             ?? PartSubstance.DensityKgM3(change.Part) * BoredSphere.VolumeM3(now.SizeM, IsRound(change.Part) ? change.Hook.WireM : 0);
-        change.Choose("mass", "lump", nowKg, LumpsKg, kg => change.Part with { MassKg = Adjustables.TwelveDigits(kg) },
-            kg => $"{Adjustables.Say(1e3 * kg, 2)} g");
+        change.Choose("mass", BoughtBy.LumpMass, nowKg, LumpsKg, kg => change.Part with { MassKg = Adjustables.TwelveDigits(kg) });
         change.Places();
         change.Sides();
     }

@@ -144,10 +144,11 @@ internal sealed class Rattle : KindOfPart
     internal override Supply Supply(PartSpec part, PartDimensions dimensions, double massKg)
     {
         string balls = string.Create(CultureInfo.InvariantCulture, $"{Balls(part)} {part.BallMaterial ?? "steel"}");
-        return new Supply(
-            SupplyKind.Bead,
-            $"{Word}, {SupplyList.Substance(part)}, {SupplyList.Millimeters(dimensions.SizeM)} × {SupplyList.Millimeters(dimensions.LengthM)}, balls {balls}",
-            1, 0, 0, 0);
+        SupplyItem tube = SupplyList.Substance(Word, part) with
+        {
+            SizeM = SupplyList.OnPacketM(dimensions.SizeM), LengthM = SupplyList.OnPacketM(dimensions.LengthM), With = $"balls {balls}",
+        };
+        return new Supply(SupplyKind.Bead, tube, 1, 0, 0, 0);
     }
 
     internal override IEnumerable<string> CautionCodes(PartSpec part) =>

@@ -17,6 +17,8 @@ internal sealed class Rib : KindOfPart
 
     public override PartKind Kind => PartKind.Rib;
 
+    internal override ImmutableArray<string> OtherNames => ["ribbing", "counter rib"];
+
     public override string UsualMaterial => "copper";
 
     public override ImmutableArray<string> SuitedMaterials => ["copper", "brass", "steel", "aluminum", "tinsel", "nylon"];

@@ -25,6 +25,8 @@ internal sealed class WeedGuard : KindOfPart
 
     public override string Word => "weed guard";
 
+    internal override ImmutableArray<string> OtherNames => ["weedguard", "guard", "mono guard"];
+
     public override string UsualMaterial => "nylon";
 
     public override ImmutableArray<string> SuitedMaterials => ["nylon", "fluorocarbon"];

@@ -8,7 +8,8 @@ namespace TyingClass.Recipes.Parts;
 /// <summary>Hair, feather or strip over or under the body, tied down in front or at both ends.</summary>
 internal sealed class Wing : Strand
 {
-    internal static readonly Figure AngleDeg = Figure.Guess("how steeply a wing leaves the shank", 10, "°", 3, 20, "how firmly it is bound down, and on what");
+    internal static readonly Figure AngleDeg =
+        Figure.Guess("how steeply a wing leaves the shank", 10, "°", 5, 15, "dry it may stand steeper; the flow presses it down");
 
     private static readonly Figure Shanks = Figure.Guess("wing length", 1.5, "× shank", 1.2, 1.8, "what looks right on such a hook");
 

@@ -20,6 +20,8 @@ internal sealed class Wraps : Weight
 
     public override PartKind Kind => PartKind.Wraps;
 
+    internal override ImmutableArray<string> OtherNames => ["wrap", "wire", "lead wire", "lead", "underbody wire", "weight"];
+
     public override bool IsPlural => true;
 
     public override string UsualMaterial => "lead";

@@ -12,9 +12,14 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
 {
     // Kept with the built fly, whatever else is worked out of it.
     private static readonly ConditionalWeakTable<BuiltFly, DoubtReport> Doubts = [];
+    private static readonly ConditionalWeakTable<BuiltFly, DoubtBands> Bands = [];
 
     /// <summary>How far the model can be trusted with this fly: worked out when first asked for.</summary>
     public DoubtReport Doubt => Doubts.GetValue(Built, built => Doubting.Doubt.Of(Recipe, built));
+
+    /// <summary>The bands of doubt about its curves over speed and time: worked out when first asked for.</summary>
+    public DoubtBands DoubtBands =>
+        Bands.GetValue(Built, built => Doubting.Doubt.Bands(Recipe, built, [.. Report.Soaked.Tow.Select(tow => tow.SpeedMS)]));
 
     /// <summary>Builds and solves. The same recipe and options always give the same report.</summary>
     public static SolvedFly Solve(Recipe recipe, ReportOptions? options = null)

@@ -23,7 +23,7 @@ public static class SupplyList
             .SelectMany(f => Of(f.Recipe).Select(s => s.Times(f.Count)))
             .GroupBy(s => (s.Kind, s.Item))
             .Select(g => g.Aggregate((a, b) => a.Plus(b)))
-            .OrderBy(s => s.Item, StringComparer.Ordinal)];
+            .OrderBy(s => s.Item.What, StringComparer.Ordinal).ThenBy(s => s.Item.Substance, StringComparer.Ordinal).ThenBy(s => s.Item.SizeM)];
     }
 
     private static IEnumerable<Supply> Of(Recipe recipe)
@@ -41,25 +41,34 @@ public static class SupplyList
 
     /// <summary>Something bought by the piece.</summary>
     internal static Supply Piece(SupplyKind bought, KindOfPart kind, PartSpec part, double sizeM) =>
-        new(bought, $"{kind.Word}, {Substance(part)}, {Millimeters(sizeM)}", 1, 0, 0, 0);
+        new(bought, Substance(kind.Word, part) with { SizeM = OnPacketM(sizeM) }, 1, 0, 0, 0);
 
     /// <summary>Something bought by the spool.</summary>
     internal static Supply Wire(KindOfPart kind, PartSpec part, PartDimensions wire, double massKg)
     {
         double wireM = massKg / (PartSubstance.DensityKgM3(part) * Cylinders.SectionM2(wire.SizeM));
-        string inches = Units.Format(wire.SizeM, Dimension.Length, UnitSystem.Imperial, Digits);
-        return new Supply(SupplyKind.Wire, $"{kind.Word}, {Substance(part)}, {Millimeters(wire.SizeM)} ({inches})", 0, wire.Turns, wireM, 0);
+        return new Supply(SupplyKind.Wire, Substance(kind.Word, part) with { SizeM = OnPacketM(wire.SizeM) }, 0, wire.Turns, wireM, 0);
     }
 
-    internal static string Substance(PartSpec part) =>
-        part is { Material: null, DensityKgM3: { } density } ? Units.Format(density, Dimension.Density) : PartSubstance.Of(part).Name;
+    internal static SupplyItem Substance(string what, PartSpec part) => part is { Material: null, DensityKgM3: { } density }
+        ? new SupplyItem(what) { DensityKgM3 = density }
+        : new SupplyItem(what) { Substance = PartSubstance.Of(part).Name };
 
-    private static string HookItem(HookSpec hook)
+    /// <summary>A dressing is asked for by what it is made of.</summary>
+    internal static SupplyItem Dressing(PartSpec part) => part is { Material: null, DensityKgM3: { } density }
+        ? new SupplyItem("") { DensityKgM3 = density }
+        : new SupplyItem(PartSubstance.Of(part).Name);
+
+    private static SupplyItem HookItem(HookSpec hook)
     {
         // Weight and shape of the bend are what this hook happened to have, not what one asks for in a shop.
         IEnumerable<string> said = RecipeWriter.HookFields(hook).Where(f => f.Key is not ("mass" or "bend")).Select(f => $"{f.Key} {f.Value}");
-        return string.Join(", ", said.Prepend("hook"));
+        return new SupplyItem(string.Join(", ", said.Prepend("hook")));
     }
 
-    internal static string Millimeters(double lengthM) => Units.Format(lengthM, Dimension.Length, UnitSystem.Metric, Digits);
+    internal static double OnPacketM(double lengthM)
+    {
+        double unitM = Math.Pow(10, Math.Floor(Math.Log10(1e3 * lengthM)) - Digits + 1) * 1e-3;
+        return Units.Rounded(Math.Round(Units.Rounded(lengthM / unitM), MidpointRounding.AwayFromZero) * unitM);
+    }
 }

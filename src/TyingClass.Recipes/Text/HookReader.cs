@@ -86,7 +86,8 @@ internal static partial class HookReader
         return (0, null);
     }
 
-    [GeneratedRegex(@"^(?<n>[0-9]{1,2})(?<aught>/0)?$")]
+    // "#6" and "No. 6" are how packets write it.
+    [GeneratedRegex(@"^(?:#|no\.?)? ?(?<n>[0-9]{1,2})(?<aught>/0)?$", RegexOptions.IgnoreCase)]
     private static partial Regex SizeText();
 
     [GeneratedRegex(@"^(?<n>[0-9]{1,2}) ?x ?(?:(?<more>l|long)|(?<less>s|short))$")]

@@ -51,7 +51,7 @@ internal static class Limits
     public const int FewestBalls = 1;
     public const int MostBalls = 12;
     public const int MostLoops = 2;
-    public const int MostParts = 40;
+    public const int MostParts = 60;
     public const int MostSteps = 60;
     public const int LongestStep = 300;
     public const int LongestName = 100;

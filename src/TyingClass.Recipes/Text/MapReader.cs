@@ -39,6 +39,9 @@ internal sealed class MapReader(YamlMap map, string path, string label, bool com
         {
             case YamlText { Value: var value } when !string.IsNullOrWhiteSpace(value):
                 return value;
+            case YamlText { IsCut: true }:
+                Complain(key, $"Nothing is written here: what stands behind “#” is a remark and is not read. Write a value before it, such as {example}.");
+                return null;
             case YamlText:
                 Complain(key, $"Nothing is written here. Write a value, such as {example}, or delete the line.");
                 return null;

@@ -96,7 +96,7 @@ internal static class PartReader
         if (map.Text("part", "“bead”") is not { } text) return null;
         if (Words.Parts.TryGet(text, out PartKind kind)) return kind;
         map.Complain("part",
-            $"{WordList.Quote(text)} is not a part known here.{Nearest.Hint(text, Words.Parts.Words)} It may be {WordList.Or(Words.Parts.Words)}.");
+            $"{WordList.Quote(text)} is not a part known here.{KindsOfPart.Hint(text)} It may be {WordList.Or(Words.Parts.Words)}.");
         return null;
     }
 
@@ -106,13 +106,13 @@ internal static class PartReader
         ImmutableArray<string> keys = known?.Keys ?? PartKeys.All;
         map.CheckKeys(keys, key => PartKeys.All.Contains(key)
             ? $"{WordList.Quote(key)} does not apply to {known?.WithArticle}. {known?.Instead(key)} It takes {WordList.And(keys)}."
-            : $"{WordList.Quote(key)} is not a key of a part.{Nearest.Hint(key, keys)} It takes {WordList.And(keys)}.");
+            : $"{WordList.Quote(key)} is not a key of a part.{PartKeys.Hint(key, keys)} It takes {WordList.And(keys)}.");
     }
 
     private static PartSpec ReadFields(MapReader map, KindOfPart kind, ImmutableArray<string> tied)
     {
         (int? balls, string? ballMaterial) = BallText.Read(map);
-        MeasureReader measures = new(map, kind, tied);
+        PartMeasureReader measures = new(map, kind, tied);
         PartSpec part = new(kind.Kind)
         {
             Material = Material(map),
@@ -143,8 +143,8 @@ internal static class PartReader
         if (part.ToM is not { } toM) return;
         if (toM <= part.AtM)
             map.Complain("to",
-                $"The part ends at {Units.Format(toM, Dimension.Length)}, which is not behind its front edge "
-                    + $"at {Units.Format(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
+                $"The part ends at {Units.Write(toM, Dimension.Length)}, which is not behind its front edge "
+                    + $"at {Units.Write(part.AtM, Dimension.Length)}. “to” is its rear edge, so it must be the larger.");
         else if (kind.Keys.Contains("to") && kind.EndComplaint(part) is { } complaint)
             map.Complain("to", complaint);
     }

@@ -9,6 +9,9 @@ internal static partial class PlaceText
     public const string Bend = "bend";
     public const string Behind = "behind the ";
 
+    /// <summary>Ways to begin, for offering the nearest.</summary>
+    public static readonly string[] Words = ["bend", "behind", "mid shank", "0.5 × shank"];
+
     private const double MostShanks = 12;
 
     /// <summary>The words as they are written back; null when this is no such saying, which leaves it to be read as a number.</summary>
@@ -36,11 +39,9 @@ internal static partial class PlaceText
 
     public static double? Shanks(string text)
     {
-        Match match = ShankText().Match(WordList.Plain(text));
-        if (!match.Success || !double.TryParse(match.Groups["number"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number))
-            return null;
-        return match.Groups["by"] is not { Success: true } by ? number
-            : double.TryParse(by.Value, CultureInfo.InvariantCulture, out double under) && under > 0 ? number / under : null;
+        string plain = WordList.Plain(text);
+        if (MidShank().IsMatch(plain)) return 0.5;
+        return NumberText.TrySplit(plain, "1.5", out double number, out string rest, out _) && ShankWords().IsMatch(rest) ? number : null;
     }
 
     private static string? ReadBehind(string text, string name, IReadOnlyList<string> tied, out string? error)
@@ -56,6 +57,9 @@ internal static partial class PlaceText
         return found is null ? null : Behind + found;
     }
 
-    [GeneratedRegex(@"\A(?<number>[0-9]*\.?[0-9]+)(?:/(?<by>[0-9]+))?\s*(?:×|x|\*|times)?\s*(?:the )?shanks?\z")]
-    private static partial Regex ShankText();
+    [GeneratedRegex(@"\A(?:×|x|\*|times|of)?\s*(?:the )?(?:shanks?|shank lengths?)\z")]
+    private static partial Regex ShankWords();
+
+    [GeneratedRegex(@"\A(?:at )?(?:the )?(?:(?:mid|middle|center|half|halfway)(?:[- ]?(?:of|down|along))?[- ]?(?:the )?shank|mid-?shank)\z")]
+    private static partial Regex MidShank();
 }

@@ -72,7 +72,7 @@ internal static class ShankCheck
         _ => true,
     };
 
-    private static string Show(double lengthM) => Units.Format(lengthM, Dimension.Length);
+    private static string Show(double lengthM) => Units.Write(lengthM, Dimension.Length);
 
     // Rounded up, so that what is advised is accepted.
     private static string ShowUp(double lengthM) => Show(Math.Ceiling(Math.Round(lengthM * 1e4, 6)) / 1e4);

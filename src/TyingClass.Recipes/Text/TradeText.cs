@@ -11,6 +11,27 @@ internal static partial class TradeText
     /// <summary>Beads, cones and eyes, as the packet says: "7/64".</summary>
     public static bool IsFraction(string text) => Fraction().IsMatch(text);
 
+    /// <summary>The decimals of a bare number just too thick for wire, ".15" or "0.15"; null for any other text.</summary>
+    public static string? Decimals(string text) => BareDecimals().Match(text.Trim()) is { Success: true } match ? match.Groups["decimals"].Value : null;
+
+    /// <summary>A size in words as shops say it: "medium" for "Med.", "extra small" for "x-small".</summary>
+    public static string SizeWord(string text)
+    {
+        string plain = WordList.Plain(text).TrimEnd('.').Replace('-', ' ');
+        return plain switch
+        {
+            "s" or "sm" or "sml" => "small",
+            "m" or "med" or "md" => "medium",
+            "l" or "lg" or "lrg" => "large",
+            "xs" or "x small" or "xsmall" or "xsm" or "xtra small" or "ex small" => "extra small",
+            "xl" or "x large" or "xlarge" or "xlg" or "xtra large" or "ex large" => "extra large",
+            _ => plain,
+        };
+    }
+
+    [GeneratedRegex(@"\A0?\.(?<decimals>[1-9][0-9]{1,2})\z")]
+    private static partial Regex BareDecimals();
+
     [GeneratedRegex(@"\A0?\.0[0-9]{1,3}\z")]
     private static partial Regex Wire();
 

@@ -68,6 +68,7 @@ internal static class UnitTable
         [
             Of("kg/m³", DensityUnit.KilogramPerCubicMeter, DensityUnit.KilogramPerCubicMeter, "kg/m3", "kg/m^3"),
             Of("g/cm³", DensityUnit.GramPerCubicCentimeter, DensityUnit.KilogramPerCubicMeter, "g/cm3", "g/cm^3", "g/ml", "g/cc"),
+            Of("lb/ft³", DensityUnit.PoundPerCubicFoot, DensityUnit.KilogramPerCubicMeter, "lb/ft3", "lb/ft^3", "lb/cu ft"),
         ]),
         [Dimension.Volume] = new("volume", "60 mm³",
         [
@@ -81,6 +82,8 @@ internal static class UnitTable
             Of("kg", ForceUnit.KilogramForce, ForceUnit.Newton, "kgf", "kilogram", "kilograms"),
             Of("N", ForceUnit.Newton, ForceUnit.Newton, "newton", "newtons"),
             Of("mN", ForceUnit.Millinewton, ForceUnit.Newton, "millinewton", "millinewtons"),
+            // The weight of a grain: a seven-thousandth of a pound's.
+            Linear("gr", Factor(ForceUnit.PoundForce, ForceUnit.Newton) * Factor(MassUnit.Grain, MassUnit.Pound), "grain", "grains"),
         ]),
         [Dimension.Moment] = new("mass moment", "0.9 g·mm",
         [

@@ -28,14 +28,14 @@ public static class Units
         return error is null;
     }
 
-    /// <summary>Shows a value with its unit, "3.18 mm" or "0.125 in", in the reader's preferred system.</summary>
+    /// <summary>"3.18 mm": a value as a recipe or a lesson writes it, in metric units, to be read back. What a reader sees is told by Telling.</summary>
     /// <param name="si">SI, temperature in °C.</param>
     /// <param name="significantDigits">1 … 15.</param>
-    public static string Format(double si, Dimension dimension, UnitSystem system = UnitSystem.Metric, int significantDigits = 3)
+    public static string Write(double si, Dimension dimension, int significantDigits = 3)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(significantDigits, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(significantDigits, 15);
-        Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, system));
+        Unit unit = UnitTable.For(dimension).Get(UnitChoice.Symbol(si, dimension, UnitSystem.Metric));
         return Join(Digits(RoundedHalfUp(unit.FromSi(si), significantDigits), significantDigits), unit);
     }
 
@@ -46,14 +46,11 @@ public static class Units
     /// <summary>SI of so many of one unit; temperature in °C.</summary>
     public static double ToSi(double value, Dimension dimension, string symbol) => UnitTable.For(dimension).Get(symbol).ToSi(value);
 
-    /// <summary>The unit that <see cref="Format"/> shows a value in.</summary>
+    /// <summary>The unit that suits a value: the one that keeps the figure short.</summary>
     public static string SymbolFor(double si, Dimension dimension, UnitSystem system) => UnitChoice.Symbol(si, dimension, system);
 
     /// <summary>"5.6 mm": what a value of this dimension looks like.</summary>
     public static string Example(Dimension dimension) => UnitTable.For(dimension).Example;
-
-    /// <summary>"mm, cm, m, in or ft".</summary>
-    public static string Known(Dimension dimension) => UnitTable.For(dimension).Listed;
 
     /// <summary>Rounded to 12 significant digits: enough for any caliper, and blind to the unit typed.</summary>
     public static double Rounded(double value) =>

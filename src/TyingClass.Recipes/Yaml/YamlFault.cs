@@ -6,7 +6,7 @@ public enum YamlFaultKind
     Layout,
 
     /// <summary>The library lost its way without saying where; nothing is read from here on.</summary>
-    LibrarySlip,
+    LibraryFault,
 
     /// <summary>No value where one must be; nothing is read from here on.</summary>
     MissingValue,

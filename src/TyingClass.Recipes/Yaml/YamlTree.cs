@@ -87,7 +87,8 @@ public sealed class YamlTree
         Next();
         return new YamlText(
             isNull ? "" : scalar.Value, place.Line, place.Column,
-            scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded, scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted);
+            scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded, scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted,
+            scalar is { Style: ScalarStyle.Plain, Value.Length: 0 } && _lines[place.Line - 1][(place.Column - 1)..].TrimStart().StartsWith('#'));
     }
 
     private YamlList ReadList(int level, (int Line, int Column) place)
@@ -142,7 +143,7 @@ public sealed class YamlTree
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or FormatException or OverflowException or IndexOutOfRangeException)
         {
             // The library's own slips on broken text, such as a brace that is never closed: still the text's fault.
-            Break(YamlFaultKind.LibrarySlip, Place(_parser.Current?.End ?? Mark.Empty));
+            Break(YamlFaultKind.LibraryFault, Place(_parser.Current?.End ?? Mark.Empty));
         }
 
         return false;

@@ -53,19 +53,15 @@ public sealed record Attempt
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
 
-    /// <summary>A graded answer under a new id.</summary>
-    internal static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade) =>
-        Of(RandomId.New(), personId, exerciseId, number, at, answerText, grade);
-
-    /// <summary>A graded answer as it is to be kept.</summary>
+    /// <summary>A graded answer as it is to be kept, under a new id.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
-    public static Attempt Of(string id, string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
+    public static Attempt Of(string personId, string exerciseId, int number, DateTimeOffset at, string answerText, GradeResult grade)
     {
         ArgumentNullException.ThrowIfNull(grade);
         if (!grade.IsAttempt) throw new ArgumentException("An answer that could not be read is not an attempt.", nameof(grade));
         return new Attempt
         {
-            Id = id,
+            Id = RandomId.New(),
             PersonId = personId,
             ExerciseId = exerciseId,
             Number = number,

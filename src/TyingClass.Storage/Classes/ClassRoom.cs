@@ -24,6 +24,9 @@ public sealed record ClassRoom(string Id, string Name, ImmutableArray<string> In
     /// <summary>What the class's packets hold; null for the usual sizes.</summary>
     public Packets? Packets { get; init; }
 
+    /// <summary>Null while no dates were worked out.</summary>
+    public EveningRhythm? Rhythm { get; init; }
+
     /// <summary>Null for someone who is no deputy here.</summary>
     public Deputy? DeputyOf(string personId) => Deputies.FirstOrDefault(d => d.PersonId == personId);
 

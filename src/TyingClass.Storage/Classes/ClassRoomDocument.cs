@@ -24,6 +24,8 @@ internal static class ClassRoomDocument
             ["evenings"] = Documents.ToArray(d.Evenings, n => new BsonValue(n)),
         }),
         ["packets"] = room.Packets is { } packets ? From(packets) : BsonValue.Null,
+        ["everyDays"] = room.Rhythm is { } rhythm ? rhythm.EveryDays : BsonValue.Null,
+        ["skippedDays"] = room.Rhythm?.Skipped,
     };
 
     public static ClassRoom ToRoom(BsonDocument document) => new(
@@ -39,6 +41,7 @@ internal static class ClassRoomDocument
         ArchivedAt = document["archivedTicks"].ToTimeOrNull(),
         Deputies = document["deputies"].ToList(d => new Deputy(d["personId"].AsString, d["everything"].AsBoolean, d["evenings"].ToList(n => n.AsInt32))),
         Packets = document["packets"] is { IsNull: false } packets ? ToPackets(packets) : null,
+        Rhythm = document["everyDays"] is { IsInt32: true } every ? new EveningRhythm(every.AsInt32, document["skippedDays"].AsString ?? "") : null,
     };
 
     private static BsonDocument From(Packets packets) => new()

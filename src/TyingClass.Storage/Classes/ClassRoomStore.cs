@@ -59,6 +59,9 @@ public sealed class ClassRoomStore
     /// <summary>What the packets of the class hold.</summary>
     public ClassRoom? KeepPackets(string classId, Packets packets) => ChangeQuietly(classId, r => r with { Packets = packets });
 
+    /// <summary>How the dates of its evenings are worked out.</summary>
+    public ClassRoom? KeepRhythm(string classId, EveningRhythm rhythm) => ChangeQuietly(classId, r => r with { Rhythm = rhythm });
+
     /// <summary>Lets someone run part of a class, or takes it back when nothing is left to run.</summary>
     /// <returns>Null when there is no such class, or the person is no student or mentor of it.</returns>
     public ClassRoom? SetDeputy(string classId, Deputy deputy)

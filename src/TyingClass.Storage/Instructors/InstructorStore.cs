@@ -29,16 +29,18 @@ public sealed class InstructorStore
     /// <summary>For another instructor; works once, within <see cref="DaysInvited"/> days.</summary>
     public string Invite() => _database.Write(db => KeepCode(db, RandomId.New()));
 
+    /// <summary>The code would open an account now. Uses nothing up.</summary>
+    public bool Opens(string code) => _database.Read(db => GoodCode(db, code) is not null);
+
     /// <summary>Uses up the code: makes an instructor with a first class, or gives the first instructor a new name and passphrase.</summary>
     /// <param name="name">One that is taken gets a number.</param>
     /// <param name="className">Blank for <see cref="ClassRoom.DefaultName"/>.</param>
     /// <returns>Null when the code is wrong, used up or too old; then nothing changed.</returns>
     public Person? Claim(string code, string? name, string passphraseHash, string? className = null) => _database.Write(db =>
     {
-        if (Codes(db).FindFirst("hash = @0", OneTimeCode.Hash(code)) is not { } kept) return null;
+        if (GoodCode(db, code) is not { } kept) return null;
         DateTimeOffset now = _time.GetUtcNow();
-        bool fromConsole = kept["_id"].AsString == CodeId;
-        if (!fromConsole && now - kept["createdTicks"].ToTime() > TimeSpan.FromDays(DaysInvited)) return null;
+        bool fromConsole = IsFromConsole(kept);
         Person before = (fromConsole ? FindIn(db) : null) ?? new Person(RandomId.New(), Role.Instructor, null, null, "", now, now);
         Person instructor = before with
         {
@@ -62,6 +64,13 @@ public sealed class InstructorStore
         if (FindIn(db) is { } instructor && ClassRoomStore.OfInstructorIn(db, instructor.Id).IsEmpty)
             ClassRoomStore.CreateIn(db, time, instructor.Id, name: null, timeZoneId: null);
     }
+
+    // Null for one that is wrong, used up or too old.
+    private BsonDocument? GoodCode(ILiteDatabase db, string code) =>
+        Codes(db).FindFirst("hash = @0", OneTimeCode.Hash(code)) is { } kept
+        && (IsFromConsole(kept) || _time.GetUtcNow() - kept["createdTicks"].ToTime() <= TimeSpan.FromDays(DaysInvited)) ? kept : null;
+
+    private static bool IsFromConsole(BsonDocument kept) => kept["_id"].AsString == CodeId;
 
     private string KeepCode(ILiteDatabase db, string id)
     {

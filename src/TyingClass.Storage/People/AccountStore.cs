@@ -46,6 +46,16 @@ public sealed class AccountStore
             : new JoinOutcome(null, JoinProblem.NoName);
     });
 
+    /// <summary>Everything that would keep someone from joining, in the order of the form. Who does not know the code is not told which names there
+    /// are.</summary>
+    public ImmutableArray<JoinProblem> WhatKeepsOut(string code, string? name) => _database.Read(db =>
+    {
+        bool found = ClassRoomStore.FindByCodeIn(db, code) is { ArchivedAt: null };
+        JoinProblem ofName = PersonStore.CleanName(name) is not { } clean ? JoinProblem.NoName
+            : found && !NameIsFree(db, clean, exceptPersonId: null) ? JoinProblem.NameTaken : JoinProblem.None;
+        return new[] { found ? JoinProblem.None : JoinProblem.NoSuchClass, ofName }.Where(p => p != JoinProblem.None).ToImmutableArray();
+    });
+
     /// <summary>Makes a student or mentor of a class without its code: for whoever runs the class.</summary>
     public JoinOutcome Add(string classId, Role role, string name, string passphraseHash) => _database.Write(db =>
         ClassRoomStore.FindIn(db, classId) is null ? new JoinOutcome(null, JoinProblem.NoSuchClass)

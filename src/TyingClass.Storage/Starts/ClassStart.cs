@@ -11,5 +11,8 @@ public sealed record ClassStart(string ClassId, string Names, bool LastNameFirst
     /// <summary>Far more than a list of names needs, so that whatever was pasted by mistake is still there to be mended.</summary>
     public const int MostNamesLength = 1 << 20;
 
+    /// <summary>What its columns hold, as the page that asks writes it; "" while nobody said.</summary>
+    public string Columns { get; init; } = "";
+
     public bool IsDone(string step) => Done.Contains(step, StringComparer.Ordinal);
 }

@@ -14,11 +14,12 @@ public sealed class ClassStartStore
     /// <summary>With nothing done when nothing was kept yet.</summary>
     public ClassStart Of(string classId) => _database.Read(db => OfIn(db, classId));
 
-    public ClassStart KeepNames(string classId, string names, bool lastNameFirst)
+    public ClassStart KeepNames(string classId, string names, bool lastNameFirst, string columns)
     {
         ArgumentNullException.ThrowIfNull(names);
+        ArgumentNullException.ThrowIfNull(columns);
         string kept = names.Length > ClassStart.MostNamesLength ? names[..ClassStart.MostNamesLength] : names;
-        return Change(classId, s => s with { Names = kept, LastNameFirst = lastNameFirst });
+        return Change(classId, s => s with { Names = kept, LastNameFirst = lastNameFirst, Columns = columns });
     }
 
     public ClassStart MarkDone(string classId, string step) =>
@@ -34,6 +35,7 @@ public sealed class ClassStartStore
             ["_id"] = changed.ClassId,
             ["names"] = changed.Names,
             ["lastNameFirst"] = changed.LastNameFirst,
+            ["columns"] = changed.Columns,
             ["done"] = Documents.ToArray(changed.Done, d => new BsonValue(d)),
         });
         return changed;
@@ -41,6 +43,10 @@ public sealed class ClassStartStore
 
     private static ClassStart OfIn(ILiteDatabase db, string classId) => Starts(db).FindById(classId) is { } found
         ? new ClassStart(classId, found["names"].AsString, found["lastNameFirst"].AsBoolean, found["done"].ToList(d => d.AsString))
+        {
+            // Not in a file from before one could say: a missing field reads as null.
+            Columns = found["columns"] is { IsNull: false } columns ? columns.AsString : "",
+        }
         : new ClassStart(classId, "", LastNameFirst: false, ImmutableArray<string>.Empty);
 
     private static ILiteCollection<BsonDocument> Starts(ILiteDatabase db) => db.GetCollection("class_starts");

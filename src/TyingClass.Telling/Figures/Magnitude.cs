@@ -14,6 +14,9 @@ public sealed record Magnitude
     // Beyond this two figures differ by less than anybody could see.
     private const int MostMore = 3;
 
+    // Goals are judged on the figure itself: there a hair counts.
+    private const int MostMoreOfAGoal = 9;
+
     internal Magnitude(string name, Dimension dimension, Precision precision, string meaning) =>
         (Name, Dimension, Precision, Meaning, Phrase, Label) = (name, dimension, precision, meaning, name, Grammar.Capital(name));
 
@@ -49,6 +52,14 @@ public sealed record Magnitude
         return [.. si.ToArray().Select(v => v is { } known && double.IsFinite(known) ? With(Number(known, units, more), units) : None)];
 
         IEnumerable<string> Told(int places) => all.Select(v => Number(v, units, places));
+    }
+
+    /// <summary>With as many places as it takes to tell it from another that it is not.</summary>
+    internal string SayAgainst(double si, double otherSi, UnitSystem units)
+    {
+        int more = 0;
+        while (more < MostMoreOfAGoal && Number(si, units, more) == Number(otherSi, units, more)) more++;
+        return With(Number(si, units, more), units);
     }
 
     /// <summary>With a plus sign where it is above zero.</summary>

@@ -39,8 +39,8 @@ internal sealed record Precision(Fineness Metric, Fineness Imperial)
 
     public static readonly Precision KeelMoment = new(new("g·mm", 2), new("gr·in", 2));
 
-    /// <summary>There is no unit of force this small that a tyer would know; both systems share one.</summary>
-    public static readonly Precision SmallForce = new(new("mN", 1, 0.095), new("mN", 1, 0.095));
+    /// <summary>In imperial units as the weight of so many grains: there is no other unit of force this small that a tyer would know.</summary>
+    public static readonly Precision SmallForce = new(new("mN", 1, 0.095), new("gr", 1, 0.095));
 
     public static readonly Precision Volume = new(new("mm³", 1, Significant: 2), new("in³", 5, Significant: 2));
 

@@ -14,6 +14,4 @@ public static class Si
     public static double Gmm(double gmm) => 1e-6 * gmm;
 
     public static double MN(double mN) => 1e-3 * mN;
-
-    public static double Mm3(double mm3) => 1e-9 * mm3;
 }

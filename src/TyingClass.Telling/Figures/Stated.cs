@@ -6,6 +6,9 @@ namespace TyingClass.Telling.Figures;
 public static class Stated
 {
     private const int Digits = 3;
+    private const int CountDecimals = 2;
+    private const int PerInch = 64;
+    private const double HalfTenthM = 0.0500001e-3;
 
     /// <summary>Three digits, none finer than a tyer can measure (0.01 mm, 0.001 in, 1 mg).</summary>
     /// <param name="si">SI, temperature in °C.</param>
@@ -16,6 +19,30 @@ public static class Stated
         int places = shown == 0 || !double.IsFinite(shown) ? 0 : Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(shown))), 0, Finest(symbol));
         string number = Numbers.Write(shown, places);
         return symbol == "°" ? number + symbol : $"{number} {symbol}";
+    }
+
+    /// <summary>As <see cref="Say"/>; a plain count has no unit.</summary>
+    /// <param name="dimension">Null for a plain count.</param>
+    public static string SayOrCount(double si, Dimension? dimension, UnitSystem units) =>
+        dimension is { } known ? Say(si, known, units) : Numbers.Write(si, CountDecimals);
+
+    /// <summary>A size as a shop sells it: "3.2 mm", or the sixty-fourths of an inch that it stands for, "1/8 in"; three decimals where none fits.</summary>
+    public static string SaySizeToBuy(double sizeM, UnitSystem units)
+    {
+        if (units == UnitSystem.Metric) return Say(sizeM, Dimension.Length, units);
+        int parts = (int)Math.Round(PerInch * Units.FromSi(sizeM, Dimension.Length, "in")), of = PerInch;
+        // A packet rounds to a tenth of a millimeter: 1/8 in is sold as 3.2 mm.
+        if (parts is 0 or > PerInch || Math.Abs(Units.ToSi(parts / (double)PerInch, Dimension.Length, "in") - sizeM) > HalfTenthM)
+            return Say(sizeM, Dimension.Length, units);
+        while (parts % 2 == 0 && of > 1) (parts, of) = (parts / 2, of / 2);
+        return of == 1 ? $"{Numbers.Write(parts, 0)} in" : $"{Numbers.Write(parts, 0)}/{Numbers.Write(of, 0)} in";
+    }
+
+    /// <summary>A wire as a shop sells it. Spools are marked in inches everywhere, so a metric reader gets both: "0.38 mm (0.015 in)".</summary>
+    public static string SayWireToBuy(double sizeM, UnitSystem units)
+    {
+        string inches = Say(sizeM, Dimension.Length, UnitSystem.Imperial);
+        return units == UnitSystem.Imperial ? inches : $"{Say(sizeM, Dimension.Length, units)} ({inches})";
     }
 
     /// <summary>A weight as a shop sells it: fractions of an ounce in imperial units where one fits ("1/50 oz"), else as <see cref="Say"/>.</summary>
@@ -31,7 +58,7 @@ public static class Stated
     // Estimates: a good caliper and a good scale.
     private static int Finest(string symbol) => symbol switch
     {
-        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "mN" => 2,
+        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "mN" or "lb/ft³" => 2,
         "in" or "g" or "gr" or "oz" => 3,
         "°" or "°C" or "°F" or "%" or "s" => 1,
         _ => 12,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Telling.Figures;
@@ -9,6 +10,16 @@ public static class TypingHelp
     public static string Example(Dimension dimension, UnitSystem units) =>
         units == UnitSystem.Imperial && Units.TryParse(Units.Example(dimension), dimension, out double si, out _) ? Stated.Say(si, dimension, units)
         : Units.Example(dimension);
+
+    /// <summary>A figure typed before, to stand in its field again: fine enough to read back as the same.</summary>
+    /// <param name="si">SI, temperature in °C; null for a field left empty.</param>
+    public static string Again(double? si, Dimension dimension, UnitSystem units)
+    {
+        if (si is not { } known) return "";
+        string symbol = Units.SymbolFor(known, dimension, units);
+        string number = Units.FromSi(known, dimension, symbol).ToString("G6", CultureInfo.InvariantCulture);
+        return symbol == "°" ? number + symbol : $"{number} {symbol}";
+    }
 
     /// <summary>"Any unit of its kind will do: 0.25 g and 3.86 gr are the same answer."</summary>
     /// <param name="dimension">Null for a plain count.</param>

@@ -15,6 +15,13 @@ public static partial class WrittenFigures
     /// <summary>With the writer's own figure in parentheses.</summary>
     public static string Beside(string text, UnitSystem units) => Convert(text, units, keep: true);
 
+    /// <summary>As <see cref="Beside"/>, but what stands in “quotation marks” was typed by the reader and stays.</summary>
+    public static string BesideOutsideQuotes(string text, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return units == UnitSystem.Metric ? text : Quoted().Replace(text, m => m.Value[0] == '“' ? m.Value : Beside(m.Value, units));
+    }
+
     /// <summary>The reader's figure alone: for a placeholder, and for what this program wrote and not an author.</summary>
     public static string Instead(string text, UnitSystem units) => Convert(text, units, keep: false);
 
@@ -59,16 +66,21 @@ public static partial class WrittenFigures
         "g·mm" => Dimension.Moment,
         "mm³" => Dimension.Volume,
         "°C" => Dimension.Temperature,
+        "mN" => Dimension.Force,
+        "kg/m³" => Dimension.Density,
         _ => null,
     };
 
     // "0.4 mm"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one is its own.
     [GeneratedRegex(
         @"(?<![\w.,/(−-])(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
-        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|m|°C))"
+        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|mN|m|kg/m³|°C))"
         + @"(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
+
+    [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.None, 1000)]
+    private static partial Regex Quoted();
 
     [GeneratedRegex(@"<(?<kept>code|pre|svg|math)\b[\s\S]*?</\k<kept>>|<[^>]*>|(?<text>[^<]+)", RegexOptions.None, 1000)]
     private static partial Regex Markup();

@@ -2,6 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Reports;
@@ -53,6 +54,7 @@ public static class BalanceJson
                 p => new { p.SoakS, p.MassG, p.WetWeightG, p.KeelHeightMm, p.PitchDeg, p.LeanDeg, p.SinkRateMS, Verdict = FlyWords.Verdict(p.Verdict) }),
             Verdict = Verdict(r.Verdict, r.Intent, r.Soaked),
             Findings = r.Findings.Select(f => FindingSentence.Say(f, r, UnitSystem.Metric)).Select(f => new { f.Code, f.Text }),
+            Doubt = Doubt(fly.Doubt),
             Assumed = fly.Built.Assumed.Select(a => new { a.What, a.Value, a.Why }),
         };
     }
@@ -125,6 +127,20 @@ public static class BalanceJson
         Text = VerdictSentence.Of(intent, state, UnitSystem.Metric),
         Cause = CauseSentence.Of(intent, state, UnitSystem.Metric),
     };
+
+    private static object Doubt(DoubtReport d) => new
+    {
+        d.Draws,
+        KeelHeightMm = Range(d.KeelHeightMm),
+        PitchDeg = Range(d.PitchDeg),
+        SinkRateMS = Range(d.SinkRateMS),
+        d.SameVerdict,
+        d.MostlyBy,
+        Text = DoubtSentence.Of(d),
+        Shares = d.Shares.Where(s => s.Share >= DoubtRules.ShareWorthNaming).Select(s => new { s.Estimate, s.Share }),
+    };
+
+    private static object? Range(Interval? interval) => interval is { } i ? new { i.Low, i.High } : null;
 
     private static object? Point(Vector3D? p) => p is { } v ? new { v.X, v.Y, v.Z } : null;
 

@@ -83,7 +83,11 @@ public static class FindingSentence
 
     private static string Lift(double liftMN, UnitSystem units)
     {
-        string force = Magnitudes.Lift.Say(Si.MN(Math.Abs(liftMN)), units);
+        // A pull this small means something as what it would lift.
+        double liftsKg = Si.MN(Math.Abs(liftMN)) / Units.ToSi(1, Dimension.Force, "kg");
+        string force = units == UnitSystem.Imperial
+            ? $"the weight of {Magnitudes.PartMass.Say(liftsKg, units)}"
+            : $"{Magnitudes.Lift.Say(Si.MN(Math.Abs(liftMN)), units)} (the weight of {Magnitudes.PartMass.Say(liftsKg, units)})";
         return liftMN < 0
             ? $"The water pushes it down with {force}: it digs for depth without more weight."
             : $"The water lifts it with {force}: it climbs when pulled and needs more weight for the same depth.";

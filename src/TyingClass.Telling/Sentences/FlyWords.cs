@@ -60,6 +60,10 @@ public static class FlyWords
     /// <summary>"level", "nose up 12°", for a caption.</summary>
     public static string Pitch(double degrees) => Degrees(degrees) == "0°" ? "level" : $"nose {(degrees > 0 ? "up" : "down")} {Degrees(Math.Abs(degrees))}";
 
+    /// <summary>"nose down 12°" for "−12°".</summary>
+    /// <param name="angle">As told with its sign.</param>
+    public static string Nose(string angle, double rad) => angle == "0°" ? "level" : $"nose {(rad > 0 ? "up" : "down")} {angle.TrimStart('−')}";
+
     /// <summary>"nose down by 12°", in a sentence.</summary>
     public static string Nose(double pitchDeg) => Math.Abs(pitchDeg) <= LevelDeg
         ? "with its nose about level"

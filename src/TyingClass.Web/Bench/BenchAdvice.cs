@@ -4,19 +4,20 @@ using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
 /// <param name="Packed">The whole recipe with the change made, for a button to bring back.</param>
-public sealed record Advised(string Text, string Effect, string Packed);
+public sealed record OneProposal(string Text, string Effect, string Packed);
 
 /// <summary>One step of one change, and what it moves.</summary>
 public sealed record OneStep(string Text, string Keel, string Pitch, string Sink);
 
 /// <summary>What would mend the fly; and, mended or not, what one step of each change does.</summary>
-public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Proposals, ImmutableArray<OneStep> Steps)
+public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<OneProposal> Proposals, ImmutableArray<OneStep> Steps)
 {
     public static BenchAdvice Of(SolvedFly fly, UnitSystem units)
     {
@@ -24,9 +25,9 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
         ImmutableArray<Proposal> found = fine ? [] : Adviser.Propose(fly.Recipe, Rides, (change, steps) => CanBeTyped(change.At(steps)));
         return new BenchAdvice(
             fine,
-            [.. found.Select(p => new Advised(Capital(p.Text), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
+            [.. found.Select(p => new OneProposal(Words(p.Advised, units), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
             [.. Adviser.Sensitivities(fly.Recipe).Select(
-                s => new OneStep(Capital(s.Step), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units),
+                s => new OneStep(Words(s.Step, units), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units),
                     Moves(Magnitudes.Pitch, Si.Deg(s.PitchDeg), units), Moves(Magnitudes.SinkRate, s.SinkRateMS, units)))]);
     }
 
@@ -34,16 +35,12 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<Advised> Pro
 
     private static bool CanBeTyped(Recipe recipe) => RecipeParser.Parse(RecipeWriter.Write(recipe)).Success;
 
-    private static string Effect(Proposal p, UnitSystem units)
-    {
-        string mass = Math.Abs(p.AddedMassG) < 0.0005 ? "It adds no mass."
-            : $"It {(p.AddedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(p.AddedMassG)), units)}.";
-        return $"{mass} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
-    }
+    private static string Words(Advised advised, UnitSystem units) => Grammar.Capital(AdviceSentence.Of(advised, units));
+
+    private static string Effect(Proposal p, UnitSystem units) =>
+        $"{AdviceSentence.Cost(p.AddedMassG, units)} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
 
     private static string Moves(Magnitude what, double? by, UnitSystem units) => by is not { } value || !double.IsFinite(value)
         ? Magnitude.None
         : what.SaySigned(value, units);
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
 using TyingClass.Balance.Reports;
+using TyingClass.Drawing;
+using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
@@ -29,8 +33,24 @@ internal static class BenchFigures
         (Magnitudes.RidesAsIntended, (_, s) => s.Tolerance.AsIntended),
     ];
 
+    /// <summary>With what the model's own guesses leave open of each, soaked.</summary>
+    public static ImmutableArray<FigureRow> WithDoubt(SolvedFly fly, UnitSystem units)
+    {
+        ImmutableArray<SaidRange> ranges = DoubtSentence.Ranges(fly.Doubt, units);
+        StateReport state = fly.Report.Soaked;
+        return [.. Rows.Select(row =>
+        {
+            double? si = row.Si(fly.Report, state);
+            SaidRange? range = si is null ? null : ranges.FirstOrDefault(r => r.What == row.What);
+            return new FigureRow(
+                row.What.Label, row.What.Say(si, units), range?.Text, range is null ? null : BenchResult.Html(Curves.DoubtBar(range, si!.Value, units)));
+        })];
+    }
+
     public static ImmutableArray<FigureRow> Of(BalanceReport report, StateReport state, UnitSystem units) =>
         [.. Rows.Select(row => new FigureRow(row.What.Label, row.What.Say(row.Si(report, state), units)))];
 }
 
-public sealed record FigureRow(string Label, string Value);
+/// <param name="Range">What the model's own guesses leave open, in words; null where that was not asked or is none.</param>
+/// <param name="Bar">The same for the eye.</param>
+public sealed record FigureRow(string Label, string Value, string? Range = null, IHtmlContent? Bar = null);

@@ -30,7 +30,8 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
 
     private static (Versions, string?) Typing(BenchPost post, Versions was)
     {
-        string? fields = post.Form is { } form && Typed.Split(was.Current) is { } before && !form.Equals(before) ? form.ToText() : null;
+        string? fields = post.Form is { } form && Typed.Split(was.Current) is { } before && !form.Equals(AsPosted(before))
+            ? form.ToText() : null;
         bool textChanged = post.Field("text") is not null && Trimmed(post.Text) != Trimmed(was.Current);
         return (fields, textChanged) switch
         {
@@ -40,6 +41,10 @@ internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Noti
             _ => (was, null),
         };
     }
+
+    // What a form sends of fields that nobody touched: without the empty ones, in the form's own order.
+    private static RecipeDraft AsPosted(RecipeDraft shown) => RecipeDraft.FromFields(
+        shown.Values.Select(v => KeyValuePair.Create(v.Key, v.Value.ReplaceLineEndings(""))));
 
     private const double StepM = 0.5e-3;
 

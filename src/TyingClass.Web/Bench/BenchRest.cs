@@ -5,6 +5,7 @@ using TyingClass.Drawing;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Bench;
 
@@ -16,10 +17,16 @@ public sealed record BenchRest(
     IHtmlContent Front, IHtmlContent Hang, IHtmlContent Tip, ImmutableArray<BenchCurve> Curves, ImmutableArray<FigureRow> Figures,
     ImmutableArray<Caution> Cautions)
 {
+    /// <summary>How far to trust it, soaked.</summary>
+    public required string Doubt { get; init; }
+
+    public required string? Mostly { get; init; }
+
     public static BenchRest Of(SolvedFly fly, StateReport state, double tipDeg, UnitSystem units)
     {
         DrawingOptions Named(string prefix) => BenchResult.Options(prefix, state, units);
-        BenchCurve Curve(string title, string prefix, Func<SolvedFly, DrawingOptions, string> draw) => new(title, BenchResult.Html(draw(fly, Named(prefix))));
+        BenchCurve Curve(string title, string prefix, Func<SolvedFly, DrawingOptions, string> draw) =>
+            new(title, BenchResult.Html(draw(fly, Named(prefix) with { ShowDoubt = true })));
         return new BenchRest(
             BenchResult.Html(FlyDrawing.Front(fly, Named("front"))),
             BenchResult.Html(FlyDrawing.Hang(fly, Named("hang"))),
@@ -31,7 +38,11 @@ public sealed record BenchRest(
                 Curve("Depth in a pause", "depth", Drawing.Curves.DepthInPause),
                 Curve("A thousand flies tied like it", "lean", Drawing.Curves.LeanHistogram),
             ],
-            BenchFigures.Of(fly.Report, state, units),
-            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body));
+            state.State == WetState.Soaked ? BenchFigures.WithDoubt(fly, units) : BenchFigures.Of(fly.Report, state, units),
+            TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body))
+        {
+            Doubt = DoubtSentence.Of(fly.Doubt),
+            Mostly = DoubtSentence.Mostly(fly.Doubt),
+        };
     }
 }

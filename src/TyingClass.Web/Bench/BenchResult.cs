@@ -29,6 +29,9 @@ public sealed record BenchResult
 
     public required ImmutableArray<SaidFinding> Findings { get; init; }
 
+    /// <summary>Of the ledger's figures those that weight alone cannot make; empty for none.</summary>
+    public required string ByWater { get; init; }
+
     public required IHtmlContent Side { get; init; }
 
     public required IHtmlContent Ledger { get; init; }
@@ -51,6 +54,7 @@ public sealed record BenchResult
             IsUndecided = state.Verdict.Kind == VerdictKind.Undecided,
             Sentence = VerdictSentence.Of(fly.Report.Intent, state, units),
             Cause = CauseSentence.Of(fly.Report.Intent, state, units),
+            ByWater = LedgerSentence.ByWater(fly, state, units),
             Findings = [.. fly.Report.Findings.Select(f => FindingSentence.Say(f, fly.Report, units))],
             Side = Html(FlyDrawing.Side(fly, Named("side"))),
             Ledger = Html(Curves.Ledger(fly, Named("ledger"))),

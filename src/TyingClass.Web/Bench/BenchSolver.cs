@@ -10,7 +10,7 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Web.Bench;
 
 /// <summary>A recipe text read and solved, or what keeps it from being solved.</summary>
-public sealed record Solved(SolvedFly? Fly, Recipe? Recipe, ImmutableArray<AnswerProblem> Problems);
+public sealed record Solved(SolvedFly? Fly, ImmutableArray<AnswerProblem> Problems);
 
 /// <summary>Solves for the bench, with a small store of its own: what is compared with, undone and redone was solved before.</summary>
 public sealed class BenchSolver : IDisposable
@@ -53,14 +53,14 @@ public sealed class BenchSolver : IDisposable
     private static Solved Fresh(string text, ReportOptions options)
     {
         ParseResult<Recipe> parsed = RecipeParser.Parse(text);
-        if (!parsed.Success) return new Solved(null, null, [.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
+        if (!parsed.Success) return new Solved(null, [.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
         try
         {
-            return new Solved(SolvedFly.Solve(parsed.Value, options), parsed.Value, []);
+            return new Solved(SolvedFly.Solve(parsed.Value, options), []);
         }
         catch (ArgumentException e)
         {
-            return new Solved(null, parsed.Value, [new AnswerProblem(0, 0, null, e.Message)]);
+            return new Solved(null, [new AnswerProblem(0, 0, null, e.Message)]);
         }
     }
 }

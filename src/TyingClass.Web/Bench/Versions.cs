@@ -27,8 +27,6 @@ public sealed record Versions(ImmutableArray<string> All, int Index, string Gest
 
     public bool CanRedo => Index < All.Length - 1;
 
-    public string? Before => CanUndo ? All[Index - 1] : null;
-
     /// <summary>What came after is dropped, as everywhere.</summary>
     public Versions With(string text, string gesture = "")
     {

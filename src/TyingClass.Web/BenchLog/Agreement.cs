@@ -46,8 +46,8 @@ public static class Agreement
         null => null,
         SeenWay.PointDown => entry.Foreseen.Way == "point down",
         SeenWay.PointUp => entry.Foreseen.Way == "point up",
-        SeenWay.OnItsSide => entry.Foreseen.Way == Lessons.Grading.WayWords.OnItsSide,
-        _ => entry.Foreseen.Way == Lessons.Grading.WayWords.NoClearWay,
+        SeenWay.OnItsSide => entry.Foreseen.Way == Telling.Sentences.WayWords.OnItsSide,
+        _ => entry.Foreseen.Way == Telling.Sentences.WayWords.NoClearWay,
     };
 
     public static string Ratio(double computed, double seen) => computed <= 0

@@ -125,7 +125,7 @@ public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogSto
         if (RecipeParser.Parse(recipeText).Value is not { } recipe) return null;
         try
         {
-            FlyForecast forecast = FlyForecast.Of(recipe, seen.State, seen.WaterC, units.Now);
+            FlyForecast forecast = FlyForecast.Of(recipe, seen.State, seen.WaterC);
             return new Foreseen(forecast.HangAngleRad, forecast.Way, forecast.MassKg, forecast.SinkRateMS, BalanceEngine.Version);
         }
         catch (ArgumentException e)

@@ -8,6 +8,7 @@ using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Pictures;
@@ -57,12 +58,12 @@ public sealed class LogPages(LogStores store, Visitor visitor, ClassAccess acces
     /// <summary>Puts the hook at the mass that the weighed fly asks for.</summary>
     /// <param name="expectedRevision">Of the pattern as the page showed it.</param>
     public TakeOverResult? TakeMass(string entryId, int expectedRevision) =>
-        Mine(entryId) is { Seen.MassKg: { } massKg } entry ? Keep(entry, TakeOver.HookMass(entry.Fly.RecipeText, massKg, units.Now), expectedRevision) : null;
+        Mine(entryId) is { Seen.MassKg: { } massKg } entry ? Keep(entry, TakeOver.HookMass(entry.Fly.RecipeText, massKg), expectedRevision) : null;
 
     /// <summary>Lets a part seal in the air that the timed drop asks for.</summary>
     public TakeOverResult? TakeAir(string entryId, int part, int expectedRevision) =>
         Mine(entryId) is { Seen: { SinkRateMS: { } rateMS } seen } entry && AirParts(entry.Fly.RecipeText).Any(p => p.Index == part)
-            ? Keep(entry, TakeOver.SealedAir(entry.Fly.RecipeText, part, rateMS, seen.State, seen.WaterC, units.Now), expectedRevision)
+            ? Keep(entry, TakeOver.SealedAir(entry.Fly.RecipeText, part, rateMS, seen.State, seen.WaterC), expectedRevision)
             : null;
 
     /// <returns>Null for someone who runs no class.</returns>
@@ -79,15 +80,16 @@ public sealed class LogPages(LogStores store, Visitor visitor, ClassAccess acces
 
     private TakeOverResult Keep(LogEntry entry, TakeOver taken, int expectedRevision)
     {
-        if (taken.RecipeText is not { } text) return new TakeOverResult(null, 0, taken.Said, StatusCodes.Status422UnprocessableEntity);
+        string done = TakeOverSentence.Of(taken.Outcome, units.Now);
+        if (taken.RecipeText is not { } text) return new TakeOverResult(null, 0, done, StatusCodes.Status422UnprocessableEntity);
         string name = RecipeParser.Parse(text).Value!.Name;
         if (expectedRevision == 0)
         {
-            Pattern made = store.Patterns.Create(entry.PersonId, name, text, taken.Said);
-            return new TakeOverResult(made.Id, 1, taken.Said);
+            Pattern made = store.Patterns.Create(entry.PersonId, name, text, done);
+            return new TakeOverResult(made.Id, 1, done);
         }
 
-        string said = entry.Fly.Revision == expectedRevision ? taken.Said : $"From revision {entry.Fly.Revision}, which was the one tied. {taken.Said}";
+        string said = entry.Fly.Revision == expectedRevision ? done : $"From revision {entry.Fly.Revision}, which was the one tied. {done}";
         return store.Patterns.Save(entry.Fly.SourceId ?? "", entry.PersonId, expectedRevision, name, text, said) switch
         {
             { Saved: true, Current: var pattern } => new TakeOverResult(pattern.Id, pattern.Revision, said),

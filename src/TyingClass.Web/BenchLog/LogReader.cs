@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.BenchLog;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.BenchLog;
 
@@ -50,13 +51,12 @@ internal static class LogReader
     public static LogPost Write(LogEntry entry, UnitSystem units)
     {
         Seen seen = entry.Seen;
-        string Say(double? si, Dimension dimension, UnitSystem system) => si is { } value ? Units.Format(value, dimension, system, 6) : "";
         return new LogPost(
             "", entry.Fly.RecipeText,
-            Say(seen.HangAngleRad, Dimension.Angle, units), seen.Way is { } way ? Ways.First(w => w.Way == way).Value : "",
-            Say(seen.MassKg, Dimension.Mass, units),
-            Say(seen.SinkTimeS, Dimension.Duration, units), Say(seen.SinkDepthM, Dimension.Length, units),
-            seen.State == WetState.Fresh ? "fresh" : "soaked", Say(seen.WaterC, Dimension.Temperature, units), entry.Note);
+            TypingHelp.Again(seen.HangAngleRad, Dimension.Angle, units), seen.Way is { } way ? Ways.First(w => w.Way == way).Value : "",
+            TypingHelp.Again(seen.MassKg, Dimension.Mass, units),
+            TypingHelp.Again(seen.SinkTimeS, Dimension.Duration, units), TypingHelp.Again(seen.SinkDepthM, Dimension.Length, units),
+            seen.State == WetState.Fresh ? "fresh" : "soaked", TypingHelp.Again(seen.WaterC, Dimension.Temperature, units), entry.Note);
     }
 
     public static string Words(SeenWay way) => Ways.First(w => w.Way == way).Words;

@@ -51,7 +51,7 @@ public sealed record StartStores(ClassStartStore Starts, AccountStore Accounts, 
 
 /// <summary>Leads an instructor through setting up the class that is open. Each step can be left and taken up again: what was done is kept with the
 /// class.</summary>
-public sealed class StartDesk(ICourseSource course, StartStores store, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+public sealed class StartDesk(ICourseSource course, StartStores store, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips)
 {
     public StartView? Open()
     {

@@ -48,7 +48,7 @@ internal static class DemoAttempts
         {
             if (graded[Key(p)] is not { IsAttempt: true } grade) continue;
             int number = numbers[(p.PersonId, p.Exercise.Id)] = numbers.GetValueOrDefault((p.PersonId, p.Exercise.Id)) + 1;
-            attempts.Add(Attempt.Of($"demo-{attempts.Count:x6}", p.PersonId, p.Exercise.Id, number, p.At, p.Answer, grade));
+            attempts.Add(Attempt.Of(p.PersonId, p.Exercise.Id, number, p.At, p.Answer, grade) with { Id = $"demo-{attempts.Count:x6}" });
         }
 
         return attempts.ToImmutable();

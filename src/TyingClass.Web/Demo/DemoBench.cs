@@ -93,7 +93,7 @@ internal sealed class DemoBench
         Pattern pattern = _patterns[drop.Fly];
         string text = _store.Patterns.Revision(pattern.Id, drop.Revision)!.RecipeText;
         bool own = pattern.OwnerId == by.Id;
-        FlyForecast forecast = FlyForecast.Of(RecipeParser.Parse(text).Value!, drop.State, drop.WaterC, UnitSystem.Metric);
+        FlyForecast forecast = FlyForecast.Of(RecipeParser.Parse(text).Value!, drop.State, drop.WaterC);
         // Estimates: hand-tied flies scatter by some 4 % in mass and 10 % in sink rate, and a protractor on a thread by 2°.
         double Scatter(double share) => 1 + share * (chance.NextDouble() + chance.NextDouble() + chance.NextDouble() - 1.5) / 0.5;
         Seen seen = new()
@@ -125,7 +125,7 @@ internal sealed class DemoBench
     {
         "point down" => SeenWay.PointDown,
         "point up" => SeenWay.PointUp,
-        Lessons.Grading.WayWords.OnItsSide => SeenWay.OnItsSide,
+        Telling.Sentences.WayWords.OnItsSide => SeenWay.OnItsSide,
         _ => SeenWay.NoClearWay,
     };
 

@@ -7,6 +7,7 @@ using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Pictures;
 using TyingClass.Web.Preferences;
 
@@ -139,10 +140,19 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             _ when AskedRecipes.Change(exercise) is { } change => pictures.Pair(change.Before, change.After),
             _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
         },
+        Doubt = inLesson ? null : Doubt(exercise, attempt),
         Regraded = Regraded(exercise, attempt),
+        Heading = exercise.Kind.FeedbackHeading,
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
         WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };
+
+    private string? Doubt(Exercise exercise, Attempt attempt)
+    {
+        string? told = exercise.Kind.AnswerIsRecipe ? attempt.AnswerText
+            : IsTold(exercise, [attempt]) && AskedRecipes.Change(exercise) is null && AskedRecipes.Of(exercise).ToArray() is [var only] ? only : null;
+        return told is not null && flies.Attitude(told) is { } fly ? DoubtSentence.Of(fly.Doubt) : null;
+    }
 
     private string? Regraded(Exercise exercise, Attempt attempt)
     {

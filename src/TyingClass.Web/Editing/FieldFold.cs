@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Web.Editing;
 
@@ -20,7 +21,13 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (Fields.Any(f => !f.IsNote) && Filled.All(IsPlace));
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
-    public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said)) : "nothing filled in yet";
+    public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said))
+        : Fields.All(f => f.IsNote) ? "none yet"
+        : HasUsual ? "nothing filled in: drawn with what is usual"
+        : "nothing filled in yet";
+
+    // A part of a known kind has usual sizes and a usual place, and fishing a usual way; a hook must be given.
+    private bool HasUsual => Of == "fishing" || Fields.Any(f => IsKind(f) && KindsOfPart.Find(f.Value) is not null);
 
     private IEnumerable<FieldView> Filled => Fields.Where(f => f.Value.Length > 0 && !IsKind(f));
 

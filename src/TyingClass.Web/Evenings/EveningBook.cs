@@ -13,8 +13,6 @@ namespace TyingClass.Web.Evenings;
 /// <summary>The evenings of the instructor's class: what the lessons say of them, and what the instructor wrote.</summary>
 public sealed class EveningBook(ICourseSource course, EveningStore eveningStore, AccountStore accountStore, ClassAccess access, ClassCalendar calendar)
 {
-    public const int LastEvening = 60;
-
     /// <summary>Null for someone without a class.</summary>
     public ClassRoom? Room => access.Current;
 
@@ -23,10 +21,14 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
     {
         if (Room is not { } room) return [];
         Dictionary<int, EveningPlan> plans = eveningStore.OfClass(room.Id).ToDictionary(p => p.Number);
-        ILookup<int, Lesson> lessons = course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
+        ILookup<int, Lesson> lessons = ByEvening();
         return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n =>
             new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
     }
+
+    /// <summary>There is such an evening, but the visitor was not asked to run it.</summary>
+    public bool IsOfOthers(int number) => Room is { } room && !access.MayRunEvening(number)
+        && (ByEvening().Contains(number) || eveningStore.OfClass(room.Id).Any(p => p.Number == number));
 
     /// <returns>Null for no class, or an evening nobody ever spoke of.</returns>
     public EveningView? Open(int number) => Room is { } room && All().FirstOrDefault(e => e.Number == number) is { } line ? View(room, line.Plan) : null;
@@ -39,6 +41,8 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         int students = plan.Students ?? accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student);
         return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room));
     }
+
+    private ILookup<int, Lesson> ByEvening() => course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
 
     private static ImmutableArray<EveningFly> Flies(ImmutableArray<Lesson> lessons, EveningPlan plan)
     {

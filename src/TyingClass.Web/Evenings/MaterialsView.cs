@@ -3,6 +3,7 @@ using System.Globalization;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Evenings;
 
@@ -28,13 +29,19 @@ public sealed class PacketQuery
 
     public double WireM { get; set => field = Measure(value); } = Packets.Usual.WireM;
 
+    /// <summary>The same for a reader of feet; what is asked for comes in one of the two.</summary>
+    public double? WireFt { get => null; set => WireM = value is { } ft ? Units.ToSi(ft, Dimension.Length, "ft") : WireM; }
+
     public double DressingG { get; set => field = Measure(value); } = Math.Round(Packets.Usual.DressingKg * 1e3, 6);
+
+    /// <summary>The same for a reader of ounces.</summary>
+    public double? DressingOz { get => null; set => DressingG = value is { } oz ? 1e3 * Units.ToSi(oz, Dimension.Mass, "oz") : DressingG; }
 
     public int SparePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.SparePieces * 100);
 
     public int WastePercent { get; set => field = Percent(value); } = (int)Math.Round(Packets.Usual.Waste * 100);
 
-    private static readonly string[] Fields = ["hooks", "beads", "eyes", "wireM", "dressingG", "sparePercent", "wastePercent"];
+    private static readonly string[] Fields = ["hooks", "beads", "eyes", "wireM", "wireFt", "dressingG", "dressingOz", "sparePercent", "wastePercent"];
 
     public static PacketQuery Of(Packets packets)
     {
@@ -69,6 +76,10 @@ public sealed class PacketQuery
         Waste = WastePercent / 100.0,
     };
 
+    /// <summary>A packet's measure to stand in its field, in the reader's unit.</summary>
+    public static string Shown(double si, Dimension dimension, string symbol) =>
+        Math.Round(Units.FromSi(si, dimension, symbol), 4).ToString(CultureInfo.InvariantCulture);
+
     private static int Pieces(int value) => Math.Clamp(value, 1, MostPieces);
 
     private static int Percent(int value) => Math.Clamp(value, 0, MostPercent);
@@ -82,7 +93,8 @@ public static class MaterialsView
     {
         ArgumentNullException.ThrowIfNull(supplies);
         ArgumentNullException.ThrowIfNull(packets);
-        return [.. supplies.Select(s => new MaterialLine(s.Item, Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
+        return [.. supplies.Select(s => new MaterialLine(
+            SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
     }
 
     private static string Say(Supply s, bool exact, UnitSystem units) => s.Kind switch

@@ -28,6 +28,17 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
     /// <summary>Changes when the page around the tally would be another one.</summary>
     public string State => $"{Question.Id}{(Question.Answer is null ? "" : "/revealed")}";
 
+    /// <summary>How many have answered, in a sentence. Mentors and deputies answer too, and are no students.</summary>
+    public string Answered => Tally.Total switch
+    {
+        0 => "Nobody has answered yet.",
+        1 when Members == 1 => "The one student of the class has answered.",
+        var all when all == Members => $"All {all} have answered.",
+        var more when more > Members => $"{more} have answered.",
+        1 => $"1 of {Members} has answered.",
+        var some => $"{some} of {Members} have answered.",
+    };
+
     /// <summary>What the room said, in a sentence.</summary>
     public string RoomSaid
     {
@@ -36,8 +47,10 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
             if (Tally.Total == 0) return "Nobody has answered.";
             int most = Tally.Counts.Max();
             string[] tops = [.. Lines.Where(l => l.Count == most).Select(l => $"“{l.Choice}”")];
-            return tops.Length == 1
-                ? $"Most of the room said {tops[0]}: {most} of {Tally.Total}."
+            if (Tally.Total == 1) return $"One has answered: {tops[0]}.";
+            if (most == Tally.Total) return $"All {Tally.Total} who answered said {tops[0]}.";
+            return tops.Length == 1 && most * 2 > Tally.Total ? $"Most of the room said {tops[0]}: {most} of {Tally.Total}."
+                : tops.Length == 1 ? $"The commonest answer was {tops[0]}: {most} of {Tally.Total}."
                 : $"The room is split between {string.Join(" and ", tops)}: {most} each of {Tally.Total}.";
         }
     }

@@ -12,14 +12,14 @@ using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Exchange;
 
-/// <param name="Ticket">For <see cref="HandedSlips"/>; null when nothing was made.</param>
+/// <param name="Ticket">For <see cref="PassphraseSlips"/>; null when nothing was made.</param>
 public sealed record FilesOutcome(string? Ticket, ImmutableArray<string> Problems);
 
 /// <summary>What files are made of, and the day they are named by.</summary>
 public sealed record FilesThere(ClassExchange Exchange, InstructorStore Instructors, PageBackups Backups, TimeProvider Time);
 
 /// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
-public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips, RegisterCsv register)
+public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips, RegisterCsv register)
 {
     public const long MostBytes = 256L << 20;
 

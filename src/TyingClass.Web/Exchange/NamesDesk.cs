@@ -8,12 +8,14 @@ using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Exchange;
 
-/// <summary>A list as it was typed, pasted or read from a file, and how its two columns are meant.</summary>
-public sealed record NamesTyped(string Text, bool LastNameFirst);
+/// <summary>A list as it was typed, pasted or read from a file, and how its columns are meant.</summary>
+/// <param name="LastNameFirst">Of lists begun before one could say what each column holds.</param>
+/// <param name="Pick">Null while nobody said.</param>
+public sealed record NamesTyped(string Text, bool LastNameFirst, RosterPick? Pick);
 
 /// <summary>Adds the people of a list to the class that is open: looked at first, then all of them at once or nobody.</summary>
 public sealed class NamesDesk(
-    ClassStartStore starts, AccountStore accounts, ClassAccess access, Visitor visitor, AccountSignIn account, HandedSlips slips)
+    ClassStartStore starts, AccountStore accounts, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips)
 {
     private const int MostBytes = 1 << 20;
 
@@ -21,15 +23,15 @@ public sealed class NamesDesk(
 
     /// <summary>What was typed here and not added yet, from whatever browser.</summary>
     public NamesTyped Kept => Room is { } room && starts.Of(room.Id) is var start
-        ? new NamesTyped(start.Names, start.LastNameFirst)
-        : new NamesTyped("", false);
+        ? new NamesTyped(start.Names, start.LastNameFirst, RosterPick.Read(start.Columns))
+        : new NamesTyped("", false, null);
 
     /// <summary>Keeps what was typed and says what each line becomes. Adds nobody.</summary>
     public Roster Look(NamesTyped typed)
     {
         ArgumentNullException.ThrowIfNull(typed);
         if (Room is not { } room) return new Roster([], null, "You have no class yet. Make one under Setup first.");
-        starts.KeepNames(room.Id, typed.Text, typed.LastNameFirst);
+        starts.KeepNames(room.Id, typed.Text, typed.LastNameFirst, typed.Pick?.Write() ?? "");
         return Read(typed);
     }
 
@@ -38,7 +40,7 @@ public sealed class NamesDesk(
     {
         ArgumentNullException.ThrowIfNull(typed);
         if (Encoding.UTF8.GetByteCount(typed.Text) > MostBytes) return TooLarge;
-        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(typed.Text), typed.LastNameFirst);
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(typed.Text), typed.LastNameFirst, typed.Pick);
         return roster with { All = [.. roster.All.Select(l => l.Problem is null && accounts.NameIsTaken(l.Name) ? Taken(l) : l)] };
     }
 
@@ -53,7 +55,7 @@ public sealed class NamesDesk(
             [.. roster.All.AsParallel().AsOrdered().Select(l => (l, HandedPassphrase.New())).Select(p => (p.l, p.Item2, account.Hash(p.Item2)))];
         AddedPeople outcome = accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))]);
         if (!outcome.Refused.IsEmpty) return (null, Refused(roster, outcome.Refused));
-        starts.KeepNames(room.Id, "", typed.LastNameFirst);
+        starts.KeepNames(room.Id, "", lastNameFirst: false, "");
         return (slips.Lay(visitor.Person!.Id, $"New in {room.Name}", outcome.Added.Zip(made, (p, m) => new Slip(p.Label, m.Passphrase))), roster);
     }
 

@@ -3,10 +3,12 @@ using TyingClass.Storage.People;
 
 namespace TyingClass.Web.Exchange;
 
-/// <summary>Which column of a list means what; -1 for a column that is not there.</summary>
+/// <summary>Which column of a list means what.</summary>
+/// <param name="Columns">Of each column, in the order of the list.</param>
 /// <param name="Heading">True when the first row says so itself, and names nobody.</param>
-/// <param name="Unused">Heads of columns nothing is taken from.</param>
-public sealed record RosterHeads(int Name, int First, int Last, int Role, bool Heading, ImmutableArray<string> Unused)
+/// <param name="Titles">Heads of the columns; "column 2" where there is none.</param>
+/// <param name="Picked">True when somebody said so, and nothing was guessed.</param>
+public sealed record RosterHeads(ImmutableArray<RosterColumn> Columns, bool Heading, ImmutableArray<string> Titles, bool Picked = false)
 {
     private static readonly string[] NameHeads = ["name", "fullname", "displayname", "studentname", "participantname"];
 
@@ -23,13 +25,45 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
     public bool AreTwo => First >= 0 && Last >= 0;
 
     /// <summary>True when nothing but the order tells first name from last.</summary>
-    public bool AreGuessed => !Heading && AreTwo;
+    public bool AreGuessed => !Heading && !Picked && AreTwo;
+
+    /// <summary>Heads of columns nothing is taken from.</summary>
+    public IEnumerable<string> Unused => Titles.Where((t, i) => Columns[i] == RosterColumn.Unused && t.Length > 0);
+
+    /// <summary>-1 for a column that is not there.</summary>
+    public int Role => Columns.IndexOf(RosterColumn.Role);
+
+    /// <summary>What is wrong with what somebody picked; null when names can be made of it.</summary>
+    public string? Trouble
+    {
+        get
+        {
+            if (Columns.Where(c => c != RosterColumn.Unused).GroupBy(c => c).FirstOrDefault(g => g.Count() > 1) is { } twice)
+                return $"Two columns are said to hold “{RosterPick.Say(twice.Key)}”. Choose one of them.";
+            return Columns.Any(c => c is not (RosterColumn.Unused or RosterColumn.Role)) ? null : "No column is said to hold a name. Choose the one that does.";
+        }
+    }
+
+    private int First => Columns.IndexOf(RosterColumn.First);
+
+    private int Last => Columns.IndexOf(RosterColumn.Last);
+
+    private int Whole => Columns.IndexOf(RosterColumn.Name);
+
+    private int Turned => Columns.IndexOf(RosterColumn.LastThenFirst);
 
     /// <param name="lastNameFirst">How two columns without heads are meant.</param>
-    public static RosterHeads Of(ImmutableArray<CsvRow> rows, bool lastNameFirst)
+    /// <param name="pick">Counts when it has as many columns as the list.</param>
+    public static RosterHeads Of(ImmutableArray<CsvRow> rows, bool lastNameFirst, RosterPick? pick = null)
     {
-        if (rows.IsEmpty) return new RosterHeads(0, -1, -1, -1, false, []);
-        return ByHeading(rows[0]) ?? ByContent(rows, lastNameFirst);
+        if (rows.IsEmpty) return new RosterHeads([RosterColumn.Name], false, ["column 1"]);
+        int columns = Math.Max(1, rows.Max(r => r.Fields.Length));
+        if (pick is { } said && said.Columns.Length == columns)
+            return new RosterHeads(said.Columns, said.Heading, Titled(rows[0], columns, said.Heading), Picked: true);
+        RosterColumn[] found = new RosterColumn[columns];
+        bool heading = ByHeading(rows[0], found);
+        if (!heading) ByContent(rows, lastNameFirst, found);
+        return new RosterHeads([.. found], heading, Titled(rows[0], columns, heading));
     }
 
     /// <summary>The whole name of a row, its parts joined.</summary>
@@ -37,7 +71,17 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
     {
         ArgumentNullException.ThrowIfNull(row);
         string joined = AreTwo ? $"{row[First]} {row[Last]}".Trim() : "";
-        return joined.Length == 0 && Name >= 0 ? row[Name] : joined;
+        if (joined.Length > 0) return joined;
+        if (Turned >= 0) return TurnedRound(row[Turned]);
+        int only = new[] { Whole, First, Last }.FirstOrDefault(i => i >= 0, -1);
+        return only >= 0 ? row[only] : "";
+    }
+
+    /// <summary>"Wren Alder" of "Alder, Wren".</summary>
+    public static string TurnedRound(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return name.Split(',', 2, StringSplitOptions.TrimEntries) is [{ Length: > 0 } last, { Length: > 0 } first] ? $"{first} {last}" : name;
     }
 
     /// <summary>Blank for a student.</summary>
@@ -52,7 +96,7 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
         };
     }
 
-    private static RosterHeads? ByHeading(CsvRow row)
+    private static bool ByHeading(CsvRow row, RosterColumn[] found)
     {
         string[] heads = [.. row.Fields.Select(Plain)];
         int name = Array.FindIndex(heads, NameHeads.Contains), first = Array.FindIndex(heads, FirstHeads.Contains),
@@ -61,24 +105,24 @@ public sealed record RosterHeads(int Name, int First, int Last, int Role, bool H
         if (name < 0 && first < 0 && last < 0 && heads.Length > 0 && LooseNameHeads.Contains(heads[0]) && (heads.Length == 1 || role > 0)) name = 0;
         // "Name, First name": the name is the last one.
         if (first >= 0 && last < 0 && name >= 0) (last, name) = (name, -1);
-        if (name < 0 && first < 0 && last < 0) return null;
-        if (first < 0 || last < 0) name = new[] { name, first, last }.First(i => i >= 0);
-        int[] used = [name, first, last, role];
-        return new RosterHeads(name, first, last, role, true, [.. row.Fields.Where((f, i) => f.Length > 0 && !used.Contains(i))]);
+        if (name < 0 && first < 0 && last < 0) return false;
+        foreach ((int at, RosterColumn column) in new[] { (name, RosterColumn.Name), (first, RosterColumn.First), (last, RosterColumn.Last),
+            (role, RosterColumn.Role) }) if (at >= 0) found[at] = column;
+        return true;
     }
 
-    private static RosterHeads ByContent(ImmutableArray<CsvRow> rows, bool lastNameFirst)
+    private static void ByContent(ImmutableArray<CsvRow> rows, bool lastNameFirst, RosterColumn[] found)
     {
-        int columns = rows.Max(r => r.Fields.Length);
-        int role = Enumerable.Range(1, Math.Max(0, columns - 1)).FirstOrDefault(i => rows.Any(r => r[i].Length > 0 && RoleOf(r[i]) is not null), -1);
-        int second = Enumerable.Range(1, Math.Max(0, columns - 1)).FirstOrDefault(i => i != role && rows.Any(r => r[i].Length > 0)
-            && !rows.Any(r => r[i].Contains('@', StringComparison.Ordinal)), -1);
-        ImmutableArray<string> unused = [.. Enumerable.Range(1, Math.Max(0, columns - 1)).Where(i => i != role && i != second).Select(i =>
-            FormattableString.Invariant($"column {i + 1}"))];
-        return second < 0 ? new RosterHeads(0, -1, -1, role, false, unused)
-            : lastNameFirst ? new RosterHeads(0, second, 0, role, false, unused)
-            : new RosterHeads(0, 0, second, role, false, unused);
+        int[] others = [.. Enumerable.Range(1, found.Length - 1).Where(i => rows.Any(r => r[i].Length > 0))];
+        int role = others.FirstOrDefault(i => rows.Any(r => r[i].Length > 0 && RoleOf(r[i]) is not null), -1);
+        int second = others.FirstOrDefault(i => i != role && !rows.Any(r => r[i].Contains('@', StringComparison.Ordinal)), -1);
+        found[0] = second < 0 ? RosterColumn.Name : lastNameFirst ? RosterColumn.Last : RosterColumn.First;
+        if (second >= 0) found[second] = lastNameFirst ? RosterColumn.First : RosterColumn.Last;
+        if (role >= 0) found[role] = RosterColumn.Role;
     }
+
+    private static ImmutableArray<string> Titled(CsvRow row, int columns, bool heading) =>
+        [.. Enumerable.Range(0, columns).Select(i => heading ? row[i] : FormattableString.Invariant($"column {i + 1}"))];
 
     // "First_Name", "first name" and "FIRSTNAME" are one head.
     private static string Plain(string head) => string.Concat(head.Where(char.IsLetter)).ToLowerInvariant();

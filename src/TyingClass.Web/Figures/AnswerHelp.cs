@@ -12,7 +12,7 @@ public static class AnswerHelp
 
     /// <summary>After what the quantity is, where its name alone is no plain English.</summary>
     public static string AsIn(string quantity, UnitSystem units) => Query(quantity) is { } query
-        ? TypingHelp.AsIn(query.Name, query.Phrase, query.Quantity.Dimension, units)
+        ? TypingHelp.AsIn(query.Heading(units), query.Phrase(units), query.Quantity.Dimension, units)
         : TypingHelp.AsIn(quantity, quantity, null, units);
 
     private static QuantityQuery? Query(string? quantity) =>

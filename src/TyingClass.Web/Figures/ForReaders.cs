@@ -10,6 +10,10 @@ public static class ForReaders
     /// <summary>"0.016 in (0.4 mm)" for a reader of imperial units.</summary>
     public static string ForReader(this string text, HttpContext context) => WrittenFigures.Beside(text, Look.Of(context.Request).Units);
 
+    /// <summary>A refusal: its own figures in the reader's units too, what it quotes from the reader as it was typed.</summary>
+    public static string RefusalForReader(this string text, HttpContext context) =>
+        WrittenFigures.BesideOutsideQuotes(text, Look.Of(context.Request).Units);
+
     /// <summary>The same for an author's prompt, cleaned when its lesson was loaded.</summary>
     public static IHtmlContent ProseForReader(this string html, HttpContext context) =>
         new HtmlString(WrittenFigures.BesideInHtml(html, Look.Of(context.Request).Units));

@@ -5,7 +5,7 @@ using TyingClass.Storage.Files;
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Answers the command line, which may not open the database while this server has it.</summary>
-internal sealed partial class BackupAnswers(ClassStore store, Places places, TimeProvider time, ILogger<BackupAnswers> log) : BackgroundService
+internal sealed partial class BackupAnswers(ClassStore store, ProgramFolders folders, TimeProvider time, ILogger<BackupAnswers> log) : BackgroundService
 {
     // Longer than any command line waits, so that a note being answered is never swept away.
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
@@ -17,7 +17,7 @@ internal sealed partial class BackupAnswers(ClassStore store, Places places, Tim
         {
             try
             {
-                BackupRequests.Answer(places.Data, store.Backup, time.GetUtcNow(), Patience);
+                BackupRequests.Answer(folders.Data, store.Backup, time.GetUtcNow(), Patience);
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException or StorageException)
             {

@@ -16,8 +16,8 @@ internal static class DemoStart
         if (store.IsInvented) return;
         if (!store.IsEmpty)
             throw new StorageException(
-                $"--demo fills an empty data folder only, and {services.GetRequiredService<Places>().Data.Path} holds a class already. Give another one "
-                    + "with --data DIR.");
+                $"--demo fills an empty data folder only, and {services.GetRequiredService<ProgramFolders>().Data.Path} holds a class already. Give another "
+                    + "one with --data DIR.");
         Console.WriteLine("Making up a class and grading six weeks of its answers; this takes a moment.");
         DemoCounts made = DemoClass.FillIfEmpty(store, services.GetRequiredService<ICourseSource>().Current, services.GetRequiredService<TimeProvider>())!;
         Console.WriteLine(

@@ -13,12 +13,13 @@ internal static class EveningServices
     {
         services.AddScoped<ClassCalendar>();
         services.AddScoped<EveningBook>();
+        services.AddScoped<LentBoard>();
         services.AddScoped<RoomDesk>();
         services.AddScoped<RegisterCsv>();
         services.AddScoped<FilesDesk>();
         services.AddScoped<NamesDesk>();
         services.AddScoped<StartDesk>();
-        services.AddSingleton<HandedSlips>();
+        services.AddSingleton<PassphraseSlips>();
         services.AddHostedService<BackupAnswers>();
     }
 

@@ -9,8 +9,11 @@ internal static class Pipeline
     public static void Use(WebApplication app)
     {
         app.UseMiddleware<SecurityHeaders>();
+        app.UseMiddleware<LastWord>();
         app.UseExceptionHandler("/problem/500");
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
+        app.UseMiddleware<ProblemRequests>();
+        app.UseMiddleware<MethodDoor>();
         app.UseMiddleware<BodyLimit>();
         app.UseStaticFiles(new StaticFileOptions
         {
@@ -23,6 +26,7 @@ internal static class Pipeline
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseRateLimiter();
+        app.UseMiddleware<FormDoor>();
         app.MapGet("/css/drawing.css", (HttpContext context) =>
         {
             context.Response.Headers.CacheControl = "public, max-age=3600";

@@ -31,26 +31,26 @@ public static class Server
             kestrel.Limits.MaxRequestBodySize = Security.BodyLimit.MostBytes;
         });
         Logs.Configure(builder.Logging);
-        Places places = Places.From(builder.Configuration, builder.Environment.ContentRootPath);
+        ProgramFolders folders = ProgramFolders.From(builder.Configuration, builder.Environment.ContentRootPath);
         NetworkServices.Add(builder, flags);
-        Services.Add(builder.Services, places, flags.NewCode);
+        Services.Add(builder.Services, folders, flags.NewCode);
 
         WebApplication app = builder.Build();
         // Opened now, so that a folder in use stops the start instead of the first visitor.
-        ClassStore store = Open(app, places);
+        ClassStore store = Open(app, folders);
         if (flags.Demo) DemoStart.Fill(store, app.Services);
         Pipeline.Use(app);
         if (BrowserStart.IsWanted(args)) app.Services.GetRequiredService<StartupNotice>().OpensBrowser = true;
         return app;
     }
 
-    private static ClassStore Open(WebApplication app, Places places)
+    private static ClassStore Open(WebApplication app, ProgramFolders folders)
     {
         try
         {
             return app.Services.GetRequiredService<ClassStore>();
         }
-        catch (StorageException e) when (e.FolderInUse && RunningAddress.Find(places.Data) is { } address)
+        catch (StorageException e) when (e.FolderInUse && RunningAddress.Find(folders.Data) is { } address)
         {
             throw new AlreadyRunningException(address, e);
         }

@@ -11,6 +11,7 @@ using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Computing;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Figures;
 using TyingClass.Web.Identity;
@@ -26,24 +27,25 @@ namespace TyingClass.Web.Hosting;
 
 internal static class Services
 {
-    public static void Add(IServiceCollection services, Places places, bool newCode)
+    public static void Add(IServiceCollection services, ProgramFolders folders, bool newCode)
     {
-        services.AddSingleton(places);
+        services.AddSingleton(folders);
         services.AddSingleton(TimeProvider.System);
-        StoreServices.Add(services, places);
+        StoreServices.Add(services, folders);
         services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
         services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
-        AddCourse(services, places);
-        AddPeople(services, places);
+        AddCourse(services, folders);
+        AddPeople(services, folders);
         AddPages(services);
         EveningServices.Add(services);
     }
 
-    private static void AddCourse(IServiceCollection services, Places places)
+    private static void AddCourse(IServiceCollection services, ProgramFolders folders)
     {
-        services.AddSingleton<ICourseSource>(s => new CourseFolder(places.LessonsPath, s.GetRequiredService<TimeProvider>()));
+        services.AddSingleton<ICourseSource>(s => new CourseFolder(folders.LessonsPath, s.GetRequiredService<TimeProvider>()));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
+        services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
         services.AddScoped<AnswerDesk>();
@@ -85,7 +87,7 @@ internal static class Services
         services.AddHostedService<WarmUp>();
     }
 
-    private static void AddPeople(IServiceCollection services, Places places)
+    private static void AddPeople(IServiceCollection services, ProgramFolders folders)
     {
         services.AddHttpContextAccessor();
         services.AddScoped<Visitor>();
@@ -94,7 +96,7 @@ internal static class Services
         services.AddScoped<AccountSignIn>();
         services.AddSingleton<AccountLimit>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
-        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(places.Data.KeysPath)).SetApplicationName("TyingClass");
+        services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(folders.Data.KeysPath)).SetApplicationName("TyingClass");
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
         ClassPolicies.Add(services.AddAuthorizationBuilder());
         services.AddRateLimiter(SignInLimit.Configure);
@@ -117,11 +119,13 @@ internal static class Services
             options.Conventions.AuthorizeFolder("/Reviews", ClassPolicies.Mentor);
             // The framework's own check ends in a bare 400 and loses what was typed; FormTokenFilter checks every post instead.
             options.Conventions.ConfigureFilter(new IgnoreAntiforgeryTokenAttribute());
+            options.Conventions.ConfigureFilter(new KnownHandlers());
             options.Conventions.ConfigureFilter(new FormTokenFilter());
             options.Conventions.ConfigureFilter(new ArchivedFilter());
+            ComputingPages.TakeTurns(options.Conventions);
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
-        services.Configure<FormOptions>(options => options.ValueLengthLimit = BodyLimit.MostBytes);
+        services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit) = (BodyLimit.MostBytes, BodyLimit.MostFields));
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }

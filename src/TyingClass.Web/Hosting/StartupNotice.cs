@@ -7,7 +7,7 @@ using TyingClass.Web.Network;
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Tells whoever started the server where it is, and the instructor's one-time code while there is need of one.</summary>
-internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, Places places, bool newCode)
+internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicationLifetime lifetime, ClassStore store, ProgramFolders folders, bool newCode)
     : IHostedService
 {
     /// <summary>Set before the start: once it listens, the browser is shown where.</summary>
@@ -27,12 +27,12 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         string[] own = [.. server.Features.Get<IServerAddressesFeature>()?.Addresses ?? []];
         RoomState room = await OpenRoomAsync();
         foreach (string address in own) Console.WriteLine($"TyingClass is open at {address}");
-        if (own is [var first, ..]) RunningAddress.Note(places.Data, BrowserStart.Here(first));
+        if (own is [var first, ..]) RunningAddress.Note(folders.Data, BrowserStart.Here(first));
         Console.WriteLine(Room(room));
         if (store.Upgraded is { } upgraded)
             Console.WriteLine($"The data file was upgraded from format {upgraded.From} to {upgraded.To}. As it was before: {upgraded.BackupPath}");
-        Console.WriteLine($"Data: {places.Data.Path}");
-        Console.WriteLine($"Lessons: {places.LessonsPath}");
+        Console.WriteLine($"Data: {folders.Data.Path}");
+        Console.WriteLine($"Lessons: {folders.LessonsPath}");
         if (code is not null)
         {
             Console.WriteLine();

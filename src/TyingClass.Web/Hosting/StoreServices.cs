@@ -14,9 +14,9 @@ namespace TyingClass.Web.Hosting;
 /// </summary>
 internal static class StoreServices
 {
-    public static void Add(IServiceCollection services, Places places)
+    public static void Add(IServiceCollection services, ProgramFolders folders)
     {
-        services.AddSingleton(s => new ClassStore(places.Data, s.GetRequiredService<TimeProvider>()));
+        services.AddSingleton(s => new ClassStore(folders.Data, s.GetRequiredService<TimeProvider>()));
         AddOne(services, s => s.Attempts);
         AddOne(services, s => s.Practice);
         AddOne(services, s => s.People);
@@ -36,6 +36,7 @@ internal static class StoreServices
         AddOne(services, s => s.Trash);
         AddOne(services, s => s.RoomChoice);
         AddOne(services, s => s.Starts);
+        AddOne(services, s => s.LeftVisits);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
         services.AddSingleton<StartStores>();

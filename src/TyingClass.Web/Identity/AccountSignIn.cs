@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Security.Claims;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
@@ -22,7 +23,8 @@ public enum EnterOutcome
 }
 
 /// <summary>What signing in reads and changes.</summary>
-public sealed record SignInStores(InstructorStore Instructors, AccountStore Accounts, ClassRoomStore Classes, ClassStartStore Starts, PersonStore People);
+public sealed record SignInStores(
+    InstructorStore Instructors, AccountStore Accounts, ClassRoomStore Classes, ClassStartStore Starts, PersonStore People, LeftVisits LeftVisits);
 
 /// <summary>Lets people in: with name and passphrase, with a class code, or with an instructor's one-time code.</summary>
 public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores store, IPasswordHasher<Person> hasher, AccountLimit limit)
@@ -36,6 +38,7 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     private static readonly TimeSpan SignedInFor = TimeSpan.FromDays(14);
 
     private const string StampClaim = "stamp";
+    private const string VisitClaim = "visit";
 
     // Checked when nobody has the name, so that the answer takes as long.
     private static readonly Lazy<string> NobodysHash = new(() => new PasswordHasher<Person>().HashPassword(null!, Guid.NewGuid().ToString()));
@@ -73,6 +76,21 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         return true;
     }
 
+    /// <summary>The code would open an instructor's account now.</summary>
+    public bool CodeOpens(string code) => store.Instructors.Opens(code);
+
+    /// <summary>What keeps someone from joining, in the order of the form; nothing is written.</summary>
+    public ImmutableArray<JoinProblem> WhatKeepsOut(string code, string? name) => store.Accounts.WhatKeepsOut(code, name);
+
+    /// <summary>What is wrong with a passphrase someone chooses; null when it will do.</summary>
+    public static string? TooShort(string? passphrase, int fewest) => (passphrase ?? "").Length switch
+    {
+        0 => $"Choose a passphrase of at least {fewest} characters.",
+        var length when length < fewest =>
+            $"The passphrase needs at least {fewest} characters; this one has {length}. Add to it: it still stands in its field.",
+        _ => null,
+    };
+
     /// <summary>What this browser's guest record holds becomes the student's.</summary>
     public async Task<JoinProblem> JoinAsync(string code, string? name, string passphrase)
     {
@@ -95,7 +113,12 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         await LeaveAsync();
     }
 
-    public Task LeaveAsync() => Http.SignOutAsync();
+    /// <summary>Ends this visit, here and for every copy of its cookie.</summary>
+    public Task LeaveAsync()
+    {
+        if (Http.User.FindFirstValue(VisitClaim) is { } visit) store.LeftVisits.Leave(visit, SignedInFor);
+        return Http.SignOutAsync();
+    }
 
     internal static void Configure(CookieAuthenticationOptions options)
     {
@@ -110,10 +133,16 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         options.ExpireTimeSpan = SignedInFor;
         options.Events.OnValidatePrincipal = RefuseOldStampsAsync;
         // Someone signed in who may not see the page is told so; signing in again would not help.
-        options.Events.OnRedirectToAccessDenied = context =>
+        options.Events.OnRedirectToAccessDenied = async context =>
         {
+            await TypedFields.KeepAsync(context.HttpContext);
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
-            return Task.CompletedTask;
+        };
+        // A door would swallow what was typed: a page hands it back first.
+        options.Events.OnRedirectToLogin = async context =>
+        {
+            if (await TypedFields.KeepAsync(context.HttpContext)) context.Response.StatusCode = StatusCodes.Status401Unauthorized;
+            else context.Response.Redirect(context.RedirectUri);
         };
     }
 
@@ -123,15 +152,19 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
                 new Claim(ClaimTypes.NameIdentifier, person.Id),
                 new Claim(ClaimTypes.Role, person.Role.ToString()),
                 new Claim(StampClaim, person.Stamp),
+                new Claim(VisitClaim, LeftVisits.NewVisit()),
             ],
             CookieAuthenticationDefaults.AuthenticationScheme)));
 
-    // A new passphrase, another role, or a person removed, ends every sign-in made before.
+    // A new passphrase, another role, or a person removed, ends every sign-in made before; signing out ends its own, copies and all.
     private static async Task RefuseOldStampsAsync(CookieValidatePrincipalContext context)
     {
         PersonStore people = context.HttpContext.RequestServices.GetRequiredService<PersonStore>();
         string? id = context.Principal?.FindFirstValue(ClaimTypes.NameIdentifier);
-        if (id is not null && people.Find(id) is { RemovedAt: null } person && person.Stamp == context.Principal?.FindFirstValue(StampClaim)) return;
+        bool known = id is not null && people.Find(id) is { RemovedAt: null } person && person.Stamp == context.Principal?.FindFirstValue(StampClaim);
+        // A sign-in from before visits had names has none.
+        string? visit = context.Principal?.FindFirstValue(VisitClaim);
+        if (known && (visit is null || !context.HttpContext.RequestServices.GetRequiredService<LeftVisits>().HasLeft(visit))) return;
         context.RejectPrincipal();
         await context.HttpContext.SignOutAsync();
     }

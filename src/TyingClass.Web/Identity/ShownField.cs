@@ -1,3 +1,5 @@
+using TyingClass.Web.Security;
+
 namespace TyingClass.Web.Identity;
 
 /// <summary>Whether a passphrase is shown while it is typed: on a phone, where thumbs miss, it is until someone hides it; elsewhere only on demand.</summary>
@@ -26,6 +28,18 @@ public sealed record ShownField(bool IsShown)
             (_, "false") => false,
             _ => request.Headers.UserAgent.ToString().Contains("Mobi", StringComparison.Ordinal),
         });
+    }
+
+    /// <summary>
+    /// What was typed, to stand in the field again: for whoever pressed the button, and after a refusal for whoever is choosing a new one, who
+    /// would else choose it twice. Never one that opens an account already: the next at this browser could read it. No copy of the page is kept.
+    /// </summary>
+    public static string? Again(HttpContext context, string? typed, bool isChosenNow)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        if (!WasAsked(context.Request) && !(isChosenNow && context.Response.StatusCode == StatusCodes.Status422UnprocessableEntity)) return null;
+        SecurityHeaders.KeepNothing(context);
+        return typed;
     }
 
     /// <summary>The button was pressed, and nothing else is to be done.</summary>

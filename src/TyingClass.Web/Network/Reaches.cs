@@ -7,7 +7,11 @@ public sealed class Reaches(RoomDoor door, TimeProvider time)
 {
     private static readonly TimeSpan Kept = TimeSpan.FromHours(1);
 
+    // The page that shows it looks again every two seconds, a phone without scripting at its reader's leisure.
+    private static readonly TimeSpan Watching = TimeSpan.FromSeconds(20);
+
     private readonly Lock _gate = new();
+    private DateTimeOffset? _looked;
     private readonly Dictionary<IPAddress, DateTimeOffset> _seen = [];
 
     /// <returns>True when it was another machine, and so proves something about the network.</returns>
@@ -17,6 +21,21 @@ public sealed class Reaches(RoomDoor door, TimeProvider time)
         if (connection.RemoteIpAddress is not { } from || (!ComesFromElsewhere(connection, from) && !IsBroughtByOthers)) return false;
         lock (_gate) _seen[Plain(from)] = time.GetUtcNow();
         return true;
+    }
+
+    /// <summary>An instructor looks at the page that shows it.</summary>
+    public void NoteLook()
+    {
+        lock (_gate) _looked = time.GetUtcNow();
+    }
+
+    /// <summary>That page is open on a screen, so that it turns green now.</summary>
+    public bool IsWatched
+    {
+        get
+        {
+            lock (_gate) return _looked is { } at && time.GetUtcNow() - at < Watching;
+        }
     }
 
     /// <summary>How many, and when the last.</summary>

@@ -1,6 +1,7 @@
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Web.Patterns;
 
@@ -10,14 +11,7 @@ public static class RevisionWords
     public static string Say(RecipeChange change)
     {
         ArgumentNullException.ThrowIfNull(change);
-        return change switch
-        {
-            { IsWholePart: true, After: null } => "taken out",
-            { IsWholePart: true, Before: null } => "put in",
-            { Before: null } => $"{change.Said}: now {change.After}, before left open",
-            { After: null } => $"{change.Said}: was {change.Before}, now left open",
-            _ => $"{change.Said}: {change.Before} → {change.After}",
-        };
+        return ChangeWords.Line(change.Said, change.Before, change.After, change.IsWholePart);
     }
 
     /// <summary>For a figure that one of the two flies does not have.</summary>

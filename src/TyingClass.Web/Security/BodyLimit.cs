@@ -10,6 +10,9 @@ public sealed class BodyLimit(RequestDelegate next)
 {
     public const int MostBytes = 16 << 20;
 
+    /// <summary>Many more than the longest form here has.</summary>
+    public const int MostFields = 8192;
+
     // A browser that is cut off while still sending shows its own error instead of our page.
     private const long MostSwallowedBytes = 64L << 20;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 
 namespace TyingClass.Balance.Tests.Flies;
 
@@ -62,7 +63,7 @@ internal static class RandomRecipes
     // A third of the parts sit a little askew, as tied parts do.
     private static PartSpec Part(Random r, PartKind kind, double atM)
     {
-        Material[] suited = [.. Materials.All.Where(m => m.Suits.Contains(kind))];
+        Material[] suited = [.. Materials.All.Where(m => KindsOfPart.Of(kind).SuitedMaterials.Contains(m.Name))];
         bool askew = r.NextDouble() < 0.33;
         return new PartSpec(kind)
         {

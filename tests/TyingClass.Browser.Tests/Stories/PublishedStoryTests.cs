@@ -18,6 +18,8 @@ public sealed partial class PublishedStoryTests(PublishedFolder published, Chrom
         string root = run.Said("In the room, for phones: ");
         Assert.Matches(@"^http://127\.0\.0\.2:\d+$", root);
         Assert.Equal(Path.Combine(published.Path, "lessons"), run.Said("Lessons: "));
+        // Its own runtime, not one that this machine happens to have.
+        Assert.Equal(Path.Combine(published.Path, "program", "libcoreclr.so"), run.LoadedRuntime());
         Assert.Equal(Path.Combine(run.Home, ".local", "share", "TyingClass"), run.Said("Data: "));
 
         // The instructor, at the machine itself, comes in with the code from the console.

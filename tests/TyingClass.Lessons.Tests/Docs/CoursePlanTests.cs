@@ -7,6 +7,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Docs;
@@ -21,7 +22,7 @@ public sealed partial class CoursePlanTests
     {
         Packets bareNeed = new() { SparePieces = 0, Waste = 0 };
         ImmutableArray<Supply> supplies = SupplyList.For(Tied().Select(t => (RecipeParser.Parse(Repo.Recipe(t.File)!).Value!, t.Count)));
-        string expected = string.Concat(supplies.Select(s => $"| {s.Item} | {Amount(bareNeed.WithSpares(s))} |\n"));
+        string expected = string.Concat(supplies.Select(s => $"| {SupplyWords.Of(s, UnitSystem.Metric)} | {Amount(bareNeed.WithSpares(s))} |\n"));
 
         Assert.True(Text.Contains(expected, StringComparison.Ordinal), "The table of materials in docs/course-plan.md should be:\n" + expected);
     }

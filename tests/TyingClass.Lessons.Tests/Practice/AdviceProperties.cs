@@ -24,8 +24,8 @@ public sealed class AdviceProperties
             foreach (Proposal proposal in LastHint.Proposals(exercise, given))
             {
                 GradeResult result = Grader.Grade(exercise, RecipeWriter.Write(proposal.Recipe), 0);
-                Assert.True(result.IsAttempt, $"{proposal.Text}: {string.Join(' ', result.Problems.Select(p => p.Text))}");
-                Assert.True(result.Passed, $"{proposal.Text}: {string.Join("; ", result.Feedback!.Goals.Where(g => !g.Met))}");
+                Assert.True(result.IsAttempt, $"{proposal.Change.Kind}: {string.Join(' ', result.Problems.Select(p => p.Text))}");
+                Assert.True(result.Passed, $"{proposal.Change.Kind}: {string.Join("; ", result.Feedback!.Goals.Where(g => !g.Met))}");
                 proposals++;
             }
 

@@ -29,7 +29,7 @@ public sealed class AdviserTests
         ImmutableArray<Proposal> proposals = Adviser.Propose(Flipping, Rides, options: Quick);
 
         Assert.NotEmpty(proposals);
-        Assert.All(proposals, p => Assert.True(Rides(SolvedFly.Solve(p.Change.At(p.Steps), Quick)), p.Text));
+        Assert.All(proposals, p => Assert.True(Rides(SolvedFly.Solve(p.Change.At(p.Steps), Quick)), p.Change.Kind));
     }
 
     [Fact]
@@ -37,7 +37,7 @@ public sealed class AdviserTests
     {
         ImmutableArray<Proposal> proposals = Adviser.Propose(Flipping, Rides, options: Quick);
 
-        Assert.All(proposals.Where(p => p.Steps > 1), p => Assert.False(Rides(SolvedFly.Solve(p.Change.At(p.Steps - 1), Quick)), p.Text));
+        Assert.All(proposals.Where(p => p.Steps > 1), p => Assert.False(Rides(SolvedFly.Solve(p.Change.At(p.Steps - 1), Quick)), p.Change.Kind));
     }
 
     [Fact]

@@ -129,9 +129,9 @@ public sealed class FaultsMendedTests
     public void Parse_TooManyParts_SaysHowManyAndWhatToDo()
     {
         string text = "recipe: Porcupine\nintent: point down\nhook:\n  size: 2\nparts:\n"
-            + string.Concat(Enumerable.Range(0, 41).Select(_ => "  - part: legs\n    at: 5 mm\n"));
+            + string.Concat(Enumerable.Range(0, 61).Select(_ => "  - part: legs\n    at: 5 mm\n"));
         RecipeError error = Assert.Single(RecipeParser.Parse(text).Errors);
-        Assert.Contains("at most 40", error.Text, StringComparison.Ordinal);
+        Assert.Contains("at most 60", error.Text, StringComparison.Ordinal);
         Assert.Contains("as one", error.Text, StringComparison.Ordinal);
     }
 

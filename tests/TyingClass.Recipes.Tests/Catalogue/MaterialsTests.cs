@@ -76,7 +76,7 @@ public sealed class MaterialsTests
             Assert.InRange(m.SealedAir.Value, 0, 5);
             Assert.False(m.CaughtAir.Value > 0 && m.SoakTime.Value <= 0, m.Name);
             Assert.False(m.Suppleness.Value > 0 && m.StreamerCoefficient.Value <= 0, m.Name);
-            Assert.NotEmpty(m.Suits);
+            Assert.Contains(KindsOfPart.All, k => k.SuitedMaterials.Contains(m.Name));
         });
 
     [Fact]

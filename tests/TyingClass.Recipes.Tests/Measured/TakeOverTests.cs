@@ -45,7 +45,9 @@ public sealed class TakeOverTests
         // Written with four digits.
         Assert.Equal(weighedG, after.Report.MassG, 1e-3 * weighedG);
         Assert.Equal(Computed.Recipe.Parts, after.Recipe.Parts);
-        Assert.Contains("Hook mass taken from the bench", taken.Said, StringComparison.Ordinal);
+        HookWeighed told = Assert.IsType<HookWeighed>(taken.Outcome);
+        Assert.True(told.Taken);
+        Assert.Equal(1e-3 * moreG, told.WantedKg - told.HookKg, 1e-9);
     }
 
     [Theory]
@@ -55,7 +57,7 @@ public sealed class TakeOverTests
     {
         TakeOver taken = TakeOver.HookMass(Fly, 1e-3 * weighedG);
         Assert.Null(taken.RecipeText);
-        Assert.NotEmpty(taken.Said);
+        Assert.False(Assert.IsType<HookWeighed>(taken.Outcome).Taken);
     }
 
     [Theory]
@@ -70,7 +72,7 @@ public sealed class TakeOverTests
         SolvedFly after = Solve(taken.RecipeText!);
         Assert.Equal(timedMS, Rate(after.Report, state), 0.01 * timedMS);
         Assert.Equal(Computed.Report.MassG, after.Report.MassG, 1e-3 * Computed.Report.MassG);
-        Assert.Contains("more air", taken.Said, StringComparison.Ordinal);
+        Assert.True(Assert.IsType<AirTimed>(taken.Outcome) is { Fault: AirFault.None, MoreAirM3: > 0 });
     }
 
     [Fact]
@@ -89,7 +91,7 @@ public sealed class TakeOverTests
     {
         TakeOver taken = TakeOver.SealedAir(Fly, 1, 3 * Rate(Computed.Report, WetState.Soaked), WetState.Soaked);
         Assert.Null(taken.RecipeText);
-        Assert.Contains("faster than it could", taken.Said, StringComparison.Ordinal);
+        Assert.Equal(AirFault.FasterThanWithoutAir, Assert.IsType<AirTimed>(taken.Outcome).Fault);
     }
 
     private static double Rate(BalanceReport report, WetState state) => (state == WetState.Fresh ? report.Fresh : report.Soaked).Sink!.RateMS;

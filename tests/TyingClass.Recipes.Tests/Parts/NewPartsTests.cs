@@ -139,10 +139,11 @@ public sealed class NewPartsTests
             new PartSpec(PartKind.WeedGuard) { AtM = 0 }, new PartSpec(PartKind.Putty) { MassKg = 0.2e-3, AtM = 5 * Mm });
         Supply[] list = [.. SupplyList.For([(fly, 1)])];
 
-        Assert.Equal(1, Assert.Single(list, s => s.Item == "rattle, glass, 4 mm × 12 mm, balls 3 steel").Pieces);
-        Assert.Equal(5, Assert.Single(list, s => s.Item.StartsWith("rib, copper, 0.2 mm", StringComparison.Ordinal)).Turns);
-        Assert.InRange(Assert.Single(list, s => s.Item.StartsWith("weed guard, nylon", StringComparison.Ordinal)).WireM, 0.03, 0.06);
-        Assert.Equal(0.2e-3, Assert.Single(list, s => s.Item == "tungsten putty").MassKg, 1e-12);
+        SupplyItem tube = new("rattle") { Substance = "glass", SizeM = 4e-3, LengthM = 12e-3, With = "balls 3 steel" };
+        Assert.Equal(1, Assert.Single(list, s => s.Item == tube).Pieces);
+        Assert.Equal(5, Assert.Single(list, s => s.Item == new SupplyItem("rib") { Substance = "copper", SizeM = 0.2e-3 }).Turns);
+        Assert.InRange(Assert.Single(list, s => s.Item is { What: "weed guard", Substance: "nylon" }).WireM, 0.03, 0.06);
+        Assert.Equal(0.2e-3, Assert.Single(list, s => s.Item.What == "tungsten putty").MassKg, 1e-12);
     }
 
     private static Recipe Fly(params PartSpec[] parts) => new("Alder Test", Intent.PointDown, Hook, [.. parts], new FishingSpec());

@@ -14,7 +14,8 @@ public sealed class SupplyListTests
         // 1/8 in is 3.175 mm, sold as 3.2 mm (common practice, no source).
         ImmutableArray<Supply> all = SupplyList.For([(Bead("1/8 in"), 1), (Bead("3.2 mm"), 1)]);
 
-        Assert.Equal(["bead, brass, 3.2 mm", "hook, size 8, eye straight"], all.Select(s => s.Item));
+        Assert.Equal(
+            [new SupplyItem("bead") { Substance = "brass", SizeM = 3.2e-3 }, new SupplyItem("hook, size 8, eye straight")], all.Select(s => s.Item));
         Assert.Equal(2, all[0].Pieces);
     }
 
@@ -29,7 +30,7 @@ public sealed class SupplyListTests
 
         Supply wire = SupplyList.For([(recipe, 3)]).Single(s => s.Kind == SupplyKind.Wire);
 
-        Assert.Equal("wraps, lead, 0.5 mm (0.02 in)", wire.Item);
+        Assert.Equal(new SupplyItem("wraps") { Substance = "lead", SizeM = 0.5e-3 }, wire.Item);
         Assert.Equal(30, wire.Turns);
         // A turn of a 0.5 mm wire around a hook wire of 0.4 to 1 mm: π (d + D) with one pitch along, from 2.8 to 4.8 mm by hand.
         Assert.InRange(wire.WireM / 30, 0.0028, 0.0048);
@@ -42,7 +43,7 @@ public sealed class SupplyListTests
             "  - part: tail\n    material: marabou\n    length: 30 mm\n    mass: 0.05 g\n    at: 10 mm\n  - part: wing\n    material: marabou\n    length: "
                 + "40 mm\n    mass: 0.08 g\n    at: 4 mm\n    side: under\n");
 
-        Supply marabou = SupplyList.For([(recipe, 2)]).Single(s => s.Item == "marabou");
+        Supply marabou = SupplyList.For([(recipe, 2)]).Single(s => s.Item.What == "marabou");
 
         Assert.Equal(2 * 0.13e-3, marabou.MassKg, 9);
     }
@@ -55,13 +56,13 @@ public sealed class SupplyListTests
     [InlineData(21, 2)]
     [InlineData(40, 2)]
     public void Packets_WithoutSpares_HoldExactlyWhatTheySay(int beads, int packets) =>
-        Assert.Equal(packets, new Packets { Beads = 20, SparePieces = 0 }.For(new Supply(SupplyKind.Bead, "bead", beads, 0, 0, 0)));
+        Assert.Equal(packets, new Packets { Beads = 20, SparePieces = 0 }.For(new Supply(SupplyKind.Bead, new SupplyItem("bead"), beads, 0, 0, 0)));
 
     [Fact]
     public void Packets_WithSpares_RoundUpToWholePiecesAndPackets()
     {
         Packets packets = new() { Hooks = 25, SparePieces = 0.1 };
-        Supply need = new(SupplyKind.Hook, "hook", 23, 0, 0, 0);
+        Supply need = new(SupplyKind.Hook, new SupplyItem("hook"), 23, 0, 0, 0);
 
         Assert.Equal(26, packets.WithSpares(need).Pieces);
         Assert.Equal(2, packets.For(need));
@@ -71,7 +72,7 @@ public sealed class SupplyListTests
     public void Packets_Dressing_RoundsUpToTheNextTwentiethOfAGram()
     {
         Packets packets = new() { Waste = 0.5, DressingKg = 1e-3 };
-        Supply need = new(SupplyKind.Dressing, "marabou", 0, 0, 0, 0.71e-3);
+        Supply need = new(SupplyKind.Dressing, new SupplyItem("marabou"), 0, 0, 0, 0.71e-3);
 
         Assert.Equal(1.10e-3, packets.WithSpares(need).MassKg, 9);
         Assert.Equal(2, packets.For(need));

@@ -90,7 +90,7 @@ internal static class RecipeGen
         from tied in Maybe(Gen.Enum<TieDown>())
         from offsetM in Number(-1e-3, 1e-3)
         from clockedRad in Number(-1, 1)
-        let has = PartKeys.For(kind)
+        let has = KindsOfPart.Of(kind).Keys
         select new PartSpec(kind)
         {
             Material = material,

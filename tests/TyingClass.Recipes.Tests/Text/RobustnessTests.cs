@@ -79,13 +79,25 @@ public sealed class RobustnessTests
         Assert.StartsWith("The text is longer than 64 KB", error.Text, StringComparison.Ordinal);
     }
 
+    // Recipes of up to 60 parts were kept before: they still read, are written back the same and can be computed.
+    [Fact]
+    public void Parse_AsManyPartsAsEverWereTaken_StillReadsAndBuilds()
+    {
+        string text = Samples.Minimal + "parts:\n" + string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm, length: 30 mm}\n", 60));
+        Recipe recipe = RecipeParser.Parse(text).Value!;
+
+        Assert.Equal(60, recipe.Parts.Length);
+        Assert.Equal(recipe, RecipeParser.Parse(RecipeWriter.Write(recipe)).Value);
+        Assert.Equal(61, TyingClass.Recipes.Bodies.FlyBuilder.Build(recipe).Body.Parts.Length);
+    }
+
     [Fact]
     public void Parse_TooManyParts_SaysHowMany()
     {
-        string parts = string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm}\n", 41));
+        string parts = string.Concat(Enumerable.Repeat("  - {part: tail, at: 20 mm}\n", 61));
         RecipeError error = Assert.Single(RecipeParser.Parse(Samples.Minimal + "parts:\n" + parts).Errors);
         Assert.Equal(
-            "47:5: There are 41 parts; a fly may have at most 40, so that it can be worked out while you wait. Write parts that are alike and lie together "
+            "67:5: There are 61 parts; a fly may have at most 60, so that it can be worked out while you wait. Write parts that are alike and lie together "
                 + "as one.", error.ToString());
     }
 

@@ -1,4 +1,6 @@
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Geometry;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using static TyingClass.Recipes.Tests.TradeFacts.Bench;
@@ -193,6 +195,32 @@ internal static class Families
             PartSpec lead = Wraps(hook, "lead", atNose ? 0.02 : 0.4, atNose ? 0.27 : 0.65) with { Turns = turns, MassKg = layers * layerKg };
             return Fly(name, intent, hook, 0.4, lead, Body(hook, "fur dubbing", 0), Wing(hook, wing, intent == Intent.PointDown ? Side.Top : Side.Under));
         }));
+
+    /// <summary>
+    /// How the same fly trims with a solid cone: the straight hole in its rear (docs/formulas-body.md: 0.55 sizes wide, 0.45 of its length of 0.9 sizes deep,
+    /// less the bore) filled with its metal.
+    /// </summary>
+    public static Trim WithSolidCone(Recipe recipe, double speedMS)
+    {
+        BuiltFly built = FlyBuilder.Build(recipe);
+        if (recipe.Parts.FirstOrDefault(p => p.Kind == PartKind.Cone) is not { SizeM: { } sizeM, Material: { } metal } part)
+            return Trim.Of(built.Body, built.Conditions, speedMS);
+        double boreM = Math.Min(Math.Max(0.35 * sizeM, built.Hook.WireM), 0.95 * 0.5 * sizeM), lengthM = 0.9 * sizeM, deepM = 0.45 * lengthM;
+        double holeM3 = Math.PI / 4 * (Math.Pow(0.55 * sizeM, 2) - boreM * boreM) * deepM;
+        Vector3D middle = new(part.AtM + lengthM - deepM / 2, 0, 0);
+        return Trim.Of(
+            built.Body with
+            {
+                Parts =
+                [
+                    .. built.Body.Parts.Select(p => p.Name != "cone" ? p : p with
+                    {
+                        Masses = p.Masses.Add(new MassElement(Materials.Find(metal).DensityKgM3 * holeM3, middle)),
+                        Solids = p.Solids.Add(new VolumeElement(holeM3, middle)),
+                    }),
+                ],
+            }, built.Conditions, speedMS);
+    }
 
     /// <summary>The same fly with the first part of a kind at another mass, its outline unchanged.</summary>
     public static Recipe Weighing(this Recipe recipe, PartKind kind, double massKg) =>

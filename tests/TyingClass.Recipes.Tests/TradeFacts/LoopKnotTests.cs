@@ -17,12 +17,7 @@ public sealed class LoopKnotTests
 
     private static readonly Lazy<Tied[]> Slack = new(() => [.. Families.NoseHeavyFlies.Select(fly => Try(fly.Name, 0, fly.On, SinkPitchDeg, _ => 0))]);
 
-    private static readonly Lazy<Tied[]> Tight = new(() =>
-    [
-        .. from speed in SpeedsMS
-           from fly in Families.NoseHeavyFlies
-           select Try(fly.Name, speed, fly.On, r => Trim.Of(r, speed).PitchDeg, r => Trim.Of(r, speed).LineAngleDeg),
-    ]);
+    private static readonly Lazy<Tied[]> Tight = new(() => Towed(Trim.Of)), TightWithSolidCones = new(() => Towed(Families.WithSolidCone));
 
     /// <param name="LineDeg">Angle of the leader above the horizontal, loop knot.</param>
     /// <param name="CinchedDeg">Pitch on each leader, finest first.</param>
@@ -53,10 +48,31 @@ public sealed class LoopKnotTests
     public void Tow_NoseHeavyFlies_ExceptionsAreExactlyThoseSteeperThanTheirLine()
     {
         Assert.Equal(144, Tight.Value.Length);
-        Assert.True(Tight.Value.Count(t => t.Obeys) / 144.0 >= 0.68);
         Assert.All(Tight.Value, t => Assert.Equal(t.LoopDeg < t.LineDeg, t.Obeys));
         Assert.All(Tight.Value.Where(t => !t.Obeys), t => Assert.True(t.CinchedDeg.All(c => c < t.LoopDeg), t.Name));
     }
+
+    // Moments about the eye put a fly steeper than its line when its weight acts farther behind the eye than its drag. The hole in a cone's rear
+    // (docs/formulas-body.md) takes a sixth of the metal out of the nose, so the weight acts farther back: with solid cones the fact holds more often,
+    // and only flies with a cone go over to the exceptions. Side forces lift the noses of many more.
+    [Fact]
+    public void Tow_NoseHeavyFlies_OnlyHollowConesGoOverToTheExceptions()
+    {
+        Assert.True(TightWithSolidCones.Value.Count(t => t.Obeys) > Tight.Value.Count(t => t.Obeys));
+        Assert.InRange(Tight.Value.Count(t => t.Obeys) / 144.0, 0.66, 0.74);
+        Assert.All(Tight.Value.Zip(TightWithSolidCones.Value).Where(pair => pair.First.Obeys != pair.Second.Obeys), pair =>
+        {
+            Assert.Contains("tungsten cone", pair.First.Name, StringComparison.Ordinal);
+            Assert.True(pair.Second.Obeys, pair.First.Name);
+        });
+    }
+
+    private static Tied[] Towed(Func<Recipe, double, Trim> trim) =>
+    [
+        .. from speed in SpeedsMS
+           from fly in Families.NoseHeavyFlies
+           select Try(fly.Name, speed, fly.On, r => trim(r, speed).PitchDeg, r => trim(r, speed).LineAngleDeg),
+    ];
 
     private static Tied Try(string name, double speedMS, Func<Knot, double, Recipe> on, Func<Recipe, double> pitchDeg, Func<Recipe, double> lineDeg)
     {

@@ -39,6 +39,8 @@ public sealed class PlaningTests
 
     internal static Share ByBoth => Share.Of(All.Value.Where(t => t.Lever == "both"), t => t.Obeys);
 
+    internal static Share PushedDown => Share.Of(Jigs.Value, t => t.Lowered.LiftMN < 0);
+
     internal static Share ByJigEye => Share.Of(Jigs.Value, t => t.Obeys);
 
     internal static string Table => Figures.Table(

@@ -58,6 +58,7 @@ public sealed partial class TradeFactsDocumentTests
         (12, "by the eye alone", PlaningTests.ByHook),
         (12, "by both", PlaningTests.ByBoth),
         (12, "by a steeper jig eye", PlaningTests.ByJigEye),
+        (12, "of these, pushed down outright", PlaningTests.PushedDown),
     ];
 
     private static string DocumentPath

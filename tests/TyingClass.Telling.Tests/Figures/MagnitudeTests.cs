@@ -34,7 +34,7 @@ public sealed class MagnitudeTests
     [InlineData("rides as intended", 0.9967, UnitSystem.Metric, "99.7 %")]
     [InlineData("rides as intended", 1, UnitSystem.Metric, "100 %")]
     [InlineData("rides as intended", 0.002, UnitSystem.Metric, "0.2 %")]
-    [InlineData("lift", -1.26e-3, UnitSystem.Imperial, "−1.3 mN")]
+    [InlineData("lift", -1.26e-3, UnitSystem.Imperial, "−2 gr")]
     public void Say_Value_HasTheDigitsTheModelDeserves(string name, double si, UnitSystem units, string expected) =>
         Assert.Equal(expected, Magnitudes.Find(name)!.Say(si, units));
 

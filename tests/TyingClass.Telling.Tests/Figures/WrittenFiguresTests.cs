@@ -7,6 +7,11 @@ namespace TyingClass.Telling.Tests.Figures;
 
 public sealed class WrittenFiguresTests
 {
+    [Fact]
+    public void BesideOutsideQuotes_Refusal_KeepsWhatWasTyped() => Assert.Equal(
+        "“70 mm” is out of range. It may be 0.02 in (0.5 mm) to 0.472 in (12 mm), for example 0.22 in (5.6 mm).",
+        WrittenFigures.BesideOutsideQuotes("“70 mm” is out of range. It may be 0.5 mm to 12 mm, for example 5.6 mm.", UnitSystem.Imperial));
+
     // 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 g = 15.4324 gr: international yard and pound agreement, 1959.
     [Theory]
     [InlineData("Keep height at least 0.4 mm.", "Keep height at least 0.016 in (0.4 mm).")]
@@ -21,7 +26,7 @@ public sealed class WrittenFiguresTests
     [InlineData("wraps, lead, 0.64 mm (0.025 in)", "wraps, lead, 0.025 in (0.64 mm)")]
     [InlineData("0.016 in (0.4 mm)", "0.016 in (0.4 mm)")]
     [InlineData("a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s", "a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s")]
-    [InlineData("8500 kg/m³ and size 6 and 5 more", "8500 kg/m³ and size 6 and 5 more")]
+    [InlineData("8500 kg/m³ and size 6 and 5 more", "531 lb/ft³ (8500 kg/m³) and size 6 and 5 more")]
     public void Beside_ImperialReader_HasTheWritersOwnInParentheses(string text, string expected)
     {
         Assert.Equal(expected, WrittenFigures.Beside(text, UnitSystem.Imperial));

@@ -40,6 +40,75 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
         Assert.Equal(HttpStatusCode.Forbidden, (await heron.OpenAsync("/class/evenings/1")).Status);
     }
 
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Evening_TakenBackWhileTyping_HandsBackWhatWasTypedAndSaysWhatIsLeft(bool oneIsLeft)
+    {
+        Browser dipper = await _two.AsAsync("Dipper"), heron = await _two.AsAsync("Heron");
+        await LendAsync(dipper, "Heron", ("deputy", "evenings"), ("evening", "1"), ("evening", "2"));
+        Sheet typing = await heron.OpenAsync("/class/evenings/2");
+        if (oneIsLeft) await LendAsync(dipper, "Heron", ("deputy", "evenings"), ("evening", "1"));
+        else await LendAsync(dipper, "Heron", ("deputy", "none"));
+
+        Sheet told = await typing.FillAndSendAsync("#edit", ".send button", ("plan", "Typed for an hour.\n\nAnd more."), ("students", "9"));
+
+        Assert.Equal(HttpStatusCode.Forbidden, told.Status);
+        Assert.Contains("took it back", told.Text("main"), StringComparison.Ordinal);
+        Assert.Contains("Typed for an hour.\n\nAnd more.", told.All("#typed textarea").Select(t => ((IHtmlTextAreaElement)t).Value.ReplaceLineEndings("\n")));
+        Assert.Contains("Students9", told.Text("#typed dl"), StringComparison.Ordinal);
+        Assert.DoesNotContain("__RequestVerificationToken", told.Html.Split("<main")[1], StringComparison.Ordinal);
+        Assert.Equal(oneIsLeft, told.Has(".lent a[href='/class/evenings/1']"));
+        Assert.DoesNotContain("Typed", _two.Room.Store.Evenings.Find(_two.First.Id, 2).Plan, StringComparison.Ordinal);
+        await LendAsync(dipper, "Heron", ("deputy", "none"));
+    }
+
+    [Fact]
+    public async Task Evening_NotLent_SaysSoAndWhatIs()
+    {
+        await LendAsync(await _two.AsAsync("Dipper"), "Heron", ("deputy", "evenings"), ("evening", "1"));
+        Sheet told = await (await _two.AsAsync("Heron")).OpenAsync("/class/evenings/2");
+        Assert.Equal((HttpStatusCode.Forbidden, "This part of the class is not lent to you"), (told.Status, told.Heading));
+        Assert.True(told.Has(".lent a[href='/class/evenings/1']"));
+        Assert.Equal(HttpStatusCode.NotFound, (await (await _two.AsAsync("Heron")).OpenAsync("/class/evenings/44")).Status);
+        await LendAsync(await _two.AsAsync("Dipper"), "Heron", ("deputy", "none"));
+    }
+
+    [Fact]
+    public async Task Home_OfADeputy_SaysWhatRunsTonightAndOfAStudentNothing()
+    {
+        Browser dipper = await _two.AsAsync("Dipper"), heron = await _two.AsAsync("Heron");
+        Assert.False((await heron.OpenAsync("/")).Has(".lent"));
+        await LendAsync(dipper, "Heron", ("deputy", "evenings"), ("evening", "1"), ("evening", "2"));
+        Assert.StartsWith("Lent to you", (await heron.OpenAsync("/")).Text(".lent"), StringComparison.Ordinal);
+
+        Begins(1, new DateTimeOffset(_two.Room.Clock.GetUtcNow().UtcDateTime.Date.AddHours(23), TimeSpan.Zero).AddDays(3));
+        Assert.StartsWith("You run next Evening 1 of", (await heron.OpenAsync("/")).Text(".lent"), StringComparison.Ordinal);
+        Begins(1, _two.Room.Clock.GetUtcNow());
+        Sheet tonight = await heron.OpenAsync("/");
+        Assert.StartsWith("Tonight you run Evening 1 of", tonight.Text(".lent"), StringComparison.Ordinal);
+        Assert.True(tonight.Has(".lent a[href='/class/evenings/1/wall/1']"));
+        Assert.Equal(HttpStatusCode.OK, (await heron.OpenAsync("/class/evenings/1/wall/1")).Status);
+        Begins(1, null);
+        await LendAsync(dipper, "Heron", ("deputy", "none"));
+    }
+
+    [Fact]
+    public async Task SignedOut_WhileTyping_HandsBackWhatWasTypedButNoPassphraseAndNothingFromElsewhere()
+    {
+        Browser nobody = _two.Room.NewBrowser();
+        KeyValuePair<string, string>[] fields = [new("plan", "Typed for an hour."), new("passphrase", "secret words here")];
+        Sheet told = await nobody.PostAsync("/class/evenings/1", fields);
+        Assert.Equal((HttpStatusCode.Unauthorized, "You are signed out"), (told.Status, told.Heading));
+        Assert.Contains("Typed for an hour.", told.Text("#typed"), StringComparison.Ordinal);
+        Assert.DoesNotContain("secret words", told.Html, StringComparison.Ordinal);
+        Assert.True(told.Has("a[href='/sign-in?door=open&next=%2Fclass%2Fevenings%2F1']"));
+
+        // Another site made the browser send it: its words are not put on a page of ours.
+        nobody.Client.DefaultRequestHeaders.Add("Origin", "http://elsewhere.example");
+        Assert.StartsWith("/sign-in", (await nobody.PostAsync("/class/evenings/1", fields)).Address, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Evening_NoneTicked_SaysSoAndLendsNothing()
     {
@@ -77,6 +146,13 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
         Assert.Equal(Web.Classes.ClassRight.None, Web.Classes.ClassAccess.RightIn(_two.Wren, room with { Id = "another" }));
     }
 
+    private void Begins(int number, DateTimeOffset? at)
+    {
+        Storage.Evenings.EveningPlan now = _two.Room.Store.Evenings.Find(_two.First.Id, number);
+        DateTime? local = at is { } time ? new Web.Calendar.ClassClock(_two.First).Local(time) : null;
+        _two.Room.Store.Evenings.Save(now with { StartsLocal = local });
+    }
+
     private async Task<Sheet> LendAsync(Browser instructor, string name, params (string Name, string Value)[] choice)
     {
         Sheet page = await instructor.OpenAsync($"/class/people/{_two.Person(name).Id}");
@@ -92,7 +168,11 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
     {
         public TwoClasses Two { get; private set; } = null!;
 
-        public async ValueTask InitializeAsync() => Two = await TwoClasses.OpenAsync();
+        public async ValueTask InitializeAsync()
+        {
+            Two = await TwoClasses.OpenAsync();
+            Two.Room.Store.Evenings.Save(new Storage.Evenings.EveningPlan(Two.First.Id, 2) { Plan = "The second." });
+        }
 
         public ValueTask DisposeAsync()
         {

@@ -24,11 +24,12 @@ internal enum May
 /// <param name="Route">As the page declares it.</param>
 /// <param name="Sample">An address of it that exists, about Wren of the first class where it is about anyone: {wren}, {pattern}, {review}, {log} stand for ids;
 /// {guest} is someone without an account.</param>
-/// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets "no such page".</param>
+/// <param name="OpensFor">Names, where the role alone does not decide: everyone else of that role gets what Else says.</param>
+/// <param name="Else">"unknown", that is "no such page", or "refused", for those of the first class; of another class it is always unknown.</param>
 /// <param name="Says">What the sample answers to those who may open it.</param>
 /// <param name="OfOneClass">What the sample shows belongs to the first class: people of the second class with the right role get "no such page".</param>
 internal sealed record RouteRow(string Route, May May, string? Sample = null, bool OfOneClass = false, HttpStatusCode Says = HttpStatusCode.OK,
-    string? OpensFor = null)
+    string? OpensFor = null, string Else = "unknown")
 {
     public string Address => Sample ?? Route;
 
@@ -44,7 +45,8 @@ internal sealed record RouteRow(string Route, May May, string? Sample = null, bo
     public string Expected(string name, May role, bool ofFirstClass)
     {
         if (!IsOpenTo(role)) return role == May.Everyone ? "leads to the door" : "refused";
-        return OpensFor is null ? (OfOneClass && !ofFirstClass ? "unknown" : "opens") : OpensFor.Split(' ').Contains(name) ? "opens" : "unknown";
+        return OpensFor is null ? (OfOneClass && !ofFirstClass ? "unknown" : "opens") : OpensFor.Split(' ').Contains(name) ? "opens"
+            : ofFirstClass ? Else : "unknown";
     }
 }
 
@@ -130,9 +132,11 @@ internal static class RouteTable
         new("/class/evenings/{number:int:range(1,60)}/handout", May.Evening, "/class/evenings/1/handout"),
         new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Evening, "/class/evenings/1/wall/1"),
         // An evening Siskin was not asked to run; the other class has no such evening at all.
-        new("/class/evenings/{number:int:range(1,60)}", May.Evening, "/class/evenings/2", OpensFor: "Dunlin Dipper"),
-        new("/class/evenings/{number:int:range(1,60)}/handout", May.Evening, "/class/evenings/2/handout", OpensFor: "Dunlin Dipper"),
-        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Evening, "/class/evenings/2/wall/1", OpensFor: "Dunlin Dipper"),
+        new("/class/evenings/{number:int:range(1,60)}", May.Evening, "/class/evenings/2", OpensFor: "Dunlin Dipper", Else: "refused"),
+        new("/class/evenings/{number:int:range(1,60)}/handout", May.Evening, "/class/evenings/2/handout", OpensFor: "Dunlin Dipper",
+            Else: "refused"),
+        new("/class/evenings/{number:int:range(1,60)}/wall/{step:int:min(1)}", May.Evening, "/class/evenings/2/wall/1", OpensFor: "Dunlin Dipper",
+            Else: "refused"),
         new("/class/tonight", May.Evening),
         new("/class/tonight/wall", May.Evening),
         new("/class/files", May.Instructor),

@@ -8,7 +8,7 @@ namespace TyingClass.Web.Tests.Architecture;
 /// <summary>What the projects of the program were built into, without what the compiler wrote by itself.</summary>
 internal static class Assemblies
 {
-    private const BindingFlags Declared =
+    public const BindingFlags Declared =
         BindingFlags.DeclaredOnly | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static;
 
     public static Type[] Types { get; } =
@@ -24,7 +24,7 @@ internal static class Assemblies
 
     public static bool IsPageModel(Type type) => type.IsAssignableTo(typeof(PageModel));
 
-    private static bool IsRecord(Type type) => type.GetMethod("PrintMembers", Declared) is not null;
+    public static bool IsRecord(Type type) => type.GetMethod("PrintMembers", Declared) is not null;
 
     // Closures, pages made of .cshtml, regular expressions and the like.
     private static bool IsWritten(Type type) =>

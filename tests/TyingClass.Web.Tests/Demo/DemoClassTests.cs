@@ -84,7 +84,7 @@ public sealed class DemoClassTests : IDisposable
         Assert.InRange(log.Count(e => Agreement.WayAgrees(e) == false), 2, log.Length / 3);
         Assert.All(
             log, e =>
-                Assert.Equal(FlyForecast.Of(RecipeParser.Parse(e.Fly.RecipeText).Value!, e.Seen.State, e.Seen.WaterC, UnitSystem.Metric).SinkRateMS,
+                Assert.Equal(FlyForecast.Of(RecipeParser.Parse(e.Fly.RecipeText).Value!, e.Seen.State, e.Seen.WaterC).SinkRateMS,
                     e.Foreseen.SinkRateMS));
         double[] ratios = [.. log.Where(e => e.Seen.SinkRateMS is not null).Select(e => e.Seen.SinkRateMS!.Value / e.Foreseen.SinkRateMS!.Value)];
         Assert.All(ratios, r => Assert.InRange(r, 0.6, 1.5));

@@ -50,7 +50,7 @@ public sealed class CsvTests
     {
         Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(text));
         Assert.Empty(roster.Problems);
-        Assert.Equal([("Wren", Role.Student), ("Otter", Role.Mentor)], roster.Lines.Select(l => (l.Name, l.Role)));
+        Assert.Equal([("Wren", Role.Student), ("Otter", Role.Mentor)], roster.All.Select(l => (l.Name, l.Role)));
     }
 
     [Theory]
@@ -68,7 +68,7 @@ public sealed class CsvTests
     {
         Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes(text));
         Assert.Empty(roster.Problems);
-        Assert.Equal(expected.Split('|'), roster.Lines.Select(l => l.Name));
+        Assert.Equal(expected.Split('|'), roster.All.Select(l => l.Name));
     }
 
     [Fact]
@@ -76,7 +76,29 @@ public sealed class CsvTests
     {
         byte[] list = Encoding.UTF8.GetBytes("Alder,Wren\nBrook,Teal\n");
         Assert.True(RosterCsv.Read(list).Heads!.AreGuessed);
-        Assert.Equal(["Wren Alder", "Teal Brook"], RosterCsv.Read(list, lastNameFirst: true).Lines.Select(l => l.Name));
+        Assert.Equal(["Wren Alder", "Teal Brook"], RosterCsv.Read(list, lastNameFirst: true).All.Select(l => l.Name));
+    }
+
+    [Theory]
+    [InlineData("plain last first role")]
+    [InlineData("headed lastthenfirst unused")]
+    public void Pick_Written_ReadsBack(string written) => Assert.Equal(written, RosterPick.Read(written)!.Write());
+
+    [Fact]
+    public void Roster_WholeNamesWithAComma_AreTurnedWhereSomebodySaysSo()
+    {
+        byte[] list = Encoding.UTF8.GetBytes("Name\n\"Alder, Wren\"\nTeal\n");
+        Roster asItStands = RosterCsv.Read(list);
+        Assert.Equal(("Alder, Wren", "Wren Alder"), asItStands.MayBeTurned);
+        RosterPick turned = new RosterPick(true, asItStands.Heads!.Columns).Turned();
+        Assert.Equal(["Wren Alder", "Teal"], RosterCsv.Read(list, pick: turned).All.Select(l => l.Name));
+    }
+
+    [Fact]
+    public void Roster_PickOfAnotherListsColumns_IsNotTaken()
+    {
+        Roster roster = RosterCsv.Read(Encoding.UTF8.GetBytes("Wren,Alder\n"), pick: RosterPick.Read("plain last first role"));
+        Assert.Equal("Wren Alder", Assert.Single(roster.All).Name);
     }
 
     [Fact]
@@ -113,7 +135,7 @@ public sealed class CsvTests
 
     [Fact]
     public void Roster_QuoteInsideAName_IsALetterLikeAnother() =>
-        Assert.Equal("5\" Wren", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("5\" Wren\n")).Lines).Name);
+        Assert.Equal("5\" Wren", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("5\" Wren\n")).All).Name);
 
     [Fact]
     public void Roster_NotUtf8_IsRefused() =>

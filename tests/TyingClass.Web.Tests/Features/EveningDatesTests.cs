@@ -33,6 +33,21 @@ public sealed class EveningDatesTests : IDisposable
         Sheet set = await look.FillAndSendAsync("#look", ".button", ("at-3", ""));
         Assert.Contains("The evenings are set", set.Text("[role=status]"), StringComparison.Ordinal);
         Assert.Equal((FirstEvening, FirstEvening.AddDays(21), (DateTime?)null), (Start(1), Start(2), Start(3)));
+        Assert.Equal("2026-12-17\n2026-12-24", set.Text("#skip").Replace(' ', '\n'));
+    }
+
+    [Fact]
+    public async Task DaysToSkipAndSteps_LookedAt_AreThereTheNextTimeAndMayBeEmptied()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        Have(1, FirstEvening);
+        await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("every", "14"), ("skip", "2026-12-24"));
+        Sheet again = await instructor.OpenAsync("/class/evenings");
+        Assert.Equal(("14", "2026-12-24"), (((IHtmlInputElement)again.Find("#every")).Value, again.Text("#skip")));
+        Sheet wrong = await again.FillAndSendAsync("#every-form", "button", ("every", "often"), ("skip", ""));
+        Assert.Equal(("often", ""), (((IHtmlInputElement)wrong.Find("#every")).Value, wrong.Text("#skip")));
+        await wrong.FillAndSendAsync("#every-form", "button", ("every", "7"));
+        Assert.Equal("", (await instructor.OpenAsync("/class/evenings")).Text("#skip"));
     }
 
     [Theory]
@@ -45,7 +60,10 @@ public sealed class EveningDatesTests : IDisposable
         Sheet told = await (await instructor.OpenAsync("/class/evenings")).FillAndSendAsync("#every-form", "button", ("first", "2026-12-10T19:00"),
             ("skip", "2026-12-24"), (field, value));
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
-        Assert.True(told.Has($"[role=alert] a[href='#{field}']"));
+        Assert.True(told.Has($"#every-form [role=alert] a[href='#{field}']"));
+        Assert.Equal("true", told.Find("#" + field).GetAttribute("aria-invalid"));
+        Assert.EndsWith("#dates", told.Form("#every-form").GetAttribute("action"), StringComparison.Ordinal);
+        Assert.True(told.Has("#dates #every-form"));
         if (field != "skip") Assert.Contains("2026-12-24", told.Text("#skip"), StringComparison.Ordinal);
     }
 
@@ -75,6 +93,7 @@ public sealed class EveningDatesTests : IDisposable
         Have(4, FirstEvening.AddDays(21));
         Sheet offer = await (await instructor.OpenAsync("/class/evenings/1")).FillAndSendAsync("#edit", ".send button", ("starts", "2026-12-11T18:00"));
         Assert.Contains("Move those after evening 1 too?", offer.Text("#look"), StringComparison.Ordinal);
+        Assert.Equal("Evening 1 is saved.", offer.Text("#look [role=status]"));
         Assert.Equal(FirstEvening.AddHours(23), Start(1));
         Assert.Equal(FirstEvening.AddDays(7), Start(2));
         await offer.FillAndSendAsync("#look", ".button");

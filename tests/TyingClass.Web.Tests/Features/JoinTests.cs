@@ -38,7 +38,7 @@ public sealed class JoinTests : IDisposable
         JoinPage wrong = await page.JoinAsync("acorn acorn", "Heron");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
         Assert.Contains("No class has that code", wrong.Errors, StringComparison.Ordinal);
-        Assert.Equal(("acorn acorn", "Heron", ""), (wrong.Value("#code"), wrong.Value("#name"), wrong.Value("#passphrase")));
+        Assert.Equal(("acorn acorn", "Heron", TwoClasses.Passphrase), (wrong.Value("#code"), wrong.Value("#name"), wrong.Value("#passphrase")));
 
         JoinPage taken = await wrong.JoinAsync(code, "wren");
         Assert.Contains("already has that name", taken.Errors, StringComparison.Ordinal);
@@ -46,6 +46,50 @@ public sealed class JoinTests : IDisposable
 
         Assert.Contains("8 characters", (await taken.JoinAsync(code, "Heron", "short")).Errors, StringComparison.Ordinal);
         Assert.Single(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
+    }
+
+    [Fact]
+    public async Task Join_EverythingWrong_IsToldAtOnceInTheOrderOfTheFormAndNothingIsLost()
+    {
+        await _room.NewInstructorAsync();
+        JoinPage told = await (await JoinPage.OpenAsync(_room.NewBrowser())).JoinAsync("", " ", "short");
+        Assert.Equal(["#code", "#name", "#passphrase"], told.Sheet.All("[role=alert] a").Select(a => a.GetAttribute("href")));
+        Assert.Contains("this one has 5", told.Errors, StringComparison.Ordinal);
+        Assert.Equal(("short", "true"), (told.Value("#passphrase"), told.Sheet.Find("#passphrase").GetAttribute("aria-invalid")));
+        Assert.True(told.Sheet.Response.Headers.CacheControl!.NoStore);
+    }
+
+    [Fact]
+    public async Task Join_WithoutTheCode_IsNotToldWhichNamesThereAre()
+    {
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        JoinPage told = await (await JoinPage.OpenAsync(_room.NewBrowser())).JoinAsync("acorn acorn acorn", "Wren");
+        Assert.DoesNotContain("already has that name", told.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Claim_EverythingWrong_IsToldAtOnceAndTheCodeStaysGood()
+    {
+        string code = _room.Store.Instructors.NewCode();
+        SignInPage wrong = await (await SignInPage.OpenAsync(_room.NewBrowser(), withCode: true)).ClaimAsync("XXXX", "Dipper", "short");
+        Assert.Equal(["#code", "#passphrase"], wrong.Sheet.All("[role=alert] a").Select(a => a.GetAttribute("href")));
+        Assert.Equal("short", ((IHtmlInputElement)wrong.Sheet.Find("#passphrase")).Value);
+        SignInPage tooShort = await wrong.ClaimAsync(code, "Dipper", "short");
+        Assert.Equal(["#passphrase"], tooShort.Sheet.All("[role=alert] a").Select(a => a.GetAttribute("href")));
+        Assert.Empty((await tooShort.ClaimAsync(code, "Dipper", TwoClasses.Passphrase)).Errors);
+    }
+
+    [Fact]
+    public async Task SignIn_Refused_HandsBackNoPassphraseThatMayOpenAnAccount()
+    {
+        await _room.NewInstructorAsync();
+        SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser());
+        SignInPage empty = await door.EnterAsync("", "");
+        Assert.Equal(["#name", "#passphrase"], empty.Sheet.All("[role=alert] a").Select(a => a.GetAttribute("href")));
+        SignInPage refused = await empty.EnterAsync("another one entirely");
+        Assert.Equal("", ((IHtmlInputElement)refused.Sheet.Find("#passphrase")).Value);
+        Assert.DoesNotContain("another one entirely", refused.Sheet.Html, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -73,9 +117,10 @@ public sealed class JoinTests : IDisposable
 
         Sheet account = await here.OpenAsync("/account");
         ((IHtmlInputElement)account.Find("#current")).Value = "not it at all";
-        ((IHtmlInputElement)account.Find("#chosen")).Value = "another long one";
+        ((IHtmlInputElement)account.Find("#chosen")).Value = "another one longer";
         Sheet wrong = await PressAsync(account, "passphrase");
         Assert.Contains("not the passphrase you have now", wrong.Text("[role=alert]"), StringComparison.Ordinal);
+        Assert.Equal(("", "another one longer"), (((IHtmlInputElement)wrong.Find("#current")).Value, ((IHtmlInputElement)wrong.Find("#chosen")).Value));
         ((IHtmlInputElement)wrong.Find("#current")).Value = TwoClasses.Passphrase;
         ((IHtmlInputElement)wrong.Find("#chosen")).Value = "another long one";
         await PressAsync(wrong, "passphrase");

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using AngleSharp.Html.Dom;
 using TyingClass.Storage.People;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Tests.Pages;
@@ -26,7 +27,7 @@ public sealed class NamesTests : IDisposable
         string passphrase = slips.All(".slip-pass").First().TextContent;
         SignInPage entered = await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(passphrase, "Wren");
         Assert.StartsWith("/account", entered.Sheet.Address, StringComparison.Ordinal);
-        _room.Clock.Advance(HandedSlips.Kept + TimeSpan.FromSeconds(1));
+        _room.Clock.Advance(PassphraseSlips.Kept + TimeSpan.FromSeconds(1));
         Assert.Equal(HttpStatusCode.Gone, (await instructor.OpenAsync(slips.Address)).Status);
     }
 
@@ -126,6 +127,56 @@ public sealed class NamesTests : IDisposable
         Sheet again = await other.OpenAsync(Names);
         Assert.Contains("captain of boats", again.Text("#names"), StringComparison.Ordinal);
         Assert.Equal("Wren Alder", again.All(".names-look tbody th").First().TextContent);
+    }
+
+    [Fact]
+    public async Task Look_LastNameFirstWithoutHeadings_IsTurnedRoundByAButtonThatShowsTheName()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        Sheet look = await LookAsync(instructor, "Berg, Anna\nLind, Per\n");
+        Assert.Equal(["Berg Anna", "Lind Per"], look.All(".names-look tbody th").Select(t => t.TextContent));
+        Assert.Equal("Turn them round: Anna Berg, not Berg Anna", Sheet.Plain(look.Find("#turn button").TextContent));
+        Sheet turned = await look.PressAsync("Turn them round");
+        Assert.Equal(["Anna Berg", "Per Lind"], turned.All(".names-look tbody th").Select(t => t.TextContent));
+        // Kept with the list, and meant so when it is added.
+        Sheet slips = await (await instructor.OpenAsync(Names)).FillAndSendAsync("#add");
+        Assert.Equal(["Anna Berg", "Per Lind"], slips.All(".slip-name").Select(s => s.TextContent));
+        Assert.False((await instructor.OpenAsync(Names)).Has("#look"));
+    }
+
+    [Fact]
+    public async Task Look_ColumnsUnderUnknownHeadings_AreAskedForAndCount()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        Sheet look = await LookAsync(instructor, "Etternavn;Fornavn;Gruppe;Oppgave\nBerg;Anna;A;mentor\nLind;Per;B;\n");
+        Assert.True(look.Find(".columns").HasAttribute("open"));
+        Assert.Equal(4, look.All("#columns select").Count());
+        Assert.Contains("such as “Oppgave” and “mentor”", look.Text("#columns"), StringComparison.Ordinal);
+        Assert.Contains("Line 1: “Oppgave” is not a role", look.Text("[role=alert]"), StringComparison.Ordinal);
+        foreach ((string at, string column) in new[] { ("0", "Last"), ("1", "First"), ("2", "Unused"), ("3", "Role") })
+            ((IHtmlSelectElement)look.Find($"#column-{at}")).Value = column;
+        ((IHtmlInputElement)look.Find("#headed")).IsChecked = true;
+        Sheet told = await look.FillAndSendAsync("#columns");
+        Assert.Equal(["Anna Berg", "Per Lind"], told.All(".names-look tbody th").Select(t => t.TextContent));
+        Assert.Contains("Not used: Gruppe", told.Text("#look"), StringComparison.Ordinal);
+        await told.FillAndSendAsync("#add");
+        Assert.Equal((Role.Mentor, Role.Student),
+            (_room.Store.Accounts.FindByName("Anna Berg")!.Role, _room.Store.Accounts.FindByName("Per Lind")!.Role));
+    }
+
+    [Theory]
+    [InlineData("First", "First", "Two columns are said to hold “first name”")]
+    [InlineData("Unused", "Role", "No column is said to hold a name")]
+    public async Task Look_ColumnsThatGiveNoName_SaysSoAndAsksAgain(string first, string second, string says)
+    {
+        Sheet look = await LookAsync(await _room.NewInstructorAsync(), "Berg;Anna\n");
+        ((IHtmlSelectElement)look.Find("#column-0")).Value = first;
+        ((IHtmlSelectElement)look.Find("#column-1")).Value = second;
+        Sheet told = await look.FillAndSendAsync("#columns");
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
+        Assert.Contains(says, told.Text("[role=alert]"), StringComparison.Ordinal);
+        Assert.Equal(first, ((IHtmlSelectElement)told.Find("#column-0")).Value);
+        Assert.Contains("Berg;Anna", told.Text("#names"), StringComparison.Ordinal);
     }
 
     public void Dispose() => _room.Dispose();

@@ -63,7 +63,8 @@ public sealed class PassphraseTests : IDisposable
         Assert.Empty(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
 
         Sheet refused = await hidden.PressAsync("Join");
-        Assert.Equal(("password", ""), (Field(refused).Type, Field(refused).Value));
+        Assert.Equal(("password", "quiet trout"), (Field(refused).Type, Field(refused).Value));
+        Assert.True(refused.Response.Headers.CacheControl!.NoStore);
     }
 
     [Fact]

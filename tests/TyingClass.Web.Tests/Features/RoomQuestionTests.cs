@@ -1,4 +1,6 @@
 using System.Net;
+using TyingClass.Storage.Evenings;
+using TyingClass.Web.Evenings;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
 
@@ -18,12 +20,12 @@ public sealed class RoomQuestionTests : IDisposable
 
         Sheet wall = await (await instructor.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
         Assert.Equal("/class/tonight/wall", wall.Address);
-        Assert.Contains("0 of 3 have answered", wall.Text(), StringComparison.Ordinal);
+        Assert.Contains("Nobody has answered yet.", wall.Text(), StringComparison.Ordinal);
 
         await Say(wren, "point down");
         await Say(teal, "point up");
         Sheet changed = await Say(heron, "point up");
-        Assert.Contains("You said “point up”. 3 of 3", changed.Text(), StringComparison.Ordinal);
+        Assert.Contains("You said “point up”. All 3 have answered.", changed.Text(), StringComparison.Ordinal);
         Assert.DoesNotContain("The engine says", changed.Text(), StringComparison.Ordinal);
         Assert.False(changed.Has(".plate"));
         await Say(heron, "point down");
@@ -40,6 +42,20 @@ public sealed class RoomQuestionTests : IDisposable
         Assert.Contains("point up (yours)", phone.Text(".tally"), StringComparison.Ordinal);
         Assert.Contains("point down ✓ the engine", phone.Text(".tally-right"), StringComparison.Ordinal);
         Assert.Empty(_room.Store.Attempts.AllStandings());
+    }
+
+    [Theory]
+    [InlineData("1 0 0", 1, "The one student of the class has answered.", "One has answered: “up”.")]
+    [InlineData("1 0 0", 12, "1 of 12 has answered.", "One has answered: “up”.")]
+    [InlineData("2 0 0", 2, "All 2 have answered.", "All 2 who answered said “up”.")]
+    [InlineData("2 1 1", 12, "4 of 12 have answered.", "The commonest answer was “up”: 2 of 4.")]
+    [InlineData("3 1 1", 4, "5 have answered.", "Most of the room said “up”: 3 of 5.")]
+    public void RoomView_Counts_AreSaidAsOneSaysThem(string counts, int members, string answered, string said)
+    {
+        int[] each = [.. counts.Split(' ').Select(int.Parse)];
+        RoomQuestion question = new("q", "c", "Which way up", ["up", "down", "on its side"], default);
+        RoomView view = new(question, "", [], new RoomTally([.. each]), null, members);
+        Assert.Equal((answered, said), (view.Answered, view.RoomSaid));
     }
 
     [Fact]

@@ -111,8 +111,13 @@ public sealed class RoomDoorTests : IDisposable
         Assert.Contains("says nothing about the network", await TextAsync($"http://127.0.0.1:{door.Port}/reached"), StringComparison.Ordinal);
         Assert.Equal(0, reaches.Lately().Phones);
 
-        Assert.Contains("Your phone reached the class", await TextAsync(door.State.Root + "/reached"), StringComparison.Ordinal);
+        // Nobody looks at the instructor's page: no screen has turned green.
+        string unseen = await TextAsync(door.State.Root + "/reached");
+        Assert.Contains("Your phone reached the class", unseen, StringComparison.Ordinal);
+        Assert.DoesNotContain("green", unseen, StringComparison.Ordinal);
         Assert.Equal(1, reaches.Lately().Phones);
+        reaches.NoteLook();
+        Assert.Contains("turns green now", await TextAsync(door.State.Root + "/reached"), StringComparison.Ordinal);
     }
 
     [Theory]

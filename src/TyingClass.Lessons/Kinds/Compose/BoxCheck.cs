@@ -5,6 +5,8 @@ using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Compose;
 
@@ -19,7 +21,7 @@ internal static class BoxCheck
             string? value = draft.Get(rule.Path);
             if (!ValueRule.Allows(rule, rule.Path[(rule.Path.LastIndexOf('.') + 1)..], value))
             {
-                string said = Said.Capital(PathWords.Say(rule.Path, []));
+                string said = Grammar.Capital(PathWords.Say(rule.Path, []));
                 yield return (rule.Path,
                     value is null ? $"{said} is not stated. Here it must be {rule.Said}." : $"{said} is {value}. Here it must be {rule.Said}.");
             }

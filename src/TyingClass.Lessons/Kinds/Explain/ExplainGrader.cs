@@ -1,37 +1,50 @@
+using System.Text.RegularExpressions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Telling.Reasons;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Explain;
 
 /// <summary>Explain: free text, kept for a mentor or the instructor.</summary>
-internal static class ExplainGrader
+internal static partial class ExplainGrader
 {
     private const int MostCharacters = 10_000;
+    private const int LeastWords = 5;
 
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         if (string.IsNullOrWhiteSpace(answerText)) return GradeResult.Refused("Write your explanation first: a few sentences in your own words.");
         if (answerText.Length > MostCharacters)
             return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
+        // The model answer opens with this: it must have been worth somebody's thought.
+        if (Words().Matches(answerText).Select(m => m.Value.ToLowerInvariant()).Distinct().Count() < LeastWords) return GradeResult.Refused(RefusalSentence.TooShort);
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
+        WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units);
         return new GradeResult
         {
+            Why = way is null ? [] : [way.Reason],
             AwaitsReview = true,
             ExerciseVersion = exercise.Version,
             ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
+                First = way?.First ?? OpeningSentence.OfExplanation(),
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
-                    : $"By the engine: {Said.Verdict(fly.Report, options.Units)} A mentor or the instructor reads your explanation and marks it.",
+                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
-                Why = $"{(fly is null ? "" : Said.Ledger(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
+                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };
     }
+
+    [GeneratedRegex(@"\p{L}{2,}")]
+    private static partial Regex Words();
 }

@@ -18,6 +18,8 @@ internal sealed class FindTheSlipKind : ExerciseKind, IPutToRoom
 
     public override bool TellsTheAnswer => false;
 
+    public override string FeedbackHeading => "The argument";
+
     public string RoomPrompt => "Which step goes wrong?";
 
     public override string Shown(Exercise exercise, string answerText)
@@ -26,7 +28,7 @@ internal sealed class FindTheSlipKind : ExerciseKind, IPutToRoom
         if (SlipAnswer.Read(answerText) is not { Step: { } step, Reason: { } reason }) return answerText;
         // The exercise may have lost steps since.
         return task.Steps.ElementAtOrDefault(step - 1) is { } said && task.Reasons.ElementAtOrDefault(reason - 1) is { } why
-            ? $"Step {step}: {said.Say}\nReason {reason}: {why}"
+            ? $"Step {step}: {said.Say}\nReason {SlipAnswer.Letter(reason)}: {why}"
             : answerText;
     }
 

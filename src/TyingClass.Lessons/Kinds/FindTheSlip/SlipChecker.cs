@@ -36,7 +36,10 @@ internal static class SlipChecker
             return holds ? $"Step {step} is the slip, yet the engine finds that {claim}."
                 : $"Step {step} should hold, but the engine does not find that {claim}.";
         int agree = Tied(fly).Count(tied => key.Holds(step, tied) == holds);
-        return KeyClearance.Enough(agree) ? null
+        return KeyClearance.Enough(agree)
+            ? KeyClearance.ModelComplaint(
+                DrawnFlies.Of(fly).Select(drawn => drawn is null ? null : (bool?)(key.Holds(step, drawn) == holds)),
+                $"The engine {(holds ? "finds" : "does not find")} that {claim}")
             : $"Of {KeyClearance.Flies} flies tied alike only {agree} say the same of “{claim}”: too near its threshold to argue about.";
     }
 

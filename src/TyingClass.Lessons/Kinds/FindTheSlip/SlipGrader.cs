@@ -1,9 +1,12 @@
+using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
 
@@ -24,19 +27,22 @@ internal static class SlipGrader
         {
             AnswerParts = [FindTheSlipTask.StepWord(step), FindTheSlipTask.ReasonWord(reason)],
         });
+        AnswerReason why = SlipReason.Of(key, step, fly, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = why.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = fly is null ? []
                 : [.. Enumerable.Range(1, task.Steps.Length).SelectMany(key.Quantities).DistinctBy(q => q.Name)
                 .Select(q => new GradedFigure(q.Name, q.Of(fly)))],
             Feedback = new Feedback
             {
+                First = why.First,
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
                 Goals = [StepGoal(step, found), ReasonGoal(task, reason, found, passed)],
-                Why = Why(key, step, fly, options.Units),
-                WhereToLook = passed ? null : Hint(exercise, failedAttempts, found, slip),
+                Why = why.Why,
+                WhereToLook = passed ? null : Hint(exercise, failedAttempts, new SlipAnswer(step, reason), slip),
                 Misreading = misreading?.Say,
                 MisreadConcept = misreading?.Concept,
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
@@ -56,15 +62,19 @@ internal static class SlipGrader
     private static string Computed(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
     {
         if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not { Length: > 0 } asked) return "";
-        return fly.Start is { } start
-            ? $" By the engine, with the change {Said.List(asked.Select(q => Change(q, start, fly, units)))}."
-            : $" By the engine: {Said.Figures(fly, asked, units)}";
+        string found = fly.Start is { } start
+            ? FigureSentence.WithTheChange(asked.Select(q => Change(q, start, fly, units)))
+            : FigureSentence.ByTheEngine(QuantityQuery.Figures(fly, asked, units));
+        // A fly that rides otherwise is drawn as it rides, and these figures are of the way it was meant.
+        bool otherwise = asked.Any(q => q.Quantity.IsOfTheWayMeant)
+            && fly.Report.Verdict.Kind is not (VerdictKind.RidesAsIntended or VerdictKind.Tilts);
+        return otherwise ? $" {found} {FigureSentence.HeldAsMeant(fly.Report.Intent)}" : $" {found}";
     }
 
     private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>
-        query.Quantity.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now] && was != now
-            ? $"the {query.Phrase} goes from {was} to {now}"
-            : $"the {query.Phrase} stays {query.Say(query.Of(after), units)}";
+        query.SayApart(units, query.Of(before), query.Of(after)) is [var was, var now]
+            ? FigureSentence.Change(query.Phrase(units), was, now)
+            : throw new InvalidOperationException("Two figures are told as two.");
 
     private static GoalResult StepGoal(int step, bool found) =>
         new("the step that goes wrong", found ? $"you said step {step}, and so it is" : $"you said step {step}; that one holds", found);
@@ -76,24 +86,26 @@ internal static class SlipGrader
             passed ? $"{said}, and so it is" : found ? $"{said}; that is not what is wrong with it" : "looked at once the step is found", passed);
     }
 
-    private static string Why(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
-    {
-        if (fly is not null && key.Quantities(step).ToArray() is { Length: > 0 } asked)
-            return fly.Start is { } start && asked.All(q => q.Quantity.IsOfMass) ? Said.MassChange(start, fly, units) : Said.Why(fly, asked, units);
-        return "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may "
-            + "only repeat its mistake.";
-    }
-
-    // The author's hints lead to the step; whoever stands on it needs another.
-    private static string? Hint(Exercise exercise, int failedAttempts, bool found, int slip)
+    // The author's hints lead to the step; whoever stands on it needs another. Neither step nor reason is ever given away: it is chosen from two.
+    private static string? Hint(Exercise exercise, int failedAttempts, SlipAnswer said, int slip)
     {
         FindTheSlipTask task = (FindTheSlipTask)exercise.Task;
-        if (!found)
-            return HintLadder.Next(exercise, failedAttempts,
-                () => $"The slip is at step {slip}. Which of the reasons says what is wrong with that step alone?");
-        return failedAttempts < exercise.Hints.Length
-            ? $"You have the step. Hold each reason against step {slip} alone: one of them says what that step takes for granted."
-            : $"The reason is this: “{task.Reasons[task.RightReason - 1]}”";
+        if (said.Step != slip)
+            return HintLadder.Next(exercise, failedAttempts, () => Pair(task.Steps.Length, slip, said.Step) is var (first, second)
+                ? $"One of these two goes wrong: step {first} or step {second}. Hold each against what the engine finds of it."
+                : $"One step is left, step {slip}. What does it take for granted?");
+        if (failedAttempts < exercise.Hints.Length)
+            return $"You have the step. Hold each reason against step {slip} alone: one of them says what that step takes for granted.";
+        return Pair(task.Reasons.Length, task.RightReason, said.Reason) is var (one, other)
+            ? $"You have the step. It is reason {SlipAnswer.Letter(one)} or reason {SlipAnswer.Letter(other)}. Which of them speaks of what step {slip} says?"
+            : $"You have the step, and one reason is left. Read it beside step {slip}.";
+    }
+
+    // The right one and the first that is neither right nor was just said, in their order.
+    private static (int, int)? Pair(int count, int right, int? said)
+    {
+        int other = Enumerable.Range(1, count).FirstOrDefault(n => n != right && n != said);
+        return other == 0 ? null : (Math.Min(right, other), Math.Max(right, other));
     }
 
     private static AnswerProblem? Complaint(FindTheSlipTask task, string answerText, out int step, out int reason)
@@ -102,12 +114,13 @@ internal static class SlipGrader
         (step, reason) = (answer?.Step ?? 0, answer?.Reason ?? 0);
         return answer switch
         {
-            null => Problem("step", "Write the number of the step and of the reason, as in “3; reason 2”."),
+            null => Problem("step", "Write the number of the step and of the reason, as in “3; reason B”."),
             (null, null) => Problem("step", "Choose the step that goes wrong and the reason first."),
             (null, _) => Problem("step", "Choose the step that goes wrong too."),
             ({ } s, _) when s < 1 || s > task.Steps.Length => Problem("step", $"There is no step {s}: the argument has {task.Steps.Length}."),
             (_, null) => Problem("reason", "Choose the reason too: what is wrong with that step?"),
-            (_, { } r) when r < 1 || r > task.Reasons.Length => Problem("reason", $"There is no reason {r}: there are {task.Reasons.Length} to choose from."),
+            (_, { } r) when r < 1 || r > task.Reasons.Length =>
+                Problem("reason", $"There is no reason {SlipAnswer.Letter(r)}: there are {task.Reasons.Length} to choose from."),
             _ => null,
         };
     }

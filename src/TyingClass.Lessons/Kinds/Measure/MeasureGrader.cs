@@ -2,10 +2,12 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
@@ -14,8 +16,8 @@ internal static class MeasureGrader
 {
     private static readonly double MmPerInch = 1e3 * Units.ToSi(1, Dimension.Length, "in");
 
-    // Slips worth naming: a decimal place, thousandths, inches for millimeters.
-    private static readonly (double Ratio, string Say)[] Slips =
+    // Mistakes worth naming: a decimal place, thousandths, inches for millimeters.
+    private static readonly (double Ratio, string Say)[] Mistakes =
     [
         (10, "Your figure is ten times too large: look at the decimal point."), (0.1, "Your figure is ten times too small: look at the decimal point."),
         (1000, "Your figure is a thousand times too large: look at the unit."), (0.001, "Your figure is a thousand times too small: look at the unit."),
@@ -40,21 +42,26 @@ internal static class MeasureGrader
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
+        AnswerReason reason = MeasureReason.Of(query, fly, answer, key, passed || hintsUsedUp, passed, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
-                Goals = [
-                    new GoalResult($"{query.Phrase}, within {query.SayStated(tolerance, options.Units)}", Reached(query, answer, key, passed, options.Units),
-                        passed)],
-                // The part's own mass would be the answer, while hints are still in store.
-                Why = Said.Why(fly, [query], options.Units, passed || hintsUsedUp || query.Quantity.Name != "mass of" ? null : query.Part),
+                First = reason.First,
+                WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
+                Goals =
+                [
+                    new GoalResult(
+                        $"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}",
+                        Reached(query, answer, key, passed, options.Units), passed),
+                ],
+                Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
-                Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Slip(answer, key, tolerance)),
+                Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Mistake(answer, key, tolerance)),
                 MisreadConcept = misreading?.Concept,
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
@@ -64,6 +71,6 @@ internal static class MeasureGrader
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
         $"your {query.SayStated(answer, units)} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
 
-    private static string? Slip(double answer, double key, double tolerance) =>
-        Slips.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();
+    private static string? Mistake(double answer, double key, double tolerance) =>
+        Mistakes.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();
 }

@@ -24,7 +24,7 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
         return this with
         {
             ToleranceText = Query.Quantity.Dimension is { } dimension
-                ? Units.Format(si, dimension, UnitSystem.Metric, 2)
+                ? Units.Write(si, dimension, 2)
                 : si.ToString("0.##", CultureInfo.InvariantCulture),
         };
     }

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -32,11 +34,16 @@ internal static class PredictChecker
         }
 
         double share = key == WhichWayUp.OnItsSide ? shares.Leaning
-            : key == Said.Name(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
-        return share >= KeyClearance.LeastShare ? null
+            : key == FlyWords.Way(report.Intent) ? report.Verdict.Kind == VerdictKind.Tilts ? shares.TheRightWayUp : shares.AsIntended : shares.Flipped;
+        return share >= KeyClearance.LeastShare
+            ? KeyClearance.ModelComplaint(Agreeing(flies.Fly.Solved.Doubt), $"The answer is “{key}”")
             : $"The answer is “{key}”, but only {KeyClearance.Percent(share)} of flies tied like it agree, "
             + $"and {KeyClearance.Percent(KeyClearance.LeastShare)} must: too near a coin toss to ask.";
     }
+
+    // Which way a perfectly tied fly lies. Of “no telling” there is no doubt to have.
+    private static IEnumerable<bool?> Agreeing(DoubtReport doubt) =>
+        Enumerable.Range(0, doubt.Draws).Select(i => (bool?)(i < Math.Round(doubt.SameVerdict * doubt.Draws)));
 
     private static string? Choice(Exercise exercise)
     {
@@ -50,7 +57,16 @@ internal static class PredictChecker
         int agree = Enumerable.Range(0, KeyClearance.Flies).Count(i => PredictKey.Of(exercise, new AskedFlies(
             flies.Fly.Tied(first[i], null),
             flies.Other?.Tied(second[sameHands ? i : KeyClearance.Flies - 1 - i], null))) == key);
-        return KeyClearance.Enough(agree) ? null
+        return KeyClearance.Enough(agree)
+            ? KeyClearance.ModelComplaint(Drawn(exercise, flies, key), $"The answer is “{key}”")
             : $"The answer is “{key}”, but only {agree} of {KeyClearance.Flies} flies tied alike give it: too near its threshold to ask.";
+    }
+
+    private static IEnumerable<bool?> Drawn(Exercise exercise, AskedFlies flies, string key)
+    {
+        ImmutableArray<FlyFigures?> first = DrawnFlies.Of(flies.Fly), second = flies.Other is { } other ? DrawnFlies.Of(other) : first;
+        return first.Zip(second, (fly, changed) => fly is null || changed is null
+            ? null
+            : (bool?)(PredictKey.Of(exercise, new AskedFlies(fly, flies.Other is null ? null : changed)) == key));
     }
 }

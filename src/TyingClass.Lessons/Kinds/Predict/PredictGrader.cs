@@ -4,8 +4,10 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -22,16 +24,23 @@ internal static class PredictGrader
             return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
         bool passed = choice == key;
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, flies.Fly.Recipe, new ConditionFacts(flies.Fly, null, choice));
+        AnswerReason reason = PredictReason.Of(exercise, flies, key, options.Units);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = Figures(exercise, flies),
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo = What(exercise, flies, options.Units),
-                Goals = [new GoalResult(Asked(exercise), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed)],
-                Why = Why(exercise, flies, options.Units),
+                Goals =
+                [
+                    new GoalResult(
+                        Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
+                ],
+                Why = reason.Why,
                 WhereToLook = passed ? null
                     : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
                 Misreading = misreading?.Say,
@@ -58,38 +67,26 @@ internal static class PredictGrader
             new GradedFigure("rides as intended", flies.Fly.Report.Soaked.Tolerance.AsIntended)],
     };
 
-    private static string Asked(Exercise exercise) => ((PredictTask)exercise.Task).Question switch
+    private static string Asked(Exercise exercise, UnitSystem units) => ((PredictTask)exercise.Task).Question switch
     {
         WhichWayUp => "which way up it rides",
         WhereTheNosePoints => "where the nose points",
-        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase}",
-        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase}",
+        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
+        ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
         _ => "what the fly does",
     };
 
     private static string What(Exercise exercise, AskedFlies flies, UnitSystem units)
     {
         if (((PredictTask)exercise.Task).Question is WhichHasMore more)
-            return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({((PredictTask)exercise.Task).Quantity}).";
+            return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({PredictKey.Query(exercise).Heading(units)}).";
         if (((PredictTask)exercise.Task).Question is ChangeIn)
-            return $"The {PredictKey.Query(exercise).Phrase} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
+            return $"The {PredictKey.Query(exercise).Phrase(units)} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
         if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
-            return Said.Figures(flies.Fly, asked, units);
-        return Said.Verdict(flies.Fly.Report, units);
+            return QuantityQuery.Sentence(flies.Fly, asked, units);
+        return VerdictSentence.Of(flies.Fly.Report, units);
 
         string Say(FlyFigures fly) => PredictKey.Query(exercise).Say(PredictKey.Query(exercise).Of(fly), units);
-    }
-
-    private static string Why(Exercise exercise, AskedFlies flies, UnitSystem units)
-    {
-        if (((PredictTask)exercise.Task).Question is OwnChoices own) return Said.Why(flies.Fly, PredictKey.Asked(exercise, own, flies.Fly), units);
-        if (((PredictTask)exercise.Task).Quantity is null) return Said.Ledger(flies.Fly.Report, units);
-        QuantityQuery query = PredictKey.Query(exercise);
-        if (flies.Other is null) return Said.Ledger(flies.Fly.Report, units);
-        string why = ((PredictTask)exercise.Task).Question is ChangeIn
-            ? Said.MassChange(flies.Fly, flies.Other, units)
-            : $"{flies.Fly.Recipe.Name}: {Said.Masses(flies.Fly, units)} {flies.Other.Recipe.Name}: {Said.Masses(flies.Other, units)}";
-        return query.Quantity.Takes.HasFlag(Circumstances.Speed) ? $"{why} Afterward: {Said.Ledger(flies.Other.Report, units)}" : why;
     }
 
     private static GradedFigure Figure(Exercise exercise, FlyFigures fly) => new(((PredictTask)exercise.Task).Quantity!, PredictKey.Query(exercise).Of(fly));

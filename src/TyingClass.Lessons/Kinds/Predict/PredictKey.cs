@@ -4,6 +4,7 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Telling.Sentences;
 namespace TyingClass.Lessons.Kinds.Predict;
 
 /// <summary>The flies a prediction is about.</summary>
@@ -53,8 +54,8 @@ internal static class PredictKey
 
     private static string? WayUp(BalanceReport report) => report.Verdict.Kind switch
     {
-        VerdictKind.RidesAsIntended or VerdictKind.Tilts => Said.Name(report.Intent),
-        VerdictKind.Flips => Said.Name(Said.Other(report.Intent)),
+        VerdictKind.RidesAsIntended or VerdictKind.Tilts => FlyWords.Way(report.Intent),
+        VerdictKind.Flips => FlyWords.Way(FlyWords.Other(report.Intent)),
         VerdictKind.Leans or VerdictKind.RidesOnItsSide => WhichWayUp.OnItsSide,
         VerdictKind.Undecided => WhichWayUp.Undecided,
         _ => null,

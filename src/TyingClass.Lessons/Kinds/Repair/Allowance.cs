@@ -3,6 +3,8 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Telling;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Repair;
 
@@ -19,14 +21,14 @@ internal static class Allowance
             if (rule is null)
             {
                 yield return (change.AnswerPath,
-                    $"{Said.Capital(What(change))}. That may not be changed in this exercise. {MayChange(allow, names)} Put it back, and the rest of your "
+                    $"{Grammar.Capital(What(change))}. That may not be changed in this exercise. {MayChange(allow, names)} Put it back, and the rest of your "
                         + "answer stands.");
             }
             else if (!ValueRule.Allows(rule, change.Path[(change.Path.LastIndexOf('.') + 1)..], change.After))
             {
                 yield return (change.AnswerPath, change.After is null
-                    ? $"{Said.Capital(change.Said)} is left out. Here it must be stated: {rule.Said}."
-                    : $"{Said.Capital(change.Said)} is {change.After} in your answer. Here it may be {rule.Said}.");
+                    ? $"{Grammar.Capital(change.Said)} is left out. Here it must be stated: {rule.Said}."
+                    : $"{Grammar.Capital(change.Said)} is {change.After} in your answer. Here it may be {rule.Said}.");
             }
         }
     }

@@ -18,9 +18,6 @@ internal sealed class RepairKind : RecipeKind, IPracticed
 
     public override double Minutes => 4;
 
-    /// <summary>The fly handed in as it was given.</summary>
-    public override IEnumerable<string> WrongAnswers(Exercise exercise, string? right) => Of(exercise).RecipeText is { } given ? [given] : [];
-
     internal override ImmutableArray<string> Keys => ["allow", "goals"];
 
     internal override bool NeedsFly => true;

@@ -29,6 +29,15 @@ internal static class SortChecker
                 return $"{key[i - 1]} and {key[i]} are too near each other: only {agree} of {KeyClearance.Flies} pairs tied alike keep this order.";
         }
 
-        return null;
+        return Doubted(task, key, flies);
+    }
+
+    private static string? Doubted(SortTask task, ImmutableArray<string> key, Dictionary<string, FlyFigures> flies)
+    {
+        Dictionary<string, double?[]> drawn =
+            flies.ToDictionary(f => f.Key, f => (double?[])[.. DrawnFlies.Of(f.Value).Select(d => d is null ? null : task.Query.Of(d))]);
+        return Enumerable.Range(1, key.Length - 1).Select(i => KeyClearance.ModelComplaint(
+            drawn[key[i - 1]].Zip(drawn[key[i]], (a, b) => (bool?)(task.LargestFirst ? a > b : a < b)), $"{key[i - 1]} comes before {key[i]}"))
+            .FirstOrDefault(c => c is not null);
     }
 }

@@ -2,8 +2,11 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Sort;
 
@@ -24,20 +27,21 @@ internal static class SortGrader
         bool passed = pairs.All(p => p.Met);
         string largest = task.LargestFirst ? "largest first" : "smallest first";
         string key = string.Join(", ", Key(task, values).Select(n => $"{n} ({query.Say(values[n], options.Units)})"));
+        AnswerReason reason = SortReason.Of(task, given, passed ? null : Array.FindIndex(pairs, p => !p.Met), options);
         return new GradeResult
         {
             Passed = passed,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Figures = [.. task.Items.Select(i => new GradedFigure($"{query.Name} of {i.Name}", values[i.Name]))],
             Feedback = new Feedback
             {
+                First = reason.First,
                 WhatItWouldDo =
-                    $"{Said.Capital(query.Name)}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}."
+                    + (passed ? $" In order: {key}." : ""),
                 Goals = [.. pairs],
-                Why = passed
-                    ? string.Join(" ",
-                    task.Items.Where(i => i.Name == given[0] || i.Name == given[^1]).Select(i => $"{i.Name}: {Said.Masses(Fly(i, options), options.Units)}"))
-                    : "Neighbors that stand the wrong way round are marked above. Compare those two flies part by part: what does one have more of?",
+                Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
                 Cautions = [.. task.Items.SelectMany(i => Cautions.For(GivenFly.Of(i.RecipeText))).DistinctBy(c => c.Code).Select(c => c.Text)],
             },
@@ -70,7 +74,7 @@ internal static class SortGrader
         if (order.GroupBy(o => o, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
             return $"{twice.Key} stands in your order twice.";
         return order.Length < task.Items.Length
-            ? $"Your order leaves out {Said.List(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
+            ? $"Your order leaves out {Grammar.And(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
             : null;
     }
 

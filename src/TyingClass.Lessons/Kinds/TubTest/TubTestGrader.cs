@@ -1,8 +1,11 @@
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
+using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
 
@@ -24,20 +27,23 @@ internal static class TubTestGrader
             if (Read(task, fly, pair, options.Units, out string error) is { } observation) seen.Add(observation);
             else problems.Add(
                 new AnswerProblem(i + 1, 1, pair.Length == 2 ? pair[0] : null,
-                    pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Said.Capital(pair[0])}: {error}" : error));
+                    pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Grammar.Capital(pair[0])}: {error}" : error));
         }
 
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
-        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Said.List(task.Record)}.");
+        if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Grammar.And(task.Record)}.");
+        AnswerReason reason = TubTestReason.Of(seen[0].Quantity, fly, options.Units);
         return new GradeResult
         {
             AwaitsReview = true,
+            Why = reason.Reasons,
             ExerciseVersion = exercise.Version,
             Observations = [.. seen],
             Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
             Feedback = new Feedback
             {
-                WhatItWouldDo = $"By the model: {Said.Verdict(fly.Report, options.Units)}",
+                First = reason.First,
+                WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the "
                     + "model leaves out.",
@@ -55,7 +61,7 @@ internal static class TubTestGrader
         if (name is null)
         {
             error = "Begin each line with what you watched and a "
-                + $"colon: {Said.List(task.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], task.Record) : "")}";
+                + $"colon: {Grammar.And(task.Record)}.{(pair.Length == 2 ? Nearest.Hint(pair[0], task.Record) : "")}";
             return null;
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
 
@@ -8,5 +9,5 @@ public static class TubTestRecord
     public const string WhichWayUp = "which way up";
 
     /// <summary>What may be seen of which way up, as a prediction says it too.</summary>
-    public static ImmutableArray<string> Ways { get; } = ["point down", "point up", Grading.WayWords.OnItsSide, Grading.WayWords.NoClearWay];
+    public static ImmutableArray<string> Ways { get; } = ["point down", "point up", WayWords.OnItsSide, WayWords.NoClearWay];
 }

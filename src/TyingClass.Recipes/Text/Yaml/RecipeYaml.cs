@@ -1,9 +1,10 @@
+using System.Text.RegularExpressions;
 using TyingClass.Recipes.Yaml;
 
 namespace TyingClass.Recipes.Text.Yaml;
 
 /// <summary>Recipe text into a tree, its faults said in a tyer's words.</summary>
-internal static class RecipeYaml
+internal static partial class RecipeYaml
 {
     // A recipe needs three levels; more is a mistake or an attack.
     private const int DeepestLevel = 8;
@@ -14,6 +15,8 @@ internal static class RecipeYaml
         // Notepad puts a byte order mark in front.
         if (text.StartsWith('\uFEFF')) text = text[1..];
         if (!TextGuard.Inspect(text, errors)) return (null, false);
+        // To YAML a “#” begins a remark; to a tyer “#6” is a hook's size. The sign gives way to a space, so that every place stays where it is.
+        text = NumberedSize().Replace(text, "${key} ");
         string[] lines = TextLines.Of(text);
         return YamlTree.Read(text, DeepestLevel, fault => Tell(fault, lines, errors));
     }
@@ -42,7 +45,10 @@ internal static class RecipeYaml
             $"{WordList.Quote(fault.Detail.Replace("tag:yaml.org,2002:", "!!", StringComparison.Ordinal))} is a tag, which has no place in a recipe. "
             + "Delete it, or put the value in quotes if the sign is meant.",
         YamlFaultKind.KeyIsNoText => "A list or group stands where a key should be. Write a word, a colon and a value, such as “size: 6”.",
-        YamlFaultKind.LibrarySlip when lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) => LayoutAdvice.Brackets,
+        YamlFaultKind.LibraryFault when lines.Any(l => l.IndexOfAny(['{', '[']) >= 0) => LayoutAdvice.Brackets,
         _ => LayoutAdvice.General,
     };
+
+    [GeneratedRegex(@"(?<key>^[ ]*(?:- +)?size:[ ]+)#(?=[ ]?[0-9]{1,2}(?:/0)?[ ]*(?:#.*)?\r?$)", RegexOptions.Multiline)]
+    private static partial Regex NumberedSize();
 }

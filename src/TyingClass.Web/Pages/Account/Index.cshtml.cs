@@ -62,8 +62,9 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
         _ => LocalRedirect("/account"),
     };
 
-    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
-    public string? Kept(string? typed) => ShownField.WasAsked(Request) ? typed : null;
+    public string? KeptCurrent => ShownField.Again(HttpContext, Current, isChosenNow: false);
+
+    public string? KeptChosen => ShownField.Again(HttpContext, Chosen, isChosenNow: true);
 
     public IActionResult ShowAgain() => Refuse("name", "The form had gone stale and nothing was changed. Send it again.");
 
@@ -74,8 +75,9 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     private async Task<IActionResult> ChangeAsync()
     {
         Name = Me.Name;
-        if (!account.Matches(Me, Current ?? "")) return Refuse("current", "That is not the passphrase you have now.");
-        if ((Chosen ?? "").Length < FewestSigns) return Refuse("chosen", $"The new passphrase needs at least {FewestSigns} characters.");
+        if (!account.Matches(Me, Current ?? "")) ModelState.AddModelError("current", "That is not the passphrase you have now.");
+        if (AccountSignIn.TooShort(Chosen, FewestSigns) is { } tooShort) ModelState.AddModelError("chosen", tooShort);
+        if (!ModelState.IsValid) return Refuse();
         await account.ChangePassphraseAsync(Me, Chosen!);
         return LocalRedirect("/account?done=passphrase");
     }
@@ -100,8 +102,13 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
 
     private PageResult Refuse(string field, string text)
     {
-        Name ??= Me.Name;
         ModelState.AddModelError(field, text);
+        return Refuse();
+    }
+
+    private PageResult Refuse()
+    {
+        Name ??= Me.Name;
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
     }

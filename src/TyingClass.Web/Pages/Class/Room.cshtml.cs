@@ -15,6 +15,8 @@ public sealed class RoomModel(RoomSetup setup, StartDesk start, Reaches reaches,
 
     public DateTimeOffset Now => time.GetUtcNow();
 
+    public void OnGet() => reaches.NoteLook();
+
     public async Task<IActionResult> OnPostAsync([FromForm(Name = "do")] string? what, string? address, string? typed, string? step)
     {
         if (what == "close") await setup.CloseAsync();

@@ -3,7 +3,6 @@ using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Classes;
-using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
@@ -11,25 +10,14 @@ using TyingClass.Web.Security;
 namespace TyingClass.Web.Pages.Class;
 
 [Authorize(ClassPolicies.Instructor)]
-public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor visitor) : ClassNameModel, IKeepsTyped
 {
-    [BindProperty(Name = "name")]
-    public string? Name { get; set; }
-
-    [BindProperty(Name = "zone")]
-    public string? Zone { get; set; }
-
-    [BindProperty(Name = "version")]
-    public int Version { get; set; }
-
     [BindProperty(Name = "new-name")]
     public string? NewName { get; set; }
 
-    public ClassRoom? Room => access.Current;
+    public override ClassRoom? Room => access.Current;
 
     public ImmutableArray<ClassRoom> Mine => access.ClassesOf(visitor.Person);
-
-    public IEnumerable<string> Zones => ClassClock.ZonesToChoose(Room?.TimeZoneId);
 
     /// <summary>A one-time code for another instructor: shown this once.</summary>
     [TempData]
@@ -38,14 +26,14 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
     [TempData]
     public string? Done { get; set; }
 
-    public void OnGet() => (Name, Zone, Version) = (Room?.Name, Room?.TimeZoneId, Room?.Version ?? 0);
+    public void OnGet() => Fill();
 
     public IActionResult OnPost([FromForm(Name = "do")] string? what, string? id)
     {
         switch (what)
         {
             case "rename":
-                if (setup.Rename(Name, Zone, Version) is { } trouble) return Refuse(trouble);
+                if (setup.Rename(Name, Zone, Version) is { } trouble) return Refuse("name", trouble);
                 Done = "Kept.";
                 break;
             case "code":
@@ -75,14 +63,5 @@ public sealed class SetupModel(ClassSetup setup, ClassAccess access, Visitor vis
         return LocalRedirect("/class/setup");
     }
 
-    public IActionResult ShowAgain() => Refuse("The form had gone stale and nothing was changed. What you typed stands below; send it again.");
-
-    private PageResult Refuse(string text)
-    {
-        ModelState.AddModelError("name", text);
-        Version = Room?.Version ?? 0;
-        ModelState.Remove("version");
-        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
-        return Page();
-    }
+    public IActionResult ShowAgain() => Refuse("name", "The form had gone stale and nothing was changed. What you typed stands below; send it again.");
 }

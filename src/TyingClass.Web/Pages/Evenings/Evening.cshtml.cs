@@ -37,21 +37,21 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
 
     public IActionResult OnGet(int number, bool saved = false, bool kept = false)
     {
-        if (!Open(number)) return NotFound();
+        if (!Open(number)) return Missing(number);
         (Form, Saved, PacketsKept) = (EveningForm.Of(Evening), saved, kept);
         return Page();
     }
 
     public IActionResult OnPost(int number)
     {
-        if (!Open(number)) return NotFound();
+        if (!Open(number)) return Missing(number);
         Form = EveningForm.Posted(Request.Form, Evening);
         foreach ((string field, string text) in Form.Errors()) ModelState.AddModelError(field, text);
         if (Form.Errors().Any()) return Again("Nothing was saved yet.");
         DateTime? before = Evening.Plan.StartsLocal;
         EditOutcome<EveningPlan> outcome = evenings.Save(Form.ToPlan(Evening.Room.Id, number));
         if (outcome.Saved && MovesOthers(before, outcome.Current))
-            return RedirectToPage("/Evenings/Index", new { moved = number, was = ClassClock.Write(before) });
+            return RedirectToPage("/Evenings/Index", null, new { moved = number, was = ClassClock.Write(before) }, "dates");
         if (outcome.Saved) return RedirectToPage(new { number, saved = true });
         (Theirs, Form) = (outcome.Current, Form with { Version = outcome.Current.Version });
         return Again(
@@ -61,17 +61,20 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
     /// <summary>Keeps the packet sizes that are shown for every evening of the class.</summary>
     public IActionResult OnPostPackets(int number)
     {
-        if (!Open(number)) return NotFound();
+        if (!Open(number)) return Missing(number);
         classes.KeepPackets(Evening.Room.Id, Packets.ToPackets());
         return RedirectToPage(new { number, kept = true });
     }
 
     public IActionResult ShowAgain()
     {
-        if (!Open(int.Parse((string)RouteData.Values["number"]!, System.Globalization.CultureInfo.InvariantCulture))) return NotFound();
+        int number = int.Parse((string)RouteData.Values["number"]!, System.Globalization.CultureInfo.InvariantCulture);
+        if (!Open(number)) return Missing(number);
         Form = EveningForm.Posted(Request.Form, Evening);
         return Again("The form had gone stale and nothing was saved. What you typed is below: save once more.");
     }
+
+    private IActionResult Missing(int number) => book.IsOfOthers(number) ? Forbid() : NotFound();
 
     private PageResult Again(string notice)
     {

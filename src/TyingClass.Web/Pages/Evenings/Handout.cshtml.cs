@@ -10,7 +10,7 @@ public sealed class HandoutModel(EveningBook book) : PageModel
 
     public IActionResult OnGet(int number)
     {
-        if (book.Open(number) is not { } evening) return NotFound();
+        if (book.Open(number) is not { } evening) return book.IsOfOthers(number) ? Forbid() : NotFound();
         Evening = evening;
         return Page();
     }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
@@ -9,17 +11,19 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassRoomStore classes, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "first")]
     public string? First { get; set; }
 
     [BindProperty(Name = "every")]
-    public int Every { get; set; } = 7;
+    public string? Every { get; set; }
 
     /// <summary>Days without an evening, as typed.</summary>
     [BindProperty(Name = "skip")]
     public string? Skip { get; set; }
+
+    private const int UsualDays = 7;
 
     public string ClassName { get; private set; } = "";
 
@@ -56,16 +60,15 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAcc
         (ImmutableHashSet<DateOnly> skipped, string? problem) = EveningSchedule.ReadSkipped(Skip);
         if (!ClassClock.TryRead(First, out DateTime? first) || first is null)
             ModelState.AddModelError("first", "Say when the first evening begins: a date with a time, as in 2026-01-14 19:00.");
-        else if (Every is < 1 or > 60) ModelState.AddModelError("every", "Days between evenings: a whole number from 1 to 60.");
-        else if (problem is not null) ModelState.AddModelError("skip", problem);
-        else
-        {
-            if (!Open()) return NotFound();
-            Schedule = EveningSchedule.Every(Evenings, first.Value, Every, skipped);
-            return Page();
-        }
-
-        return Refused();
+        if (!int.TryParse(Every, CultureInfo.InvariantCulture, out int days) || days is < 1 or > 60)
+            ModelState.AddModelError("every", "Days between evenings: a whole number from 1 to 60.");
+        if (problem is not null) ModelState.AddModelError("skip", problem);
+        if (!ModelState.IsValid) return Refused();
+        if (!Open()) return NotFound();
+        // Kept now, not when the dates are set: who leaves to look at a calendar finds them again.
+        classes.KeepRhythm(book.Room!.Id, new EveningRhythm(days, (Skip ?? "").ReplaceLineEndings("\n").Trim()));
+        Schedule = EveningSchedule.Every(Evenings, first!.Value, days, skipped);
+        return Page();
     }
 
     /// <summary>Sets the dates as they were looked over, all of them or none.</summary>
@@ -76,7 +79,7 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAcc
         Schedule = EveningSchedule.Posted(Request.Form, Evenings, new ClassClock(book.Room!));
         foreach (ScheduleLine line in Schedule.Lines.Where(l => l.Error is not null)) ModelState.AddModelError(line.Field, line.Error!);
         if (Schedule.HasErrors) return Refused();
-        if (evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(new { saved = true });
+        if (evenings.SetStarts(book.Room!.Id, Schedule.Starts())) return RedirectToPage(null, null, new { saved = true }, "main");
         Schedule = Schedule.Beside(evenings.OfClass(book.Room.Id).ToDictionary(e => e.Number));
         ModelState.AddModelError("look",
             "Someone else changed an evening meanwhile, and nothing was set. What stands now is beside your dates: look them over and set them again.");
@@ -101,6 +104,8 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAcc
         Moved = (number, $"{TimeWords.Span((now - before).Duration())} {(now > before ? "later" : "earlier")}");
     }
 
+    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
+
     private IActionResult Refused()
     {
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
@@ -111,6 +116,8 @@ public sealed class IndexModel(EveningBook book, EveningStore evenings, ClassAcc
     {
         if (book.Room is not { } room) return false;
         (ClassName, ZoneId, Evenings) = (room.Name, new ClassClock(room).ZoneId, book.All());
+        if (!Request.HasFormContentType || !Request.Form.ContainsKey("every"))
+            (Every, Skip) = (Whole(room.Rhythm?.EveryDays ?? UsualDays), room.Rhythm?.Skipped);
         First ??= Evenings.Select(e => e.Plan.StartsLocal).FirstOrDefault(s => s is not null) is { } starts ? ClassClock.Write(starts) : null;
         return true;
     }

@@ -18,7 +18,7 @@ public sealed class WallModel(EveningBook book) : PageModel
 
     public IActionResult OnGet(int number, int step)
     {
-        if (book.Open(number) is not { } evening) return NotFound();
+        if (book.Open(number) is not { } evening) return book.IsOfOthers(number) ? Forbid() : NotFound();
         ImmutableArray<EveningStep> steps = EveningSteps.Of(evening);
         if (step > steps.Length) return RedirectToPage(new { number, step = steps.Length });
         (Number, Count, At, Step) = (number, steps.Length, step, steps[step - 1]);

@@ -6,7 +6,7 @@ using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Pages.Files;
 
-public sealed class SlipsModel(HandedSlips slips, Visitor visitor, ClassAccess access) : PageModel
+public sealed class SlipsModel(PassphraseSlips slips, Visitor visitor, ClassAccess access) : PageModel
 {
     public SlipSheet? Sheet { get; private set; }
 

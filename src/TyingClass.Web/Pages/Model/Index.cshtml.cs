@@ -27,6 +27,12 @@ public sealed class IndexModel(FormulaShelf shelf) : PageModel
         ("production", TyingSpread.Of(TyingAccuracy.Production)),
     ];
 
+    /// <summary>"0.28 to 0.42"; nothing for what is not guessed.</summary>
+    public string Range(Figure figure) => figure.Name is null ? "" : $"{Number(figure.Low)} to {Number(figure.High)}";
+
+    /// <summary>"0.5 (0.35 to 0.65)".</summary>
+    public string WithRange(Figure figure) => figure.Name is null ? Number(figure.Value) : $"{Number(figure.Value)} ({Range(figure)})";
+
     /// <summary>A number as written: no needless zeros, no exponent.</summary>
     public string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
 }

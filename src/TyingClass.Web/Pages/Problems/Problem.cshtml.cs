@@ -1,23 +1,36 @@
+using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Files;
+using TyingClass.Web.Evenings;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Problems;
 
-/// <summary>What is shown when a page cannot be. Reached by re-executing the request that failed.</summary>
-public sealed class ProblemModel : PageModel, IKeepsTyped
+/// <summary>What is shown when a page cannot be. Reached by re-executing the request that failed; what was typed into its form is handed back.</summary>
+public sealed class ProblemModel(LentBoard board) : PageModel, IKeepsTyped
 {
     public ProblemWords Words { get; private set; } = null!;
+
+    /// <summary>Only where nobody could send it in: everywhere else the form itself is shown again, or one goes back to it.</summary>
+    public ImmutableArray<TypedField> Typed { get; private set; } = [];
+
+    /// <summary>What a deputy who was turned away may run instead.</summary>
+    public LentView? Lent { get; private set; }
+
+    /// <summary>For someone whose sign-in ended while they typed.</summary>
+    public string? SignInAgain { get; private set; }
 
     public void OnGet(int status) => Prepare(status);
 
     public void OnPost(int status) => Prepare(status);
 
     // The request that failed carried nothing out, so its token does not matter here.
-    public Microsoft.AspNetCore.Mvc.IActionResult ShowAgain()
+    public IActionResult ShowAgain()
     {
-        Prepare(int.Parse((string)RouteData.Values["status"]!, System.Globalization.CultureInfo.InvariantCulture));
+        Prepare(int.Parse((string)RouteData.Values["status"]!, CultureInfo.InvariantCulture));
         return Page();
     }
 
@@ -31,6 +44,10 @@ public sealed class ProblemModel : PageModel, IKeepsTyped
             _ => status,
         };
         Response.StatusCode = status is >= 400 and <= 599 ? status : StatusCodes.Status404NotFound;
-        Words = ProblemWords.For(Response.StatusCode);
+        Typed = TypedFields.Kept(HttpContext);
+        if (Response.StatusCode == StatusCodes.Status403Forbidden) Lent = board.Mine();
+        if (Response.StatusCode == StatusCodes.Status401Unauthorized)
+            SignInAgain = "/sign-in?door=open&next=" + Uri.EscapeDataString(HttpContext.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalPath ?? "/");
+        Words = ProblemWords.For(Response.StatusCode, !Typed.IsEmpty, Lent is not null);
     }
 }

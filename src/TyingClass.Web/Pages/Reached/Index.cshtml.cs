@@ -8,5 +8,8 @@ public sealed class IndexModel(Reaches reaches) : PageModel
 {
     public bool FromElsewhere { get; private set; }
 
+    /// <summary>The instructor's page is open and turns green; otherwise it will be when it is opened.</summary>
+    public bool Watched => reaches.IsWatched;
+
     public void OnGet() => FromElsewhere = reaches.Note(HttpContext.Connection);
 }

@@ -31,8 +31,7 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
     /// <summary>Shown while it is typed.</summary>
     public ShownField Shown => ShownField.Of(Request);
 
-    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
-    public string? Kept => ShownField.WasAsked(Request) ? Passphrase : null;
+    public string? Kept => ShownField.Again(HttpContext, Passphrase, isChosenNow: true);
 
     public void OnGet() => Name = visitor.Person?.Name;
 
@@ -40,12 +39,15 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
     {
         if (visitor.HasAccount) return LocalRedirect("/join");
         if (ShownField.WasAsked(Request)) return Page();
-        if ((Passphrase ?? "").Length < AccountSignIn.FewestSigns)
-            ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestSigns} characters.");
-        else if (await account.JoinAsync(Code ?? "", Name, Passphrase!) is var problem && problem == JoinProblem.None)
-            return LocalRedirect("/account?joined=true");
-        else
-            Explain(problem);
+        foreach (JoinProblem problem in account.WhatKeepsOut(Code ?? "", Name)) Explain(problem);
+        if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
+        if (ModelState.IsValid)
+        {
+            JoinProblem late = await account.JoinAsync(Code ?? "", Name, Passphrase!);
+            if (late == JoinProblem.None) return LocalRedirect("/account?joined=true");
+            Explain(late);
+        }
+
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Page();
     }
@@ -60,6 +62,7 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
     {
         (string field, string text) = problem switch
         {
+            JoinProblem.NoSuchClass when string.IsNullOrWhiteSpace(Code) => ("code", "Type the three words your instructor reads out."),
             JoinProblem.NoSuchClass =>
                 ("code", "No class has that code. Check the three words; if they are right, the code was renewed: ask your instructor for the new one."),
             JoinProblem.NameTaken => ("name", "Someone already has that name here. Choose another, or add a letter. If it is you, sign in instead."),

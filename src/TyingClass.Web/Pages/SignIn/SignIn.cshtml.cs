@@ -9,6 +9,9 @@ namespace TyingClass.Web.Pages.SignIn;
 [EnableRateLimiting(SignInLimit.Policy)]
 public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
 {
+    private const string WrongCode =
+        "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.";
+
     [BindProperty(Name = "code", SupportsGet = true)]
     public string? Code { get; set; }
 
@@ -34,8 +37,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     /// <summary>Shown while it is typed.</summary>
     public ShownField Shown => ShownField.Of(Request);
 
-    /// <summary>Sent back only to whoever pressed the button that shows it.</summary>
-    public string? Kept => ShownField.WasAsked(Request) ? Passphrase : null;
+    public string? Kept => ShownField.Again(HttpContext, Passphrase, isChosenNow: WithCode);
 
     public void OnGet(string? door)
     {
@@ -62,19 +64,22 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
 
     private async Task<string?> ClaimAsync()
     {
-        if ((Passphrase ?? "").Length < AccountSignIn.FewestInstructorSigns)
-            ModelState.AddModelError("passphrase", $"The passphrase needs at least {AccountSignIn.FewestInstructorSigns} characters.");
-        else if (await account.ClaimAsync(Code ?? "", Name, ClassName, Passphrase!))
-            return "/welcome?claimed=true";
-        else
-            ModelState.AddModelError("code",
-                "That code is wrong or was used already. The last one the server printed counts; one from another instructor is good for two weeks.");
+        if (string.IsNullOrWhiteSpace(Code)) ModelState.AddModelError("code", "Type the one-time code: three groups of four letters and digits.");
+        else if (!account.CodeOpens(Code)) ModelState.AddModelError("code", WrongCode);
+        if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestInstructorSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
+        if (!ModelState.IsValid) return null;
+        if (await account.ClaimAsync(Code!, Name, ClassName, Passphrase!)) return "/welcome?claimed=true";
+        // Somebody else used it up meanwhile.
+        ModelState.AddModelError("code", WrongCode);
         return null;
     }
 
     private async Task<string?> EnterAsync()
     {
-        switch (await account.EnterAsync(Name ?? "", Passphrase ?? ""))
+        if (string.IsNullOrWhiteSpace(Name)) ModelState.AddModelError("name", "Type the name the class knows you by.");
+        if (string.IsNullOrEmpty(Passphrase)) ModelState.AddModelError("passphrase", "Type your passphrase.");
+        if (!ModelState.IsValid) return null;
+        switch (await account.EnterAsync(Name!, Passphrase!))
         {
             case EnterOutcome.Entered:
                 return "/welcome";

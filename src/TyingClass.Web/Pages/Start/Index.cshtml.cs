@@ -1,39 +1,32 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Web.Calendar;
+using TyingClass.Storage.Classes;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Pages.Class;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Start;
 
 /// <summary>From a new class to slips in the students' hands, step by step.</summary>
 [Authorize(ClassPolicies.Instructor)]
-public sealed class IndexModel(StartDesk desk, ClassSetup setup, Visitor visitor) : PageModel, IKeepsTyped
+public sealed class IndexModel(StartDesk desk, ClassSetup setup, Visitor visitor) : ClassNameModel, IKeepsTyped
 {
     [BindProperty(Name = "my-name")]
     public string? MyName { get; set; }
-
-    [BindProperty(Name = "name")]
-    public string? Name { get; set; }
-
-    [BindProperty(Name = "zone")]
-    public string? Zone { get; set; }
-
-    [BindProperty(Name = "version")]
-    public int Version { get; set; }
 
     public StartView View { get; private set; } = null!;
 
     public string? SlipsStillHere => desk.SlipsStillHere;
 
-    public IEnumerable<string> Zones => ClassClock.ZonesToChoose(View.Room.TimeZoneId);
+    public override ClassRoom? Room => View.Room;
 
     public IActionResult OnGet()
     {
         if (!Open()) return LocalRedirect("/class/setup");
-        (MyName, Name, Zone, Version) = (visitor.Person!.Name, View.Room.Name, View.Room.TimeZoneId, View.Room.Version);
+        MyName = visitor.Person!.Name;
+        Fill();
         return Page();
     }
 
@@ -63,15 +56,6 @@ public sealed class IndexModel(StartDesk desk, ClassSetup setup, Visitor visitor
         : LocalRedirect("/class/setup");
 
     private LocalRedirectResult After() => LocalRedirect(desk.Open()?.Next is { } next ? $"/class/start#{next}" : "/class/start#slips");
-
-    private PageResult Refuse(string field, string text)
-    {
-        ModelState.AddModelError(field, text);
-        Version = View.Room.Version;
-        ModelState.Remove("version");
-        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
-        return Page();
-    }
 
     private bool Open()
     {

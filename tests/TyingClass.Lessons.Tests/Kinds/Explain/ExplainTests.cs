@@ -11,12 +11,15 @@ public sealed class ExplainTests
     {
         Exercise exercise = Repo.Exercise("id: e-1\nkind: explain\ntitle: E\nconcepts: [keel side]\nprompt: Why?\nmodel answer: Because of the lever.\n");
 
-        GradeResult result = Grader.Grade(exercise, "I think it swings.", 0);
+        GradeResult result = Grader.Grade(exercise, "I think it swings below the eye.", 0);
 
         Assert.True(result.AwaitsReview);
         Assert.False(result.Passed);
         Assert.Equal("Because of the lever.", result.ModelAnswer);
         Assert.False(Grader.Grade(exercise, "  ", 0).IsAttempt);
+        Assert.False(Grader.Grade(exercise, "x", 0).IsAttempt);
+        Assert.False(Grader.Grade(exercise, "swings swings swings swings swings swings", 0).IsAttempt);
+        Assert.Null(Grader.Grade(exercise, "x", 0).ModelAnswer);
         Assert.False(Grader.Grade(exercise, new string('x', 10_001), 0).IsAttempt);
     }
 }

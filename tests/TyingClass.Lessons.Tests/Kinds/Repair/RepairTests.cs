@@ -5,6 +5,7 @@ using TyingClass.Lessons.Kinds.Repair;
 using TyingClass.Lessons.Tests.Grading;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Kinds.Repair;
@@ -90,13 +91,14 @@ public sealed class RepairTests
     {
         Assert.Equal("First hint.", Hint(0));
         Assert.Equal("Second hint.", Hint(1));
-        Assert.Equal("The smallest change that does it: put it there. It adds no mass.", Hint(2));
+        Assert.Equal("The smallest change that does it: tie the dumbbell eyes on top of the shank. It adds no mass.", Hint(2));
 
         static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.Darter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
         static IEnumerable<Proposal> Adviser(
             Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
-            [new Proposal(new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => "put it there", _ => null), 1, "put it there",
-            Recipes.Reports.SolvedFly.Solve(recipe), 0)];
+            [new Proposal(
+                new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => new AdvisedSide("dumbbell eyes", Recipes.Model.Side.Top), _ => null), 1,
+                Recipes.Reports.SolvedFly.Solve(recipe), 0)];
     }
 
     [Fact]
@@ -105,7 +107,8 @@ public sealed class RepairTests
         Proposal best = LastHint.Proposals(Flies.Repair, RecipeParser.Parse(Flies.Darter).Value!)[0];
 
         Assert.True(Grader.Grade(Flies.Repair, RecipeWriter.Write(best.Recipe), 0).Passed);
-        Assert.Contains(best.Text, Grader.Grade(Flies.Repair, Flies.Darter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
+        Assert.Contains(
+            AdviceSentence.Of(best.Advised, UnitSystem.Metric), Grader.Grade(Flies.Repair, Flies.Darter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -208,7 +211,7 @@ public sealed class RepairTests
         Assert.Contains("in above the line of pull", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("gr·in", imperial.Feedback.Why, StringComparison.Ordinal);
         Assert.Equal(
-            "added mass: at most 0.00176 oz".Replace("0.00176 oz", Units.Format(0.05e-3, Dimension.Mass, UnitSystem.Imperial), StringComparison.Ordinal),
+            "added mass: at most 0.772 gr",
             imperial.Feedback.Goals[1].Asked);
     }
 

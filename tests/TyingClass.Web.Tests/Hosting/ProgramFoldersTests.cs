@@ -4,7 +4,7 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Hosting;
 
-public sealed class PlacesTests : IDisposable
+public sealed class ProgramFoldersTests : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tying-class-places-");
 
@@ -23,10 +23,10 @@ public sealed class PlacesTests : IDisposable
         Assert.Equal(own, From("a", "b").LessonsPath);
     }
 
-    private Places From(params string[] at)
+    private ProgramFolders From(params string[] at)
     {
         IConfiguration configuration = new ConfigurationBuilder().AddInMemoryCollection([new("data", Path.Combine(_folder.FullName, "data"))]).Build();
-        return Places.From(configuration, Path.Combine([_folder.FullName, .. at]));
+        return ProgramFolders.From(configuration, Path.Combine([_folder.FullName, .. at]));
     }
 
     private string Lessons(string at) => Directory.CreateDirectory(Path.GetFullPath(Path.Combine(_folder.FullName, at, "lessons"))).FullName;

@@ -3,10 +3,10 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Recipes.Parts;
 
-namespace TyingClass.Lessons.Grading;
+namespace TyingClass.Telling.Sentences;
 
 /// <summary>Recipe paths in the words of the bench.</summary>
-internal static partial class PathWords
+public static partial class PathWords
 {
     /// <summary>"the hook's eye", "the size of the cone".</summary>
     /// <param name="partNames">Names of the parts of the recipe the path belongs to.</param>

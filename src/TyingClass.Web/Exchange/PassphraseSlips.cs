@@ -12,7 +12,7 @@ public sealed record Slip(string Name, string Passphrase);
 public sealed record SlipSheet(string ByPersonId, string Title, ImmutableArray<Slip> Slips, DateTimeOffset Until, string? ClassId = null);
 
 /// <summary>Passphrases are kept nowhere: between the form that made them and the page that shows them, they are here.</summary>
-public sealed class HandedSlips(TimeProvider time)
+public sealed class PassphraseSlips(TimeProvider time)
 {
     public static readonly TimeSpan Kept = TimeSpan.FromMinutes(30);
 

@@ -7,13 +7,14 @@ namespace TyingClass.Recipes.Text;
 /// Reads the measures of one part: numbers with units, the trade's short ways to write them, and words that hang on the hook or on other parts.
 /// </summary>
 /// <param name="tied">Names of the parts tied in before it.</param>
-internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
+internal sealed class PartMeasureReader(MapReader map, KindOfPart kind, IReadOnlyList<string> tied)
 {
     public Sayings Said { get; private set; } = Sayings.None;
 
     public double? Size()
     {
-        if (map.Text("size", kind.LimitOf("size").Example) is { } text && WordList.Plain(text) is var word && kind.SizeNamed(word) is { } sizeM)
+        if (map.Text("size", kind.LimitOf("size").Example) is not { } text) return null;
+        if (TradeText.SizeWord(text) is { } word && kind.SizeNamed(word) is { } sizeM)
         {
             Said = Said.With("size", word);
             return sizeM;
@@ -70,8 +71,17 @@ internal sealed class MeasureReader(MapReader map, KindOfPart kind, IReadOnlyLis
         if (map.Text(key, limit.Example) is not { } text) return null;
         string meant = kind.IsInInches(key, text.Trim()) ? $"{text.Trim()} in" : text;
         if (limit.TryRead(meant, out double si) is not { } error) return si;
-        string offer = Units.TryParse(meant, limit.Dimension, out _, out _) ? "" : kind.OfferFor(key) is { } words ? $" {words}" : "";
-        map.Complain(key, error + offer);
+        map.Complain(key, error + (Units.TryParse(meant, limit.Dimension, out _, out _) ? "" : Hint(key, text) + Offer(key)));
         return null;
+    }
+
+    private string Offer(string key) => kind.OfferFor(key) is { } words ? $" {words}" : "";
+
+    private string Hint(string key, string text)
+    {
+        if (key == "size") return Nearest.Hint(text, kind.SizeWords);
+        if (key is "at" or "to") return Nearest.Hint(text, PlaceText.Words);
+        // A spool's thousandths with the nought forgotten: nobody winds wire of an eighth of an inch.
+        return kind.IsInInches(key, ".015") && TradeText.Decimals(text) is { } decimals ? $" Did you mean .0{decimals} (inches), or 0.{decimals} mm?" : "";
     }
 }

@@ -6,15 +6,15 @@ namespace TyingClass.Web.Hosting;
 
 /// <summary>Where data are kept and lessons are read, as asked for on the command line, in the environment, or by default.</summary>
 /// <param name="LessonsPath">Absolute.</param>
-public sealed record Places(DataFolder Data, string LessonsPath)
+public sealed record ProgramFolders(DataFolder Data, string LessonsPath)
 {
     /// <exception cref="StorageException">The data folder cannot be made.</exception>
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
-    public static Places From(IConfiguration configuration, string contentRoot)
+    public static ProgramFolders From(IConfiguration configuration, string contentRoot)
     {
         string data =
             configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
-        return new Places(DataFolder.At(data), FindLessons(configuration["lessons"], contentRoot));
+        return new ProgramFolders(DataFolder.At(data), FindLessons(configuration["lessons"], contentRoot));
     }
 
     private static string FindLessons(string? asked, string contentRoot)

@@ -1,0 +1,27 @@
+using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Kinds.FindTheSlip;
+
+/// <summary>What the step that was chosen turns on.</summary>
+internal static class SlipReason
+{
+    public static AnswerReason Of(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
+    {
+        if (fly is null) return AnswerReason.Silent(OpeningSentence.OfArgument(), OpeningSentence.HowArgumentsGo);
+        // A step that claims nothing stands on those that do.
+        QuantityQuery[] own = [.. key.Quantities(step)];
+        QuantityQuery? asked = (own.Length > 0 ? own : Enumerable.Range(1, key.Claims.Length).SelectMany(key.Quantities)).FirstOrDefault();
+        if (asked is null)
+        {
+            WayReason way = WayReason.Of(fly, units);
+            return AnswerReason.Silent(way.First, OpeningSentence.HowArgumentsGo);
+        }
+
+        Reason reason = fly.Start is { } start ? ChangeReason.Of(asked, start, fly) : OneFlyReason.Of(asked, fly);
+        string first = fly.Start is null ? OpeningSentence.OfOne(reason) : OpeningSentence.OfChange(reason);
+        return own.Length > 0 ? AnswerReason.Of(first, units, reason) : AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
+    }
+}

@@ -1,0 +1,23 @@
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Kinds.Sort;
+
+/// <summary>What sets two flies of an order apart: the first pair that stands wrong, or the two ends of a right order.</summary>
+internal static class SortReason
+{
+    /// <param name="given">The names as answered.</param>
+    /// <param name="wrongAt">Where the first pair stands that is the wrong way round; null where none is.</param>
+    public static AnswerReason Of(SortTask task, string[] given, int? wrongAt, GradeOptions options)
+    {
+        (string one, string other) = wrongAt is { } at ? (given[at], given[at + 1]) : (given[0], given[^1]);
+        Reason reason = ChangeReason.Of(task.Query, Fly(one), Fly(other));
+        if (wrongAt is null) return AnswerReason.Of(OpeningSentence.OfTwo(one, other, reason), options.Units, reason);
+        return AnswerReason.Silent(OpeningSentence.OfPair(one, other, reason), WhySentence.Names(reason));
+
+        FlyFigures Fly(string name) => new(GivenFly.Of(task.Items.First(i => i.Name == name).RecipeText), null, options.Report);
+    }
+}

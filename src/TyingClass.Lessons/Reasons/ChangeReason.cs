@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Reports;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Reasons;
+
+/// <summary>From one fly to another: what each difference gave to one figure.</summary>
+internal static class ChangeReason
+{
+    // Sixteen samples of a thousand flies would take seconds; the shares are then made to sum to what the whole samples say.
+    private static readonly ReportOptions Quick = ReportOptions.Default with { Flies = 100 };
+
+    public static Reason Of(QuantityQuery query, FlyFigures before, FlyFigures after)
+    {
+        // What is counted from the fly given is nothing there.
+        if (before.Start is null) before = before.Tied(before.Body, before);
+        Differences between = Differences.Between(before.Recipe, after.Recipe);
+        ImmutableArray<Difference> all = between.All;
+        double? from = query.Of(before), to = query.Of(after);
+        bool sampled = query.Quantity.Dimension == Dimension.Share && all.Length > 1;
+        Dictionary<string, double?> known = [];
+        int[][] groups = Groups(all.Length, Value);
+        double[]? shares = groups.Length == 1 ? [to - from ?? 0] : Shapley.Of(groups.Length, mask => Value([.. groups.Where((_, i) => (mask & 1 << i) != 0)
+            .SelectMany(g => g)]));
+        shares ??= [.. groups.Select(g => Value([.. g]) - Value([]) ?? 0)];
+        double sum = shares.Sum(), scale = sampled && Math.Abs(sum) > 1e-12 && to - from is { } whole ? whole / sum : 1;
+        return new Reason(ReasonForm.Change, query.Quantity.Name, query.Phrase, from, to,
+        [
+            .. groups.Select((g, i) => new ReasonShare(
+                g.Length == 1 ? all[g[0]].What : new Thing(ThingKind.Rest), scale * shares[i], from, to) { Turned = [.. g.SelectMany(d => all[d].Turned)] })
+                .OrderByDescending(s => s.What.Kind != ThingKind.Rest).ThenByDescending(s => Math.Abs(s.Si)),
+        ])
+        {
+            NoticeableSi = query.Quantity.NoticeableSi,
+            Part = query.Part,
+        };
+
+        double? Value(int[] turned)
+        {
+            if (!sampled && turned.Length == 0) return from;
+            if (!sampled && turned.Length == all.Length) return to;
+            string key = string.Join(',', turned.Order());
+            if (!known.TryGetValue(key, out double? value))
+                known[key] = value = TryBuild(between.With(turned), before.Start ?? before, sampled) is { } fly ? query.Of(fly) : null;
+            return value;
+        }
+    }
+
+    /// <summary>At most four: the three with the most say by themselves, and the rest together.</summary>
+    private static int[][] Groups(int count, Func<int[], double?> value)
+    {
+        int[] all = [.. Enumerable.Range(0, count)];
+        if (count <= Shapley.Most) return [.. all.Select(i => (int[])[i])];
+        double start = value([]) ?? 0, end = value(all) ?? 0;
+        int[] ranked =
+        [
+            .. all.OrderByDescending(i => Math.Abs((value([i]) ?? start) - start) + Math.Abs(end - (value([.. all.Where(j => j != i)]) ?? end))),
+        ];
+        return [.. ranked.Take(Shapley.Most - 1).Select(i => (int[])[i]), ranked[(Shapley.Most - 1)..]];
+    }
+
+    // Between two sound flies may stand one whose parts overlap.
+    private static FlyFigures? TryBuild(Recipes.Model.Recipe recipe, FlyFigures start, bool sampled)
+    {
+        try
+        {
+            return new FlyFigures(recipe, start, sampled ? Quick : null);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+}

@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
+using TyingClass.Balance.Reports;
+using TyingClass.Balance.Tying;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Model;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Reasons;
+
+/// <summary>One fly: what a figure would be without each thing, what a sum is made of, which error costs most.</summary>
+internal static class OneFlyReason
+{
+    // Twenty samples are tied; a few hundred flies tell which error is the worst.
+    private const int FliesForErrors = 200;
+
+    /// <summary>In the form that suits the quantity.</summary>
+    public static Reason Of(QuantityQuery query, FlyFigures fly) => query.Quantity.Name switch
+    {
+        "mass" or "held water" or "mass with held water" or "wet weight" or "displaced volume" or "mass of" or "mass moment of" => MadeOf(query, fly),
+        "rides as intended" or "leans" or "flips" => Hands(query, fly),
+        "keel moment of" or "center, x of" => Told(query, query.Of(fly), ReasonForm.MadeOf,
+            [new ReasonShare(PartThing(query.Part!), query.Of(fly) ?? 0, 0, query.Of(fly))]),
+        "parts" or "changes" => Told(query, query.Of(fly), ReasonForm.MadeOf, []),
+        "added mass" when fly.Start is { } start => ChangeReason.Of(query, start, fly),
+        _ => Without(query, fly),
+    };
+
+    /// <summary>Each part taken away in turn, a bent eye straightened, a cinched knot opened, and the figure worked out anew.</summary>
+    /// <param name="watch">Sees each fly that lacks something.</param>
+    public static Reason Without(QuantityQuery query, FlyFigures fly, Action<Thing, FlyFigures>? watch = null)
+    {
+        double? now = query.Of(fly);
+        List<ReasonShare> shares = [];
+        bool bare = fly.Body.Parts.Length == 1;
+        double? hookAlone = query.Of(fly.Tied(fly.Body with { Parts = [fly.Body.Parts[0]] }, fly.Start));
+        foreach (BodyPart part in fly.Body.Parts)
+        {
+            bool isHook = !part.IsTied;
+            if (isHook && bare && query.Quantity.IsOfMass)
+                shares.AddRange(part.Pieces.Select(piece => Share(PartThing(piece.Name), Of(PartThing(piece.Name), Lacking(fly, piece)))));
+            // The hook gives a fly its shape in the water; on the scale it is one part among others.
+            else if (!isHook || query.Quantity.IsOfMass)
+                shares.Add(Share(PartThing(part.Name), Of(PartThing(part.Name), fly.Body.Parts.Remove(part))) with
+                {
+                    BareSi = isHook ? null : hookAlone,
+                    AloneSi = isHook ? null : query.Of(fly.Tied(fly.Body with { Parts = [fly.Body.Parts[0], part] }, fly.Start)),
+                });
+        }
+
+        if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(new Thing(ThingKind.Eye), Watched(new Thing(ThingKind.Eye), new FlyFigures(straight, fly.Start))));
+        if (query.Knot is null && query.Quantity.Takes.HasFlag(Circumstances.Knot) && fly.Conditions.Knot == Knot.Cinched)
+            shares.Add(Share(new Thing(ThingKind.Knot), (query with { Knot = Knot.Loop }).Of(fly)));
+        return Told(query, now, ReasonForm.Without, [.. shares.OrderByDescending(s => s.FromSi is not null).ThenBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);
+
+        double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));
+
+        double? Watched(Thing what, FlyFigures lacking)
+        {
+            watch?.Invoke(what, lacking);
+            return query.Of(lacking);
+        }
+
+        ReasonShare Share(Thing what, double? without) => new(what, now - without ?? 0, without, now);
+    }
+
+    private static Reason MadeOf(QuantityQuery query, FlyFigures fly)
+    {
+        string name = query.Quantity.Name;
+        double density = fly.Conditions.Water.DensityKgM3, soakS = query.State == WetState.Fresh ? 0 : double.PositiveInfinity;
+        List<ReasonShare> shares = [];
+        foreach (BodyPart part in fly.Body.Parts)
+        {
+            if (query.Part is { } only && !string.Equals(only, part.Name, StringComparison.OrdinalIgnoreCase)) continue;
+            MassMoments moments = MassMoments.Of([part], soakS);
+            // A question of held water is about what the dressing drinks: that comes before the metal, however heavy.
+            if (name is "held water" or "mass with held water" && part.HeldWaterKg > 0)
+                Add(new Thing(ThingKind.HeldWater, part.Name), part.HeldWaterKg);
+            if (name != "held water")
+                Add(PartThing(part.Name), name switch
+                {
+                    "wet weight" => moments.WetMassKg(density),
+                    "displaced volume" => moments.VolumeM3,
+                    "mass moment of" => query.Of(fly) ?? 0,
+                    _ => moments.MassKg,
+                });
+        }
+
+        return Told(query, query.Of(fly), ReasonForm.MadeOf,
+            [.. shares.OrderByDescending(s => s.What.Kind == ThingKind.HeldWater).ThenByDescending(s => Math.Abs(s.Si))]);
+
+        void Add(Thing what, double si) => shares.Add(new ReasonShare(what, si, query.Of(fly) - si, query.Of(fly)));
+    }
+
+    private static Reason Hands(QuantityQuery query, FlyFigures fly)
+    {
+        (double now, ImmutableArray<ErrorCost> costs) = TyingErrors.Of(
+            fly.Body, query.Under(fly.Conditions), query.State, ReportOptions.Default with { Flies = FliesForErrors });
+        ErrorCost[] parts = [.. costs.Where(c => c.Error is null)], errors = [.. costs.Where(c => c.Error is not null)];
+        HandsError? worst = errors.Length == 0 ? null : (HandsError)(int)errors.MaxBy(e => e.AsIntended).Error!.Value;
+        return Told(query, query.Of(fly), ReasonForm.Hands,
+        [
+            .. parts.Where(p => p.AsIntended > now).OrderByDescending(p => p.AsIntended).Select(p => new ReasonShare(
+                new Thing(ThingKind.Hands, p.Part), now - p.AsIntended, p.AsIntended, now) { Error = errors.Any(e => e.Part == p.Part) ? worst : null }),
+        ]);
+    }
+
+    private static Reason Told(QuantityQuery query, double? now, ReasonForm form, ImmutableArray<ReasonShare> shares) =>
+        new(form, query.Quantity.Name, query.Phrase, null, now, shares) { NoticeableSi = query.Quantity.NoticeableSi, Part = query.Part };
+
+    private static Thing PartThing(string part) => part switch
+    {
+        "hook" => new Thing(ThingKind.Hook),
+        "hook eye" or "eye" => new Thing(ThingKind.Eye),
+        _ => new Thing(ThingKind.Part, part),
+    };
+
+    // The hook without one of its pieces.
+    private static ImmutableArray<BodyPart> Lacking(FlyFigures fly, BodyPart piece)
+    {
+        BodyPart hook = fly.Body.Parts.First(p => !p.IsTied);
+        return [.. fly.Body.Parts.SelectMany(p => p == hook ? hook.Pieces.Remove(piece) : [p])];
+    }
+
+    private static Recipe? Straightened(Recipe recipe) => recipe.Hook.Eye is EyeKind.Straight or EyeKind.Jig
+        ? null
+        : recipe with { Hook = recipe.Hook with { Eye = EyeKind.Straight, EyeAngleRad = null } };
+}

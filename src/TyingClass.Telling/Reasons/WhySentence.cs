@@ -1,0 +1,100 @@
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+
+namespace TyingClass.Telling.Reasons;
+
+/// <summary>A reason with its figures: "Of the 0.9 mm the ring gave 0.7".</summary>
+public static class WhySentence
+{
+    private const int MostShares = 4;
+
+    // Under a twentieth of the largest a share is not worth a word.
+    private const double LeastShare = 0.05;
+
+    public static string Of(Reason reason, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        return reason.Form switch
+        {
+            ReasonForm.Change => Change(reason, units),
+            ReasonForm.Without => Without(reason, units),
+            ReasonForm.MadeOf => MadeOf(reason, units),
+            _ => Hands(reason, units),
+        };
+    }
+
+    /// <summary>What has a say, the most first, and nothing of how much.</summary>
+    public static string Names(Reason reason)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        string[] names = [.. Worth(reason).Select(s => $"the {s.What.Word}")];
+        return names.Length == 0 ? "Nothing but the hook has a say in this." : $"What has a say in it, the most first: {Grammar.And(names)}.";
+    }
+
+    private static string Change(Reason reason, UnitSystem units)
+    {
+        string the = $"the {reason.Phrase(units)}", with = Grammar.And(reason.Shares.Take(MostShares).Select(TurnedWords.Of));
+        string[] ends = reason.Magnitude is { } magnitude ? [.. magnitude.SayApart(units, reason.FromSi, reason.ToSi)] : [Say(reason.FromSi), Say(reason.ToSi)];
+        if (reason.FromSi is not { } from || reason.ToSi is not { } to)
+        {
+            return reason.FromSi is null && reason.ToSi is null
+                ? $"{Grammar.Capital(the)} cannot be told of either fly."
+                : $"{Grammar.Capital(with)}, {the} {(reason.ToSi is null ? $"can no longer be told; before it was {ends[0]}" : $"is {ends[1]}; before it could not be told")}.";
+        }
+
+        if (ends[0] == ends[1] || reason.Shares.IsEmpty) return $"{Grammar.Capital(the)} stays {ends[1]}.";
+        string goes = $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}.";
+        if (reason.Shares.Length == 1) return $"{goes} All of it comes from this: {with}.";
+        string gave = Grammar.And(Worth(reason).Select(s =>
+            $"the {s.What.Word} gave {Amount(s.Si)}{(s.Si * (to - from) < 0 ? " the other way" : "")}"));
+        return $"{goes} Of the {Amount(to - from)} between them, {gave}.";
+
+        string Amount(double si) => reason.Magnitude?.Say(Math.Abs(si), units) ?? Numbers.Write(Math.Abs(si), 2);
+    }
+
+    private static string Without(Reason reason, UnitSystem units)
+    {
+        string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
+        ReasonShare[] told = [.. Worth(reason)];
+        if (told.Length == 0) return now;
+        return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Lacking(s.What)}"))}.";
+    }
+
+    private static string MadeOf(Reason reason, UnitSystem units)
+    {
+        ReasonShare[] told = [.. Worth(reason)];
+        string whole = Say(reason, reason.ToSi, units);
+        return told.Length <= 1 ? $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {whole}."
+            : $"Of the {whole}, {Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
+    }
+
+    private static string Hands(Reason reason, UnitSystem units)
+    {
+        string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
+        if (reason.Top is not { FromSi: { } best } top) return $"{now} No small slip of the hands changes that.";
+        return $"{now} With the {top.What.Word} tied without any error it would be about {Magnitudes.RidesAsIntended.Say(Math.Round(best, 2), units)}. "
+            + $"The error that costs most: {HandsWords.Of(top)}.";
+    }
+
+    /// <summary>"without the wing", "with the eye straight".</summary>
+    public static string Lacking(Thing thing)
+    {
+        ArgumentNullException.ThrowIfNull(thing);
+        return thing.Kind switch
+        {
+            ThingKind.Eye => "with the eye straight",
+            ThingKind.Knot => "with the knot tied as a loop",
+            _ => $"without the {thing.Word}",
+        };
+    }
+
+    private static IEnumerable<ReasonShare> Worth(Reason reason)
+    {
+        double most = reason.Shares.IsEmpty ? 0 : reason.Shares.Max(s => Math.Abs(s.Si));
+        return reason.Shares.Where(s => most > 0 && Math.Abs(s.Si) >= LeastShare * most).Take(MostShares);
+    }
+
+    private static string Say(Reason reason, double? si, UnitSystem units) => reason.Magnitude?.Say(si, units) ?? Say(si);
+
+    private static string Say(double? si) => si is { } value ? Numbers.Write(value, 2) : Magnitude.None;
+}
