@@ -30,9 +30,6 @@ public static class OpeningSentence
         return $"{with}, {moved}{judged}.";
     }
 
-    /// <summary>Whether one thing is named as what decides, and not two.</summary>
-    internal static bool NamesOne(Reason reason) => reason.Form != ReasonForm.Without || Second(reason) is null;
-
     /// <summary>"The bead decides most: without it, the mass center would lie further back."</summary>
     public static string OfOne(Reason reason)
     {
