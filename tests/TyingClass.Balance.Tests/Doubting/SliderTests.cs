@@ -1,4 +1,3 @@
-using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
