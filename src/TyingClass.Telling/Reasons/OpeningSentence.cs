@@ -1,3 +1,4 @@
+using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;
@@ -147,7 +148,7 @@ public static class OpeningSentence
     {
         if (top is { AloneSi: { } alone, BareSi: { } bare } && Math.Abs(alone - bare) > 2 * Math.Abs(top.Si)) return Alone(top, reason, alone, bare);
         string without = Lacks(top.What);
-        if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} it would no longer ride at all";
+        if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} {NoLonger(reason.Quantity)}";
         return reason.Quantity switch
         {
             "pitch while sinking" => $"{without} it would sink {Nose(from)}",
@@ -164,6 +165,9 @@ public static class OpeningSentence
         "pitch" => $"even alone on the hook {It(top)} would make it ride {Nose(alone)}",
         _ => $"even with nothing else on the hook, {MoveWords.Of(reason.Quantity).SayWould(alone > bare)}",
     };
+
+    private static string NoLonger(string quantity) => AskedPicture.IsOfFalling(quantity) ? "it would find no steady way to sink"
+        : "it would no longer ride so that this could be told";
 
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 

@@ -90,7 +90,7 @@ public sealed class CourseCheckerTests : IDisposable
     {
         _folder.Write("recipes/hair.fly.yaml", Repo.Recipe("recipes/reed-darter.fly.yaml")!
             .Replace("side: under\n  - part: body", "side: top\n  - part: body", StringComparison.Ordinal)
-            .Replace("size: 4 mm", "size: 0.6 mm", StringComparison.Ordinal));
+            .Replace("size: 4 mm", "size: 1.8 mm", StringComparison.Ordinal));
 
         AssertFinds(Exercise("predict", "file: recipes/hair.fly.yaml\nask: which way up"), "too near a coin toss to ask");
     }
@@ -204,7 +204,7 @@ public sealed class CourseCheckerTests : IDisposable
     }
 
     [Theory]
-    [InlineData("holds: pitch while sinking < -45° and mass of bead > 0.1 g", null)]
+    [InlineData("holds: pitch while sinking < -30° and mass of bead > 0.1 g", null)]
     [InlineData("holds: [mass < 1 g, pitch while sinking > 0°]", "Slate Minnow: the engine does not find that pitch while sinking > 0°.")]
     [InlineData("with: {\"parts[0].size\": 3.2 mm}\n    holds: mass < 0.5 g", null)]
     [InlineData("with: {\"parts[9].size\": 3.2 mm}\n    holds: mass < 0.5 g", "there is no parts[9].size")]

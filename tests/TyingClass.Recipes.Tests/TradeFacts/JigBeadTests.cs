@@ -45,18 +45,19 @@ public sealed class JigBeadTests
         Assert.All(All.Value.Where(t => t.Bead.StartsWith("tungsten", StringComparison.Ordinal)), t => Assert.True(t.Ride.IsReliable, t.Name));
     }
 
-    // Laid down first as "too light": a brass bead of 0.4 gapes. The physics disagrees for every one of them.
+    // Laid down first as "too light": a brass bead of 0.4 gapes. For two in three it is.
     [Fact]
-    public void Solve_JigNymphs_SmallBrassBeadIsAlreadyHeavyEnough() =>
-        Assert.All(All.Value.Where(t => t.Bead.StartsWith("brass", StringComparison.Ordinal)), t => Assert.True(t.Ride.IsReliable, t.Name));
+    public void Solve_JigNymphs_SmallBrassBeadIsOnTheBrink() =>
+        Assert.InRange(All.Value.Count(t => t.Bead.StartsWith("brass", StringComparison.Ordinal) && t.Ride.IsReliable) / 60.0, 0.25, 0.4);
 
     [Fact]
-    public void Solve_JigNymphsWithGlassBeads_BendWorksAgainstTheBeadInEveryLedger() =>
+    public void Solve_JigNymphsWithGlassBeads_BendDecidesEveryLedger() =>
         Assert.All(All.Value.Where(t => t.Bead.StartsWith("glass", StringComparison.Ordinal)), t =>
         {
             Assert.True(t.LedgerGmm(p => p == "bend") < 0, t.Name);
-            Assert.True(t.LedgerGmm(p => p == "bead") > 0, t.Name);
             Assert.True(t.LedgerGmm(_ => true) < 0, t.Name);
+            // So light a bead has next to nothing to say.
+            Assert.InRange(t.LedgerGmm(p => p == "bead"), -0.02, 0.02);
         });
 
     [Fact]

