@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;

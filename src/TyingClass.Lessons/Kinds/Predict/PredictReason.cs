@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;

@@ -1,6 +1,7 @@
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
+using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Kinds.Sort;
