@@ -10,7 +10,7 @@ internal static class Answers
 
     /// <summary>Sends the darter in as it was given: it flips.</summary>
     public static async Task<ExercisePage> FailRepairAsync(Browser browser) =>
-        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).SubmitAsync();
+        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).Set("parts[0].size", "4.2 mm").SubmitAsync();
 
     /// <summary>Lashes the eyes on top.</summary>
     public static async Task<ExercisePage> PassRepairAsync(Browser browser) =>

@@ -5,7 +5,6 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling.Sentences;
 using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Sort;
@@ -39,7 +38,8 @@ internal static class SortGrader
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo =
-                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}.{(passed ? $" In order: {key}." : "")}",
+                    $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}."
+                    + (passed ? $" In order: {key}." : ""),
                 Goals = [.. pairs],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => $"In order: {key}."),
