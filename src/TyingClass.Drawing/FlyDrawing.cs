@@ -56,7 +56,8 @@ public static class FlyDrawing
 
     /// <summary>Two flies, or one fly twice, to one scale: two pictures, to stand side by side or one above the other.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
-    public static (string First, string Second) Pair(FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
+    public static (string First, string Second) Pair(
+        FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
         Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
 
     /// <summary>A fly in the two commonest ways it can ride at its own speed; null where there is but one.</summary>

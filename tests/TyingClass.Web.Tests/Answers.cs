@@ -10,7 +10,7 @@ internal static class Answers
 
     /// <summary>Changes the darter, and not in what matters: it flips. As it was given it would be no attempt.</summary>
     public static async Task<ExercisePage> FailRepairAsync(Browser browser) =>
-        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).Set("parts[0].size", "4.4 mm").SubmitAsync();
+        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).Set("parts[0].size", "4.2 mm").SubmitAsync();
 
     /// <summary>Lashes the eyes on top.</summary>
     public static async Task<ExercisePage> PassRepairAsync(Browser browser) =>

@@ -17,7 +17,7 @@ public static class LastHint
 {
     /// <summary>Changes that make <paramref name="from"/> pass the exercise, least added mass first.</summary>
     public static ImmutableArray<Proposal> Proposals(Exercise exercise, Recipe from, AdviserCall? adviser = null) =>
-        Smallest(Search(exercise, from, adviser).Where(p => !GoalCheck.IsLeftToTheCast(exercise, p.Solved.Report)));
+        Smallest(Search(exercise, from, adviser).Where(p => !GoalCheck.IsLeftToTheCast(exercise, p.Solved.Report)), AskedAbout(exercise));
 
     /// <summary>Whether any single change makes <paramref name="from"/> pass.</summary>
     internal static bool Exists(Exercise exercise, Recipe from) => Search(exercise, from, null).Any();
@@ -42,8 +42,18 @@ public static class LastHint
 
     private static IEnumerable<Proposal> Search(Exercise exercise, Recipe from, AdviserCall? adviser) => Search(exercise, exercise.Goals, from, adviser);
 
-    private static ImmutableArray<Proposal> Smallest(IEnumerable<Proposal> found) =>
-        [.. found.OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+    // Least added mass first, but before all others what the exercise is about.
+    private static ImmutableArray<Proposal> Smallest(IEnumerable<Proposal> found, string? about = null) =>
+        [.. found.OrderByDescending(p => about is not null && p.Path.StartsWith(about, StringComparison.Ordinal)).ThenBy(p => p.AddedMassG)
+            .ThenBy(p => p.Path, StringComparer.Ordinal)];
+
+    /// <summary>"parts[0]", "hook", "fishing": where the author's own answer changes one thing; null where it changes several, or none is known.</summary>
+    private static string? AskedAbout(Exercise exercise)
+    {
+        if (Given(exercise) is not { } given || exercise.ModelAnswer is not { } text || RecipeParser.Parse(text).Value is not { } model) return null;
+        string[] places = [.. ChangeList.Between(given, model).Select(c => c.Path.Split('.')[0]).Distinct()];
+        return places is [var only] ? only : null;
+    }
 
     private static Recipe? Given(Exercise exercise) => exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;

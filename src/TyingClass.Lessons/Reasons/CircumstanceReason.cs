@@ -19,7 +19,7 @@ public static class CircumstanceReason
             mask == 0 ? from : mask == (1 << airy.Length) - 1 ? to : fresh.Of(fly.Tied(Driven([.. airy.Where((_, i) => (mask & 1 << i) != 0)]), fly.Start)));
         return new Reason(ReasonForm.Change, query.Quantity.Name, _ => query.Quantity.Phrase, from, to,
         [
-            .. airy.Select((p, i) => new ReasonShare(new Thing(ThingKind.Air, p.Name), shares?[i] ?? 0, from, to) { Turned = [new Turned("air", null, null)] })
+            .. airy.Select((p, i) => new ReasonShare(new Thing(ThingKind.Air, p.Name), shares?[i] ?? 0, from, to) { Turned = [Left] })
                 .OrderByDescending(s => Math.Abs(s.Si)),
         ])
         {
@@ -37,17 +37,19 @@ public static class CircumstanceReason
 
     /// <summary>What the knot does: from a loop to a cinched one.</summary>
     public static Reason Knotted(QuantityQuery query, FlyFigures fly) => Single(
-        query, new Thing(ThingKind.Knot), new Turned("knot", "loop", "cinched"),
+        query, new Thing(ThingKind.Knot), new TurnedLine("knot", "loop", "cinched"),
         (query with { Knot = Knot.Loop }).Of(fly), (query with { Knot = Knot.Cinched }).Of(fly));
 
     /// <summary>What the speed does: from the slower asked about to the faster.</summary>
     public static Reason Sped(QuantityQuery query, double slowMS, double fastMS, FlyFigures fly) => Single(
-        query, new Thing(ThingKind.Speed), new Turned("speed", Speed(slowMS), Speed(fastMS)),
+        query, new Thing(ThingKind.Speed), new TurnedLine("speed", Speed(slowMS), Speed(fastMS)),
         (query with { SpeedMS = slowMS }).Of(fly), (query with { SpeedMS = fastMS }).Of(fly));
+
+    private static readonly TurnedLine Left = new("air", null, null);
 
     private static string Speed(double speedMS) => Recipes.Text.Units.Write(speedMS, Recipes.Text.Dimension.Speed);
 
-    private static Reason Single(QuantityQuery query, Thing what, Turned turned, double? from, double? to) => new(
+    private static Reason Single(QuantityQuery query, Thing what, TurnedLine turned, double? from, double? to) => new(
         ReasonForm.Change, query.Quantity.Name, _ => query.Quantity.Phrase, from, to,
         [new ReasonShare(what, to - from ?? 0, from, to) { Turned = [turned] }])
     {

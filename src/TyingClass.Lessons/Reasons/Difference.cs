@@ -8,7 +8,7 @@ namespace TyingClass.Lessons.Reasons;
 
 /// <summary>One thing that differs between two recipes and can be turned over by itself.</summary>
 /// <param name="Turned">Every line of the recipe that changes with it.</param>
-internal sealed record Difference(Thing What, ImmutableArray<Turned> Turned);
+internal sealed record Difference(Thing What, ImmutableArray<TurnedLine> Turned);
 
 /// <summary>Two recipes, and every fly in between.</summary>
 internal sealed class Differences
@@ -80,7 +80,7 @@ internal sealed class Differences
     }
 
     // What a recipe leaves to the scale is a measure all the same: a gape can get wider than it was.
-    private Turned Stated(Turned turned) => turned with
+    private TurnedLine Stated(TurnedLine turned) => turned with
     {
         Before = turned.Before ?? OfScale(_before.Hook, turned.Key),
         After = turned.After ?? OfScale(_after.Hook, turned.Key),
@@ -98,6 +98,6 @@ internal sealed class Differences
 
     private static string Length(double m) => Units.Write(m, Dimension.Length);
 
-    private static Turned Turn(Grading.RecipeChange change) =>
+    private static TurnedLine Turn(Grading.RecipeChange change) =>
         new(change.IsWholePart ? "" : change.Path[(change.Path.LastIndexOf('.') + 1)..], change.Before, change.After);
 }

@@ -48,7 +48,8 @@ public static class OneFlyReason
                 });
         }
 
-        if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(new Thing(ThingKind.Eye), Watched(new Thing(ThingKind.Eye), new FlyFigures(straight, fly.Start))));
+        Thing eye = new(ThingKind.Eye);
+        if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(eye, Watched(eye, new FlyFigures(straight, fly.Start))));
         if (query.Knot is null && query.Quantity.Takes.HasFlag(Circumstances.Knot) && fly.Conditions.Knot == Knot.Cinched)
             shares.Add(Share(new Thing(ThingKind.Knot), (query with { Knot = Knot.Loop }).Of(fly)));
         return Told(query, now, ReasonForm.Without, [.. shares.OrderBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);

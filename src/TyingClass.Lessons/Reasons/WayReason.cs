@@ -2,7 +2,6 @@ using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
-using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Reasons;
 

@@ -33,6 +33,7 @@ public sealed record Sensitivity(string Path, string Kind, Advised Step, double?
 public static class Adviser
 {
     private const int FliesWhileSearching = 100;
+    private const int FewSteps = 12;
 
     /// <summary>The proposals, least added mass first.</summary>
     /// <param name="reached">What is asked of a solved fly. Nothing is assumed of it.</param>
@@ -100,6 +101,8 @@ public static class Adviser
     {
         ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching), SoakTimesS = [] };
         int low = 0, high = 1;
+        // Few steps are tried one by one: what is asked for may be reached at one of them and lost again at the next.
+        while (change.Steps <= FewSteps && high < change.Steps && !(allowed(change, high) && reached(change.At(high), quick))) low = high++;
         while (true)
         {
             if (allowed(change, high) && reached(change.At(high), quick))
@@ -125,7 +128,10 @@ public static class Adviser
         // A hundred flies may flatter a change that a thousand do not: step on until the full sample agrees.
         for (steps = high; steps <= Math.Min(change.Steps, high + 8); steps++)
         {
-            if (allowed(change, steps) && reached(change.At(steps), options)) return true;
+            if (!allowed(change, steps) || !reached(change.At(steps), options)) continue;
+            // Or they may slight a smaller one: what is called the smallest is one whose next smaller fails.
+            while (steps > 1 && allowed(change, steps - 1) && reached(change.At(steps - 1), options)) steps--;
+            return true;
         }
 
         return false;

@@ -57,7 +57,8 @@ public static class OpeningSentence
         string both = $"The {top.What.Word} and the {second.What.Word} have the most say here";
         string? alone = (top, second, reason.Quantity) switch
         {
-            ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch while sinking") when a > 0 == b > 0 => $"either alone would make it sink nose {(a > 0 ? "up" : "down")}",
+            ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch while sinking") when a > 0 == b > 0 =>
+                $"either alone would make it sink nose {(a > 0 ? "up" : "down")}",
             ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch") when a > 0 == b > 0 => $"either alone would make it ride nose {(a > 0 ? "up" : "down")}",
             _ when top.Si > 0 == second.Si > 0 => $"without either, {MoveWords.Of(reason.Quantity).SayWould(top.Si < 0)}",
             _ => "they work against each other",
@@ -99,7 +100,8 @@ public static class OpeningSentence
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Top is not { } top) return OfOne(reason);
         if (!reason.IsNoticeable && reason.Shares.FirstOrDefault(x => x.Si * top.Si < 0) is { } against)
-            return $"What the {top.What.Word} {top.What.Verb("gives", "give")}, the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same.";
+            return $"What the {top.What.Word} {top.What.Verb("gives", "give")}, "
+                + $"the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same.";
         return $"Between {Names(less, more) ?? "the two flies"}, {Difference(top)} {top.What.Verb("makes", "make")} the most difference.";
     }
 

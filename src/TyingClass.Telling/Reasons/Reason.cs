@@ -58,7 +58,7 @@ public sealed record ReasonShare(Thing What, double Si, double? FromSi, double? 
     public double SaySi => (Math.Abs(Si) + Math.Abs(AloneSi - BareSi ?? Si)) / 2;
 
     /// <summary>What was done to it.</summary>
-    public ImmutableArray<Turned> Turned { get; init; } = [];
+    public ImmutableArray<TurnedLine> Turned { get; init; } = [];
 
     /// <summary>The error that costs most, where hands are asked about.</summary>
     public HandsError? Error { get; init; }
@@ -66,7 +66,7 @@ public sealed record ReasonShare(Thing What, double Si, double? FromSi, double? 
 
 /// <summary>One line of a recipe, before and after.</summary>
 /// <param name="Key">"side"; empty for a whole part put in or taken out.</param>
-public sealed record Turned(string Key, string? Before, string? After);
+public sealed record TurnedLine(string Key, string? Before, string? After);
 
 /// <summary>What a tyer's hand gets a little wrong.</summary>
 public enum HandsError

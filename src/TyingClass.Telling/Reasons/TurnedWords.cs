@@ -9,7 +9,7 @@ public static class TurnedWords
     public static string Of(ReasonShare share)
     {
         ArgumentNullException.ThrowIfNull(share);
-        ImmutableArray<Turned> turned = share.Turned;
+        ImmutableArray<TurnedLine> turned = share.Turned;
         if (turned.IsEmpty) return $"with the {share.What.Word} changed";
         return share.What.Kind switch
         {
@@ -26,7 +26,7 @@ public static class TurnedWords
         };
     }
 
-    private static string Eye(Turned eye)
+    private static string Eye(TurnedLine eye)
     {
         string before = First(eye.Before), after = First(eye.After);
         return before == after ? "with the eye bent to another angle"
@@ -37,17 +37,18 @@ public static class TurnedWords
         static string First(string? text) => (text ?? "straight").Split(' ')[0];
     }
 
-    private static string Water(Turned water)
+    private static string Water(TurnedLine water)
     {
         string before = Kind(water.Before), after = Kind(water.After);
         if (before != after) return $"in {after} water instead of {before} water";
-        return $"in {Sized(new Turned("", Degrees(water.Before), Degrees(water.After)), "warmer", "colder", "other")} water";
+        return $"in {Sized(new TurnedLine("", Degrees(water.Before), Degrees(water.After)), "warmer", "colder", "other")} water";
 
         static string Kind(string? text) => text?.StartsWith("sea", StringComparison.OrdinalIgnoreCase) == true ? "sea" : "fresh";
-        static string? Degrees(string? text) => text?.Split(' ', StringSplitOptions.RemoveEmptyEntries).FirstOrDefault(t => t.Length > 0 && char.IsAsciiDigit(t[0]));
+        static string? Degrees(string? text) =>
+            text?.Split(' ', StringSplitOptions.RemoveEmptyEntries).FirstOrDefault(t => t.Length > 0 && char.IsAsciiDigit(t[0]));
     }
 
-    private static string Hook(Turned hook) => hook.Key switch
+    private static string Hook(TurnedLine hook) => hook.Key switch
     {
         "gape" => $"a hook with {Sized(hook, "a wider", "a narrower", "another")} gape",
         "wire" => "a hook of another wire",
@@ -63,7 +64,7 @@ public static class TurnedWords
             ? text.Contains('/', StringComparison.Ordinal) ? -number : number
             : null;
 
-    private static string Part(Thing part, ImmutableArray<Turned> turned)
+    private static string Part(Thing part, ImmutableArray<TurnedLine> turned)
     {
         string the = $"the {part.Word}";
         if (turned[0].Key.Length == 0) return turned[0].After is null ? $"without {the}" : $"with {the} added";
@@ -71,7 +72,7 @@ public static class TurnedWords
         return $"with {the} {Grammar.And(said)}";
     }
 
-    private static string Field(Thing part, Turned turned) => turned.Key switch
+    private static string Field(Thing part, TurnedLine turned) => turned.Key switch
     {
         "side" => $"{Side(turned.After)} instead of {Side(turned.Before)}",
         "at" => Sized(turned, "further back", "further forward", "in another place"),
@@ -96,7 +97,7 @@ public static class TurnedWords
         _ => "around the shank",
     };
 
-    private static string Sized(Turned turned, string more, string less, string other)
+    private static string Sized(TurnedLine turned, string more, string less, string other)
     {
         double? before = Number(turned.Key, turned.Before), after = Number(turned.Key, turned.After);
         return before is { } b && after is { } a && !a.Equals(b) ? a > b ? more : less : other;

@@ -39,7 +39,8 @@ public static class WhySentence
         {
             return reason.FromSi is null && reason.ToSi is null
                 ? $"{Grammar.Capital(the)} cannot be told of either fly."
-                : $"{Grammar.Capital(with)}, {the} {(reason.ToSi is null ? $"can no longer be told; before it was {ends[0]}" : $"is {ends[1]}; before it could not be told")}.";
+                : reason.ToSi is null ? $"{Grammar.Capital(with)}, {the} can no longer be told; before it was {ends[0]}."
+                : $"{Grammar.Capital(with)}, {the} is {ends[1]}; before it could not be told.";
         }
 
         if (ends[0] == ends[1] || reason.Shares.IsEmpty) return $"{Grammar.Capital(the)} stays {ends[1]}.";

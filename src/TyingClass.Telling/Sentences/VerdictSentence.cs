@@ -30,7 +30,8 @@ public static class VerdictSentence
             $"{FlyWords.StateAtHead(state)} and pulled at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)} on a {FlyWords.Knot(state.Verdict.Knot)} knot";
         return state.Verdict.Kind switch
         {
-            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {(withKeel ? keel + " " : "")}{Alike(state.Tolerance)}",
+            VerdictKind.RidesAsIntended =>
+                $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {(withKeel ? keel + " " : "")}{Alike(state.Tolerance)}",
             VerdictKind.Leans => $"{where}, it leans over by {lean}. {keel}{LeansIt(state)}",
             VerdictKind.Tilts => $"{where}, it rides {meant}, but tilted. {keel} {Tilted(intent, state.Tolerance)}",
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {lean} from {meant}. {keel}",

@@ -51,7 +51,8 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
         });
     }
 
-    private string? Draw(AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
+    private string? Draw(
+        AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
     {
         FlyPair.Soak => Halves(
             FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),

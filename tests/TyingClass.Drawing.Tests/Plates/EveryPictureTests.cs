@@ -17,6 +17,7 @@ public sealed partial class EveryPictureTests
         ["side"] = FlyDrawing.Side,
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
+        ["fall"] = FlyDrawing.Fall,
         ["vise"] = FlyDrawing.Vise,
         ["tip"] = (f, o) => FlyDrawing.Tip(f, [], o),
         ["run"] = FlyDrawing.Run,
@@ -50,6 +51,7 @@ public sealed partial class EveryPictureTests
     [InlineData("side")]
     [InlineData("front")]
     [InlineData("hang")]
+    [InlineData("fall")]
     public void Draw_LongestCaption_IsWholeInAsManyLinesAsItNeeds(string kind)
     {
         foreach (SolvedFly fly in Samples.OfSheet.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))

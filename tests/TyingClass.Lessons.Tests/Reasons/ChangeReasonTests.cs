@@ -32,8 +32,10 @@ public sealed class ChangeReasonTests
     [Fact]
     public void Of_MoreThanFourDifferences_TellsThreeAndTheRest()
     {
-        string many = Flies.HeavierDarter.Replace("eye: straight", "eye: up 25°", StringComparison.Ordinal).Replace("knot: loop", "knot: cinched", StringComparison.Ordinal)
-            .Replace("diameter: 2.4 mm", "diameter: 2.8 mm", StringComparison.Ordinal).Replace("speed: 0.4 m/s", "speed: 0.5 m/s", StringComparison.Ordinal);
+        string many = Flies.HeavierDarter.Replace("eye: straight", "eye: up 25°", StringComparison.Ordinal)
+            .Replace("knot: loop", "knot: cinched", StringComparison.Ordinal)
+            .Replace("diameter: 2.4 mm", "diameter: 2.8 mm", StringComparison.Ordinal)
+            .Replace("speed: 0.4 m/s", "speed: 0.5 m/s", StringComparison.Ordinal);
 
         Reason reason = Of("pitch", many);
 

@@ -85,7 +85,7 @@ public sealed class RepairTests : IDisposable
     public async Task Repair_TextWithRemarks_StaysTextWhenAskedForAForm()
     {
         ExercisePage text = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AsTextAsync();
-        string mine = "# my own thought\n" + text.RecipeText;
+        string mine = "# my own thought\n" + text.RecipeText.Replace("size: 4 mm", "size: 4.2 mm", StringComparison.Ordinal);
 
         ExercisePage asked = await text.Write(mine).AsFormAsync();
 

@@ -21,7 +21,8 @@ internal static partial class ExplainGrader
         if (answerText.Length > MostCharacters)
             return GradeResult.Refused($"Your explanation is longer than {MostCharacters} characters. Shorten it to what matters.");
         // The model answer opens with this: it must have been worth somebody's thought.
-        if (Words().Matches(answerText).Select(m => m.Value.ToLowerInvariant()).Distinct().Count() < LeastWords) return GradeResult.Refused(RefusalSentence.TooShort);
+        if (Words().Matches(answerText).Select(m => m.Value.ToLowerInvariant()).Distinct().Count() < LeastWords)
+            return GradeResult.Refused(RefusalSentence.TooShort);
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
         WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units);
         return new GradeResult

@@ -42,7 +42,7 @@ internal static class MeasureGrader
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
-        AnswerReason reason = MeasureReason.Of(query, fly, answer, key, passed || hintsUsedUp, passed, options.Units);
+        AnswerReason reason = MeasureReason.Of(query, fly, passed ? null : ComparisonWords.Beside(answer, key), passed || hintsUsedUp, options.Units);
         return new GradeResult
         {
             Passed = passed,

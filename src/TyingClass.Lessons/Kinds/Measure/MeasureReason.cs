@@ -9,11 +9,12 @@ namespace TyingClass.Lessons.Kinds.Measure;
 /// <summary>What a figure hangs on. Whoever missed it is told where to look, and not how much: it may be tried again.</summary>
 internal static class MeasureReason
 {
-    public static AnswerReason Of(QuantityQuery query, FlyFigures fly, double answer, double key, bool told, bool passed, UnitSystem units)
+    /// <param name="beside">How the answer stands to the key, "is too large"; null where it passed.</param>
+    /// <param name="told">The figure may be told.</param>
+    public static AnswerReason Of(QuantityQuery query, FlyFigures fly, string? beside, bool told, UnitSystem units)
     {
         Reason reason = OneFlyReason.Of(query, fly);
-        string first = passed ? OpeningSentence.OfOne(reason)
-            : OpeningSentence.ToLookAt(reason, $"Your figure {ComparisonWords.Beside(answer, key)}");
+        string first = beside is null ? OpeningSentence.OfOne(reason) : OpeningSentence.ToLookAt(reason, $"Your figure {beside}");
         if (told) return AnswerReason.Of(first, units, reason).Shown(reason, FlyPair.None);
         // What a sum of masses is made from may be told; the one asked for may not.
         string masses = query.Quantity.Name.StartsWith("mass", StringComparison.Ordinal) || query.Quantity.Name == "hang angle"

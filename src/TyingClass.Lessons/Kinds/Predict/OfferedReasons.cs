@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
-using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
@@ -63,8 +62,10 @@ internal static class PredictReason
     {
         ImmutableArray<QuantityQuery> asked = Asked(exercise, own, fly, key);
         if (asked.IsEmpty) return Way(fly, units);
-        if (Circumstance(asked, fly) is { } reason) return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, PairOf(reason));
-        return asked[0].Quantity.Name is "lean" && asked[0] is { State: WetState.Soaked, SpeedMS: null, Knot: null } ? Way(fly, units) : One(asked[0], fly, units);
+        if (Circumstance(asked, fly) is { } reason)
+            return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, PairOf(reason));
+        bool way = asked[0] is { Quantity.Name: "lean", State: WetState.Soaked, SpeedMS: null, Knot: null };
+        return way ? Way(fly, units) : One(asked[0], fly, units);
     }
 
     /// <summary>The same figure asked of the fly fresh and soaked, on two knots or at two speeds: then the question is what that does.</summary>

@@ -5,7 +5,6 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling.Sentences;
 using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Sort;

@@ -1,7 +1,6 @@
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Kinds.Sort;

@@ -120,7 +120,8 @@ public sealed class PredictTests
         Exercise fresh = FreshProblem.Of(exercise, 1)!;
         string key = fresh.Kind.RightAnswer(fresh)!, other = fresh.Choices.First(c => c != key);
 
-        GradeResult right = Grader.Grade(exercise, new PredictAnswer(1, reason, key).Text, 1), wrong = Grader.Grade(exercise, new PredictAnswer(1, reason, other).Text, 1);
+        GradeResult right = Grader.Grade(exercise, new PredictAnswer(1, reason, key).Text, 1),
+            wrong = Grader.Grade(exercise, new PredictAnswer(1, reason, other).Text, 1);
 
         Assert.NotEqual(exercise.RecipeText, fresh.RecipeText);
         Assert.True(right.Passed);

@@ -38,7 +38,8 @@ public sealed class RepairTests
         Assert.Matches(@"^0\.[0-9]+ g$", feedback.Goals[1].Reached);
         Assert.Equal([false, false], feedback.Goals.Select(g => g.Met));
         Assert.Equal("With the dumbbell eyes larger, the share of flies stays about the same, and it has to change.", feedback.First);
-        Assert.StartsWith("The share of flies tied like it that ride as intended stays 0 %. The added mass goes from 0 g to 0.", feedback.Why, StringComparison.Ordinal);
+        Assert.StartsWith("The share of flies tied like it that ride as intended stays 0 %. The added mass goes from 0 g to 0.",
+            feedback.Why, StringComparison.Ordinal);
         Assert.All(result.Why, reason => Assert.Equal("dumbbell eyes", reason.Shares.Single().What.Word));
         Assert.Equal("First hint.", feedback.WhereToLook);
         Assert.Equal("More weight on the wrong side.", feedback.Misreading);
@@ -104,7 +105,8 @@ public sealed class RepairTests
         Assert.Equal("Second hint.", Hint(1));
         Assert.Equal("The smallest change that does it: tie the dumbbell eyes on top of the shank. It adds no mass.", Hint(2));
 
-        static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.LighterDarter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
+        static string? Hint(int failed) =>
+            Grader.Grade(Flies.Repair, Flies.LighterDarter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
         static IEnumerable<Proposal> Adviser(
             Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
             [new Proposal(
