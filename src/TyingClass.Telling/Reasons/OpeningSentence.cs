@@ -1,3 +1,4 @@
+using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
@@ -31,6 +32,9 @@ public static class OpeningSentence
             ? ", but not enough" : ", and that is the wrong way";
         return $"{with}, {moved}{judged}.";
     }
+
+    /// <summary>Whether one thing is named as what decides, and not two.</summary>
+    internal static bool NamesOne(Reason reason) => reason.Form != ReasonForm.Without || Second(reason) is null;
 
     /// <summary>"The bead decides most: without it, the mass center would lie further back."</summary>
     public static string OfOne(Reason reason)
@@ -146,7 +150,7 @@ public static class OpeningSentence
     {
         if (top is { AloneSi: { } alone, BareSi: { } bare } && Math.Abs(alone - bare) > 2 * Math.Abs(top.Si)) return Alone(top, reason, alone, bare);
         string without = Lacks(top.What);
-        if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} it would no longer ride at all";
+        if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} {NoLonger(reason.Quantity)}";
         return reason.Quantity switch
         {
             "pitch while sinking" => $"{without} it would sink {Nose(from)}",
@@ -163,6 +167,9 @@ public static class OpeningSentence
         "pitch" => $"even alone on the hook {It(top)} would make it ride {Nose(alone)}",
         _ => $"even with nothing else on the hook, {MoveWords.Of(reason.Quantity).SayWould(alone > bare)}",
     };
+
+    private static string NoLonger(string quantity) => AskedPicture.IsOfFalling(quantity) ? "it would find no steady way to sink"
+        : "it would no longer ride so that this could be told";
 
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;

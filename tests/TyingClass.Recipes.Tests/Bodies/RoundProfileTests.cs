@@ -38,7 +38,7 @@ public sealed class RoundProfileTests
     {
         double nose = Steps(Cone, At(Foam, 4)).Where(s => s.SectionStepM2 > 0).Sum(s => s.SectionStepM2);
         Assert.Equal(LambInertia.SideShare(14.0 / 4) * Math.PI * 4, nose / Mm / Mm, 1e-3);
-        Assert.Empty(Steps(Cone).Where(s => s.SectionStepM2 > 0.1 * nose));
+        Assert.DoesNotContain(Steps(Cone), s => s.SectionStepM2 > 0.1 * nose);
     }
 
     // The step down from cone to body belongs to the cone, the wider of the two.
