@@ -17,7 +17,7 @@ public static class LastHint
 {
     /// <summary>Changes that make <paramref name="from"/> pass the exercise, least added mass first.</summary>
     public static ImmutableArray<Proposal> Proposals(Exercise exercise, Recipe from, AdviserCall? adviser = null) =>
-        Smallest(Search(exercise, from, adviser));
+        Smallest(Search(exercise, from, adviser).Where(p => !GoalCheck.IsLeftToTheCast(exercise, p.Solved.Report)));
 
     /// <summary>Whether any single change makes <paramref name="from"/> pass.</summary>
     internal static bool Exists(Exercise exercise, Recipe from) => Search(exercise, from, null).Any();

@@ -22,9 +22,21 @@ internal static class GoalCheck
         {
             QuantityQuery query = Query(goal);
             double? si = query.Of(fly);
-            return new GoalResult(query.Asked(goal, units), Reached(goal, query, si, verdict, units), IsMet(goal, si));
+            string reached = Reached(goal, query, si, verdict, units);
+            return IsMet(goal, si) && IsLeftToTheCast(query, fly.Report)
+                ? new GoalResult(query.Asked(goal, units), GoalSentence.LeftToTheCast, false)
+                : new GoalResult(query.Asked(goal, units), reached, IsMet(goal, si));
         }),
     ];
+
+    /// <summary>
+    /// Flies tied alike may all stay the way they lie, and still the cast decides which way that is: then they do not ride as intended, whatever their share.
+    /// </summary>
+    public static bool IsLeftToTheCast(Exercise exercise, BalanceReport report) => exercise.Goals.Any(g => IsLeftToTheCast(Query(g), report));
+
+    private static bool IsLeftToTheCast(QuantityQuery query, BalanceReport report) =>
+        query is { Quantity.Name: "rides as intended", State: WetState.Soaked, SpeedMS: null, Knot: null }
+            && report.Verdict.Kind == VerdictKind.Undecided && report.Findings.Any(f => f.Kind == FindingKind.TwoWaysUp);
 
     public static ImmutableArray<GradedFigure> Figures(Exercise exercise, FlyFigures fly) =>
         [.. exercise.Goals.Select(goal => new GradedFigure(goal.Quantity, Query(goal).Of(fly)))];

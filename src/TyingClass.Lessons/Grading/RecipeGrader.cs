@@ -61,7 +61,7 @@ internal static class RecipeGrader
             {
                 First = reason.First,
                 Picture = reason.Picture,
-                WhatItWouldDo = VerdictSentence.Of(report, options.Units),
+                WhatItWouldDo = RecipeReason.WhatItWouldDo(exercise, fly, options.Units),
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =

@@ -22,6 +22,22 @@ internal static class RecipeReason
         return start is null ? Built(asked, fly, units) : Changed(asked, fly, start, units);
     }
 
+    /// <summary>What it would do: which way up where that is asked, else the figures that are.</summary>
+    public static string WhatItWouldDo(Exercise exercise, FlyFigures fly, UnitSystem units)
+    {
+        QuantityQuery[] asked = [.. exercise.Goals.Select(GoalCheck.Query)];
+        if (fly.Body.Parts.Length == 1) return OpeningSentence.OfBareHook();
+        bool keel = asked.Any(q => q.Quantity.Name is "keel height" or "level-line keel" or "righting range");
+        if (asked.Any(IsOfRiding)) return VerdictSentence.Of(fly.Body.Intent, fly.Report.Soaked, units, keel);
+        return asked.Where(IsOfSwimming).ToArray() is { Length: > 0 } told ? QuantityQuery.Told(fly, told, units)
+            : VerdictSentence.Of(fly.Body.Intent, fly.Report.Soaked, units, keel);
+    }
+
+    private static bool IsOfRiding(QuantityQuery query) =>
+        query.Quantity.Name is "rides as intended" or "leans" or "flips" or "lean" or "keel height" or "level-line keel" or "righting range";
+
+    private static bool IsOfSwimming(QuantityQuery query) => !query.Quantity.IsOfMass && query.Quantity.Name is not ("parts" or "changes" or "added mass");
+
     /// <summary>The goals missed; where none is, those that the fly given missed; else the first that a fly's swimming decides.</summary>
     private static IEnumerable<(Goal Goal, QuantityQuery Query)> TurnsOn(Exercise exercise, FlyFigures fly, FlyFigures? start)
     {
@@ -34,7 +50,10 @@ internal static class RecipeReason
 
     private static AnswerReason Changed((Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, FlyFigures start, UnitSystem units)
     {
+        asked = asked.Length > 1 && asked.Any(a => a.Query.Quantity.Name != "changes") ? [.. asked.Where(a => a.Query.Quantity.Name != "changes")] : asked;
         Reason[] reasons = [.. asked.Select(a => ChangeReason.Of(a.Query, start, fly))];
+        // What did not move and need not is not worth a word.
+        reasons = [reasons[0], .. reasons.Skip(1).Where(r => r.IsNoticeable)];
         if (reasons.All(r => r.Shares.IsEmpty)) return Built(asked, fly, units);
         (Goal goal, Reason first) = (asked[0].Goal, reasons[0]);
         bool met = GoalCheck.IsMet(goal, fly);

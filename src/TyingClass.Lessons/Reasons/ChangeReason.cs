@@ -7,7 +7,7 @@ using TyingClass.Telling.Reasons;
 namespace TyingClass.Lessons.Reasons;
 
 /// <summary>From one fly to another: what each difference gave to one figure.</summary>
-internal static class ChangeReason
+public static class ChangeReason
 {
     // Sixteen samples of a thousand flies would take seconds; the shares are then made to sum to what the whole samples say.
     private static readonly ReportOptions Quick = ReportOptions.Default with { Flies = 100 };

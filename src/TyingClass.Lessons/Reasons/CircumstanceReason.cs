@@ -7,7 +7,7 @@ using TyingClass.Telling.Reasons;
 namespace TyingClass.Lessons.Reasons;
 
 /// <summary>The same fly with one thing changed about it: soaked, on another knot, at another speed.</summary>
-internal static class CircumstanceReason
+public static class CircumstanceReason
 {
     /// <summary>What soaking does: the air of each part driven out by itself.</summary>
     public static Reason Soaking(QuantityQuery query, FlyFigures fly)

@@ -9,7 +9,7 @@ using TyingClass.Telling.Reasons;
 namespace TyingClass.Lessons.Reasons;
 
 /// <summary>One fly: what a figure would be without each thing, what a sum is made of, which error costs most.</summary>
-internal static class OneFlyReason
+public static class OneFlyReason
 {
     // Twenty samples are tied; a few hundred flies tell which error is the worst.
     private const int FliesForErrors = 200;
@@ -51,7 +51,7 @@ internal static class OneFlyReason
         if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(new Thing(ThingKind.Eye), Watched(new Thing(ThingKind.Eye), new FlyFigures(straight, fly.Start))));
         if (query.Knot is null && query.Quantity.Takes.HasFlag(Circumstances.Knot) && fly.Conditions.Knot == Knot.Cinched)
             shares.Add(Share(new Thing(ThingKind.Knot), (query with { Knot = Knot.Loop }).Of(fly)));
-        return Told(query, now, ReasonForm.Without, [.. shares.OrderByDescending(s => s.FromSi is not null).ThenBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);
+        return Told(query, now, ReasonForm.Without, [.. shares.OrderBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);
 
         double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));
 
@@ -61,7 +61,8 @@ internal static class OneFlyReason
             return query.Of(lacking);
         }
 
-        ReasonShare Share(Thing what, double? without) => new(what, now - without ?? 0, without, now);
+        // What it would not be at all without, it owes all of it to.
+        ReasonShare Share(Thing what, double? without) => new(what, now - without ?? now ?? 0, without, now);
     }
 
     private static Reason MadeOf(QuantityQuery query, FlyFigures fly)

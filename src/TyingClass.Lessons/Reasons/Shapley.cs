@@ -4,7 +4,7 @@ namespace TyingClass.Lessons.Reasons;
 /// What each of several differences gives to a figure: turned over one at a time in every order, and averaged. Source: L. S. Shapley, "A value for n-person
 /// games", Contributions to the Theory of Games II (1953) 307.
 /// </summary>
-internal static class Shapley
+public static class Shapley
 {
     /// <summary>So many differences take sixteen solutions; more are grouped first.</summary>
     public const int Most = 4;

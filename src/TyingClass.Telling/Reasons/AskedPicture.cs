@@ -59,12 +59,14 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
 
     private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
-        "sink rate" or "depth" or "pitch while sinking" or "lean while sinking" or "wet weight" => FlyView.Falling,
+        var quantity when IsOfFalling(quantity) => FlyView.Falling,
         "hang angle" or "mass of" or "mass moment of" or "center, x of" => FlyView.Hanging,
         "lean" when Leans(reason.FromSi) || Leans(reason.ToSi) => FlyView.Ahead,
         var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Hanging,
         _ => FlyView.Towed,
     };
+
+    internal static bool IsOfFalling(string quantity) => quantity is "sink rate" or "depth" or "pitch while sinking" or "lean while sinking" or "wet weight";
 
     // A fly turned right over is seen as well from the side.
     private static bool Leans(double? rad) => rad is > 0.3 and < Math.PI - 0.3;

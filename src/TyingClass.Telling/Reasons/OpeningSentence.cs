@@ -1,6 +1,4 @@
-using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;

@@ -33,6 +33,9 @@ public static class GoalSentence
         return what.SayAgainst(si, si < lowSi ? lowSi : highSi, units);
     }
 
+    /// <summary>Of a share of flies that all stay as they lie, where the cast decides how that is.</summary>
+    public const string LeftToTheCast = "only those that happen to land so; the cast decides how each one lands";
+
     /// <summary>Where the fly has no such figure.</summary>
     /// <param name="missingPart">The part whose mass is asked for, where there is none on the fly.</param>
     public static string NotReached(VerdictKind verdict, string? missingPart) => verdict switch

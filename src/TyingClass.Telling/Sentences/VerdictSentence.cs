@@ -20,7 +20,8 @@ public static class VerdictSentence
         return Of(report.Intent, report.Soaked, units);
     }
 
-    public static string Of(Intent intent, StateReport state, UnitSystem units)
+    /// <param name="withKeel">False where nobody asked of its keel: of a fly that rides well it is then left out.</param>
+    public static string Of(Intent intent, StateReport state, UnitSystem units, bool withKeel = true)
     {
         ArgumentNullException.ThrowIfNull(state);
         TowReport tow = state.AtFishingSpeed;
@@ -29,7 +30,7 @@ public static class VerdictSentence
             $"{FlyWords.StateAtHead(state)} and pulled at {Magnitudes.FishingSpeed.Say(tow.SpeedMS, units)} on a {FlyWords.Knot(state.Verdict.Knot)} knot";
         return state.Verdict.Kind switch
         {
-            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {keel} {Alike(state.Tolerance)}",
+            VerdictKind.RidesAsIntended => $"{where}, it rides {meant} as you meant it, {FlyWords.Nose(tow.PitchDeg)}. {(withKeel ? keel + " " : "")}{Alike(state.Tolerance)}",
             VerdictKind.Leans => $"{where}, it leans over by {lean}. {keel}{LeansIt(state)}",
             VerdictKind.Tilts => $"{where}, it rides {meant}, but tilted. {keel} {Tilted(intent, state.Tolerance)}",
             VerdictKind.RidesOnItsSide => $"{where}, it rides on its side, {lean} from {meant}. {keel}",

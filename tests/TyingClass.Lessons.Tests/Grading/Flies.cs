@@ -11,6 +11,8 @@ internal static class Flies
 
     public static string HeavierDarter { get; } = Darter.Replace("size: 4 mm", "size: 4.4 mm", StringComparison.Ordinal);
 
+    public static string LighterDarter { get; } = Darter.Replace("size: 4 mm", "size: 3.6 mm", StringComparison.Ordinal);
+
     public static Exercise Repair { get; } = Repo.Exercise("""
         id: r-1
         kind: repair

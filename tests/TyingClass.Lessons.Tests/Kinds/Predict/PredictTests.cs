@@ -23,7 +23,7 @@ public sealed class PredictTests
 
         Assert.Equal(passes, result.Passed);
         Assert.Contains("Expect it to flip and ride point down.", result.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
-        Assert.Equal(passes ? null : "A hint.", result.Feedback.WhereToLook);
+        Assert.Equal(passes ? null : Telling.Reasons.ReasonOffer.WhereNext, result.Feedback.WhereToLook);
         Assert.Equal(passes, result.Feedback.Goals.Single().Met);
     }
 
@@ -97,5 +97,59 @@ public sealed class PredictTests
 
         Assert.False(result.IsAttempt);
         Assert.Contains("not marked", result.Problems.Single().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Grade_SecondVoteOnAFlyAlreadyShown_IsNoAttempt()
+    {
+        Exercise exercise = Repo.Exercise(Minnow + "ask: nose");
+
+        GradeResult again = Grader.Grade(exercise, WhereTheNosePoints.Up, 1);
+
+        Assert.False(again.IsAttempt);
+        Assert.Equal(Telling.Reasons.ReasonOffer.AlreadyShown, again.Problems.Single().Text);
+    }
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    public void Grade_FreshFly_DecidesWhateverTheReason(int reason)
+    {
+        Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten");
+        Exercise fresh = FreshProblem.Of(exercise, 1)!;
+        string key = fresh.Kind.RightAnswer(fresh)!, other = fresh.Choices.First(c => c != key);
+
+        GradeResult right = Grader.Grade(exercise, new PredictAnswer(1, reason, key).Text, 1), wrong = Grader.Grade(exercise, new PredictAnswer(1, reason, other).Text, 1);
+
+        Assert.NotEqual(exercise.RecipeText, fresh.RecipeText);
+        Assert.True(right.Passed);
+        Assert.False(wrong.Passed);
+        Assert.Equal(OfferedReasons.Of(exercise)!.Right == reason, right.Feedback!.Remark!.StartsWith("You had the reason", StringComparison.Ordinal));
+        Assert.Equal(right.Feedback.Goals, Grader.Grade(exercise, new PredictAnswer(1, reason, key).Text, 0).Feedback!.Goals);
+    }
+
+    [Theory]
+    [InlineData("fresh 1: it gets larger", "reason")]
+    [InlineData("reason: 9\nfresh 1: it gets larger", "reason")]
+    [InlineData("reason: 1", "fresh fly")]
+    [InlineData("reason: 1\nfresh 3: it gets larger", "answered")]
+    [InlineData("reason: 1\nfresh 1: sideways", "Choose one of these")]
+    public void Grade_HalfAFreshAnswer_IsExplainedAndNoAttempt(string answer, string text)
+    {
+        Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten");
+
+        GradeResult result = Grader.Grade(exercise, answer, 1);
+
+        Assert.False(result.IsAttempt);
+        Assert.Contains(text, result.Problems.Single().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_TheSameNumber_IsTheSameFreshFly()
+    {
+        Exercise exercise = Repo.Exercise(Darter + "ask: which way up");
+
+        Assert.Equal(FreshProblem.Of(exercise, 2)?.RecipeText, FreshProblem.Of(Repo.Exercise(Darter + "ask: which way up"), 2)?.RecipeText);
     }
 }

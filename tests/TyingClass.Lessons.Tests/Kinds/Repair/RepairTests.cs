@@ -13,9 +13,18 @@ namespace TyingClass.Lessons.Tests.Kinds.Repair;
 public sealed class RepairTests
 {
     [Fact]
-    public void Grade_FlyAsGiven_FailsAndSaysWhyInFourParts()
+    public void Grade_FlyAsGiven_IsNoAttempt()
     {
         GradeResult result = Grader.Grade(Flies.Repair, Flies.Darter, 0);
+
+        Assert.False(result.IsAttempt);
+        Assert.Contains("nothing on it is changed yet", result.Problems.Single().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Grade_LargerEyesOnTheWrongSide_FailsAndSaysWhyInFourParts()
+    {
+        GradeResult result = Grader.Grade(Flies.Repair, Flies.HeavierDarter, 0);
 
         Assert.True(result.IsAttempt);
         Assert.False(result.Passed);
@@ -25,12 +34,14 @@ public sealed class RepairTests
             + @"the line of pull \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$",
                 feedback.WhatItWouldDo);
         Assert.Equal(["share of flies tied like it that ride as intended: at least 90 %", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
-        Assert.Equal(["0 %", "0 g"], feedback.Goals.Select(g => g.Reached));
-        Assert.Equal([false, true], feedback.Goals.Select(g => g.Met));
-        Assert.Matches(@"What turns it over: .*bend and spear −0\.[0-9]+ g·mm", feedback.Why);
-        Assert.Contains("g·mm", feedback.Why, StringComparison.Ordinal);
+        Assert.Equal("0 %", feedback.Goals[0].Reached);
+        Assert.Matches(@"^0\.[0-9]+ g$", feedback.Goals[1].Reached);
+        Assert.Equal([false, false], feedback.Goals.Select(g => g.Met));
+        Assert.Equal("With the dumbbell eyes larger, the share of flies stays about the same, and it has to change.", feedback.First);
+        Assert.StartsWith("The share of flies tied like it that ride as intended stays 0 %. The added mass goes from 0 g to 0.", feedback.Why, StringComparison.Ordinal);
+        Assert.All(result.Why, reason => Assert.Equal("dumbbell eyes", reason.Shares.Single().What.Word));
         Assert.Equal("First hint.", feedback.WhereToLook);
-        Assert.Null(feedback.Misreading);
+        Assert.Equal("More weight on the wrong side.", feedback.Misreading);
         Assert.Contains(feedback.Cautions, c => c.Contains("Hooks are sharp", StringComparison.Ordinal));
         Assert.NotNull(result.Report);
     }
@@ -57,7 +68,7 @@ public sealed class RepairTests
               parts[0].size: 4.8 mm
             """);
 
-        string hint = Grader.Grade(exercise, Flies.Darter, failedAttempts: 9).Feedback!.WhereToLook!;
+        string hint = Grader.Grade(exercise, Flies.LighterDarter, failedAttempts: 9).Feedback!.WhereToLook!;
 
         Assert.StartsWith("No single change reaches every goal from here. A first step: ", hint, StringComparison.Ordinal);
         Assert.EndsWith("That leaves added mass: between 0.02 g and 0.5 g.", hint, StringComparison.Ordinal);
@@ -93,7 +104,7 @@ public sealed class RepairTests
         Assert.Equal("Second hint.", Hint(1));
         Assert.Equal("The smallest change that does it: tie the dumbbell eyes on top of the shank. It adds no mass.", Hint(2));
 
-        static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.Darter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
+        static string? Hint(int failed) => Grader.Grade(Flies.Repair, Flies.LighterDarter, failed, new GradeOptions { Adviser = Adviser }).Feedback!.WhereToLook;
         static IEnumerable<Proposal> Adviser(
             Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
             [new Proposal(
@@ -104,11 +115,12 @@ public sealed class RepairTests
     [Fact]
     public void Grade_HintsUsedUp_TheEngineAdvisesAChangeThatPasses()
     {
-        Proposal best = LastHint.Proposals(Flies.Repair, RecipeParser.Parse(Flies.Darter).Value!)[0];
+        Proposal best = LastHint.Proposals(Flies.Repair, RecipeParser.Parse(Flies.LighterDarter).Value!)[0];
 
         Assert.True(Grader.Grade(Flies.Repair, RecipeWriter.Write(best.Recipe), 0).Passed);
         Assert.Contains(
-            AdviceSentence.Of(best.Advised, UnitSystem.Metric), Grader.Grade(Flies.Repair, Flies.Darter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
+            AdviceSentence.Of(best.Advised, UnitSystem.Metric),
+            Grader.Grade(Flies.Repair, Flies.LighterDarter, 2).Feedback!.WhereToLook!, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -203,13 +215,13 @@ public sealed class RepairTests
     [Fact]
     public void Grade_ImperialReader_ReadsInchesAndOuncesAndTheSameGrade()
     {
-        GradeResult metric = Grader.Grade(Flies.Repair, Flies.Darter, 0),
-            imperial = Grader.Grade(Flies.Repair, Flies.Darter, 0, new GradeOptions { Units = UnitSystem.Imperial });
+        GradeResult metric = Grader.Grade(Flies.Repair, Flies.LighterDarter, 0),
+            imperial = Grader.Grade(Flies.Repair, Flies.LighterDarter, 0, new GradeOptions { Units = UnitSystem.Imperial });
 
         Assert.Equal(metric.Figures, imperial.Figures);
         Assert.Contains("ft/s", imperial.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
         Assert.Contains("in above the line of pull", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
-        Assert.Contains("gr·in", imperial.Feedback.Why, StringComparison.Ordinal);
+        Assert.EndsWith(" gr", imperial.Feedback.Goals[1].Reached, StringComparison.Ordinal);
         Assert.Equal(
             "added mass: at most 0.772 gr",
             imperial.Feedback.Goals[1].Asked);
@@ -218,11 +230,11 @@ public sealed class RepairTests
     [Fact]
     public void Grade_GoalMissedByAHair_ShowsEnoughDigitsToTellThemApart()
     {
-        double massKg = new Lessons.Quantities.FlyFigures(RecipeParser.Parse(Flies.Darter).Value!).Moments(WetState.Soaked).MassKg;
+        double massKg = new Lessons.Quantities.FlyFigures(RecipeParser.Parse(Flies.LighterDarter).Value!).Moments(WetState.Soaked).MassKg;
         Goal hairOff = new("mass", GoalBound.AtMost, double.NegativeInfinity, massKg * (1 - 1e-5), "");
         Exercise hair = Flies.Repair with { Task = (RepairTask)Flies.Repair.Task with { Goals = [hairOff] } };
 
-        GoalResult goal = Grader.Grade(hair, Flies.Darter, 0).Feedback!.Goals.Single();
+        GoalResult goal = Grader.Grade(hair, Flies.LighterDarter, 0).Feedback!.Goals.Single();
 
         Assert.False(goal.Met);
         Assert.DoesNotContain(goal.Reached, goal.Asked, StringComparison.Ordinal);
