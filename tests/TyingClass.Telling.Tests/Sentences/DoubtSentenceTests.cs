@@ -51,7 +51,7 @@ public sealed class DoubtSentenceTests
 
     [Fact]
     public void Ranges_Imperial_AreInTheReadersUnits() =>
-        Assert.Equal("−0.01 to 0.035 in", DoubtSentence.Ranges(Doubt(1), UnitSystem.Imperial)[0].Text);
+        Assert.Equal("−0.009 to 0.035 in", DoubtSentence.Ranges(Doubt(1), UnitSystem.Imperial)[0].Text);
 
     [Fact]
     public void Ranges_OfNoWidth_AreOneFigure() => Assert.Equal(
