@@ -1,4 +1,3 @@
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;
