@@ -120,7 +120,7 @@ public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogSto
 
     private static string PatternValue(string patternId, int revision) => string.Create(CultureInfo.InvariantCulture, $"pattern:{patternId}:{revision}");
 
-    private Foreseen? Foresee(string recipeText, Seen seen, Dictionary<string, string> errors)
+    private static Foreseen? Foresee(string recipeText, Seen seen, Dictionary<string, string> errors)
     {
         if (RecipeParser.Parse(recipeText).Value is not { } recipe) return null;
         try

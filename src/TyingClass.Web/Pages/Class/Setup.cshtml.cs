@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Classes;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;

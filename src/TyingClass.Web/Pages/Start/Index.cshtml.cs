@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Classes;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
