@@ -4,10 +4,11 @@ using System.Text.Json;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.CommandLine;
 
-/// <summary>grade EXERCISE-ID FILE [--lessons DIR] [--json]: an answer against an exercise, as a first attempt.</summary>
+/// <summary>grade EXERCISE-ID FILE [--lessons DIR] [--json] [--units metric|imperial]: an answer against an exercise, as a first attempt.</summary>
 internal static class GradeVerb
 {
     private static readonly JsonSerializerOptions Options = new()
@@ -23,13 +24,15 @@ internal static class GradeVerb
         Argument<FileInfo> file = new("FILE") { Description = "A recipe, or a text file with the answer." };
         Option<DirectoryInfo?> lessons = LessonsFolder.Option();
         Option<bool> json = new("--json") { Description = "Print one JSON object instead of text." };
-        Command command = new("grade", "Grade a recipe or an answer against an exercise.") { id, file, lessons, json };
+        Option<UnitSystem> units = new("--units") { Description = "Units of the feedback: metric (usual) or imperial." };
+        Command command = new("grade", "Grade a recipe or an answer against an exercise.") { id, file, lessons, json, units };
         command.SetAction(parsed => Run(
-            parsed.GetRequiredValue(id), parsed.GetRequiredValue(file), parsed.GetValue(lessons), parsed.GetValue(json), Console.Out, Console.Error));
+            parsed.GetRequiredValue(id), parsed.GetRequiredValue(file), parsed.GetValue(lessons),
+            new Wanted(parsed.GetValue(json), parsed.GetValue(units)), Console.Out, Console.Error));
         return command;
     }
 
-    private static int Run(string id, FileInfo file, DirectoryInfo? lessons, bool json, TextWriter output, TextWriter errors)
+    private static int Run(string id, FileInfo file, DirectoryInfo? lessons, Wanted wanted, TextWriter output, TextWriter errors)
     {
         if (LessonsFolder.Find(lessons, errors) is not { } folder || !RecipeFile.TryReadText(file, errors, out string? answer))
         {
@@ -48,8 +51,8 @@ internal static class GradeVerb
             return ExitCodes.InputError;
         }
 
-        GradeResult grade = Grader.Grade(exercise, answer, failedAttempts: 0);
-        if (json)
+        GradeResult grade = Grader.Grade(exercise, answer, failedAttempts: 0, new GradeOptions { Units = wanted.Units });
+        if (wanted.Json)
         {
             output.WriteLine(JsonSerializer.Serialize(Shape(exercise, grade), Options));
         }
@@ -65,13 +68,15 @@ internal static class GradeVerb
             return ExitCodes.InputError;
         }
 
-        if (!json)
+        if (!wanted.Json)
         {
             WriteText(exercise, grade, output);
         }
 
         return grade.Passed || grade.AwaitsReview ? ExitCodes.AllIsWell : ExitCodes.FallsShort;
     }
+
+    private readonly record struct Wanted(bool Json, UnitSystem Units);
 
     private static object Shape(Exercise exercise, GradeResult grade) => new
     {

@@ -1,5 +1,7 @@
+using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Plates;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Drawing;
 
@@ -43,4 +45,43 @@ public static class FlyDrawing
     /// <summary>Two side views to one scale, the first above the second.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string BeforeAfter(SolvedFly before, SolvedFly after, DrawingOptions options) => new PairPlate(before, after, options).ToSvg();
+
+    /// <summary>From the side as it falls on a slack line.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Fall(SolvedFly fly, DrawingOptions options) => new FallPlate(fly, options).ToSvg();
+
+    /// <summary>One fly as a question looks at it.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) => Plate(fly, view, options, null).ToSvg();
+
+    /// <summary>Two flies, or one fly twice, to one scale: two pictures, to stand side by side or one above the other.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static (string First, string Second) Pair(FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
+        Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
+
+    /// <summary>A fly in the two commonest ways it can ride at its own speed; null where there is but one.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static (string First, string Second)? BothWays(SolvedFly fly, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        StableAttitude[] ways = [.. fly.Report.State(options.State).Attitudes.OrderByDescending(a => a.Share).Take(2)];
+        return ways.Length < 2 ? null
+            : Pair(width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, Second(options), width, ways[1]));
+    }
+
+    private static (string First, string Second) Pair(Func<double?, FlyPlate> first, Func<double?, FlyPlate> second)
+    {
+        double width = Math.Max(first(null).NaturalWidthMm, second(null).NaturalWidthMm);
+        return (first(width).ToSvg(), second(width).ToSvg());
+    }
+
+    private static DrawingOptions Second(DrawingOptions options) => options with { IdPrefix = options.IdPrefix + "-b" };
+
+    private static FlyPlate Plate(SolvedFly fly, FlyView view, DrawingOptions options, double? widthMm) => view switch
+    {
+        FlyView.Falling => new FallPlate(fly, options, widthMm),
+        FlyView.Hanging => new HangPlate(fly, options, widthMm),
+        FlyView.Ahead => new FrontPlate(fly, options, widthMm),
+        _ => new SidePlate(fly, options, widthMm),
+    };
 }

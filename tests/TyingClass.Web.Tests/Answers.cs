@@ -8,9 +8,9 @@ internal static class Answers
     public static async Task<ExercisePage> PassFirstAsync(Browser browser) =>
         await (await ExercisePage.OpenAsync(browser, "first-01")).Choose("point down").SubmitAsync();
 
-    /// <summary>Sends the darter in as it was given: it flips.</summary>
+    /// <summary>Changes the darter, and not in what matters: it flips. As it was given it would be no attempt.</summary>
     public static async Task<ExercisePage> FailRepairAsync(Browser browser) =>
-        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).SubmitAsync();
+        await (await ExercisePage.OpenAsync(browser, "first-03", "?attempt=0")).Set("parts[0].size", "4.4 mm").SubmitAsync();
 
     /// <summary>Lashes the eyes on top.</summary>
     public static async Task<ExercisePage> PassRepairAsync(Browser browser) =>

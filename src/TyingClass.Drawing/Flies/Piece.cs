@@ -6,4 +6,11 @@ namespace TyingClass.Drawing.Flies;
 /// <param name="DepthMm">Nearness to the onlooker.</param>
 /// <param name="Part">What it belongs to, as the ledger names it.</param>
 /// <param name="Outline">Points that the piece covers, enough to keep words off it and to frame it.</param>
-internal sealed record Piece(double DepthMm, string Part, IReadOnlyList<Point> Outline, Action<Ink> Draw);
+internal sealed record Piece(double DepthMm, string Part, IReadOnlyList<Point> Outline, Action<Ink> Draw)
+{
+    /// <summary>A line round free paper rather than a shape: words may stand within it.</summary>
+    public bool IsOpen { get; init; }
+
+    /// <summary>What words must keep off.</summary>
+    public IEnumerable<IReadOnlyList<Point>> Covered => IsOpen ? Outline.Zip(Outline.Skip(1), (a, b) => (IReadOnlyList<Point>)[a, b]) : [Outline];
+}

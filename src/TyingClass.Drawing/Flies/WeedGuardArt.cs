@@ -30,7 +30,10 @@ internal sealed class WeedGuardArt : PartArt
             PathText path = new PathText().Polyline(on), gleam = new PathText().Polyline([.. on.Select(p => p + shift)]);
             // Its lowest run counts: beside the hook's bend it stands before or behind as its loop does.
             double depth = line.Skip(Steps / 2).Take(Steps).Average(limb.View.Depth) - 0.02;
-            yield return new Piece(depth, limb.Name, on, ink => ink.Wire(path, Tone.Glass, Math.Max(limb.SizeMm, 3 * ink.PenMm), gleam, "round"));
+            yield return new Piece(depth, limb.Name, on, ink => ink.Wire(path, Tone.Glass, Math.Max(limb.SizeMm, 3 * ink.PenMm), gleam, "round"))
+            {
+                IsOpen = true,
+            };
         }
     }
 }

@@ -47,6 +47,9 @@ public sealed record DrawingOptions
     /// <summary>Lays the band of the model's own doubt about the soaked fly's curves.</summary>
     public bool ShowDoubt { get; init; }
 
+    /// <summary>What the question turns on, ringed and named; null for none.</summary>
+    public TurnsOn? TurnsOn { get; init; }
+
     /// <summary>These options, or an error that says which is wrong.</summary>
     /// <exception cref="ArgumentException">A prefix that is no id, or a width outside 100 to 4000 px.</exception>
     internal DrawingOptions Checked()
@@ -57,4 +60,11 @@ public sealed record DrawingOptions
             throw new ArgumentException($"The width is {WidthPx} px; it must be from 100 to 4000.");
         return this;
     }
+}
+
+/// <param name="Part">As the ledger names it; "eye" for the ring of the eye.</param>
+/// <param name="Words">What is said of it there: "moved".</param>
+public sealed record TurnsOn(string Part, string Words)
+{
+    public const string Eye = "eye";
 }

@@ -25,6 +25,8 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     /// <summary>Everything that must be in view, before words.</summary>
     protected Box Content { get; set; }
 
+    private Ring? _ring;
+
     // Letters of room for words above and below a frame that must not depend on where they fall.
     private const double FixedGutter = 4.5;
 
@@ -36,7 +38,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     protected abstract string CaptionWords { get; }
 
     /// <summary>The content with a letter or so on each side, and never much narrower than tall.</summary>
-    public double NaturalWidthMm => Math.Max(Math.Max(Content.Width / (1 - LetterShare * 4.6), 1.05 * Content.Height), 12);
+    public virtual double NaturalWidthMm => Math.Max(Math.Max(Content.Width / (1 - LetterShare * 4.6), 1.05 * Content.Height), 12);
 
     public override void DrawInside(SvgCanvas canvas)
     {
@@ -47,6 +49,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
         Scene.Draw(ink);
         canvas.Close();
         DrawOver(ink);
+        _ring?.Draw(ink, LetterMm);
         foreach (Mark mark in Marks)
             mark.Draw(ink, MarkRadiusMm);
         DrawLabels(canvas);
@@ -73,10 +76,20 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     {
         double letter = LetterShare * width, left = Content.Left - (width - Content.Width) / 2, right = left + width;
         Window = new Box(left, Content.Top, right, Content.Bottom);
-        Occupancy occupancy = new(Content.Grown(letter), 0.4 * letter, Scene.Pieces.Select(p => p.Outline));
+        Occupancy occupancy = new(Content.Grown(letter), 0.4 * letter, Scene.Pieces.SelectMany(p => p.Covered));
         List<LabelWish> wishes = [];
         List<Box> kept = [];
         Furnish(occupancy, wishes, kept);
+        if (Options.TurnsOn is { } on && Ring.Of(on, Scene, letter) is { } ring)
+        {
+            _ring = ring;
+            wishes.Add(new LabelWish(on.Words, "turns on", new Point(ring.Box.Center.X, ring.Box.Bottom), 0.15 * letter)
+            {
+                OrAnchor = new Point(ring.Box.Center.X, ring.Box.Top),
+            });
+            Content = Content.With(ring.Box);
+        }
+
         wishes.AddRange(Marks.Select(m => new LabelWish(m.Name, m.Name, m.At, 1.1 * MarkRadiusMm)));
         double gutter = (Options.FrameAllSpeeds ? FixedGutter : 12) * letter;
         Box page = new(left + 0.3 * letter, Content.Top - gutter, right - 0.3 * letter, Content.Bottom + gutter);

@@ -19,7 +19,8 @@ internal sealed class FrontPlate : FlyPlate
     private readonly TowReport _tow;
     private readonly Point _own;
 
-    public FrontPlate(SolvedFly fly, DrawingOptions options)
+    /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
+    public FrontPlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
         : base(fly, options)
     {
         _tow = State.Towed(options.SpeedMS);
@@ -32,9 +33,11 @@ internal sealed class FrontPlate : FlyPlate
         AddMark(view, MarkSet.BalancePoint, "balance point", State.BalancePointMm);
         Content = Marks.Aggregate(Scene.Frame, (box, m) => box.With(m.At));
         Content = Content.With(Up * ReachMm).With(_own * ReachMm);
-        // Wide enough for the words on both sides of so narrow a view.
-        Compose(Math.Max(NaturalWidthMm, 2.1 * Content.Width));
+        Compose(widthMm ?? NaturalWidthMm);
     }
+
+    // Wide enough for the words on both sides of so narrow a view.
+    public override double NaturalWidthMm => Math.Max(base.NaturalWidthMm, 2.1 * Content.Width);
 
     public override string Kind => "front";
 

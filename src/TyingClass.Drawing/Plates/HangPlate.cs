@@ -16,7 +16,8 @@ internal sealed class HangPlate : FlyPlate
     private readonly Point _down = new(0, 1);
     private readonly Point _shankFront, _shankWay;
 
-    public HangPlate(SolvedFly fly, DrawingOptions options)
+    /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
+    public HangPlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
         : base(fly, options)
     {
         View view = new(Pose.Hung(Report.TowPointMm, Report.MassCenterMm), Report.TowPointMm, Facing.Side);
@@ -28,7 +29,7 @@ internal sealed class HangPlate : FlyPlate
         double knot = LineArt.KnotMm(fly), loop = LineArt.LoopHalfMm(fly);
         Content = Scene.Frame.With(new Point(0, -LeaderMm)).With(Box.Around(new Point(0, -0.6 * knot), 2.4 * loop, 2.4 * loop))
             .With(_shankFront + _shankWay * ReachMm).With(_shankFront + _down * ReachMm);
-        Compose(NaturalWidthMm);
+        Compose(widthMm ?? NaturalWidthMm);
     }
 
     public override string Kind => "hang";

@@ -19,10 +19,12 @@ internal sealed class SidePlate : FlyPlate
     private HeightLine? _keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
-    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
+    /// <param name="at">Another attitude it can settle in at its own speed; null for the one it does.</param>
+    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null, StableAttitude? at = null)
         : base(fly, options)
     {
         _tow = State.Towed(options.SpeedMS);
+        if (at is { } other) _tow = _tow with { Settles = true, PitchDeg = other.PitchDeg, LeanDeg = other.LeanDeg };
         _pull = Pull(_tow);
         View view = Seen(_tow);
         Scene = Draft(_tow);

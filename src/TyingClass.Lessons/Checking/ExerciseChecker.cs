@@ -54,7 +54,7 @@ internal static class ExerciseChecker
         Feedback feedback = result.Feedback!;
         foreach (string missed in exercise.Kind.Missed(exercise, result)) yield return missed;
         foreach (Balance.Reports.Finding finding in result.Report?.Findings ?? []) yield return finding.Code;
-        if (feedback.Misreading is { } say)
+        if ((feedback.Misreading ?? feedback.Remark) is { } say)
         {
             yield return say;
             for (int i = 0; i < exercise.Misreadings.Length; i++)

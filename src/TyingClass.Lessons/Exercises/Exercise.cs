@@ -84,7 +84,15 @@ public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double
 
 /// <param name="When">The condition as written.</param>
 /// <param name="Concept">The concept it belongs to; one of the exercise's.</param>
-public sealed record Misreading(string When, string Say, string? Concept);
+public sealed record Misreading(string When, string Say, string? Concept)
+{
+    /// <summary>On the right way and not there yet: it is told, and is no misreading.</summary>
+    public bool IsHalfway { get; init; }
+
+    internal string? AsMisreading => IsHalfway ? null : Say;
+
+    internal string? AsRemark => IsHalfway ? Say : null;
+}
 
 /// <param name="FindingNamed">The goal, finding code, verdict or misreading that must be named when it fails.</param>
 public sealed record WrongAnswer(string Answer, string? FindingNamed)

@@ -116,7 +116,9 @@ internal static partial class ExerciseReader
             }
 
             FieldReader entry = new(map, "a misreading", fields.Errors);
-            entry.CheckKeys("when", "say", "concept");
+            entry.CheckKeys("when", "say", "concept", "halfway");
+            string? halfway = entry.Text("halfway");
+            if (halfway is not (null or "true" or "false")) fields.Errors.Add(entry.At("halfway"), "“halfway” is true or false.");
             string? when = entry.RequiredText("when", "keel height rises but eye unchanged"),
                 say = entry.RequiredText("say", "This treats the eye as if it were straight.");
             string? concept = entry.Text("concept") ?? exercise.Concepts.FirstOrDefault();
@@ -125,7 +127,7 @@ internal static partial class ExerciseReader
             bool flyKnown = given is not null || !exercise.Kind.NeedsFly;
             if (when is not null && say is not null && flyKnown && entry.Node("when") is YamlText node
                 && ConditionReader.Check(node, ScopeOf(exercise, given), fields.Errors))
-                all.Add(new Misreading(when, say, concept));
+                all.Add(new Misreading(when, say, concept) { IsHalfway = halfway == "true" });
         }
 
         return all.ToImmutable();

@@ -73,8 +73,14 @@ public sealed record Feedback
     /// <summary>What a known misreading says, when the answer matches one.</summary>
     public string? Misreading { get; init; }
 
+    /// <summary>What is said to an answer that is on the right way and not there: no misreading.</summary>
+    public string? Remark { get; init; }
+
     /// <summary>The concept that misreading belongs to.</summary>
     public string? MisreadConcept { get; init; }
+
+    /// <summary>How the fly is drawn beside it; null in feedback kept from before there was a choice, and where no picture may be shown.</summary>
+    public AskedPicture? Picture { get; init; }
 
     /// <summary>Safety cautions the parts call for.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];

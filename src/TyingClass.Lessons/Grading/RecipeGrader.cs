@@ -60,13 +60,15 @@ internal static class RecipeGrader
             Feedback = new Feedback
             {
                 First = reason.First,
+                Picture = reason.Picture,
                 WhatItWouldDo = VerdictSentence.Of(report, options.Units),
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =
                     passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
-                Misreading = misreading?.Say,
-                MisreadConcept = misreading?.Concept,
+                Misreading = misreading?.AsMisreading,
+                Remark = misreading?.AsRemark,
+                MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,
                 Cautions = [.. Cautions.For(recipe, fly.Body).Select(c => c.Text)],
             },
         };

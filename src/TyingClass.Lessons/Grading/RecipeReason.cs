@@ -45,7 +45,7 @@ internal static class RecipeReason
         };
         // A goal that the fly given met and this one misses was lost on the way.
         bool upward = wanted != 0 ? wanted > 0 : first.ToSi is { } to && to < goal.LowSi;
-        return AnswerReason.Of(OpeningSentence.OfRepair(first, met, upward), units, [.. reasons]);
+        return AnswerReason.Of(OpeningSentence.OfRepair(first, met, upward), units, [.. reasons]).Shown(first, FlyPair.Change);
     }
 
     private static AnswerReason Built((Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, UnitSystem units)
@@ -58,11 +58,11 @@ internal static class RecipeReason
         if (query.Quantity.Name is "rides as intended" or "flips" or "leans" or "lean" or "keel height")
         {
             WayReason way = WayReason.Of(fly, units);
-            AnswerReason told = AnswerReason.Of(way.First, units, way.Reason);
+            AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
             return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
         }
 
         Reason[] reasons = [.. asked.Select(a => OneFlyReason.Of(a.Query, fly))];
-        return AnswerReason.Of(OpeningSentence.OfOne(reasons[0]), units, [.. reasons]);
+        return AnswerReason.Of(OpeningSentence.OfOne(reasons[0]), units, [.. reasons]).Shown(reasons[0], FlyPair.None);
     }
 }

@@ -45,6 +45,12 @@ public abstract class ExerciseKind
     /// <summary>An answer as another person reads it.</summary>
     public virtual string Shown(Exercise exercise, string answerText) => answerText;
 
+    /// <summary>What an answer was about, where that is not what the exercise began with: a fresh problem of the same idea.</summary>
+    public virtual Exercise Answered(Exercise exercise, string answerText) => exercise;
+
+    /// <summary>An answer that passes once so many have fallen short, and one that does not, where they are known.</summary>
+    public virtual (string? Right, string? Wrong) After(Exercise exercise, int failed) => (RightAnswer(exercise), null);
+
     /// <summary>An answer that passes, where one is known.</summary>
     public virtual string? RightAnswer(Exercise exercise) => Of(exercise).ModelAnswer;
 

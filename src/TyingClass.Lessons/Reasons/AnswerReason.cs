@@ -10,6 +10,11 @@ namespace TyingClass.Lessons.Reasons;
 /// <param name="Reasons">The shares themselves.</param>
 internal sealed record AnswerReason(string First, string Why, ImmutableArray<Reason> Reasons)
 {
+    /// <summary>What shows it; null where nothing may be shown.</summary>
+    public AskedPicture? Picture { get; init; }
+
+    public AnswerReason Shown(Reason reason, FlyPair pair) => this with { Picture = AskedPicture.Of(reason, pair) };
+
     public static AnswerReason Of(string first, UnitSystem units, params ImmutableArray<Reason> reasons) =>
         new(first, string.Join(" ", reasons.Select(r => WhySentence.Of(r, units))), reasons);
 

@@ -11,6 +11,9 @@ namespace TyingClass.Lessons.Reasons;
 /// <param name="ByHands">True where flies tied alike do not agree, so that the errors decide.</param>
 internal sealed record WayReason(Reason Reason, string First, bool ByHands)
 {
+    /// <summary>Both ways, of a fly that can ride either.</summary>
+    public FlyPair Pair { get; init; }
+
     private const double OfOneMind = 0.75;
     private const double LopsidedDeg = 15;
 
@@ -21,12 +24,13 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
     {
         StateReport state = fly.Report.Soaked;
         VerdictKind verdict = state.Verdict.Kind;
+        FlyPair pair = verdict == VerdictKind.Undecided && state.Attitudes.Length > 1 ? FlyPair.Ways : FlyPair.None;
         if (fly.Body.Parts.Length == 1)
-            return new WayReason(OneFlyReason.Without(Query("lean"), fly), OpeningSentence.OfBareHook(), false);
+            return new WayReason(OneFlyReason.Without(Query("lean"), fly), OpeningSentence.OfBareHook(), false) { Pair = pair };
         if (verdict == VerdictKind.Undecided && Agreeing(state.Tolerance) < OfOneMind)
         {
             Reason hands = OneFlyReason.Of(Query("rides as intended"), fly);
-            if (hands.Top is not null) return new WayReason(hands, OpeningSentence.OfOne(hands), true);
+            if (hands.Top is not null) return new WayReason(hands, OpeningSentence.OfOne(hands), true) { Pair = pair };
         }
 
         TowReport tow = state.AtFishingSpeed;
@@ -39,7 +43,7 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
         string now = verdict == VerdictKind.Undecided ? RideWords.Undecided : RideWords.Rides(fly.Body.Intent, tow, units);
         string? without = lacking.TryGetValue(top.What, out TowReport? there) ? RideWords.WouldRide(fly.Body.Intent, there) : null;
         bool barely = query.Quantity.Name == "keel height" && reason.ToSi is > 0 and { } keel && top.FromSi is > 0 and { } left && left < Barely * keel;
-        return new WayReason(reason, OpeningSentence.OfWay(top.What, now, barely ? RideWords.WouldBarely : without), false);
+        return new WayReason(reason, OpeningSentence.OfWay(top.What, now, barely ? RideWords.WouldBarely : without), false) { Pair = pair };
     }
 
     // What brings it to where it is, before what merely has much say.

@@ -1,6 +1,7 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Revisions;
 

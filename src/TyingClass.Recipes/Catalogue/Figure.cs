@@ -9,6 +9,8 @@ public readonly record struct Figure(double Value, string Unit, string Source)
     /// <summary>Common practice with no source: an editable default, never a measured fact.</summary>
     public const string Estimate = "estimate";
 
+    public bool IsEstimate => Source.StartsWith(Estimate, StringComparison.Ordinal);
+
     /// <summary>Its row in the table of estimates (<see cref="Estimates"/>); null for what has a source, or is chosen, as turns of wire.</summary>
     public string? Name { get; private init; }
 

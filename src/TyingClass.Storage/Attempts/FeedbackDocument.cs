@@ -1,6 +1,7 @@
 using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Files;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Storage.Attempts;
 
@@ -14,7 +15,9 @@ internal static class FeedbackDocument
         ["why"] = feedback.Why,
         ["whereToLook"] = feedback.WhereToLook,
         ["misreading"] = feedback.Misreading,
+        ["remark"] = feedback.Remark,
         ["misreadConcept"] = feedback.MisreadConcept,
+        ["picture"] = From(feedback.Picture),
         ["cautions"] = Documents.ToArray(feedback.Cautions, c => new BsonValue(c)),
     };
 
@@ -26,7 +29,23 @@ internal static class FeedbackDocument
         Why = document["why"].AsString,
         WhereToLook = document["whereToLook"].TextOrNull(),
         Misreading = document["misreading"].TextOrNull(),
+        Remark = document["remark"].TextOrNull(),
         MisreadConcept = document["misreadConcept"].TextOrNull(),
+        Picture = ToPicture(document["picture"]),
         Cautions = document["cautions"].ToList(c => c.AsString),
     };
+
+    private static BsonValue From(AskedPicture? picture) => picture is null ? BsonValue.Null : new BsonDocument
+    {
+        ["view"] = picture.View.ToString(),
+        ["pair"] = picture.Pair.ToString(),
+        ["part"] = picture.Part,
+        ["words"] = picture.Words,
+    };
+
+    // A view that a later program knew and this one does not is drawn as it always was.
+    private static AskedPicture? ToPicture(BsonValue document) =>
+        !document.IsNull && Enum.TryParse(document["view"].AsString, out FlyView view) && Enum.TryParse(document["pair"].AsString, out FlyPair pair)
+            ? new AskedPicture(view, pair, document["part"].TextOrNull(), document["words"].TextOrNull())
+            : null;
 }

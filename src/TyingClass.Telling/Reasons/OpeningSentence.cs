@@ -1,4 +1,3 @@
-using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;
@@ -30,6 +29,9 @@ public static class OpeningSentence
             ? ", but not enough" : ", and that is the wrong way";
         return $"{with}, {moved}{judged}.";
     }
+
+    /// <summary>Whether one thing is named as what decides, and not two.</summary>
+    internal static bool NamesOne(Reason reason) => reason.Form != ReasonForm.Without || Second(reason) is null;
 
     /// <summary>"The bead decides most: without it, the mass center would lie further back."</summary>
     public static string OfOne(Reason reason)

@@ -21,15 +21,18 @@ internal sealed class DemoAnswers(Exercise exercise)
         "More lead makes it go down and that is all I can say about it.",
     ];
 
-    public string? Right(Random chance) => exercise switch
+    /// <param name="failed">How many fell short before: a prediction goes on with a fresh fly.</param>
+    public string? Right(Random chance, int failed) => exercise switch
     {
         { Task: TubTestTask tub } => Observed(tub, chance),
         { Kind.IsMarkedByPerson: true } => Explanations[chance.Next(Explanations.Length)],
+        _ when failed > 0 => exercise.Kind.After(exercise, failed).Right,
         _ => Key,
     };
 
-    public string? Wrong(Random chance)
+    public string? Wrong(Random chance, int failed)
     {
+        if (failed > 0 && exercise.Kind.After(exercise, failed).Wrong is { } again) return again;
         string[] wrong = [.. exercise.WrongAnswers.Select(w => w.Answer), .. exercise.Kind.WrongAnswers(exercise, Key)];
         return wrong.Length == 0 ? null : wrong[chance.Next(wrong.Length)];
     }

@@ -64,7 +64,7 @@ internal static class DemoAttempts
         {
             bool right = !neverPasses && chance.NextDouble() < student.Skill - Hardness(exercise.Kind) + 0.15 * failed;
             bool unmarked = exercise.Kind.IsMarkedByPerson;
-            if ((right || unmarked ? answers.Right(chance) : answers.Wrong(chance)) is not { } answer) yield break;
+            if ((right || unmarked ? answers.Right(chance, failed) : answers.Wrong(chance, failed)) is not { } answer) yield break;
             yield return new PlannedAttempt(personId, exercise, answer, failed, at);
             if (right || unmarked) yield break;
             // Some give up for the week; those who are stuck keep trying.
@@ -72,7 +72,7 @@ internal static class DemoAttempts
             at = at.AddMinutes(3 + 40 * chance.NextDouble());
         }
 
-        if (!neverPasses && answers.Right(chance) is { } atLast)
+        if (!neverPasses && answers.Right(chance, most) is { } atLast)
             yield return new PlannedAttempt(personId, exercise, atLast, Math.Max(0, most), at.AddHours(20));
     }
 

@@ -3,11 +3,13 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
 using TyingClass.Telling.Sentences;
+using TyingClass.Telling.Reasons;
 using TyingClass.Web.Pictures;
 using TyingClass.Web.Preferences;
 
@@ -99,8 +101,18 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             InLesson = inLesson,
             Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft)).Build() : null,
             Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
+            Fresh = Fresh(work.Exercise, attempts, inLesson),
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
+    }
+
+    private FreshView? Fresh(Exercise exercise, ImmutableArray<Attempt> attempts, bool inLesson)
+    {
+        int failed = attempts.Count(a => a is { Counts: false, Waits: false });
+        if (exercise.Task is not PredictTask || failed == 0 || attempts.Any(a => a.Counts)) return null;
+        return FreshProblem.Of(exercise, failed) is { } problem
+            ? new FreshView(failed, problem, OfferedReasons.Of(exercise)?.Said ?? [], Asked(problem, told: false, inLesson))
+            : null;
     }
 
     private static EditRules Rules(Exercise exercise, RecipeDraft draft) =>
@@ -132,19 +144,38 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
-        Picture = inLesson ? null : exercise switch
+        Picture = inLesson ? null : Picture(exercise, attempt),
+        Doubt = inLesson ? null : Doubt(exercise, attempt),
+        Regraded = Regraded(exercise, attempt),
+        Heading = exercise.Kind.FeedbackHeading,
+        // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
+        WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
+    };
+
+    private IHtmlContent? Picture(Exercise exercise, Attempt attempt) => attempt.Feedback?.Picture is { } asked
+        ? AskedPicture(exercise.Kind.Answered(exercise, attempt.AnswerText), attempt, asked)
+        : exercise switch
         {
             { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Pair(given, attempt.AnswerText),
             { Kind.AnswerIsRecipe: true } => pictures.Draw(attempt.AnswerText),
             _ when !IsTold(exercise, [attempt]) => null,
             _ when AskedRecipes.Change(exercise) is { } change => pictures.Pair(change.Before, change.After),
             _ => AskedRecipes.Of(exercise).ToArray() is [var only] ? pictures.Draw(only) : null,
+        };
+
+    private IHtmlContent? AskedPicture(Exercise exercise, Attempt attempt, AskedPicture asked) => exercise switch
+    {
+        { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
+        { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
+        _ when !IsTold(exercise, [attempt]) => null,
+        _ when AskedRecipes.Change(exercise) is { } change => pictures.Asked(asked, change.Before, change.After),
+        _ => AskedRecipes.Of(exercise).ToArray() switch
+        {
+            [var only] => pictures.Asked(asked, only),
+            [var first, var second] when asked.Pair == FlyPair.Change =>
+                pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
+            _ => null,
         },
-        Doubt = inLesson ? null : Doubt(exercise, attempt),
-        Regraded = Regraded(exercise, attempt),
-        Heading = exercise.Kind.FeedbackHeading,
-        // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
-        WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };
 
     private string? Doubt(Exercise exercise, Attempt attempt)

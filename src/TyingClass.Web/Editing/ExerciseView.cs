@@ -45,6 +45,9 @@ public sealed record ExerciseView
     /// <summary>True when the form stands in its lesson.</summary>
     public bool InLesson { get; init; }
 
+    /// <summary>After a wrong vote: why, and a fresh fly to decide by; null where there is none.</summary>
+    public FreshView? Fresh { get; init; }
+
     public bool Passed => Attempts.Any(a => a.Counts);
 
     public int Failed => Attempts.Count(a => a is { Counts: false, Waits: false });
@@ -61,7 +64,10 @@ public sealed record ExerciseView
     }
 
     /// <summary>One for each failed attempt.</summary>
-    public IEnumerable<string> OpenHints => Exercise.Hints.Take(Failed);
+    public IEnumerable<string> OpenHints => HintsAreOver ? [] : Exercise.Hints.Take(Failed);
+
+    /// <summary>Once the answer is known, by passing or by being told, a hint leads nowhere.</summary>
+    public bool HintsAreOver => Passed || (Exercise.Kind.TellsTheAnswer && !Attempts.IsEmpty);
 
     /// <summary>What the adviser said last, once the author's hints are used up.</summary>
     public string? Advice => Passed || Failed <= Exercise.Hints.Length ? null : Attempts.LastOrDefault(a => !a.Passed)?.Feedback?.WhereToLook;
@@ -72,6 +78,11 @@ public sealed record ExerciseView
 
 /// <param name="Picture">In the vise before there is an answer, as it swims afterward; null where there is no room for it.</param>
 public sealed record AskedFly(RecipeCard Card, IHtmlContent? Picture);
+
+/// <summary>The second half of a prediction that went wrong.</summary>
+/// <param name="Number">Which fresh problem, from 1.</param>
+/// <param name="Asked">The fresh flies, in the vise.</param>
+public sealed record FreshView(int Number, Exercise Problem, ImmutableArray<string> Reasons, ImmutableArray<AskedFly> Asked);
 
 /// <param name="Kept">The attempt, when the answer was graded and kept.</param>
 /// <param name="View">The form again, when it was not; null for an exercise nobody knows.</param>

@@ -1,8 +1,11 @@
+using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 using TyingClass.Web.Preferences;
 
 namespace TyingClass.Web.Pictures;
@@ -31,6 +34,42 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     public IHtmlContent? Pair(string beforeText, string afterText) =>
         Keep((beforeText, afterText), false, options =>
             flies.Attitude(beforeText) is { } before && flies.Attitude(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+
+    /// <summary>The picture that shows what was asked; null when a fly of it cannot be drawn.</summary>
+    /// <param name="otherText">The fly after a change, or the second of two.</param>
+    /// <param name="names">What stands over each of a pair.</param>
+    public IHtmlContent? Asked(AskedPicture asked, string recipeText, string? otherText = null, (string First, string Second)? names = null)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return Keep((recipeText, $"{asked}\n{names}\n{otherText}"), false, options =>
+        {
+            DrawingOptions ringed = options with { TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null };
+            return asked.Pair == FlyPair.Ways
+                ? flies.Whole(recipeText) is not { } either ? null
+                    : FlyDrawing.BothWays(either, ringed) is { } ways ? Halves(ways, ("one way", "the other")) : FlyDrawing.Side(either, ringed)
+                : flies.Attitude(recipeText) is { } fly ? Draw(asked, fly, otherText, names, ringed) : null;
+        });
+    }
+
+    private string? Draw(AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
+    {
+        FlyPair.Soak => Halves(
+            FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
+        FlyPair.Knot => Halves(FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options), (OnKnot(fly, Knot.Cinched), options)), ("on a loop", "cinched")),
+        FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
+            ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
+            : null,
+        _ => FlyDrawing.Seen(fly, asked.View, options),
+    };
+
+    // Side by side where there is room, one above the other on a phone.
+    private static string Halves((string First, string Second) svgs, (string First, string Second) names) =>
+        $"<div class=\"fly-halves\">{Half(svgs.First, names.First)}{Half(svgs.Second, names.Second)}</div>";
+
+    private static string Half(string svg, string name) => $"<div><p class=\"half-name\">{HtmlEncoder.Default.Encode(name)}</p>{svg}</div>";
+
+    private static SolvedFly OnKnot(SolvedFly fly, Knot knot) => fly.Built.Conditions.Knot == knot ? fly
+        : SolvedFly.Solve(fly.Recipe with { Fishing = fly.Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
 
     private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? flies.Attitude(recipeText) : flies.Whole(recipeText);
 

@@ -65,4 +65,24 @@ public sealed class DumpTests
             w.WriteLine($"{name} report {Stopwatch.GetElapsedTime(t2).TotalMilliseconds:0.0}");
         }
     }
+
+    [Fact]
+    public void Fresh()
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        using StreamWriter w = new("/tmp/why-fresh.txt");
+        foreach (Exercise e in folder.Current.Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind.Word == "predict"))
+        {
+            long t = Stopwatch.GetTimestamp();
+            var reasons = TyingClass.Lessons.Kinds.Predict.OfferedReasons.Of(e);
+            w.WriteLine($"{e.Id} {e.Title} key {e.Kind.RightAnswer(e)}; reasons {(reasons is null ? "NONE" : string.Join(" | ", reasons.Said) + " right " + reasons.Right)} {Stopwatch.GetElapsedTime(t).TotalMilliseconds:0} ms");
+            for (int n = 1; n <= 2; n++)
+            {
+                t = Stopwatch.GetTimestamp();
+                Exercise? f = TyingClass.Lessons.Kinds.Predict.FreshProblem.Of(e, n);
+                double ms = Stopwatch.GetElapsedTime(t).TotalMilliseconds;
+                w.WriteLine(f is null ? $"   {n}: NONE {ms:0} ms" : $"   {n}: {ms:0} ms key {f.Kind.RightAnswer(f)}; {f.PromptHtml}");
+            }
+        }
+    }
 }

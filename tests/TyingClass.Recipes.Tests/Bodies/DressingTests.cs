@@ -3,6 +3,7 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using Xunit;
 using static TyingClass.Recipes.Tests.Bodies.TestFly;
 
@@ -172,7 +173,7 @@ public sealed class DressingTests
     {
         foreach (Material material in Materials.All)
         {
-            foreach (PartKind kind in Enum.GetValues<PartKind>())
+            foreach (PartKind kind in KindsOfPart.All.Select(k => k.Kind))
             {
                 BodyPart part = Part(new PartSpec(kind) { Material = material.Name, AtM = 3 * Mm });
 

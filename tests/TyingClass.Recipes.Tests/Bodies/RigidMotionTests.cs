@@ -3,6 +3,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using Xunit;
 using static TyingClass.Recipes.Tests.Bodies.TestFly;
 
@@ -27,7 +28,7 @@ public sealed class RigidMotionTests
 
     [Fact]
     public void Build_AnyErrorOfTying_KeepsMassVolumeDragAndShape() =>
-        Gen.Select(Gen.Enum<PartKind>(), Gen.Double[-3, 3], Gen.Double[-2, 2]).Sample((kind, clockedRad, offsetMm) =>
+        Gen.Select(Gen.OneOfConst(KindsOfPart.All.Select(k => k.Kind).ToArray()), Gen.Double[-3, 3], Gen.Double[-2, 2]).Sample((kind, clockedRad, offsetMm) =>
         {
             PartSpec spec = new(kind) { AtM = 3 * Mm };
             BodyPart straight = Part(spec), moved = Part(spec with { ClockedRad = clockedRad, SideOffsetM = offsetMm * Mm });

@@ -29,7 +29,8 @@ public sealed class TyersWordsTests
 
     [Fact]
     public void Value_ThatIsARemark_IsToldSo() => Assert.Contains(
-        "what stands behind “#” is a remark and is not read", Assert.Single(Parse("6", "  - part: bead\n    size: #5/64\n").Errors).Text, StringComparison.Ordinal);
+        "what stands behind “#” is a remark and is not read", Assert.Single(Parse("6", "  - part: bead\n    size: #5/64\n").Errors).Text,
+        StringComparison.Ordinal);
 
     [Theory]
     [InlineData("Med", 3.96875)]

@@ -101,7 +101,7 @@ public sealed class OneWayTests
         Check("graded answer", Read(page.Sheet), fly, units, 2);
     }
 
-    private static SolvedFly Fly(VerdictKind verdict) => Kept.GetOrAdd(verdict, wanted =>
+    internal static SolvedFly Fly(VerdictKind verdict) => Kept.GetOrAdd(verdict, wanted =>
         Candidates().Select(r => SolvedFly.Solve(r)).First(f => f.Report.Verdict.Kind == wanted && f.Report.Soaked.Sink is not null));
 
     // With ever more turns of wire near its head the nymph comes to the edge.
@@ -114,7 +114,7 @@ public sealed class OneWayTests
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<VerdictKind, SolvedFly> Kept = new();
 
-    private static void Check(string where, string text, SolvedFly fly, UnitSystem units, int atLeast)
+    internal static void Check(string where, string text, SolvedFly fly, UnitSystem units, int atLeast)
     {
         ILookup<string, string> expected = SaidFigures.Expected(fly.Report, units);
         (string Name, string Said)[] said = [.. SaidFigures.In(text)];
@@ -123,13 +123,21 @@ public sealed class OneWayTests
 
         Assert.True(otherwise.Length == 0, $"{where}, {fly.Recipe.Name}: {string.Join("; ", otherwise)}");
         Assert.True(said.Length >= atLeast, $"{where}: only {said.Length} named figures found in {text}");
+        CheckFreely(where, text, units);
+    }
+
+    // Figures of any fly: each is written with the digits that its quantity has, and none is metric alone for a reader of inches.
+    internal static void CheckFreely(string where, string text, UnitSystem units)
+    {
+        string[] odd = [.. SaidFigures.OddlyWritten(text, units)];
+        Assert.True(odd.Length == 0, $"{where}: {string.Join("; ", odd)}");
         if (units != UnitSystem.Imperial) return;
         string[] alone = [.. SaidFigures.MetricAlone(text)];
         Assert.True(alone.Length == 0, $"{where}, for an imperial reader: {string.Join("; ", alone)}");
     }
 
     // Without what the reader typed: a form's fields and the recipe's own text.
-    private static string Read(Sheet sheet)
+    internal static string Read(Sheet sheet)
     {
         IHtmlDocument page = (IHtmlDocument)sheet.Document.Clone(true);
         foreach (AngleSharp.Dom.IElement typed in page.QuerySelectorAll("textarea, pre, code, datalist, script, head, form .fold summary, .help, footer, nav")
@@ -139,7 +147,7 @@ public sealed class OneWayTests
         return Sheet.Plain(page.Body!.TextContent);
     }
 
-    private static async Task ChooseAsync(Browser browser, UnitSystem units)
+    internal static async Task ChooseAsync(Browser browser, UnitSystem units)
     {
         Sheet sheet = await browser.OpenAsync("/preferences");
         foreach (IHtmlInputElement radio in sheet.All("input[type=radio]").Cast<IHtmlInputElement>())
@@ -147,7 +155,7 @@ public sealed class OneWayTests
         await browser.SendAsync(sheet, sheet.Form("main form"), sheet.Find("main form button"));
     }
 
-    private static string Verb(params string[] arguments)
+    internal static string Verb(params string[] arguments)
     {
         ProcessStartInfo start =
             new("dotnet") { RedirectStandardOutput = true, ArgumentList = { Path.Combine(AppContext.BaseDirectory, "TyingClass.CommandLine.dll") } };

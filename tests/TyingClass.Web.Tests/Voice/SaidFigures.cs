@@ -30,6 +30,17 @@ internal static partial class SaidFigures
         p => p.Pattern.Matches(text)
             .Select(m => (p.Name, m.Groups["unit"].Value == "°" ? m.Groups["figure"].Value + "°" : $"{m.Groups["figure"].Value} {m.Groups["unit"].Value}")));
 
+    /// <summary>Figures that are not in the reader's unit, or have more or fewer digits than their quantity is told with.</summary>
+    public static IEnumerable<string> OddlyWritten(string text, UnitSystem units)
+    {
+        foreach ((string name, string said) in In(text).Distinct())
+        {
+            Magnitude what = Magnitudes.Find(name)!;
+            string again = Units.TryParse(said, what.Dimension, out double si, out string? error) ? what.Say(si, units) : error;
+            if (again != said) yield return $"{name} {said}, not {again}";
+        }
+    }
+
     /// <summary>What may be said of each, fresh and soaked.</summary>
     public static ILookup<string, string> Expected(BalanceReport report, UnitSystem units) => report.States
         .SelectMany(s => new (string Name, string Said)[]

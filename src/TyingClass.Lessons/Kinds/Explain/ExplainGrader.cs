@@ -33,6 +33,7 @@ internal static partial class ExplainGrader
             Feedback = new Feedback
             {
                 First = way?.First ?? OpeningSentence.OfExplanation(),
+                Picture = way is null ? null : AskedPicture.Of(way.Reason, way.Pair),
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
                     : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",

@@ -39,12 +39,14 @@ internal static class SlipGrader
             Feedback = new Feedback
             {
                 First = why.First,
+                Picture = why.Picture,
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
                 Goals = [StepGoal(step, found), ReasonGoal(task, reason, found, passed)],
                 Why = why.Why,
                 WhereToLook = passed ? null : Hint(exercise, failedAttempts, new SlipAnswer(step, reason), slip),
-                Misreading = misreading?.Say,
-                MisreadConcept = misreading?.Concept,
+                Misreading = misreading?.AsMisreading,
+                Remark = misreading?.AsRemark,
+                MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };

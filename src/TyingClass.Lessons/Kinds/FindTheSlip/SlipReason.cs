@@ -22,6 +22,6 @@ internal static class SlipReason
 
         Reason reason = fly.Start is { } start ? ChangeReason.Of(asked, start, fly) : OneFlyReason.Of(asked, fly);
         string first = fly.Start is null ? OpeningSentence.OfOne(reason) : OpeningSentence.OfChange(reason);
-        return own.Length > 0 ? AnswerReason.Of(first, units, reason) : AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
+        return own.Length > 0 ? AnswerReason.Of(first, units, reason).Shown(reason, fly.Start is null ? FlyPair.None : FlyPair.Change) : AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
     }
 }

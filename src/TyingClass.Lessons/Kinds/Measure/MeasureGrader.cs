@@ -52,6 +52,7 @@ internal static class MeasureGrader
             Feedback = new Feedback
             {
                 First = reason.First,
+                Picture = reason.Picture,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
                 Goals =
                 [
@@ -61,8 +62,9 @@ internal static class MeasureGrader
                 ],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
-                Misreading = misreading?.Say ?? (passed || hintsUsedUp ? null : Mistake(answer, key, tolerance)),
-                MisreadConcept = misreading?.Concept,
+                Remark = misreading?.AsRemark,
+                Misreading = misreading is not null ? misreading.AsMisreading : (passed || hintsUsedUp ? null : Mistake(answer, key, tolerance)),
+                MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };

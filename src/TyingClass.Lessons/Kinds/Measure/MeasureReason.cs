@@ -14,7 +14,7 @@ internal static class MeasureReason
         Reason reason = OneFlyReason.Of(query, fly);
         string first = passed ? OpeningSentence.OfOne(reason)
             : OpeningSentence.ToLookAt(reason, $"Your figure {ComparisonWords.Beside(answer, key)}");
-        if (told) return AnswerReason.Of(first, units, reason);
+        if (told) return AnswerReason.Of(first, units, reason).Shown(reason, FlyPair.None);
         // What a sum of masses is made from may be told; the one asked for may not.
         string masses = query.Quantity.Name.StartsWith("mass", StringComparison.Ordinal) || query.Quantity.Name == "hang angle"
             ? MassSentence.Most(fly.Body, units, query.Quantity.Name == "mass of" ? query.Part : null)

@@ -7,6 +7,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
@@ -15,6 +16,31 @@ namespace TyingClass.Lessons.Kinds.Predict;
 internal static class PredictGrader
 {
     public static GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options)
+    {
+        if (PredictAnswer.Read(answerText) is { } answer) return Fresh(exercise, answer, failedAttempts, options);
+        // Whoever has seen the fly would only vote among what is left. Where no fresh fly can be drawn, that is all there is.
+        return failedAttempts > 0 && Chosen(exercise, answerText) is not null && FreshProblem.Of(exercise, failedAttempts) is not null
+            ? GradeResult.Refused(ReasonOffer.AlreadyShown)
+            : Vote(exercise, answerText, options);
+    }
+
+    private static GradeResult Fresh(Exercise exercise, PredictAnswer answer, int failedAttempts, GradeOptions options)
+    {
+        OfferedReasons? offered = OfferedReasons.Of(exercise);
+        if (offered is not null && (answer.Reason < 1 || answer.Reason > offered.Said.Length))
+            return GradeResult.Refused(new AnswerProblem(0, 0, PredictAnswer.ReasonLine, ReasonOffer.ChooseReason));
+        if (answer.Fresh == 0) return GradeResult.Refused(ReasonOffer.ChooseFresh);
+        if (failedAttempts > 0 && answer.Fresh != failedAttempts) return GradeResult.Refused(ReasonOffer.AnotherFresh);
+        if (FreshProblem.Of(exercise, answer.Fresh) is not { } fresh) return Vote(exercise, answer.Choice, options);
+        GradeResult grade = Vote(fresh, answer.Choice, options);
+        if (grade.Feedback is not { } feedback) return grade;
+        string? remark = offered is null ? null : answer.Reason == offered.Right
+            ? ReasonOffer.RightReason(offered.Said[answer.Reason - 1])
+            : ReasonOffer.WrongReason(offered.Said[answer.Reason - 1], offered.Said[offered.Right - 1]);
+        return grade with { ExerciseVersion = exercise.Version, Feedback = feedback with { Remark = remark } };
+    }
+
+    private static GradeResult Vote(Exercise exercise, string answerText, GradeOptions options)
     {
         if (Chosen(exercise, answerText) is not { } choice)
             return GradeResult.Refused(
@@ -34,6 +60,7 @@ internal static class PredictGrader
             Feedback = new Feedback
             {
                 First = reason.First,
+                Picture = reason.Picture,
                 WhatItWouldDo = What(exercise, flies, options.Units),
                 Goals =
                 [
@@ -41,10 +68,10 @@ internal static class PredictGrader
                         Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
                 Why = reason.Why,
-                WhereToLook = passed ? null
-                    : HintLadder.Next(exercise, failedAttempts, () => "Read the part-by-part figures above once more, then try a fresh one in practice."),
-                Misreading = misreading?.Say,
-                MisreadConcept = misreading?.Concept,
+                WhereToLook = passed ? null : ReasonOffer.WhereNext,
+                Misreading = misreading?.AsMisreading,
+                Remark = misreading?.AsRemark,
+                MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,
                 Cautions = [.. Cautions.For(flies.Fly.Recipe).Select(c => c.Text)],
             },
         };

@@ -20,6 +20,24 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
 
     public override IEnumerable<string> WrongAnswers(Exercise exercise, string? right) => Of(exercise).Choices.Where(c => c != right);
 
+    public override Exercise Answered(Exercise exercise, string answerText) =>
+        PredictAnswer.Read(answerText) is { Fresh: > 0 } answer && FreshProblem.Of(exercise, answer.Fresh) is { } fresh ? fresh : Of(exercise);
+
+    public override (string? Right, string? Wrong) After(Exercise exercise, int failed)
+    {
+        if (failed == 0 || FreshProblem.Of(exercise, failed) is not { } fresh) return base.After(exercise, failed);
+        string? key = RightAnswer(fresh);
+        int reason = OfferedReasons.Of(exercise)?.Right ?? 1;
+        return (Text(key), Text(fresh.Choices.FirstOrDefault(c => c != key)));
+
+        string? Text(string? choice) => choice is null ? null : new PredictAnswer(failed, reason, choice).Text;
+    }
+
+    public override string Shown(Exercise exercise, string answerText) => PredictAnswer.Read(answerText) is not { } answer ? answerText
+        : OfferedReasons.Of(exercise) is { } offered && answer.Reason >= 1 && answer.Reason <= offered.Said.Length
+            ? $"{offered.Said[answer.Reason - 1]}. Of a fresh fly: {answer.Choice}"
+            : $"Of a fresh fly: {answer.Choice}";
+
     public ImmutableArray<string> RoomChoices(Exercise exercise) => Of(exercise).Choices;
 
     public (string Choice, Feedback Feedback)? RoomAnswer(Exercise exercise) => Prediction.Answer(exercise);

@@ -37,33 +37,33 @@ internal static class PredictReason
     private static AnswerReason Way(FlyFigures fly, UnitSystem units)
     {
         WayReason way = WayReason.Of(fly, units);
-        AnswerReason told = AnswerReason.Of(way.First, units, way.Reason);
+        AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
         return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
     }
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)
     {
         Reason reason = ChangeReason.Of(query, flies.Fly, flies.Other!);
-        return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason);
+        return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, FlyPair.Change);
     }
 
     private static AnswerReason Two(QuantityQuery query, WhichHasMore more, AskedFlies flies, UnitSystem units)
     {
         Reason reason = ChangeReason.Of(query, flies.Fly, flies.Other!);
-        return AnswerReason.Of(OpeningSentence.OfTwo(more.FirstName, more.SecondName, reason), units, reason);
+        return AnswerReason.Of(OpeningSentence.OfTwo(more.FirstName, more.SecondName, reason), units, reason).Shown(reason, FlyPair.Change);
     }
 
     private static AnswerReason One(QuantityQuery query, FlyFigures fly, UnitSystem units)
     {
         Reason reason = OneFlyReason.Of(query, fly);
-        return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason);
+        return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason).Shown(reason, FlyPair.None);
     }
 
     private static AnswerReason Own(Exercise exercise, OwnChoices own, FlyFigures fly, string key, UnitSystem units)
     {
         ImmutableArray<QuantityQuery> asked = Asked(exercise, own, fly, key);
         if (asked.IsEmpty) return Way(fly, units);
-        if (Circumstance(asked, fly) is { } reason) return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason);
+        if (Circumstance(asked, fly) is { } reason) return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, PairOf(reason));
         return asked[0].Quantity.Name is "lean" && asked[0] is { State: WetState.Soaked, SpeedMS: null, Knot: null } ? Way(fly, units) : One(asked[0], fly, units);
     }
 
@@ -83,6 +83,13 @@ internal static class PredictReason
 
         return null;
     }
+
+    private static FlyPair PairOf(Reason reason) => reason.Top?.What.Kind switch
+    {
+        ThingKind.Air => FlyPair.Soak,
+        ThingKind.Knot => FlyPair.Knot,
+        _ => FlyPair.None,
+    };
 
     private static Reason Sped(QuantityQuery query, double a, double b, FlyFigures fly) =>
         CircumstanceReason.Sped(query, Math.Min(a, b), Math.Max(a, b), fly);

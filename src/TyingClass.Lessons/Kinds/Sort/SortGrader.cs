@@ -37,6 +37,7 @@ internal static class SortGrader
             Feedback = new Feedback
             {
                 First = reason.First,
+                Picture = reason.Picture,
                 WhatItWouldDo =
                     $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}. You were asked for the {largest}."
                     + (passed ? $" In order: {key}." : ""),

@@ -43,6 +43,7 @@ internal static class TubTestGrader
             Feedback = new Feedback
             {
                 First = reason.First,
+                Picture = reason.Picture,
                 WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
                 Goals = [.. seen.Select(s => new GoalResult($"{s.Quantity}: predicted {s.Predicted}", Compared(s, options.Units), Met: true))],
                 Why = "The bath tub has the last word. Where the two disagree, look at the fly first (is it tied as the recipe says?), then at what the "

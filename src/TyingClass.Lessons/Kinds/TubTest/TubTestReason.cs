@@ -13,10 +13,10 @@ internal static class TubTestReason
         if (!QuantityQuery.TryParse(quantity, out QuantityQuery query, out _))
         {
             WayReason way = WayReason.Of(fly, units);
-            return AnswerReason.Of(way.First, units, way.Reason);
+            return AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
         }
 
         Reason reason = OneFlyReason.Of(query, fly);
-        return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason);
+        return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason).Shown(reason, FlyPair.None);
     }
 }

@@ -168,7 +168,7 @@ public sealed class FindTheSlipTests
         Assert.True(Grader.Grade(Exercise, right, 0).Passed);
         Assert.Equal(4, wrong.Length);
         Assert.All(wrong, w => Assert.False(Grader.Grade(Exercise, w, 0).Passed));
-        Assert.Equal("Step 3: So the mass center moves back.\nReason 2: The mass is added in front of the mass center.", kind.Shown(Exercise, right));
+        Assert.Equal("Step 3: So the mass center moves back.\nReason B: The mass is added in front of the mass center.", kind.Shown(Exercise, right));
         Assert.Equal("9; reason 2", kind.Shown(Exercise, "9; reason 2"));
     }
 

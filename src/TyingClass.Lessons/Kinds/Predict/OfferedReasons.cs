@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Reasons;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Kinds.Predict;
+
+/// <summary>Three reasons why a fly did what it did, one of which the engine finds to be the largest.</summary>
+/// <param name="Right">The place of the right one, from 1.</param>
+public sealed record OfferedReasons(ImmutableArray<string> Said, int Right)
+{
+    private const int Offered = 3;
+
+    /// <summary>The same exercise always offers the same three in the same order.</summary>
+    /// <returns>Null where nothing decides that could be named.</returns>
+    public static OfferedReasons? Of(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        AskedFlies flies = AskedFlies.Of(exercise, null);
+        if (PredictKey.Of(exercise, flies) is not { } key) return null;
+        if (PredictReason.Of(exercise, flies, key, UnitSystem.Metric).Reasons is not [{ Top: { } top } reason, ..]) return null;
+        // What has nearly as much say would be no wrong answer.
+        HashSet<string> taken = [.. reason.Shares.Where(s => s == top || s.SaySi > top.SaySi / 3).Select(s => s.What.Word)];
+        string[] others =
+        [
+            .. Things(flies.Fly).Select(t => t.Word).Where(word => !taken.Any(t => t.Contains(word, StringComparison.Ordinal))).Distinct().Take(Offered - 1),
+        ];
+        if (others.Length < Offered - 1) return null;
+        int right = StableSeed.Of(exercise.Id, 0) % Offered;
+        string[] words = [.. others];
+        return new OfferedReasons([.. words[..right].Append(top.What.Word).Concat(words[right..]).Select(ReasonOffer.Of)], right + 1);
+    }
+
+    // The parts first: what lies in the hand is what a beginner would blame.
+    private static IEnumerable<Thing> Things(FlyFigures fly) =>
+    [
+        .. fly.Body.Parts.Where(p => p.IsTied).Select(p => new Thing(ThingKind.Part, p.Name)),
+        new Thing(ThingKind.Knot), new Thing(ThingKind.Eye), new Thing(ThingKind.Leader), new Thing(ThingKind.Water),
+    ];
+}
