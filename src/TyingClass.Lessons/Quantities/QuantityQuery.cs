@@ -53,7 +53,7 @@ public sealed partial record QuantityQuery(
 
     private string OfThePart => Part is null ? "" : $" the {PartWords}";
 
-    internal string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
+    private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
 
     private string Circumstances(Func<double, string> after, Func<double, string> at) =>
         (PauseS is { } pause ? after(pause) : "")
