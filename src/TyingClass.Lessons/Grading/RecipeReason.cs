@@ -28,7 +28,7 @@ internal static class RecipeReason
         if (fly.Body.Parts.Length == 1) return OpeningSentence.OfBareHook();
         bool keel = asked.Any(q => q.Quantity.Name is "keel height" or "level-line keel" or "righting range");
         if (asked.Any(IsOfRiding)) return VerdictSentence.Of(fly.Body.Intent, fly.Report.Soaked, units, keel);
-        return asked.Where(IsOfSwimming).ToArray() is { Length: > 0 } told ? QuantityQuery.Told(fly, told, units)
+        return asked.Where(IsOfSwimming).ToArray() is { Length: > 0 } told ? QuantityQuery.Sentence(fly, told, units)
             : VerdictSentence.Of(fly.Body.Intent, fly.Report.Soaked, units, keel);
     }
 
