@@ -106,5 +106,6 @@ internal static class BalanceVerb
 
     private static string Sinks(SinkReport? sink) => sink is null
         ? "hardly moves"
-        : $"{Magnitudes.SinkRate.Say(sink.RateMS, Reader)}, pitch {FlyWords.Degrees(sink.PitchDeg)}, {Magnitudes.Depth.Say(sink.DepthAfter5sM, Reader)} in 5 s. {PauseSentence.Of(sink, Reader)}";
+        : $"{Magnitudes.SinkRate.Say(sink.RateMS, Reader)}, pitch {FlyWords.Degrees(sink.PitchDeg)}, "
+            + $"{Magnitudes.Depth.Say(sink.DepthAfter5sM, Reader)} in 5 s. {PauseSentence.Of(sink, Reader)}";
 }

@@ -17,7 +17,8 @@ public static class FlatPlate
     public static double LiftSlope(double aspectRatio) => 2 * Math.PI * aspectRatio / (2 + Math.Sqrt(4 + aspectRatio * aspectRatio));
 
     /// <summary>
-    /// Where the potential part acts, from the leading edge, over the length: at the edge itself for a narrow plate (Jones), a quarter back for a wide one (thin
+    /// Where the potential part acts, from the leading edge, over the length: at the edge itself for a narrow plate (Jones), a quarter back for a wide one
+    /// (thin
     /// airfoils), A/(A + b) of a quarter between.
     /// </summary>
     /// <param name="square">Of a square plate, under a quarter.</param>

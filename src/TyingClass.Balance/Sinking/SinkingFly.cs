@@ -158,7 +158,8 @@ public sealed class SinkingFly
     }
 
     /// <summary>
-    /// Depth against time from rest at the attitude of the steady sink, the leader drawn down behind it: M dv/dt = W' - drag(v) - friction along the leader + its
+    /// Depth against time from rest at the attitude of the steady sink, the leader drawn down behind it: M dv/dt = W' - drag(v) - friction along the leader
+    /// + its
     /// weight. The water set in motion with the fly (added mass) is left out, and so is the nose that the leader lifts as it grows.
     /// </summary>
     /// <param name="steady">From <see cref="TryFindSteady"/>.</param>

@@ -23,7 +23,8 @@ public static class FishingScale
     /// <summary>What is guessed; temperature, speed and leader are chosen by who fishes.</summary>
     /// <summary>What a leader's friction is over that of a smooth wire with water flowing smoothly along it.</summary>
     public static readonly Figure LeaderFriction = Figure.Guess(
-        "friction along a leader", 1, "× laminar", 0.8, 2, "coils and knots hold back more; tow tests of thicker cylinders at speed, turbulent, ASME FEDSM2002-31298");
+        "friction along a leader", 1, "× laminar", 0.8, 2,
+        "coils and knots hold back more; tow tests of thicker cylinders at speed, turbulent, ASME FEDSM2002-31298");
 
     internal static IEnumerable<Figure> Estimates => [BreakingStress, FluorocarbonBreakingStress, NylonModulus, FluorocarbonModulus, LeaderFriction];
 

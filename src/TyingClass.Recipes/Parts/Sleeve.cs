@@ -68,7 +68,8 @@ internal abstract class Sleeve : KindOfPart
 
         PartDimensions d = part.Dimensions;
         Vector3D centerM = CenterM(part, side), half = new(d.LengthM / 2, 0, 0);
-        draft.AddSideForce(SideForceElement.Rod(centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Material.SideForceShare.Value, part.Of(PartScale.RearShare)));
+        draft.AddSideForce(SideForceElement.Rod(
+            centerM - half, centerM + half, d.SizeM, d.LengthM / d.SizeM, part.Material.SideForceShare.Value, part.Of(PartScale.RearShare)));
     }
 
     private static Vector3D CenterM(PartContext part, int side) => new(

@@ -75,10 +75,12 @@ public static class Magnitudes
     public static readonly Magnitude FishingSpeed = new("speed", Dimension.Speed, Precision.TowSpeed, "how fast the water passes it");
 
     public static readonly Magnitude SinkRate =
-        new("sink rate", Dimension.Speed, Precision.SinkRate, "steady speed downward on a slack line, before the leader slows it") { Label = "Sink rate on a slack line" };
+        new("sink rate", Dimension.Speed, Precision.SinkRate, "steady speed downward on a slack line, before the leader slows it")
+        { Label = "Sink rate on a slack line" };
 
     public static readonly Magnitude FirstMeterRate =
-        new("rate over the first meter", Dimension.Speed, Precision.SinkRate, "mean speed downward over the first meter of a pause, the leader drawn down behind it")
+        new("rate over the first meter", Dimension.Speed, Precision.SinkRate,
+            "mean speed downward over the first meter of a pause, the leader drawn down behind it")
         {
             Label = "Over the first meter",
         };
@@ -131,7 +133,8 @@ public static class Magnitudes
     [
         Mass, HeldWater, MassWithHeldWater, WetWeight, AddedMass, PartMass, DisplacedVolume, .. Places, HangAngle, LevelLineKeel, KeelHeight, Pitch, Lean, Drag,
         Lift,
-        LineAngle, FishingSpeed, SinkRate, FirstMeterRate, PitchSinking, LeanSinking, Depth, RidesAsIntended, Leans, Flips, ShareInterval, RightingRange, KeelMoment,
+        LineAngle, FishingSpeed, SinkRate, FirstMeterRate, PitchSinking, LeanSinking, Depth,
+        RidesAsIntended, Leans, Flips, ShareInterval, RightingRange, KeelMoment,
         MassMoment, SoakTime,
     ];
 

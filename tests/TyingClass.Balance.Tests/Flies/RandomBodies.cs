@@ -34,7 +34,8 @@ internal static class RandomBodies
             new FishingConditions(Waters[r.Next(Waters.Length)], leader, knot, Between(r, 0.1, 1.5)));
     }
 
-    // Half of the sleeves and wings push water aside, each with a share of its own; a quarter of the wings are plates. A stream of its own, so that the flies stay
+    // Half of the sleeves and wings push water aside, each with a share of its own; a quarter of the wings are plates. A stream of its own, so that the
+    // flies stay
     // what they were before there were side forces.
     private static BodyPart Askew(BodyPart part, int seed)
     {

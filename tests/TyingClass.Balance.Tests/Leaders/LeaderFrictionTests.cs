@@ -37,8 +37,10 @@ public sealed class LeaderFrictionTests
         Assert.Equal(4 * Math.PI * Fresh.ViscosityPaS * speed / logarithm, local, 0.12 * local);
     }
 
-    // Water that a wire has slid through for a time t: the exact problem without the water's own drift, a cylinder set moving along its axis (Carslaw and Jaeger,
-    // Conduction of Heat in Solids, 13.5; Batchelor 1954): 2πµU (4/π²) ∫ e^(-T u²) / (u (J₀² + Y₀²)) du, T = νt/a². Taken with t = x/U the two agree within a fifth
+    // Water that a wire has slid through for a time t: the exact problem without the water's own drift, a cylinder set moving along its axis (Carslaw and
+    // Jaeger,
+    // Conduction of Heat in Solids, 13.5; Batchelor 1954): 2πµU (4/π²) ∫ e^(-T u²) / (u (J₀² + Y₀²)) du, T = νt/a². Taken with t = x/U the two agree within
+    // a fifth
     // over what a leader does; the profile of the integral method is a little low where the layer is about as thick as the wire.
     [Theory]
     [InlineData(0.15e-3, 0.2)]
@@ -68,7 +70,8 @@ public sealed class LeaderFrictionTests
         return 4 / (Math.PI * Math.PI) * sum;
     }
 
-    // Tow tests of thin cylinders at speed are turbulent and give two to three times a flat plate's (ASME FEDSM2002-31298, abstract); so thin a wire, laminar, more
+    // Tow tests of thin cylinders at speed are turbulent and give two to three times a flat plate's (ASME FEDSM2002-31298, abstract); so thin a wire,
+    // laminar, more
     // than a plate's too.
     [Theory]
     [InlineData(0.15e-3, 0.2)]

@@ -17,7 +17,8 @@ internal static class OracleForces
     };
 
     /// <summary>
-    /// Side force, as the books write it, in angles: force and its moment about the element's own place. Round: ½ρw² ΔS sin 2α cos(α/2), α counted from the nearer
+    /// Side force, as the books write it, in angles: force and its moment about the element's own place. Round: ½ρw² ΔS sin 2α cos(α/2), α counted from the
+    /// nearer
     /// end, and a share of it at the lee end; the ends change roles within about 6° of broadside.
     /// </summary>
     public static (OracleVector Force, OracleVector Moment) Side(SideForceElement e, OracleVector w, double rho, double mu) =>

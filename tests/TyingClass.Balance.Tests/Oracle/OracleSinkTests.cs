@@ -9,7 +9,8 @@ namespace TyingClass.Balance.Tests.Oracle;
 
 /// <summary>Sinking on a slack line and a loop knot: the engine's steady sink against a fly let go in simulated still water.</summary>
 /// <remarks>
-/// A lopsided fly spins as it sinks, and so does one alike on both sides that glides leaning. The engine leaves that out, so the oracle holds the heading of such
+/// A lopsided fly spins as it sinks, and so does one alike on both sides that glides leaning. The engine leaves that out, so the oracle holds the heading of
+/// such
 /// flies.
 /// </remarks>
 public sealed class OracleSinkTests(ITestOutputHelper output)

@@ -7,7 +7,8 @@ using Xunit;
 namespace TyingClass.Balance.Tests.SideForce;
 
 /// <summary>
-/// Cylinders and discs let go in still water fall broadside: Marchildon, Clamen and Gauvin, Can. J. Chem. Eng. 42 (1964) 178, at Reynolds numbers 70 to 2400 on the
+/// Cylinders and discs let go in still water fall broadside: Marchildon, Clamen and Gauvin, Can. J. Chem. Eng. 42 (1964) 178, at Reynolds numbers 70 to 2400
+/// on the
 /// mean; Jayaweera and Mason, J. Fluid Mech. 22 (1965) 709 (from memory), cylinders and cones above some hundredths.
 /// </summary>
 public sealed class FallingBodiesTests(ITestOutputHelper output)
@@ -36,7 +37,8 @@ public sealed class FallingBodiesTests(ITestOutputHelper output)
     [InlineData(2, 8)]
     public void Ways_UniformDisc_FallsFlat(double thicknessMm, double diameterMm)
     {
-        // None settles otherwise; a thin disc let go on edge may flutter for ever, as discs do (Willmarth, Hawk and Harvey, Phys. Fluids 7 (1964) 197, from memory).
+        // None settles otherwise; a thin disc let go on edge may flutter for ever, as discs do (Willmarth, Hawk and Harvey, Phys. Fluids 7 (1964) 197, from
+        // memory).
         AssertAllEnd(Rod(thicknessMm, diameterMm, 2000, 0), upAlongAxis: 1, least: 0.75);
     }
 
@@ -77,7 +79,8 @@ public sealed class FallingBodiesTests(ITestOutputHelper output)
             // A hundredth of its width below the axis: a perfect rod may lie rolled any way, which is no way to come to rest.
             Masses = [new(densityKgM3 * volume, new Vector3D(weightAt * length, 0, -0.01 * diameter))],
             Solids = [new(volume, default)],
-            // The small ball stands for the friction of the end faces, which the law of a cylinder has not: without any, a disc that lies flat slips aside freely.
+            // The small ball stands for the friction of the end faces, which the law of a cylinder has not: without any, a disc that lies flat slips aside
+            // freely.
             Drag = [DragElement.Cylinder(default, Vector3D.UnitX, length, diameter, 1, length / diameter), DragElement.Sphere(default, 0.1 * diameter)],
             SideForces = [.. SideForceElement.Rod(-half, half, diameter, length / diameter)],
         };

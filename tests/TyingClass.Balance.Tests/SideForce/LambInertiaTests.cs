@@ -5,7 +5,8 @@ namespace TyingClass.Balance.Tests.SideForce;
 
 public sealed class LambInertiaTests
 {
-    // Lamb, ARC R&M 623 (1918), table; k₁ read from a scan of the report, parts of k₂ from memory. Printed to three places, slenderness to two or three. At 2.00 the
+    // Lamb, ARC R&M 623 (1918), table; k₁ read from a scan of the report, parts of k₂ from memory. Printed to three places, slenderness to two or three. At
+    // 2.00 the
     // table's k₂ is 0.002 under its own closed form and under the integral below.
     [Theory]
     [InlineData(1, 0.5, 0.5)]

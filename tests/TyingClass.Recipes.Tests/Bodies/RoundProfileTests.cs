@@ -32,7 +32,8 @@ public sealed class RoundProfileTests
         }
     }
 
-    // Cone and body in touch are one body 14 mm long and 4 wide. Its nose: 1.26 of 1.42 mm² widest, times k₂ - k₁ at 3.5: a body of its own would get far less of it.
+    // Cone and body in touch are one body 14 mm long and 4 wide. Its nose: 1.26 of 1.42 mm² widest, times k₂ - k₁ at 3.5: a body of its own would get far
+    // less of it.
     [Fact]
     public void Build_ConeBeforeBody_IsTheNoseOfTheWhole()
     {

@@ -78,7 +78,8 @@ public sealed class PlaningTests
         Assert.All(Jigs.Value, t => Assert.True(t.Needs < 0.6, $"{t.Name} {t.SpeedMS}: {t.Needs}"));
     }
 
-    // On a tight line weight aft of the eye keeps the nose up: what is gained by streamers is less lift, no push down. The side force of a jig nymph's body does
+    // On a tight line weight aft of the eye keeps the nose up: what is gained by streamers is less lift, no push down. The side force of a jig nymph's body
+    // does
     // push it down on the steeper eye.
     [Fact]
     public void Tow_OutrightPushDown_NoStreamerAndMostJigNymphs()
