@@ -26,11 +26,12 @@ public sealed class AskedPictureTests
     }
 
     [Theory]
-    [InlineData("bead")]
-    [InlineData(TurnsOn.Eye)]
-    public void Seen_WhatAQuestionTurnsOn_IsRingedAndNamed(string part)
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Seen_WhatAQuestionTurnsOn_IsRingedAndNamed(bool eye)
     {
         SolvedFly loach = Samples.Named("Copper Loach");
+        string part = eye ? TurnsOn.Eye : loach.Built.Body.Parts[1].Name;
 
         Picture picture = new(FlyDrawing.Seen(loach, FlyView.Towed, DrawingOptions.Default with { TurnsOn = new TurnsOn(part, "this decides") }));
 

@@ -51,7 +51,6 @@ public sealed partial class EveryPictureTests
     [InlineData("side")]
     [InlineData("front")]
     [InlineData("hang")]
-    [InlineData("fall")]
     public void Draw_LongestCaption_IsWholeInAsManyLinesAsItNeeds(string kind)
     {
         foreach (SolvedFly fly in Samples.OfSheet.Select(f => f.WithTow(t => t with { LeanDeg = 102, PitchDeg = 48 })))
