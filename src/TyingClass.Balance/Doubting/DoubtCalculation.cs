@@ -115,7 +115,7 @@ public sealed class DoubtCalculation
     }
 
     private DrawnFly Of(Towed towed, SinkingFly sinking) => new(
-        towed.Report.KeelHeightMm.For(_body.Intent), towed.Report.PitchDeg, towed.Report.LeanDeg,
+        towed.Report.KeelHeightMm.For(_body.Intent), towed.Report.PitchDeg,
         Sinks(sinking, towed.Rest.Attitude.Up) is { } steady ? steady.RateMS : null, towed.Report.Verdict);
 
     // From the way the fly of the table sinks, or else from how it was fished.

@@ -46,7 +46,7 @@ public readonly record struct EstimateShare(string Estimate, double Share);
 /// <param name="KeelHeightMm">Of the intent; null where undefined.</param>
 /// <param name="SinkRateMS">Null when it finds no stable way to sink.</param>
 /// <param name="Verdict">By attitude alone.</param>
-public readonly record struct DrawnFly(double? KeelHeightMm, double PitchDeg, double LeanDeg, double? SinkRateMS, VerdictKind Verdict);
+public readonly record struct DrawnFly(double? KeelHeightMm, double PitchDeg, double? SinkRateMS, VerdictKind Verdict);
 
 /// <summary>Where doubt begins to be told.</summary>
 public static class DoubtRules

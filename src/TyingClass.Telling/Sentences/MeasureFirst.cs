@@ -45,8 +45,6 @@ internal static class MeasureFirst
     // "mass per length of bucktail": weighed, a bunch needs no guess.
     private static readonly string[] Weighed = ["mass per length of ", "void share of ", "density of "];
 
-    internal static IEnumerable<string> Names => ByName.Keys;
-
     /// <summary>"measure your hook’s wire"; null when a recipe has no key for it.</summary>
     public static string? Of(string estimate) => ByName.TryGetValue(estimate, out string? measure)
         ? measure
