@@ -3,7 +3,6 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Recipes.Text;
-using Xunit;
 
 namespace TyingClass.Lessons.Tests.Answers;
 
