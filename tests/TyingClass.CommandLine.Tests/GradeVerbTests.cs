@@ -23,6 +23,9 @@ public sealed class GradeVerbTests : IDisposable
           speed: 0.4 m/s
         """;
 
+    // As it was given it would be no attempt.
+    private static readonly string Slid = Darter.Replace("at: 2 mm", "at: 2.4 mm", StringComparison.Ordinal);
+
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("tyingclass");
 
     public GradeVerbTests()
@@ -46,6 +49,7 @@ public sealed class GradeVerbTests : IDisposable
             {recipe}
             allow:
               - parts[0].side
+              - parts[0].at: 2 mm … 3 mm
             goals:
               - rides as intended: at least 90 %
             hints: [Look at the eyes.]
@@ -91,14 +95,23 @@ public sealed class GradeVerbTests : IDisposable
     [Fact]
     public void Grade_RecipeThatFallsShort_ExitsOneAndSaysTheFourThingsInOrder()
     {
-        CommandRun run = Grade("keel-01", Darter);
+        CommandRun run = Grade("keel-01", Slid);
 
         Assert.Equal((1, ""), (run.ExitCode, run.Errors));
         int[] places = [
-            .. new[] { "not yet", "Expect it to flip", "not met", "What turns it over", "Look at the eyes." }.Select(
+            .. new[] { "not yet", "Expect it to flip", "not met", "stays 0 %", "Look at the eyes." }.Select(
                 s => run.Output.IndexOf(s, StringComparison.Ordinal))];
         Assert.DoesNotContain(-1, places);
         Assert.Equal(places.Order(), places);
+    }
+
+    [Fact]
+    public void Grade_TheFlyAsGiven_ExitsTwoAndIsNoAttempt()
+    {
+        CommandRun run = Grade("keel-01", Darter);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("still the fly that was given", run.Errors, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -143,7 +156,7 @@ public sealed class GradeVerbTests : IDisposable
     [Fact]
     public void Grade_Json_IsOneObjectWithTheNamesTheDocsPromise()
     {
-        CommandRun run = Grade("keel-01", Darter, "--json");
+        CommandRun run = Grade("keel-01", Slid, "--json");
 
         Assert.Equal(1, run.ExitCode);
         JsonElement grade = JsonDocument.Parse(run.Output).RootElement;

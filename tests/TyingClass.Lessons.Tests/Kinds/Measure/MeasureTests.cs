@@ -113,6 +113,6 @@ public sealed class MeasureTests
               - Volume times density.
             """);
         Assert.DoesNotContain("bead", Grader.Grade(bead, "2 g", 0).Feedback!.Why, StringComparison.Ordinal);
-        Assert.Contains("mass of bead is 0.23 g", Grader.Grade(bead, "2 g", 1).Feedback!.Why, StringComparison.Ordinal);
+        Assert.Contains("mass of the bead is 0.23 g", Grader.Grade(bead, "2 g", 1).Feedback!.Why, StringComparison.Ordinal);
     }
 }
