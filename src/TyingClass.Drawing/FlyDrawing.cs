@@ -46,10 +46,6 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string BeforeAfter(SolvedFly before, SolvedFly after, DrawingOptions options) => new PairPlate(before, after, options).ToSvg();
 
-    /// <summary>From the side as it falls on a slack line.</summary>
-    /// <exception cref="ArgumentException">An option out of range.</exception>
-    public static string Fall(SolvedFly fly, DrawingOptions options) => new FallPlate(fly, options).ToSvg();
-
     /// <summary>One fly as a question looks at it.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) => Plate(fly, view, options, null).ToSvg();

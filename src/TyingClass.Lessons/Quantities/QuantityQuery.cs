@@ -53,10 +53,6 @@ public sealed partial record QuantityQuery(
 
     private string OfThePart => Part is null ? "" : $" the {PartWords}";
 
-    /// <summary>"The pitch while sinking is −89°."</summary>
-    internal static string Told(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
-        FigureSentence.Of(queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.Say(q.Of(fly), units))));
-
     private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
 
     private string Circumstances(Func<double, string> after, Func<double, string> at) =>

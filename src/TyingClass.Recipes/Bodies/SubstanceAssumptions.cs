@@ -23,7 +23,7 @@ internal static class SubstanceAssumptions
         "density" => spec.DensityKgM3 is null,
         "mass per length" => false,
         // That solids let no water through goes without saying.
-        "side force share" => figure.Name is not null && KindsOfPart.Of(spec).Uses(what),
+        "side force share" => figure.IsEstimate && KindsOfPart.Of(spec).Uses(what),
         _ => KindsOfPart.Of(spec).Uses(what),
     };
 }

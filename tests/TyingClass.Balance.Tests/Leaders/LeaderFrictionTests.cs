@@ -50,7 +50,8 @@ public sealed class LeaderFrictionTests
     {
         foreach (double at in new[] { 0.5, 1.0, 2 })
         {
-            double local = (LeaderFriction.ForceN(Fresh, diameterM, 1.001 * at, speedMS) - LeaderFriction.ForceN(Fresh, diameterM, 0.999 * at, speedMS)) / (0.002 * at);
+            double more = LeaderFriction.ForceN(Fresh, diameterM, 1.001 * at, speedMS), less = LeaderFriction.ForceN(Fresh, diameterM, 0.999 * at, speedMS);
+            double local = (more - less) / (0.002 * at);
             double sliding = Sliding(Fresh.ViscosityPaS / Fresh.DensityKgM3 * at / speedMS / (diameterM * diameterM / 4));
             Assert.Equal(2 * Math.PI * Fresh.ViscosityPaS * speedMS * sliding, local, 0.2 * local);
         }

@@ -21,7 +21,8 @@ public sealed class FlatPlateTests
     [Theory]
     [InlineData(0.05)]
     [InlineData(0.2)]
-    public void At_NarrowPlate_LiftsAsJonesSays(double aspect) => Assert.Equal(Math.PI * aspect / 2, Normal(aspect, 0.001) / (0.001 * Math.PI / 180), 0.01 * aspect);
+    public void At_NarrowPlate_LiftsAsJonesSays(double aspect) =>
+        Assert.Equal(Math.PI * aspect / 2, Normal(aspect, 0.001) / (0.001 * Math.PI / 180), 0.01 * aspect);
 
     // Below stall between the potential part alone (Helmbold) and Polhamus's whole, edges with π (NASA TN D-3767, 1966).
     [Theory]
@@ -88,7 +89,8 @@ public sealed class FlatPlateTests
     {
         const double width = 5e-3;
         return new DragField(
-            [new BodyPart("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, width / aspect, width, PlateLaw.Usual)] }], Fresh, default);
+            [new BodyPart("plate") { SideForces = [SideForceElement.Plate(default, Vector3D.UnitX, Vector3D.UnitZ, width / aspect, width, PlateLaw.Usual)] }],
+            Fresh, default);
     }
 
     // Coefficient of the force square to the plate, on its area.

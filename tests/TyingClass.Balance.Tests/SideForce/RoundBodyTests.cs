@@ -54,7 +54,8 @@ public sealed class RoundBodyTests
     {
         const double length = 0.08, width = 2e-3, speed = 1;
         BodyPart nose = Revolved(length, width, x => (1 + x) / 2 * width / 2, 0.4);
-        double alpha = deg * Math.PI / 180, force = new DragField([nose], Fresh, default).At(speed * new Vector3D(Math.Cos(alpha), 0, Math.Sin(alpha))).ForceN.Z;
+        double alpha = deg * Math.PI / 180;
+        double force = new DragField([nose], Fresh, default).At(speed * new Vector3D(Math.Cos(alpha), 0, Math.Sin(alpha))).ForceN.Z;
         double baseM2 = Math.PI / 4 * width * width, coefficient = force / (0.5 * Fresh.DensityKgM3 * speed * speed * baseM2);
         Assert.Equal(2, coefficient / alpha, 0.04);
     }

@@ -49,7 +49,7 @@ public sealed class AskedPictureTests
     {
         SolvedFly loach = Samples.Named("Copper Loach");
 
-        Picture picture = new(FlyDrawing.Fall(loach, DrawingOptions.Default));
+        Picture picture = new(FlyDrawing.Seen(loach, FlyView.Falling, DrawingOptions.Default));
 
         var arrow = Assert.Single(picture.All("line"), l => (string?)l.Attribute("data-mark") == "fall");
         Assert.True(Picture.Number(arrow, "y2") > Picture.Number(arrow, "y1"));

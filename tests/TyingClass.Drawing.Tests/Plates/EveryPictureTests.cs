@@ -4,8 +4,9 @@ using System.Xml.Linq;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
-using Xunit;
+using TyingClass.Telling.Reasons;
 using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
+using Xunit;
 
 namespace TyingClass.Drawing.Tests.Plates;
 
@@ -17,7 +18,7 @@ public sealed partial class EveryPictureTests
         ["side"] = FlyDrawing.Side,
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
-        ["fall"] = FlyDrawing.Fall,
+        ["fall"] = (f, o) => FlyDrawing.Seen(f, FlyView.Falling, o),
         ["vise"] = FlyDrawing.Vise,
         ["tip"] = (f, o) => FlyDrawing.Tip(f, [], o),
         ["run"] = FlyDrawing.Run,

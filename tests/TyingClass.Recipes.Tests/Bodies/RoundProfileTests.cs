@@ -24,7 +24,8 @@ public sealed class RoundProfileTests
     [Fact]
     public void Build_AnyChain_EndsAsThinAsItBegan()
     {
-        foreach (PartSpec[] parts in new PartSpec[][] { [Foam], [Bead, At(Foam, 4)], [Cone, At(Foam, 4)], [Cone, At(Foam, 6)], [Bead, At(Cone, 6), At(Foam, 11)] })
+        PartSpec[][] chains = [[Foam], [Bead, At(Foam, 4)], [Cone, At(Foam, 4)], [Cone, At(Foam, 6)], [Bead, At(Cone, 6), At(Foam, 11)]];
+        foreach (PartSpec[] parts in chains)
         {
             SideForceElement[] steps = Steps(parts);
             Assert.NotEmpty(steps);

@@ -87,7 +87,8 @@ public sealed class FullDiskTests : IDisposable
         _disk.Dispose();
     }
 
-    private Database Open() => new(DataFolder.At(Path.Combine(_disk.Path, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"), time: _clock);
+    private Database Open() =>
+        new(DataFolder.At(Path.Combine(_disk.Path, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"), time: _clock);
 
     /// <summary>Leaves some room, fills it with answers until one is refused, and says which were acknowledged.</summary>
     private List<string> FillByWriting()

@@ -27,7 +27,7 @@ public sealed class DrawingTests : IDisposable
     {
         ExercisePage failed = await Answers.FailRepairAsync(_room.NewBrowser());
 
-        Assert.Equal(["before", "after"], failed.Sheet.All("#feedback [data-half]").Select(h => h.GetAttribute("data-half")));
+        Assert.Equal(["before", "after"], failed.Sheet.All("#feedback .fly-halves .half-name").Select(h => h.TextContent));
         Assert.Contains("flipped", failed.Sheet.Text("#feedback figure.plate"), StringComparison.Ordinal);
         Assert.Contains("in the vise", failed.Sheet.Text(".brief figure.plate"), StringComparison.Ordinal);
 

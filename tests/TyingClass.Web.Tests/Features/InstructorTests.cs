@@ -98,7 +98,7 @@ public sealed class InstructorTests : IDisposable
         Browser browser = await _room.NewStudentAsync("<b>Wren</b>");
         await Answers.PassFirstAsync(browser);
         await Answers.FailRepairAsync(browser);
-        await (await ExercisePage.OpenAsync(browser, "second-03")).Answer("Because.").SubmitAsync();
+        await (await ExercisePage.OpenAsync(browser, "second-03")).Answer("Because the eyes lie on the point side of the shank.").SubmitAsync();
 
         RegisterPage register = await RegisterPage.OpenAsync(instructor);
 

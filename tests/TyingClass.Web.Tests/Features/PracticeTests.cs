@@ -57,7 +57,9 @@ public sealed class PracticeTests : IDisposable
         ExercisePage wrong = await PracticePage.AnswerAsync(await PracticePage.OpenAsync(_room.NewBrowser(), "keel-side"), right: false);
 
         Assert.Contains("not yet", wrong.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
-        Assert.Contains("Where are the eyes?", wrong.Sheet.Text(".hints"), StringComparison.Ordinal);
+        // What decides now is a reason and a fresh fly, not the same vote again with a hint.
+        Assert.False(wrong.Sheet.Has(".hints"));
+        Assert.Equal(3, wrong.Sheet.All("input[type=radio][name$=reason]").Count());
         Assert.Equal("just beginning", PracticePage.Words(wrong));
         Assert.Equal("/practice/keel-side?seed=2&level=0", (await PracticePage.NextAsync(wrong)).Address);
     }
@@ -109,7 +111,7 @@ public sealed class PracticeTests : IDisposable
         ExercisePage mended = await page.Set("parts[0].side", "top").SubmitAsync();
 
         Assert.Contains("passed", mended.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
-        Assert.Equal(["before", "after"], mended.Sheet.All("#feedback [data-half]").Select(h => h.GetAttribute("data-half")));
+        Assert.Equal(["before", "after"], mended.Sheet.All("#feedback .fly-halves .half-name").Select(h => h.TextContent));
     }
 
     [Fact]

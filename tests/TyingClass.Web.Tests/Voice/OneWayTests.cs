@@ -98,8 +98,15 @@ public sealed class OneWayTests
         await ChooseAsync(browser, units);
         ExercisePage page = await Answers.FailRepairAsync(browser);
         SolvedFly fly = SolvedFly.Solve(RecipeParser.Parse(room.Store.Attempts.Of(room.Store.People.All().Single().Id, "first-03").Last().AnswerText).Value!);
-        Check("graded answer", Read(page.Sheet), fly, units, 2);
+        Check("graded answer", Read(page.Sheet), fly, units, 2, SolvedFly.Solve(Given(fly.Recipe)));
     }
+
+    // The darter as the exercise gives it: the answer changed the size of its eyes.
+    private static Recipe Given(Recipe answered) => answered with
+    {
+        Parts = answered.Parts.SetItem(0, RecipeParser.Parse(
+            File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", "reed-darter.fly.yaml"))).Value!.Parts[0]),
+    };
 
     internal static SolvedFly Fly(VerdictKind verdict) => Kept.GetOrAdd(verdict, wanted =>
         Candidates().Select(r => SolvedFly.Solve(r)).First(f => f.Report.Verdict.Kind == wanted && f.Report.Soaked.Sink is not null));
@@ -114,9 +121,12 @@ public sealed class OneWayTests
 
     private static readonly System.Collections.Concurrent.ConcurrentDictionary<VerdictKind, SolvedFly> Kept = new();
 
-    internal static void Check(string where, string text, SolvedFly fly, UnitSystem units, int atLeast)
+    /// <param name="before">A fly that the text speaks of too: the one given, beside the one answered.</param>
+    internal static void Check(string where, string text, SolvedFly fly, UnitSystem units, int atLeast, SolvedFly? before = null)
     {
-        ILookup<string, string> expected = SaidFigures.Expected(fly.Report, units);
+        ILookup<string, string> expected = new[] { fly, before }.OfType<SolvedFly>()
+            .SelectMany(f => SaidFigures.Expected(f.Report, units).SelectMany(name => name.Select(said => (name.Key, Said: said))))
+            .ToLookup(s => s.Key, s => s.Said);
         (string Name, string Said)[] said = [.. SaidFigures.In(text)];
         string[] otherwise =
             [.. said.Where(s => !expected[s.Name].Contains(s.Said)).Select(s => $"{s.Name} {s.Said}, not {string.Join(" or ", expected[s.Name])}").Distinct()];

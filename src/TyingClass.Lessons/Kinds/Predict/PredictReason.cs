@@ -24,14 +24,6 @@ internal static class PredictReason
         _ => throw new InvalidOperationException("There is no such question."),
     };
 
-    /// <summary>The quantity that a prediction turns on; null for which way up.</summary>
-    public static QuantityQuery? Query(Exercise exercise, FlyFigures fly, string key) => ((PredictTask)exercise.Task).Question switch
-    {
-        WhichWayUp => null,
-        OwnChoices own => Asked(exercise, own, fly, key).FirstOrDefault(),
-        _ => PredictKey.Query(exercise),
-    };
-
     /// <summary>The moment ledger is told only where which way up is the question.</summary>
     private static AnswerReason Way(FlyFigures fly, UnitSystem units)
     {
