@@ -45,7 +45,7 @@ public static class WhySentence
 
         if (ends[0] == ends[1] || reason.Shares.IsEmpty) return $"{Grammar.Capital(the)} stays {ends[1]}.";
         string goes = $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}.";
-        if (reason.Shares.Length == 1) return $"{goes} All of it comes from this: {with}.";
+        if (reason.Shares.Length == 1) return $"{goes} All of it came {with}.";
         string gave = Grammar.And(Worth(reason).Select(s =>
             $"the {s.What.Word} gave {Amount(s.Si)}{(s.Si * (to - from) < 0 ? " the other way" : "")}"));
         return $"{goes} Of the {Amount(to - from)} between them, {gave}.";

@@ -6,6 +6,7 @@ using TyingClass.Storage.People;
 using TyingClass.Storage.Starts;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Network;
 
 namespace TyingClass.Web.Classes;
 
@@ -47,7 +48,7 @@ public sealed record StartView(
 }
 
 /// <summary>What setting a class up reads and writes.</summary>
-public sealed record StartStores(ClassStartStore Starts, AccountStore Accounts, EveningStore Evenings);
+public sealed record StartStores(ClassStartStore Starts, AccountStore Accounts, EveningStore Evenings, RoomDoor Door);
 
 /// <summary>Leads an instructor through setting up the class that is open. Each step can be left and taken up again: what was done is kept with the
 /// class.</summary>
@@ -63,6 +64,8 @@ public sealed class StartDesk(ICourseSource course, StartStores store, ClassAcce
         List<string> there = [];
         if (!people.IsEmpty) there.Add(StartSteps.Names);
         if (dated > 0) there.Add(StartSteps.Dates);
+        // However it was opened: on the page, or by the switch.
+        if (store.Door.State.IsOpen) there.Add(StartSteps.Room);
         return new StartView(room, people.Length, [.. people.Where(p => !p.HasBeenHere)], dated, evenings, start.Names.Length > 0, [.. start.Done, .. there]);
     }
 

@@ -25,10 +25,10 @@ public sealed class Turns : IDisposable
     }
 
     /// <summary>How long one calculation may take: many times what any recipe within the limits takes on an old laptop.</summary>
-    public TimeSpan MostTime { get; init; } = TimeSpan.FromSeconds(10);
+    public TimeSpan MostTime { get; init; } = TimeSpan.FromSeconds(60);
 
     /// <summary>How long anyone waits for a turn.</summary>
-    public TimeSpan MostWaiting { get; init; } = TimeSpan.FromSeconds(20);
+    public TimeSpan MostWaiting { get; init; } = TimeSpan.FromSeconds(60);
 
     public static Turns ForThisMachine() => new(Math.Max(2, Environment.ProcessorCount));
 

@@ -1,6 +1,9 @@
+using Microsoft.AspNetCore.Mvc.Testing;
+using Microsoft.Extensions.DependencyInjection;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Storage;
 using TyingClass.Storage.Reviews;
 using TyingClass.Telling.Figures;
 using TyingClass.Web.Tests.Features;
@@ -101,9 +104,13 @@ public sealed class OneWayElsewhereTests
     public async Task HandoutAndMaterials_OfAnEvening_AreInTheReadersUnits(UnitSystem units)
     {
         using ClassRoom room = new();
-        Browser heron = await room.NewInstructorAsync();
+        // The course itself: there flies are tied.
+        using WebApplicationFactory<Program> course = room.WithWebHostBuilder(host => host.UseSetting("lessons", Repository("lessons")));
+        Browser heron = new(course.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false }));
+        string code = course.Services.GetRequiredService<ClassStore>().Instructors.NewCode();
+        await (await SignInPage.OpenAsync(heron, withCode: true)).ClaimAsync(code, "Heron", "four quiet winter trout");
         await OneWayTests.ChooseAsync(heron, units);
-        Sheet handout = await heron.OpenAsync("/class/evenings/1/handout"), evening = await heron.OpenAsync("/class/evenings/1");
+        Sheet handout = await heron.OpenAsync("/class/evenings/2/handout"), evening = await heron.OpenAsync("/class/evenings/2");
 
         OneWayTests.CheckFreely("handout", OneWayTests.Read(handout), units);
         OneWayTests.CheckFreely("materials", Sheet.Plain(string.Join('\n', evening.All(".materials tr").Select(r => r.TextContent))), units);
