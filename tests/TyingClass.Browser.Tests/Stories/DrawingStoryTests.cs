@@ -12,7 +12,9 @@ public sealed class DrawingStoryTests(RunningApp app, Chromium browser)
     // Each picture's words as they stand on the screen; a line of words is a little lower than its box.
     private const string Faults = """
         () => [...document.querySelectorAll('svg.fly-plate, svg.fly-curve')].filter(s => s.getClientRects().length).flatMap(svg => {
-          const name = svg.querySelector('title').textContent, frame = svg.getBoundingClientRect(), faults = [];
+          const title = svg.querySelector('title'), name = title?.textContent ?? svg.getAttribute('class');
+          const frame = svg.getBoundingClientRect(), faults = [];
+          if (!title && svg.getAttribute('aria-hidden') !== 'true') faults.push(`${name}: has no title`);
           const words = [...svg.querySelectorAll('text')].map(t => {
             const m = t.getScreenCTM(), r = t.getBoundingClientRect();
             return { said: t.textContent, px: parseFloat(getComputedStyle(t).fontSize) * Math.hypot(m.a, m.b),
@@ -40,7 +42,7 @@ public sealed class DrawingStoryTests(RunningApp app, Chromium browser)
         foreach (string address in drawn.Select(l => $"/lessons/{l.Slug}").Prepend("/bench"))
         {
             await page.GotoAsync(address);
-            Assert.True(await page.Locator("svg.fly-plate, svg.fly-curve").CountAsync() > 2, $"{address} has pictures");
+            Assert.True(await page.Locator("svg[role=img]:is(.fly-plate, .fly-curve)").CountAsync() > 2, $"{address} has pictures");
             faults.AddRange(await page.EvaluateAsync<string[]>(Faults));
         }
 

@@ -2,6 +2,8 @@ using Microsoft.Playwright;
 using TyingClass.Browser.Tests.Pages;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Sentences;
 using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
@@ -20,14 +22,27 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         await student.Locator($"#exercise-{repair.Id}").GetByRole(AriaRole.Link, new() { Name = "Work on it" }).ClickAsync();
         ExercisePage exercise = new(student);
 
-        // She submits the fly as it is given, and it flips.
+        // Sent in as it was given it is no attempt: she is told so, and loses nothing.
+        await exercise.SubmitAsync();
+        await exercise.Problems.WaitForAsync();
+        Assert.Contains(RefusalSentence.Unchanged, await exercise.Problems.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Equal(0, await exercise.Feedback.CountAsync());
+
+        // She makes the eyes heavier on the wrong side, and it flips. One sentence says why first; the figures wait until she asks.
+        await exercise.WriteRecipeAsync(repair.WrongAnswers[0].Answer);
         await exercise.SubmitAsync();
         await exercise.WaitForAttemptAsync(1);
         Assert.Equal(["What it would do", "Goal by goal", "Why", "Where to look next"], await exercise.FeedbackHeadingsAsync());
+        Assert.StartsWith("With the dumbbell eyes larger,", await exercise.OpeningAsync(), StringComparison.Ordinal);
         string feedback = await exercise.FeedbackTextAsync();
-        Assert.Contains("flip", feedback, StringComparison.Ordinal);
-        Assert.Contains("g·mm", feedback, StringComparison.Ordinal);
+        Assert.Contains(repair.Misreadings[0].Say, feedback, StringComparison.Ordinal);
         Assert.Contains("not met", feedback, StringComparison.Ordinal);
+        Assert.DoesNotContain("Expect it to flip", feedback, StringComparison.Ordinal);
+        await exercise.UnfoldAsync("In figures");
+        await exercise.UnfoldAsync("What each part gave");
+        feedback = await exercise.FeedbackTextAsync();
+        Assert.Contains("Expect it to flip", feedback, StringComparison.Ordinal);
+        Assert.Contains("from 0 g to 0.12 g", feedback, StringComparison.Ordinal);
 
         // She mends it and passes.
         await exercise.WriteRecipeAsync(repair.ModelAnswer!);
@@ -87,6 +102,40 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         Assert.Equal(bad.Trim(), (await student.Locator("textarea.recipe-text").InputValueAsync()).Trim());
         Assert.Equal(0, await exercise.Feedback.CountAsync());
         Assert.Contains("mmm", await student.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Student_WhoVotedWrong_SeesTheFlyGivesTheReasonAndAFreshFlyDecides()
+    {
+        Exercise predict = app.Course.TryFindExercise("mass-01", out _, out Exercise found)
+            ? found
+            : throw new InvalidOperationException("The prediction this story is about has left the course.");
+        IPage student = await browser.NewVisitorAsync(app.Address, width: 390);
+        ExercisePage exercise = new(student);
+        await exercise.OpenAsync(predict);
+        await exercise.ChooseAsync("Your prediction", "it gets larger");
+        await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(1);
+
+        // She sees both flies; there is nothing left to vote on.
+        Assert.Equal(2, await exercise.Feedback.Locator(".fly-halves svg").CountAsync());
+        Assert.Equal(0, await exercise.Question("Your prediction").CountAsync());
+        Assert.Equal(3, await exercise.Question("Of the fly you were shown: why did it do that?").GetByRole(AriaRole.Radio).CountAsync());
+        Assert.Empty(await Axe.ViolationsAsync(student));
+
+        // The fresh fly alone is not taken, and stays chosen. Its bead, ahead of the mass center, becomes lighter, so the mass center moves back.
+        await exercise.ChooseAsync("This fresh fly decides", "it gets larger");
+        await exercise.SubmitAsync();
+        await exercise.Problems.WaitForAsync();
+        Assert.Contains(ReasonOffer.ChooseReason, await exercise.Problems.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.True(await exercise.Question("This fresh fly decides").GetByLabel("it gets larger", new() { Exact = true }).IsCheckedAsync());
+
+        await exercise.ChooseAsync("Of the fly you were shown: why did it do that?", ReasonOffer.Of("bead"));
+        await exercise.SubmitAsync();
+        await exercise.WaitForAttemptAsync(2);
+        string feedback = await exercise.FeedbackTextAsync();
+        Assert.Contains(ReasonOffer.RightReason(ReasonOffer.Of("bead")), feedback, StringComparison.Ordinal);
+        Assert.DoesNotContain("not met", feedback, StringComparison.Ordinal);
     }
 
     private (Lesson Lesson, Exercise Exercise) FirstRepair() =>
