@@ -194,7 +194,9 @@ public static class OpeningSentence
 
     private static string ShortName(Reason reason) => reason.Quantity switch
     {
-        "rides as intended" or "leans" or "flips" => "share of flies",
+        "rides as intended" => "share of flies that ride as intended",
+        "leans" => "share of flies that lean",
+        "flips" => "share of flies that flip",
         "mass with held water" => "mass to cast",
         [.., 'o', 'f'] => $"{reason.Quantity} the {reason.Part}",
         var quantity => quantity.Split(',')[0],
