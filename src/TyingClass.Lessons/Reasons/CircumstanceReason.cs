@@ -54,6 +54,6 @@ public static class CircumstanceReason
         [new ReasonShare(what, to - from ?? 0, from, to) { Turned = [turned] }])
     {
         NoticeableSi = query.Quantity.NoticeableSi,
-            Part = query.Part,
+        Part = query.Part,
     };
 }

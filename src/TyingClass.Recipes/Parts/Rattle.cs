@@ -146,7 +146,9 @@ internal sealed class Rattle : KindOfPart
         string balls = string.Create(CultureInfo.InvariantCulture, $"{Balls(part)} {part.BallMaterial ?? "steel"}");
         SupplyItem tube = SupplyList.Substance(Word, part) with
         {
-            SizeM = SupplyList.OnPacketM(dimensions.SizeM), LengthM = SupplyList.OnPacketM(dimensions.LengthM), With = $"balls {balls}",
+            SizeM = SupplyList.OnPacketM(dimensions.SizeM),
+            LengthM = SupplyList.OnPacketM(dimensions.LengthM),
+            With = $"balls {balls}",
         };
         return new Supply(SupplyKind.Bead, tube, 1, 0, 0, 0);
     }

@@ -13,9 +13,23 @@ public static class PartKeys
     // What tyers call them, on cards and in forms.
     private static readonly FrozenDictionary<string, string> OtherWords = new Dictionary<string, string>
     {
-        ["wire"] = "diameter", ["line"] = "diameter", ["thickness"] = "diameter", ["gauge"] = "diameter", ["width"] = "diameter",
-        ["weight"] = "mass", ["from"] = "at", ["place"] = "at", ["position"] = "at", ["start"] = "at", ["until"] = "to", ["end"] = "to",
-        ["wraps"] = "turns", ["count"] = "turns", ["on"] = "side", ["kind"] = "part", ["name"] = "part",
+        ["wire"] = "diameter",
+        ["line"] = "diameter",
+        ["thickness"] = "diameter",
+        ["gauge"] = "diameter",
+        ["width"] = "diameter",
+        ["weight"] = "mass",
+        ["from"] = "at",
+        ["place"] = "at",
+        ["position"] = "at",
+        ["start"] = "at",
+        ["until"] = "to",
+        ["end"] = "to",
+        ["wraps"] = "turns",
+        ["count"] = "turns",
+        ["on"] = "side",
+        ["kind"] = "part",
+        ["name"] = "part",
     }.ToFrozenDictionary();
 
     /// <summary>The key of a kind that is meant by another word: " Did you mean “diameter”?", or nothing.</summary>

@@ -8,8 +8,8 @@ using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
-using TyingClass.Telling.Sentences;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Pictures;
 using TyingClass.Web.Preferences;
 

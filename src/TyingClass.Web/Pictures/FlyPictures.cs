@@ -53,15 +53,16 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
 
     private string? Draw(
         AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
-    {
-        FlyPair.Soak => Halves(
-            FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
-        FlyPair.Knot => Halves(FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options), (OnKnot(fly, Knot.Cinched), options)), ("on a loop", "cinched")),
-        FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
-            ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
-            : null,
-        _ => FlyDrawing.Seen(fly, asked.View, options),
-    };
+        {
+            FlyPair.Soak => Halves(
+                FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
+            FlyPair.Knot => Halves(
+                FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options), (OnKnot(fly, Knot.Cinched), options)), ("on a loop", "cinched")),
+            FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
+                ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
+                : null,
+            _ => FlyDrawing.Seen(fly, asked.View, options),
+        };
 
     // Side by side where there is room, one above the other on a phone.
     private static string Halves((string First, string Second) svgs, (string First, string Second) names) =>

@@ -5,8 +5,8 @@ using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Reasons;
-using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
 using Xunit;
+using UnitSystem = TyingClass.Recipes.Text.UnitSystem;
 
 namespace TyingClass.Drawing.Tests.Plates;
 

@@ -3,8 +3,8 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
-using TyingClass.Telling.Reasons;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Explain;

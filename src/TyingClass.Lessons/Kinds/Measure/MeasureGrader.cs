@@ -5,9 +5,9 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
-using TyingClass.Telling;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 

@@ -80,39 +80,39 @@ public static class FreshProblem
         switch (task.Question)
         {
             case WhichHasMore more:
-            {
-                RecipeDraft other = RecipeDraft.Parse(more.SecondRecipeText).Value!;
-                double factor = Factors[random.Next(Factors.Length)];
-                string first = Vary(draft, random, [], factor).ToText(), second = Vary(other, random, [], factor).ToText();
-                if (!Parses(first) || !Parses(second)) return null;
-                return With(exercise, task with { Question = more with { SecondRecipeText = second } }, first, ReasonOffer.WhichHasMore(Phrase(task)));
-            }
+                {
+                    RecipeDraft other = RecipeDraft.Parse(more.SecondRecipeText).Value!;
+                    double factor = Factors[random.Next(Factors.Length)];
+                    string first = Vary(draft, random, [], factor).ToText(), second = Vary(other, random, [], factor).ToText();
+                    if (!Parses(first) || !Parses(second)) return null;
+                    return With(exercise, task with { Question = more with { SecondRecipeText = second } }, first, ReasonOffer.WhichHasMore(Phrase(task)));
+                }
 
             case ChangeIn change:
-            {
-                ImmutableArray<RecipeChange> changes = ChangeList.Between(given, GivenFly.Of(change.ChangedRecipeText));
-                RecipeDraft before = Vary(draft, random, [.. changes.Select(c => c.Path)], null), after = before;
-                foreach (RecipeChange c in changes.Where(c => !c.IsWholePart)) after = after.With(c.Path, c.After);
-                (string from, string to) = (Named(before, name), Named(after, name));
-                // Undone, the same change does the opposite.
-                if (draw % 2 == 0) (from, to) = (to, from);
-                if (!Parses(from) || !Parses(to)) return null;
-                Reason reason = ChangeReason.Of(PredictKey.Query(exercise), new FlyFigures(GivenFly.Of(from)), new FlyFigures(GivenFly.Of(to)));
-                return With(exercise, task with { Question = new ChangeIn(to) }, from,
-                    ReasonOffer.Fresh(name, reason.Shares, ReasonOffer.WhatHappens(Phrase(task))));
-            }
+                {
+                    ImmutableArray<RecipeChange> changes = ChangeList.Between(given, GivenFly.Of(change.ChangedRecipeText));
+                    RecipeDraft before = Vary(draft, random, [.. changes.Select(c => c.Path)], null), after = before;
+                    foreach (RecipeChange c in changes.Where(c => !c.IsWholePart)) after = after.With(c.Path, c.After);
+                    (string from, string to) = (Named(before, name), Named(after, name));
+                    // Undone, the same change does the opposite.
+                    if (draw % 2 == 0) (from, to) = (to, from);
+                    if (!Parses(from) || !Parses(to)) return null;
+                    Reason reason = ChangeReason.Of(PredictKey.Query(exercise), new FlyFigures(GivenFly.Of(from)), new FlyFigures(GivenFly.Of(to)));
+                    return With(exercise, task with { Question = new ChangeIn(to) }, from,
+                        ReasonOffer.Fresh(name, reason.Shares, ReasonOffer.WhatHappens(Phrase(task))));
+                }
 
             default:
-            {
-                string text = Named(Turn(Vary(draft, random, [], null), random), name);
-                string question = task.Question switch
                 {
-                    WhichWayUp => ReasonOffer.WhichWayUp,
-                    WhereTheNosePoints => ReasonOffer.Nose,
-                    _ => ReasonOffer.WhichIsTrue,
-                };
-                return Parses(text) ? With(exercise, task, text, ReasonOffer.Fresh(name, [], question)) : null;
-            }
+                    string text = Named(Turn(Vary(draft, random, [], null), random), name);
+                    string question = task.Question switch
+                    {
+                        WhichWayUp => ReasonOffer.WhichWayUp,
+                        WhereTheNosePoints => ReasonOffer.Nose,
+                        _ => ReasonOffer.WhichIsTrue,
+                    };
+                    return Parses(text) ? With(exercise, task, text, ReasonOffer.Fresh(name, [], question)) : null;
+                }
         }
     }
 

@@ -4,8 +4,8 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling.Sentences;
 using TyingClass.Telling;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
 
