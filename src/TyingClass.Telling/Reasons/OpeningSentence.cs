@@ -25,7 +25,7 @@ public static class OpeningSentence
         ArgumentNullException.ThrowIfNull(reason);
         string with = Grammar.Capital(Turned(reason)), moved = Moved(reason);
         bool right = reason is { FromSi: { } from, ToSi: { } to } && to > from == upward;
-        string judged = met ? reason.IsNoticeable ? ", as asked" : ", as it should" : !reason.IsNoticeable ? ", and it has to change" : right
+        string judged = met ? reason.IsNoticeable ? ", as asked" : ", as it should" : !reason.IsNoticeable ? ", and must change" : right
             ? ", but not enough" : ", and that is the wrong way";
         return $"{with}, {moved}{judged}.";
     }
@@ -194,9 +194,9 @@ public static class OpeningSentence
 
     private static string ShortName(Reason reason) => reason.Quantity switch
     {
-        "rides as intended" => "share of flies that ride as intended",
-        "leans" => "share of flies that lean",
-        "flips" => "share of flies that flip",
+        "rides as intended" => "share of flies riding right",
+        "leans" => "share of flies leaning",
+        "flips" => "share of flies flipping",
         "mass with held water" => "mass to cast",
         [.., 'o', 'f'] => $"{reason.Quantity} the {reason.Part}",
         var quantity => quantity.Split(',')[0],

@@ -37,7 +37,7 @@ public sealed class RepairTests
         Assert.Equal("0 %", feedback.Goals[0].Reached);
         Assert.Matches(@"^0\.[0-9]+ g$", feedback.Goals[1].Reached);
         Assert.Equal([false, false], feedback.Goals.Select(g => g.Met));
-        Assert.Equal("With the dumbbell eyes larger, the share of flies that ride as intended stays about the same, and it has to change.", feedback.First);
+        Assert.Equal("With the dumbbell eyes larger, the share of flies riding right stays about the same, and must change.", feedback.First);
         Assert.StartsWith("The share of flies tied like it that ride as intended stays 0 %. The added mass goes from 0 g to 0.",
             feedback.Why, StringComparison.Ordinal);
         Assert.All(result.Why, reason => Assert.Equal("dumbbell eyes", reason.Shares.Single().What.Word));
