@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Identity;
 using TyingClass.Storage.Classes;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Starts;
@@ -116,7 +117,15 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     /// <summary>Ends this visit, here and for every copy of its cookie.</summary>
     public Task LeaveAsync()
     {
-        if (Http.User.FindFirstValue(VisitClaim) is { } visit) store.LeftVisits.Leave(visit, SignedInFor);
+        try
+        {
+            if (Http.User.FindFirstValue(VisitClaim) is { } visit) store.LeftVisits.Leave(visit, SignedInFor);
+        }
+        catch (StorageException)
+        {
+            // A full disk must not keep anyone signed in on a shared machine: this browser at least forgets.
+        }
+
         return Http.SignOutAsync();
     }
 
