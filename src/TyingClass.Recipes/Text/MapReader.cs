@@ -39,7 +39,7 @@ internal sealed class MapReader(YamlMap map, string path, string label, bool com
         {
             case YamlText { Value: var value } when !string.IsNullOrWhiteSpace(value):
                 return value;
-            case YamlText { IsCut: true }:
+            case YamlText { Remark: not null }:
                 Complain(key, $"Nothing is written here: what stands behind “#” is a remark and is not read. Write a value before it, such as {example}.");
                 return null;
             case YamlText:

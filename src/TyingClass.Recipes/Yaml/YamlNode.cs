@@ -7,9 +7,9 @@ public abstract record YamlNode(int Line, int Column);
 
 /// <param name="Value">"" for a value left out, be it by “~”.</param>
 /// <param name="IsBlock">Written with | or >: its text begins on the next line.</param>
-/// <param name="IsCut">Left out, and what stands behind its key is a remark.</param>
+/// <param name="Remark">What stands behind “#” where nothing else was written; null where something was, or nothing at all.</param>
 /// <param name="IsQuoted">Written in quotes: its text begins one column further on.</param>
-public sealed record YamlText(string Value, int Line = 1, int Column = 1, bool IsBlock = false, bool IsQuoted = false, bool IsCut = false)
+public sealed record YamlText(string Value, int Line = 1, int Column = 1, bool IsBlock = false, bool IsQuoted = false, string? Remark = null)
     : YamlNode(Line, Column);
 
 /// <summary>A place already complained about: present, but without a value.</summary>

@@ -88,8 +88,11 @@ public sealed class YamlTree
         return new YamlText(
             isNull ? "" : scalar.Value, place.Line, place.Column,
             scalar.Style is ScalarStyle.Literal or ScalarStyle.Folded, scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted,
-            scalar is { Style: ScalarStyle.Plain, Value.Length: 0 } && _lines[place.Line - 1][(place.Column - 1)..].TrimStart().StartsWith('#'));
+            scalar is { Style: ScalarStyle.Plain, Value.Length: 0 } ? RemarkAt(place) : null);
     }
+
+    private string? RemarkAt((int Line, int Column) place) =>
+        _lines[place.Line - 1][(place.Column - 1)..].TrimStart() is ['#', .. string remark] ? remark : null;
 
     private YamlList ReadList(int level, (int Line, int Column) place)
     {

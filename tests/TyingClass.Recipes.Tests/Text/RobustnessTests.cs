@@ -35,6 +35,18 @@ public sealed class RobustnessTests
         }, iter: 3000);
 
     [Theory]
+    [InlineData("  size: # six\n", "  size: # six\n")]
+    [InlineData("  size:   # \"`4eric scale\n", "  size: # \"`4eric scale\n")]
+    [InlineData("  size: #\n", "  size: #\n")]
+    public void Draft_OfARemarkWhereAValueShouldStand_KeepsIt(string typed, string kept)
+    {
+        string text = Samples.Minimal.Replace("  size: 8\n", typed, StringComparison.Ordinal);
+        string rewritten = RecipeDraft.Parse(text).Value!.ToText();
+        Assert.Contains(kept, rewritten, StringComparison.Ordinal);
+        Assert.Equal(Complaints(text), Complaints(rewritten));
+    }
+
+    [Theory]
     [InlineData("[")]
     [InlineData("{")]
     [InlineData("- ")]

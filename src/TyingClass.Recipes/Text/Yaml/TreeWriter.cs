@@ -22,7 +22,7 @@ internal static partial class TreeWriter
         Emit(emitter, root);
         emitter.Emit(new DocumentEnd(isImplicit: true));
         emitter.Emit(new StreamEnd());
-        return Escaped(text.ToString());
+        return Escaped(QuotedNothing().Replace(text.ToString(), "$1 #"));
     }
 
     // The library writes some invisible characters as they are; they can only stand in double quotes, so an escape is right.
@@ -34,6 +34,11 @@ internal static partial class TreeWriter
     {
         switch (node)
         {
+            // Somebody wrote a size with “#”: it stays to be seen, and is complained about again.
+            case YamlText { Value: "", Remark: { } remark }:
+                emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, "", ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: true));
+                emitter.Emit(new Comment(remark.Trim(), isInline: true));
+                break;
             case YamlText scalar:
                 EmitText(emitter, scalar.Value);
                 break;
@@ -67,6 +72,10 @@ internal static partial class TreeWriter
 
     [GeneratedRegex(@"\A(?:[\p{L}\p{N}]|[-+.](?=[0-9]))(?:[\p{L}\p{N} .,/°³·%()'+*-]*[\p{L}\p{N}.°³%)])?\z")]
     private static partial Regex Harmless();
+
+    // The library writes nothing at all as '' and would hide that a remark stands in a value's place.
+    [GeneratedRegex(@"^( *(?:- )?[^""\n]*:) '' #(?: $)?", RegexOptions.Multiline)]
+    private static partial Regex QuotedNothing();
 
     [GeneratedRegex(@"\A(?:null|true|false|yes|no|on|off)\z", RegexOptions.IgnoreCase)]
     private static partial Regex Reserved();
