@@ -30,6 +30,7 @@ public static class Adjustables
             _ => recipe with { Fishing = recipe.Fishing with { Knot = other } },
             _ => new AdvisedKnot(other),
             _ => null));
+        all.AddRange(RetrieveChanges.Of(recipe));
         return [.. all];
     }
 

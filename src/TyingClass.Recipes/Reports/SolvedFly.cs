@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
@@ -13,6 +14,11 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
     // Kept with the built fly, whatever else is worked out of it.
     private static readonly ConditionalWeakTable<BuiltFly, DoubtReport> Doubts = [];
     private static readonly ConditionalWeakTable<BuiltFly, DoubtBands> Bands = [];
+    private static readonly ConditionalWeakTable<BuiltFly, RetrieveReport> Retrieves = [];
+
+    /// <summary>What it does over a whole retrieve: worked out when first asked for.</summary>
+    public RetrieveReport Retrieve => Retrieves.GetValue(
+        Built, built => RetrieveEngine.Report(built.Body, built.Conditions, RetrieveBuilder.Build(Recipe.Fishing.Retrieve, built.Conditions)));
 
     /// <summary>How far the model can be trusted with this fly: worked out when first asked for.</summary>
     public DoubtReport Doubt => Doubts.GetValue(Built, built => Doubting.Doubt.Of(Recipe, built));
