@@ -48,6 +48,7 @@ internal static class RetrieveVerb
         foreach (string sentence in RetrieveSentence.Of(r, Reader)) output.WriteLine(sentence);
         if (r.HasFigures)
         {
+            if (RetrieveSentence.Doubt(fly.RetrieveDoubt, Reader) is { } doubt) output.WriteLine(doubt);
             output.WriteLine();
             output.WriteLine($"{"time",8}{"nearer",9}{"depth",9}{"pitch",8}{"lean",7}{"pull",10}");
             int every = Math.Max(1, (int)Math.Round(RowS / (r.Path[1].TimeS - r.Path[0].TimeS)));

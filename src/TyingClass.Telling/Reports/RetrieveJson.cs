@@ -38,6 +38,7 @@ public static class RetrieveJson
                 r.SettleS,
                 TouchesBottom = r.TouchesBottom is { } touch ? new { touch.TimeS, touch.AlongM, touch.DepthM } : null,
                 Strips = r.Strips.Select(s => new { s.Strip.StartS, s.Strip.EndS, s.HopM, s.ShallowestM, s.DeepestM, s.SteepestDeg, s.DownAfterS }),
+                Doubt = r.HasFigures ? new { fly.RetrieveDoubt.Draws, fly.RetrieveDoubt.HopM, fly.RetrieveDoubt.DivePitchDeg } : null,
                 Text = RetrieveSentence.Of(r, UnitSystem.Metric),
                 Path = r.Path.Select(p => new { p.TimeS, p.AlongM, p.DepthM, p.PitchDeg, p.LeanDeg, p.TensionMN, p.LineDeg }),
             },

@@ -92,6 +92,22 @@ public static class RetrieveSentence
             : $"It never touches bottom, {Deep(depthM, units)} down.";
     }
 
+    /// <summary>How far the model's own guesses leave hop and nose open; null where there is nothing to doubt.</summary>
+    public static string? Doubt(RetrieveDoubt doubt, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(doubt);
+        string[] ranges =
+        [
+            .. Range("the hop", Magnitudes.Hop, doubt.HopM, 1, units),
+            .. Range("the nose in the pause", Magnitudes.DivePitch, doubt.DivePitchDeg, Math.PI / 180, units),
+        ];
+        return ranges.Length == 0 ? null
+            : $"The model’s own guesses leave open: {Grammar.And(ranges)}, in nine draws of ten. How the line runs and your hand come on top.";
+    }
+
+    private static IEnumerable<string> Range(string name, Magnitude what, Balance.Doubting.Interval? interval, double si, UnitSystem units) =>
+        interval is { } range ? [$"{name} from {what.Say(si * range.Low, units)} to {what.Say(si * range.High, units)}"] : [];
+
     private static string? LineIn(RetrieveReport report, UnitSystem units) => report.Limit == RetrieveLimit.LineIsIn
         ? $"The line is in after {Grammar.Count(report.Strips.Length, "strip")}; of {Far(report.Plan.LineOutM, units)} no more can be stripped."
         : null;

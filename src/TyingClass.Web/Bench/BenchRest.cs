@@ -45,7 +45,10 @@ public sealed record BenchRest(
         {
             Doubt = DoubtSentence.Of(fly.Doubt),
             Mostly = DoubtSentence.Mostly(fly.Doubt),
-            Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units),
+            Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units) with
+            {
+                Doubt = fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null,
+            },
         };
     }
 }

@@ -14,6 +14,9 @@ namespace TyingClass.Web.Bench;
 /// <param name="Assumed">Keys the recipe leaves open; empty for none.</param>
 public sealed record BenchRetrieve(string Round, ImmutableArray<string> Sentences, IHtmlContent Film, IHtmlContent Traces, string Assumed)
 {
+    /// <summary>What the model's guesses leave open; null for nothing, or where it was not asked for.</summary>
+    public string? Doubt { get; init; }
+
     public static BenchRetrieve Of(SolvedFly fly, string prefix, UnitSystem units)
     {
         DrawingOptions options = new() { IdPrefix = prefix, Units = units, WidthPx = 720 };

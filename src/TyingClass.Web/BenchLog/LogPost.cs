@@ -5,6 +5,10 @@ namespace TyingClass.Web.BenchLog;
 public sealed record LogPost(string Fly, string Recipe, string Hang, string Way, string Mass, string SinkTime, string SinkDepth, string State, string Water,
     string Note)
 {
+    public string Hop { get; init; } = "";
+
+    public string NoseDown { get; init; } = "";
+
     public static LogPost Empty { get; } = new("text", "", "", "", "", "", "", "soaked", "", "");
 
     public static LogPost Read(IFormCollection form)
@@ -13,6 +17,10 @@ public sealed record LogPost(string Fly, string Recipe, string Hang, string Way,
         string Get(string name) => form[name].ToString().Trim();
         return new LogPost(
             Get("fly"), form["recipe"].ToString().Replace("\r\n", "\n", StringComparison.Ordinal), Get("hang"), Get("way"), Get("mass"),
-            Get("sink-time"), Get("sink-depth"), Get("state"), Get("water"), form["note"].ToString());
+            Get("sink-time"), Get("sink-depth"), Get("state"), Get("water"), form["note"].ToString())
+        {
+            Hop = Get("hop"),
+            NoseDown = Get("nose-down"),
+        };
     }
 }

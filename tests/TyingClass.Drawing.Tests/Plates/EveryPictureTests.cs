@@ -29,6 +29,8 @@ public sealed partial class EveryPictureTests
         ["depth"] = Curves.DepthInPause,
         ["lean"] = Curves.LeanHistogram,
         ["ledger"] = Curves.Ledger,
+        ["film"] = FlyDrawing.Film,
+        ["retrieve"] = Curves.Retrieve,
     };
 
     public static TheoryData<string> AllKinds => [.. Kinds.Keys];
