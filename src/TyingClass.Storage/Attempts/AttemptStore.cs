@@ -53,6 +53,11 @@ public sealed class AttemptStore
         Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId))
             .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
 
+    /// <summary>Those of one person that a mentor or instructor has judged, oldest first.</summary>
+    public ImmutableArray<Attempt> JudgedOf(string personId) => _database.Read(db =>
+        Attempts(db).FindAll("personId = @0 AND COUNT($.judgments[*]) > 0", personId)
+            .Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+
     /// <summary>All of one person, oldest first.</summary>
     public ImmutableArray<Attempt> AllOf(string personId) => _database.Read(db => AllOfIn(db, personId));
 

@@ -57,7 +57,11 @@ internal static class FieldWords
         return key switch
         {
             "side" => field with { Options = ["", .. known.Sides.Select(s => s.ToString().ToLowerInvariant())] },
-            "material" => field with { Suggestions = [.. Materials.All.Select(m => m.Name).Where(known.SuitedMaterials.Contains)] },
+            "material" => field with
+            {
+                Options = ["", .. Materials.All.Select(m => m.Name).Where(known.SuitedMaterials.Contains)],
+                OtherOptions = [.. Materials.All.Select(m => m.Name).Where(m => !known.SuitedMaterials.Contains(m))],
+            },
             _ when known.FieldFor(key) is { } worded => field with { Label = worded.Label, Example = worded.Example ?? field.Example },
             _ => field,
         };
