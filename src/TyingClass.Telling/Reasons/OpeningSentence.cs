@@ -189,7 +189,8 @@ public static class OpeningSentence
     private static string Difference(ReasonShare top) => top switch
     {
         { What.Kind: ThingKind.Rest } => "the whole of the hook and its parts",
-        { What.Kind: ThingKind.Hook, Turned: [{ Key: ("wire" or "shank" or "gape" or "bend" or "size") and var key }] } => $"the hook's {key}",
+        { What.Kind: ThingKind.Hook, Turned: { Length: 1 or 2 } turned } when turned.All(t => t.Key is "wire" or "shank" or "gape" or "bend" or "size") =>
+            $"the hook's {Grammar.And(turned.Select(t => t.Key))}",
         _ => $"the {top.What.Word}",
     };
 

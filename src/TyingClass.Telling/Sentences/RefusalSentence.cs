@@ -9,7 +9,8 @@ public static class RefusalSentence
     /// <summary>A figure that no fly has.</summary>
     /// <param name="low">The least that can be meant, told.</param>
     public static string BeyondReason(string typed, string phrase, string low, string high) =>
-        $"Can “{typed}” be meant? The {phrase} of a fly lies between {low} and {high}. Look at the unit, the decimal point and the sign; nothing was counted.";
+        $"Can “{typed}” be meant? The {phrase} lies between {low} and {high} on any fly. Look at the unit, the decimal point and the sign; "
+        + "nothing was counted.";
 
     public const string TooShort =
         "That is too short to be read as an explanation. Write a sentence or two: what happens, and which part, eye, knot or water makes it so.";

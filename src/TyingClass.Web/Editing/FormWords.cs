@@ -8,6 +8,15 @@ namespace TyingClass.Web.Editing;
 /// <summary>What is wrong with a recipe, for whoever sees it as a form: by the labels of its fields, not by the keys of its text.</summary>
 internal static partial class FormWords
 {
+    /// <summary>"meant to ride", "hook, gape": a field by its label, in a line of text.</summary>
+    public static string Of(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        string label = FieldWords.For(path).Label;
+        label = char.ToLowerInvariant(label[0]) + label[1..];
+        return path.StartsWith("hook.", StringComparison.Ordinal) ? $"hook, {label}" : label;
+    }
+
     /// <summary>Beside its field, which need not be named.</summary>
     public static string AtField(string text, KindOfPart? kind) => Grammar.Capital(Worded(Place().Replace(text, ""), kind));
 

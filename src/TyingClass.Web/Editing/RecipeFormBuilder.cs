@@ -4,6 +4,7 @@ using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.Editing;
 
@@ -64,10 +65,15 @@ internal sealed class RecipeFormBuilder(
     {
         if (assumed.IsDefaultOrEmpty) return null;
         string key = path[(path.LastIndexOf('.') + 1)..];
-        string owner = PartAt(path) is { } index ? Names.ElementAtOrDefault(index) ?? "" : path.StartsWith("hook.", StringComparison.Ordinal) ? "hook" : "";
+        string owner = PartAt(path) is { } index ? Names.ElementAtOrDefault(index) ?? "" : path.Split('.')[0];
         string[] said = key switch { "at" => ["place"], "diameter" => ["diameter", "wire diameter", "line"], "leader" => ["leader diameter"], _ => [key] };
-        return said.Select(word => assumed.FirstOrDefault(a => a.What == $"{owner} {word}".TrimStart())).FirstOrDefault(a => a is not null)?.Value;
+        return said.Select(word => assumed.FirstOrDefault(a => a.What == $"{owner} {word}"))
+            .FirstOrDefault(a => a is not null) is { } found ? Rounded(found.Value) : null;
     }
+
+    // As finely as a tyer can measure, not as finely as it is computed.
+    private static string Rounded(string value) => new[] { Dimension.Length, Dimension.Mass }
+        .Select(d => Units.TryParse(value, d, out double si, out _) ? Stated.Say(si, d, UnitSystem.Metric) : null).FirstOrDefault(v => v is not null) ?? value;
 
     // As the body names them: the second wing is "wing 2".
     private IEnumerable<string> Names
@@ -94,7 +100,7 @@ internal sealed class RecipeFormBuilder(
             Value = value,
             Options = field.Options.IsEmpty || field.Options.Contains(value) || field.OtherOptions.Contains(value) ? field.Options : [value, .. field.Options],
             Suggestions = field.Path.EndsWith("].at", StringComparison.Ordinal) ? Places(field) : field.Suggestions,
-            Usual = value.Length == 0 ? Usual(field.Path) : null,
+            Usual = value.Length == 0 ? Usual(field.Path) ?? field.Usual : null,
             Errors = [.. ErrorsAt(field.Path).Select(e => FormWords.AtField(e, KindAt(field.Path)))],
             Locked = locked,
             Note = locked ? null : rules.NoteOn(field.Path, value),

@@ -1,7 +1,6 @@
 using Microsoft.Playwright;
 using TyingClass.Browser.Tests.Pages;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
