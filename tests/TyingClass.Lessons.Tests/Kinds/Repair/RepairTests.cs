@@ -233,7 +233,7 @@ public sealed class RepairTests
     public void Grade_GoalMissedByAHair_ShowsEnoughDigitsToTellThemApart()
     {
         double massKg = new Lessons.Quantities.FlyFigures(RecipeParser.Parse(Flies.LighterDarter).Value!).Moments(WetState.Soaked).MassKg;
-        Goal hairOff = new("mass", GoalBound.AtMost, double.NegativeInfinity, massKg * (1 - 1e-5), "");
+        Goal hairOff = new("mass", GoalBound.AtMost, double.NegativeInfinity, massKg * (1 - 1e-5));
         Exercise hair = Flies.Repair with { Task = (RepairTask)Flies.Repair.Task with { Goals = [hairOff] } };
 
         GoalResult goal = Grader.Grade(hair, Flies.LighterDarter, 0).Feedback!.Goals.Single();
