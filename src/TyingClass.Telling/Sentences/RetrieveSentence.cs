@@ -106,7 +106,9 @@ public static class RetrieveSentence
     }
 
     private static IEnumerable<string> Range(string name, Magnitude what, Balance.Doubting.Interval? interval, double si, UnitSystem units) =>
-        interval is { } range ? [$"{name} from {what.Say(si * range.Low, units)} to {what.Say(si * range.High, units)}"] : [];
+        interval is not { } range ? []
+        : what.Say(si * range.Low, units) is var low && what.Say(si * range.High, units) is var high && low == high ? [$"{name} hardly, at {low}"]
+        : [$"{name} from {low} to {high}"];
 
     private static string? LineIn(RetrieveReport report, UnitSystem units) => report.Limit == RetrieveLimit.LineIsIn
         ? $"The line is in after {Grammar.Count(report.Strips.Length, "strip")}; of {Far(report.Plan.LineOutM, units)} no more can be stripped."

@@ -23,7 +23,8 @@ public sealed class LineTests(ITestOutputHelper output)
     }
 
     // A neutrally buoyant line in a stream that only loads it across itself, R sin²φ per length: its pull T is the same all along and T dφ = -R sin²φ ds, so
-    // s = (T/R) cot φ, x = (T/R)(1/sin φ - 1), y = (T/R) ln cot(φ/2), counted from where it lies square to the stream (Pode, DTMB Rep. 687, 1951, no friction).
+    // s = (T/R) cot φ, upstream (T/R)(1/sin φ - 1), up (T/R) ln cot(φ/2), counted from its lower end, where it lies square to the stream (Pode, DTMB Rep. 687,
+    // 1951, no friction).
     // The line is as thick as keeps its drag coefficient within 2 % of 0.89 (Wieselsberger 1922: 0.886 at Re 2270) from φ = 90° to 35°.
     [Fact]
     public void Line_InAStream_HasTheShapeOfPode()
@@ -35,10 +36,10 @@ public sealed class LineTests(ITestOutputHelper output)
         LineChain line = Between(new Vector3D(0, 0, -2), new Vector3D(x, 0, -2 - y), length, 40, like);
         Settle(line, new Vector3D(-speed, 0, 0), 40, 0.02);
         double half = Math.Atan(1 / (length / 2 / reach));
-        Vector3D middle = line.PositionM[20] - line.PositionM[0];
+        Vector3D middle = line.PositionM[20] - line.PositionM[40];
         output.WriteLine($"middle {middle}, pull {line.PullN:F3} N, closed form {loading * reach:F3}");
-        Assert.Equal(reach * (1 / Math.Sin(half) - 1), middle.X, 0.01);
-        Assert.Equal(-reach * Math.Log(1 / Math.Tan(half / 2)), middle.Z, 0.01);
+        Assert.Equal(-reach * (1 / Math.Sin(half) - 1), middle.X, 0.01);
+        Assert.Equal(reach * Math.Log(1 / Math.Tan(half / 2)), middle.Z, 0.01);
         Assert.Equal(1, line.PullN / (loading * reach), 0.04);
     }
 

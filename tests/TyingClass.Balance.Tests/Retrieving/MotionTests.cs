@@ -52,12 +52,13 @@ public sealed class MotionTests(ITestOutputHelper output)
         Assert.Equal(1, measured / period, 0.01);
     }
 
-    // The sinking fly of the reports is solved for its balance, never stepped: rate within 1 %, pitch within 1°.
+    // The sinking fly of the reports is solved for its balance, never stepped: rate within 1 %, pitch within 1°. It leaves out the slow spin of a lopsided fly,
+    // so those that come to spin are no match for it.
     [Fact]
     public void Motion_SlackForEver_SinksAsTheSinkingFly()
     {
         int settled = 0;
-        for (int seed = 1; seed <= 24; seed++)
+        for (int seed = 1; seed <= 60; seed++)
         {
             BuiltFly fly = FlyBuilder.Build(RandomRecipes.Fly(seed));
             FishingConditions loop = fly.Conditions with { Knot = Knot.Loop };
@@ -68,6 +69,8 @@ public sealed class MotionTests(ITestOutputHelper output)
             FishingMotion motion = Rig.Hung(body, start, new Vector3D(0, 0, -9), 100);
             Rig.Run(motion, 12, 0.01);
             double pitch = Math.Asin(-motion.Pose.Frame.Up.X) * 180 / Math.PI;
+            double spin = motion.Motion.Turn.Length;
+            if (spin > 0.02) continue;
             output.WriteLine($"{seed}: {-Down(motion):F4} and {way.RateMS:F4} m/s, {pitch:F2} and {way.PitchRad * 180 / Math.PI:F2}°");
             Assert.Equal(1, -Down(motion) / way.RateMS, 0.01);
             Assert.Equal(way.PitchRad * 180 / Math.PI, pitch, 1.0);
