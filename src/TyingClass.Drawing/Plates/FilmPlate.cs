@@ -16,11 +16,8 @@ namespace TyingClass.Drawing.Plates;
 internal sealed class FilmPlate : Plate
 {
     // Poses nearer to one another than this hide one another; more than so many fill the page.
-    private const double SpacingOfLength = 0.55;
-    private const int MostPoses = 11;
-
-    // Turned on the page by at most half of this, and leaning otherwise by at most so much, a pose is drawn from one already drawn.
-    private const double SamePitchDeg = 8, SameLeanDeg = 12;
+    private const double SpacingOfLength = 0.6;
+    private const int MostPoses = 9;
 
     // Of a long pause the rest looks like its beginning.
     private const double LongestPauseS = 4;
@@ -28,8 +25,7 @@ internal sealed class FilmPlate : Plate
     private readonly SolvedFly _fly;
     private readonly RetrieveReport _report;
     private readonly RetrievePoint[] _round;
-    private readonly List<(RetrievePoint Point, int Scene, double TurnDeg)> _poses = [];
-    private readonly List<(Scene Scene, RetrievePoint Of)> _scenes = [];
+    private readonly List<(RetrievePoint Point, Scene Scene)> _poses = [];
     private readonly Point _start;
     private readonly double _lengthMm;
 
@@ -42,7 +38,7 @@ internal sealed class FilmPlate : Plate
         _start = _round.Length == 0 ? default : Place(_round[0]);
         _lengthMm = 1e3 * fly.Built.Hook.ShankM;
         foreach (RetrievePoint point in Chosen()) Add(point);
-        Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(Shift(_scenes[p.Scene].Scene.Frame.Grown(0.25 * _lengthMm), At(p.Point))));
+        Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(Shift(p.Scene.Frame.Grown(0.25 * _lengthMm), At(p.Point))));
         if (_poses.Count == 0) content = new Box(0, 0, 100, 20);
         NaturalWidthMm = 1.24 * Math.Max(content.Width, 0.9 * content.Height);
         double width = widthMm ?? NaturalWidthMm, letter = LetterShare * width;
@@ -66,8 +62,7 @@ internal sealed class FilmPlate : Plate
         {
             DrawDepths(ink);
             DrawPath(ink);
-            DrawScenes(ink);
-            foreach ((RetrievePoint point, int scene, double turn) in _poses) DrawPose(ink, point, scene, turn);
+            foreach ((RetrievePoint point, Scene scene) in _poses) DrawPose(ink, point, scene);
             DrawMoving(canvas);
         }
 
@@ -106,16 +101,8 @@ internal sealed class FilmPlate : Plate
 
     private void Add(RetrievePoint point)
     {
-        int known = _scenes.FindIndex(s => Math.Abs(s.Of.PitchDeg - point.PitchDeg) <= SamePitchDeg && Math.Abs(s.Of.LeanDeg - point.LeanDeg) <= SameLeanDeg);
-        if (known < 0)
-        {
-            known = _scenes.Count;
-            View view = new(Pose.Towed(point.PitchDeg, point.LeanDeg, _fly.Recipe.Intent), 1e3 * _fly.Built.Body.TowPointM, Facing.Side);
-            _scenes.Add((new Scene(new Anatomy(_fly, view, Trail(point))), point));
-        }
-
-        // On the page a nose that points up is turned clockwise: it looks to the left.
-        _poses.Add((point, known, point.PitchDeg - _scenes[known].Of.PitchDeg));
+        View view = new(Pose.Towed(point.PitchDeg, point.LeanDeg, _fly.Recipe.Intent), 1e3 * _fly.Built.Body.TowPointM, Facing.Side);
+        _poses.Add((point, new Scene(new Anatomy(_fly, view, Trail(point)))));
     }
 
     // Supple stuff streams out behind: against the way it goes, x away from the rod.
@@ -154,29 +141,16 @@ internal sealed class FilmPlate : Plate
         ink.Canvas.Close();
     }
 
-    // Each attitude once, to be put down where it belongs.
-    private void DrawScenes(Ink ink)
-    {
-        ink.Canvas.Open("defs");
-        for (int i = 0; i < _scenes.Count; i++)
-        {
-            ink.Canvas.Open("g", ("id", SceneId(i)));
-            _scenes[i].Scene.Draw(ink);
-            ink.Canvas.Close();
-        }
-
-        ink.Canvas.Close();
-    }
-
-    private void DrawPose(Ink ink, RetrievePoint point, int scene, double turnDeg)
+    private void DrawPose(Ink ink, RetrievePoint point, Scene scene)
     {
         Point at = At(point);
         SvgCanvas canvas = ink.Canvas;
         canvas.Open("g", ("class", "fly-film-pose"), ("data-time-s", SvgCanvas.Exact(point.TimeS)), ("data-pitch-deg", SvgCanvas.Exact(point.PitchDeg)),
             ("data-depth-m", SvgCanvas.Exact(point.DepthM)));
         DrawLine(ink, point, at);
-        canvas.Element("use", ("href", "#" + SceneId(scene)),
-            ("transform", $"translate({SvgCanvas.N(at.X)} {SvgCanvas.N(at.Y)}) rotate({SvgCanvas.N(turnDeg)})"));
+        canvas.Open("g", ("class", "fly-film-fly"), ("transform", $"translate({SvgCanvas.N(at.X)} {SvgCanvas.N(at.Y)})"));
+        scene.Draw(ink);
+        canvas.Close();
         string time = Magnitudes.PointDownTime.Say(point.TimeS - _round[0].TimeS, Options.Units);
         Say(canvas, time, at + new Point(0, -0.32 * _lengthMm - 0.2 * LetterMm), "middle", "time");
         canvas.Close();
@@ -195,20 +169,19 @@ internal sealed class FilmPlate : Plate
             ("stroke-width", SvgCanvas.Exact(0.9 * PenMm)));
     }
 
-    // For a script that moves it when asked: the attitude that comes nearest at each moment, where and how it lies. Unseen until then.
+    // For a script that moves it when asked: where and how it lies at each moment, and which of the poses comes nearest. Nothing is seen of it until then.
     private void DrawMoving(SvgCanvas canvas)
     {
         string List(Func<RetrievePoint, double> value) => string.Join(' ', _round.Select(p => SvgCanvas.N(value(p))));
         canvas.Open("g", ("class", "fly-film-moving"), ("visibility", "hidden"), ("aria-hidden", "true"),
             ("data-times-s", List(p => p.TimeS - _round[0].TimeS)), ("data-x-mm", List(p => At(p).X)), ("data-y-mm", List(p => At(p).Y)),
-            ("data-pitches-deg", List(p => p.PitchDeg)), ("data-scenes", string.Join(' ', _round.Select(Nearest))),
-            ("data-scene-pitches-deg", string.Join(' ', _scenes.Select(s => SvgCanvas.N(s.Of.PitchDeg)))));
-        for (int i = 0; i < _scenes.Count; i++) canvas.Element("use", ("href", "#" + SceneId(i)), ("display", "none"));
+            ("data-pitches-deg", List(p => p.PitchDeg)), ("data-poses", string.Join(' ', _round.Select(Nearest))),
+            ("data-pose-pitches-deg", string.Join(' ', _poses.Select(p => SvgCanvas.N(p.Point.PitchDeg)))));
         canvas.Close();
     }
 
-    private int Nearest(RetrievePoint point) => Enumerable.Range(0, _scenes.Count)
-        .MinBy(i => Math.Abs(_scenes[i].Of.PitchDeg - point.PitchDeg) + 3 * Math.Abs(_scenes[i].Of.LeanDeg - point.LeanDeg));
+    private int Nearest(RetrievePoint point) => Enumerable.Range(0, _poses.Count)
+        .MinBy(i => Math.Abs(_poses[i].Point.PitchDeg - point.PitchDeg) + 3 * Math.Abs(_poses[i].Point.LeanDeg - point.LeanDeg));
 
     private void DrawCaption(SvgCanvas canvas)
     {
@@ -226,6 +199,4 @@ internal sealed class FilmPlate : Plate
             ?? $"{RetrieveWords.Round(_report.Plan, Options.Units)}, the rod is to the left, times from the start of the strip";
         return Wrapped(words, 0.94 * widthMm / (LetterShare * widthMm));
     }
-
-    private string SceneId(int scene) => $"{Options.IdPrefix}-film-{scene.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 }

@@ -16,7 +16,7 @@ public static class AdviceSentence
     public static string Of(Advised advised, UnitSystem units) => advised switch
     {
         AdvisedKnot knot => knot.Knot == Knot.Loop ? "tie it on with a loop knot" : "cinch the knot on the eye",
-        AdvisedRetrieve retrieve => Retrieve(retrieve),
+        AdvisedRetrieve retrieve => WrittenFigures.Instead(Retrieve(retrieve), units),
         AdvisedEye eye => $"use a hook with its eye {Eye(eye.Rad)}",
         AdvisedGape gape => $"use a hook with a gape of {Length(gape.ToM, units)} instead of {Length(gape.FromM, units)}",
         AdvisedSize size => Size(size, units),

@@ -43,7 +43,7 @@ public sealed partial class FilmPlateTests
         Assert.Equal("hidden", (string?)moving.Attribute("visibility"));
         int points = ((string)moving.Attribute("data-times-s")!).Split(' ').Length;
         Assert.True(points > 20);
-        foreach (string list in (string[])["data-x-mm", "data-y-mm", "data-pitches-deg", "data-scenes"])
+        foreach (string list in (string[])["data-x-mm", "data-y-mm", "data-pitches-deg", "data-poses"])
             Assert.Equal(points, ((string)moving.Attribute(list)!).Split(' ').Length);
     }
 
@@ -58,7 +58,7 @@ public sealed partial class FilmPlateTests
         picture.All("g").Where(g => (string?)g.Attribute("class") == "fly-film-pose").Select(g =>
         {
             double time = Picture.Number(g, "data-time-s");
-            Match at = Translate().Match((string)g.Elements().Single(e => e.Name.LocalName == "use").Attribute("transform")!);
+            Match at = Translate().Match((string)g.Elements().Single(e => (string?)e.Attribute("class") == "fly-film-fly").Attribute("transform")!);
             return (Loach.Retrieve.Path.MinBy(p => Math.Abs(p.TimeS - time)), Number(at, 1), Number(at, 2));
         });
 

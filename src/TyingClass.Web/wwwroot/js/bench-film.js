@@ -17,16 +17,18 @@
     const p = parts();
     if (!p) return;
     p.moving.setAttribute("visibility", "hidden");
+    p.moving.replaceChildren();
     for (const pose of page.querySelectorAll("[data-film] .fly-film-pose")) pose.removeAttribute("visibility");
     p.go.textContent = "Let it swim";
   }
 
   function start(p) {
     const list = name => p.moving.dataset[name].split(" ").map(Number);
-    const times = list("timesS"), xs = list("xMm"), ys = list("yMm"), pitches = list("pitchesDeg"), scenes = list("scenes"), drawn = list("scenePitchesDeg");
-    const flies = [...p.moving.querySelectorAll("use")], last = times[times.length - 1];
+    const times = list("timesS"), xs = list("xMm"), ys = list("yMm"), pitches = list("pitchesDeg"), nearest = list("poses"), drawn = list("posePitchesDeg");
+    const flies = [...page.querySelectorAll("[data-film] .fly-film-fly")].map(fly => fly.cloneNode(true)), last = times[times.length - 1];
     if (times.length < 2 || !(last > 0)) return;
     for (const pose of page.querySelectorAll("[data-film] .fly-film-pose")) pose.setAttribute("visibility", "hidden");
+    p.moving.replaceChildren(...flies);
     p.moving.setAttribute("visibility", "visible");
     p.go.textContent = "Stop";
     let began = 0;
@@ -37,10 +39,10 @@
       const time = ((now - began) / 1000) % last;
       const i = Math.max(1, times.findIndex(t => t >= time)), share = (time - times[i - 1]) / (times[i] - times[i - 1]);
       const between = values => values[i - 1] + share * (values[i] - values[i - 1]);
-      const scene = scenes[share < 0.5 ? i - 1 : i];
+      const shown = nearest[share < 0.5 ? i - 1 : i];
       flies.forEach((fly, n) => {
-        fly.setAttribute("display", n === scene ? "inline" : "none");
-        if (n === scene) fly.setAttribute("transform", `translate(${between(xs)} ${between(ys)}) rotate(${between(pitches) - drawn[n]})`);
+        fly.setAttribute("display", n === shown ? "inline" : "none");
+        if (n === shown) fly.setAttribute("transform", `translate(${between(xs)} ${between(ys)}) rotate(${between(pitches) - drawn[n]})`);
       });
       frame = requestAnimationFrame(step);
     };
