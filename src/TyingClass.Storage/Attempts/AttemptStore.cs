@@ -37,7 +37,7 @@ public sealed class AttemptStore
     /// <summary>Takes in attempts that were kept elsewhere, as they are, all or none; the standings follow.</summary>
     /// <param name="attempts">Numbered without gaps, after those that person and exercise already have.</param>
     /// <exception cref="StorageException">Nothing was kept.</exception>
-    public void AddKept(IReadOnlyCollection<Attempt> attempts)
+    internal void AddKept(IReadOnlyCollection<Attempt> attempts)
     {
         ArgumentNullException.ThrowIfNull(attempts);
         _database.Write(db =>
@@ -86,7 +86,7 @@ public sealed class AttemptStore
     }
 
     /// <summary>Zero attempts when there are none.</summary>
-    public Standing StandingOf(string personId, string exerciseId) => _database.Read(db => StandingIn(db, personId, exerciseId));
+    internal Standing StandingOf(string personId, string exerciseId) => _database.Read(db => StandingIn(db, personId, exerciseId));
 
     public ImmutableArray<Standing> StandingsOf(string personId) => _database.Read(db => StandingsOfIn(db, personId));
 
@@ -95,7 +95,7 @@ public sealed class AttemptStore
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
-    public ImmutableArray<Standing> AllStandings() => _database.Read(db =>
+    internal ImmutableArray<Standing> AllStandings() => _database.Read(db =>
         StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
 
     internal static void Prepare(ILiteDatabase db)

@@ -4,9 +4,8 @@ namespace TyingClass.Web.Hosting;
 /// <param name="Demo">--demo.</param>
 /// <param name="NewCode">--new-instructor-code.</param>
 /// <param name="Room">--room.</param>
-/// <param name="NoBrowser">--no-browser.</param>
 /// <param name="Others">What is left.</param>
-internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBrowser, string[] Others)
+internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, string[] Others)
 {
     public const string DemoFlag = "--demo";
 
@@ -18,5 +17,5 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBro
     private static readonly string[] All = [DemoFlag, NewCodeFlag, RoomFlag, NoBrowserFlag];
 
     public static StartFlags Read(string[] args) => new(
-        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(NoBrowserFlag), [.. args.Where(a => !All.Contains(a))]);
+        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), [.. args.Where(a => !All.Contains(a))]);
 }

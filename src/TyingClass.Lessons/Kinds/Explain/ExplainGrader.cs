@@ -30,7 +30,6 @@ internal static partial class ExplainGrader
             Why = way is null ? [] : [way.Reason],
             AwaitsReview = true,
             ExerciseVersion = exercise.Version,
-            ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
                 First = way?.First ?? OpeningSentence.OfExplanation(),
@@ -39,7 +38,7 @@ internal static partial class ExplainGrader
                     ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
                     : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",
                 Goals = [],
-                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
+                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Solved, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],

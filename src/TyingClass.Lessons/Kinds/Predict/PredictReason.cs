@@ -29,7 +29,7 @@ internal static class PredictReason
     {
         WayReason way = WayReason.Of(fly, units);
         AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
-        return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
+        return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Solved, units)}" };
     }
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)
