@@ -19,7 +19,8 @@ internal static class LimitRecipes
     private static readonly string[] Parts =
     [
         "", "- {part: body, at: 0.1 x shank}", "- {part: foam, at: 0.1 x shank, side: top}\n  - {part: wing, side: top}",
-        string.Join("\n  ", Enumerable.Range(0, Most).Select(i => i % 2 == 0 ? "- {part: hackle, at: 0.3 x shank}" : "- {part: legs, at: 0.5 x shank, mass: 1 mg}")),
+        string.Join("\n  ", Enumerable.Range(0, Most)
+            .Select(i => i % 2 == 0 ? "- {part: hackle, at: 0.3 x shank}" : "- {part: legs, at: 0.5 x shank, mass: 1 mg}")),
     ];
 
     private const int Most = 60;

@@ -5,7 +5,7 @@ using TyingClass.Telling.Reports;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>Every figure of thrown-together recipes and of those at the limits, to lay two states of the engine side by side: `diff` must find nothing.</summary>
+/// <summary>Every figure of thrown-together recipes and of those at the limits, to lay two states of the engine side by side by <c>diff</c>.</summary>
 internal static class ReportDump
 {
     public static void Write(string file, int thrown)

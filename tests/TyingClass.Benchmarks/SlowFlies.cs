@@ -21,8 +21,8 @@ internal static class SlowFlies
         (Recipe Recipe, double Report, double Doubt)[] timed = [.. all.Select(Time)];
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{all.Length} recipes ({all.Length - thrown} at the limits): report longest {timed.Max(t => t.Report):F0} ms, doubt longest {timed.Max(t => t.Doubt):F0} ms, "
-                + $"together over 250 ms: {timed.Count(t => t.Report + t.Doubt > 250)}"));
+            $"{all.Length} recipes ({all.Length - thrown} at the limits): report longest {timed.Max(t => t.Report):F0} ms, "
+                + $"doubt longest {timed.Max(t => t.Doubt):F0} ms, together over 250 ms: {timed.Count(t => t.Report + t.Doubt > 250)}"));
         foreach ((Recipe recipe, double report, double doubt) in timed.OrderByDescending(t => t.Report + t.Doubt).Take(shown))
         {
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report,7:F1} report {doubt,7:F1} doubt  {recipe.Name}"));

@@ -5,7 +5,9 @@ using TyingClass.Balance.Towing;
 
 namespace TyingClass.Balance.Sinking;
 
-/// <summary>What acts on a sinking fly: the water on it and, where it is cinched, on the slack leader; and the flow at which that balances its weight.</summary>
+/// <summary>
+/// What acts on a sinking fly: the water on it and, where it is cinched, on the slack leader; and the flow at which that balances its weight.
+/// </summary>
 internal sealed class SinkForces
 {
     private readonly DragField _drag;

@@ -22,10 +22,10 @@ internal static class LedgerPlot
         string description =
             $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}; positive brings the fly back. "
             + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm, units)}; "))
-            + $"in all{(adds ? "" : $", {Numbers.EachRounded},")} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}. {LedgerSentence.ByWater(fly, state, units)}"
-                .TrimEnd();
+            + $"in all{(adds ? "" : $", {Numbers.EachRounded},")} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}. "
+            + LedgerSentence.ByWater(fly, state, units);
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
-        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12 + (byWater.Count > 0 ? Foot : 0))
+        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description.TrimEnd(), rows + 12 + (byWater.Count > 0 ? Foot : 0))
         {
             Area = new Box(LabelWidth, Top, 308, rows),
         };
@@ -42,7 +42,11 @@ internal static class LedgerPlot
         plot.Text("← turns it over", new Point(LabelWidth, 32), "start", italic: true);
         plot.Text("brings it back →", new Point(plot.Area.Right, 32), "end", italic: true);
         for (int i = 0; i < state.Ledger.Length; i++)
-            Bar(plot, Top + Row * i, state.Ledger[i].Part + (byWater.Contains(state.Ledger[i].Part) ? " *" : ""), (state.Ledger[i].KeelMomentGmm, Signed(state.Ledger[i].KeelMomentGmm, units)), hatch);
+        {
+            LedgerEntry entry = state.Ledger[i];
+            Bar(plot, Top + Row * i, byWater.Contains(entry.Part) ? entry.Part + " *" : entry.Part, (entry.KeelMomentGmm, Signed(entry.KeelMomentGmm, units)), hatch);
+        }
+
         double rule = Top + Row * state.Ledger.Length + 3;
         plot.Line(new Point(2, rule), new Point(plot.Area.Right, rule), "fly-axis-line", 0.9);
         Bar(plot, rule + 2, adds ? "in all" : "in all, rounded", (total, Signed(total, units)), hatch, strong: true);

@@ -37,7 +37,8 @@ internal static partial class LeaderText
     // The number and the thousandths of an inch add up to eleven: common practice, no source.
     private static string RuleOfEleven(int x) => x > 8 ? "" : string.Create(
         CultureInfo.InvariantCulture,
-        $" By the trade's rule of eleven {x}X is 0.{11 - x:000} in, which is {Units.Write(Units.ToSi((11 - x) / 1e3, Dimension.Length, "in"), Dimension.Length, 2)}.");
+        $" By the trade's rule of eleven {x}X is 0.{11 - x:000} in, "
+            + $"which is {Units.Write(Units.ToSi((11 - x) / 1e3, Dimension.Length, "in"), Dimension.Length, 2)}.");
 
     private static string? Take(string? error, FishingSpec read, ref FishingSpec fishing)
     {

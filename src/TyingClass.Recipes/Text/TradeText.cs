@@ -42,8 +42,8 @@ internal static partial class TradeText
     [GeneratedRegex(@"\A(?<metal>lead|tin|copper|brass|steel|tungsten|aluminum|glass|plastic) (?:wire|beads?|cones?|eyes?|tube)\z")]
     private static partial Regex Metals();
 
-    [GeneratedRegex(@"\A(?:dark |light |hot |fluorescent )?(?:silver|gold|golden|black|white|gray|grey|brown|tan|cream|olive|green|chartreuse|yellow|orange|red|pink|purple|blue"
-        + @"|pearl|natural|rust|ginger|dun) ")]
+    [GeneratedRegex(@"\A(?:dark |light |hot |fluorescent )?(?:silver|gold|golden|black|white|gray|grey|brown|tan|cream|olive|green|chartreuse|yellow|orange"
+        + @"|red|pink|purple|blue|pearl|natural|rust|ginger|dun) ")]
     private static partial Regex Colors();
 
     [GeneratedRegex(@"\A0?\.(?<decimals>[1-9][0-9]{1,2})\z")]

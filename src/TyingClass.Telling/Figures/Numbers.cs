@@ -27,9 +27,11 @@ public static class Numbers
         ArgumentNullException.ThrowIfNull(terms);
         return terms.Sum(Shown) == Shown(sum);
 
-        static decimal Shown(string told) => decimal.TryParse(
-            string.Concat(told.Replace('−', '-').TakeWhile(c => char.IsAsciiDigit(c) || c is '-' or '+' or '.')), NumberStyles.Float, CultureInfo.InvariantCulture,
-            out decimal value) ? value : 0;
+        static decimal Shown(string told)
+        {
+            string number = string.Concat(told.Replace('−', '-').TakeWhile(c => char.IsAsciiDigit(c) || c is '-' or '+' or '.'));
+            return decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value) ? value : 0;
+        }
     }
 
     private static string Write(double value, int decimals, char place)

@@ -70,8 +70,8 @@ public static partial class WrittenFigures
     }
 
     private static double? Number(string text) =>
-        double.TryParse(Grouping().Replace(text.Replace('−', '-'), ""), NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value)
-            ? value : null;
+        double.TryParse(Grouping().Replace(text.Replace('−', '-'), ""), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && double.IsFinite(value) ? value : null;
 
     private static Written? DimensionOf(string unit) => unit switch
     {

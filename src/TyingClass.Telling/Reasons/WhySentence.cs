@@ -69,7 +69,8 @@ public static class WhySentence
         ReasonShare[] told = [.. Worth(reason)];
         string whole = Say(reason, reason.ToSi, units);
         return told.Length <= 1 ? $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {whole}."
-            : $"Of the {whole}{(Adds(reason, told, whole, units) ? "" : $", {Numbers.EachRounded}")}, {Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
+            : $"Of the {whole}{(Adds(reason, told, whole, units) ? "" : $", {Numbers.EachRounded}")}, "
+            + $"{Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
     }
 
     private static bool Adds(Reason reason, ReasonShare[] told, string whole, UnitSystem units) =>

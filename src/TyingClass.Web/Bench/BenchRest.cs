@@ -27,7 +27,8 @@ public sealed record BenchRest(
         DrawingOptions Named(string prefix) => BenchResult.Options(prefix, state, units);
         BenchCurve Curve(string title, string prefix, Func<SolvedFly, DrawingOptions, string> draw) =>
             new(title, BenchResult.Html(draw(fly, Named(prefix) with { ShowDoubt = true })));
-        BenchCurve Soak(string title, SoakFigure figure) => Curve(title, $"soak-{figure}".ToLowerInvariant(), (f, o) => Drawing.Curves.AgainstSoak(f, figure, o));
+        BenchCurve Soak(string title, SoakFigure figure) =>
+            Curve(title, $"soak-{figure}".ToLowerInvariant(), (f, o) => Drawing.Curves.AgainstSoak(f, figure, o));
         return new BenchRest(
             BenchResult.Html(FlyDrawing.Front(fly, Named("front"))),
             BenchResult.Html(FlyDrawing.Hang(fly, Named("hang"))),

@@ -5,16 +5,16 @@ using Xunit;
 namespace TyingClass.Web.Tests.Architecture;
 
 /// <summary>
-/// What the program itself never uses is dead, or lives for its tests only: it goes, or it moves to them. Asked of what is public; what only its own project and
-/// its tests can see is internal.
+/// What the program itself never uses is dead, or lives for its tests only: it goes, or it moves to them. Asked of what is public; what only its own project
+/// and its tests can see is internal.
 /// </summary>
 public sealed class UsedTests
 {
     [Fact]
     public void Member_OfTheProgram_IsUsedByTheProgram()
     {
-        string[] unused = [.. Assemblies.Types.Where(t => t.IsVisible && !t.IsInterface && !t.IsEnum && !IsTakenByName(t)).SelectMany(Members).Where(m => !Calls.Reach(m))
-            .Select(m => $"{m.DeclaringType!.FullName}.{m.Name}").Distinct()];
+        string[] unused = [.. Assemblies.Types.Where(t => t.IsVisible && !t.IsInterface && !t.IsEnum && !IsTakenByName(t)).SelectMany(Members)
+            .Where(m => !Calls.Reach(m)).Select(m => $"{m.DeclaringType!.FullName}.{m.Name}").Distinct()];
         Assert.True(unused.Length == 0, $"Used by no line of the program:\n{string.Join("\n", unused)}");
     }
 
@@ -22,12 +22,14 @@ public sealed class UsedTests
     {
         HashSet<MethodInfo> promised = [.. type.GetInterfaces().SelectMany(i => type.GetInterfaceMap(i).TargetMethods)];
         return type.GetMethods(Assemblies.Declared)
-            .Where(m => !m.Name.Contains('<', StringComparison.Ordinal) && (m.IsPublic || m.IsFamily) && !IsSetter(m) && !promised.Contains(m) && !IsTakenApart(m))
+            .Where(m => !m.Name.Contains('<', StringComparison.Ordinal) && (m.IsPublic || m.IsFamily) && !IsSetter(m) && !promised.Contains(m))
+            .Where(m => !IsTakenApart(m))
             .Where(m => m.GetBaseDefinition() == m && !(Assemblies.IsRecord(type) && IsOfEveryRecord(m)) && !IsCalledByTheFramework(m));
     }
 
     // An export's file is written property by property, and a page's form or address is read so: nobody calls them by name.
-    private static bool IsTakenByName(Type type) => type.Namespace == "TyingClass.Storage.Exchange" && Assemblies.IsRecord(type) || FromForms.Value.Contains(type);
+    private static bool IsTakenByName(Type type) =>
+        type.Namespace == "TyingClass.Storage.Exchange" && Assemblies.IsRecord(type) || FromForms.Value.Contains(type);
 
     private static readonly Lazy<HashSet<Type>> FromForms = new(() =>
     [
