@@ -25,7 +25,8 @@ internal static class LedgerPlot
             + $"in all{(adds ? "" : $", {Numbers.EachRounded},")} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}. "
             + LedgerSentence.ByWater(fly, state, units);
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
-        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description.TrimEnd(), rows + 12 + (byWater.Count > 0 ? Foot : 0))
+        double height = rows + 12 + (byWater.Count > 0 ? Foot : 0);
+        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description.TrimEnd(), height)
         {
             Area = new Box(LabelWidth, Top, 308, rows),
         };
@@ -44,7 +45,8 @@ internal static class LedgerPlot
         for (int i = 0; i < state.Ledger.Length; i++)
         {
             LedgerEntry entry = state.Ledger[i];
-            Bar(plot, Top + Row * i, byWater.Contains(entry.Part) ? entry.Part + " *" : entry.Part, (entry.KeelMomentGmm, Signed(entry.KeelMomentGmm, units)), hatch);
+            string part = byWater.Contains(entry.Part) ? entry.Part + " *" : entry.Part;
+            Bar(plot, Top + Row * i, part, (entry.KeelMomentGmm, Signed(entry.KeelMomentGmm, units)), hatch);
         }
 
         double rule = Top + Row * state.Ledger.Length + 3;

@@ -31,7 +31,7 @@ public static partial class WrittenFigures
     /// <summary>As <see cref="Beside"/>, in the text of HTML; tags, code and recipes stay as they are.</summary>
     public static string BesideInHtml(string html, UnitSystem units) => units == UnitSystem.Metric || html.Length == 0
         ? html
-        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(m.Value, units) : m.Value);
+        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(m.Value.Replace("&nbsp;", "\u00A0", StringComparison.Ordinal), units) : m.Value);
 
     private static string Convert(string text, UnitSystem units, bool keep)
     {
@@ -41,6 +41,8 @@ public static partial class WrittenFigures
 
     private static string Told(Match match, string text, bool keep)
     {
+        // "1.8 g (27.9 " and then a link to what a grain is: the writer says both.
+        if (match.Groups["given"].Success) return match.Value;
         string figure = match.Groups["figure"].Value, own = match.Groups["own"].Value;
         if (own.Length > 0) return keep ? Pair(own, figure, match, text) : own;
         if (DimensionOf(match.Groups["unit"].Value) is not { } of || Number(match.Groups["last"].Value) is not { } last) return match.Value;
@@ -99,7 +101,7 @@ public static partial class WrittenFigures
         + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
         + @"(?<last>[−-]?(?:[0-9]{1,3}(?:[ \u00A0\u202F][0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)[ \u00A0]?"
         + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g per cm³|g|m/s|mN|m|kg/m³|°C))"
-        + @"(?![\w·/³²^])(?: \((?<own>(?:about )?[0-9][0-9./ \u00A0]*[ \u00A0]" + ImperialUnit + @")\))?",
+        + @"(?![\w·/³²^])(?<given> \((?:about )?[0-9./ \u00A0]+\z)?(?: \((?<own>(?:about )?[0-9][0-9./ \u00A0]*[ \u00A0]" + ImperialUnit + @")\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
 

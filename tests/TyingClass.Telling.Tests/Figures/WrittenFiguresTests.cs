@@ -51,6 +51,11 @@ public sealed class WrittenFiguresTests
         "<p title=\"5 mm\">A 0.197 in (5\u00A0mm) bead: <code>size: 5 mm</code></p>",
         WrittenFigures.BesideInHtml("<p title=\"5 mm\">A 5\u00A0mm bead: <code>size: 5 mm</code></p>", UnitSystem.Imperial));
 
+    [Fact]
+    public void BesideInHtml_SpacesOfHtmlAndALinkOnTheUnit_AreUnderstood() => Assert.Equal(
+        "<p>A 0.197 in (5\u00A0mm) bead of 1.0\u00A0g (15 <a href=\"/glossary\">grains</a>)</p>",
+        WrittenFigures.BesideInHtml("<p>A 5&nbsp;mm bead of 1.0&nbsp;g (15 <a href=\"/glossary\">grains</a>)</p>", UnitSystem.Imperial));
+
     [Theory]
     [InlineData(15, 9, "is too large")]
     [InlineData(7, 9, "is too small")]
