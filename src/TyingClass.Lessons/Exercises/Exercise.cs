@@ -80,7 +80,7 @@ public sealed record BoxEntry(string Part, int? AtMost, ImmutableArray<AllowedCh
 /// <param name="Quantity">"keel height", "rides as intended", "sink rate", "added mass" …</param>
 /// <param name="LowSi">Minus infinity for "at most".</param>
 /// <param name="HighSi">Infinity for "at least".</param>
-public sealed record Goal(string Quantity, double LowSi, double HighSi, string Written);
+public sealed record Goal(string Quantity, double LowSi, double HighSi);
 
 /// <param name="When">The condition as written.</param>
 /// <param name="Concept">The concept it belongs to; one of the exercise's.</param>

@@ -61,8 +61,7 @@ internal static partial class GoalReader
         goal = new Goal(
             query.Name,
             between || atLeast ? a : double.NegativeInfinity,
-            between || !atLeast ? b : double.PositiveInfinity,
-            $"{query.Name} {text.Trim()}");
+            between || !atLeast ? b : double.PositiveInfinity);
         return true;
     }
 
