@@ -296,5 +296,6 @@ public sealed class CourseCheckerTests : IDisposable
     private static string Words(int count = 800) => " " + string.Concat(Enumerable.Repeat("word ", count)) + "\n";
 
     private static string Question(string id, string prompt) =>
-        $"```exercise\nid: {id}\nkind: predict\ntitle: T\nconcepts: [keel side]\nprompt: {prompt}\nfile: recipes/slate-minnow.fly.yaml\nask: which way up\n```\n\n";
+        $"```exercise\nid: {id}\nkind: predict\ntitle: T\nconcepts: [keel side]\nprompt: {prompt}\n"
+        + "file: recipes/slate-minnow.fly.yaml\nask: which way up\n```\n\n";
 }
