@@ -40,12 +40,14 @@ public static class KeyBalance
             foreach (IGrouping<string, (string Question, string Choice, Lesson Lesson, Exercise Exercise)> choice in all.GroupBy(k => k.Choice)
                 .Where(c => all.Length >= Fewest && c.Count() > MostShare * all.Length))
                 yield return At(choice.Last().Lesson, choice.Last().Exercise,
-                    $"Of {all.Length} questions “{kind.Key}” in the course, {choice.Count()} have the answer “{choice.Key}”. Ask some of them the other way round.");
+                    $"Of {all.Length} questions “{kind.Key}” in the course, {choice.Count()} have the answer “{choice.Key}”. "
+                    + "Ask some of them the other way round.");
             for (int i = MostRunning; i < all.Length; i++)
             {
                 if (all[(i - MostRunning)..(i + 1)].All(k => k.Choice == all[i].Choice))
                     yield return At(all[i].Lesson, all[i].Exercise,
-                        $"This is question “{kind.Key}” number {MostRunning + 1} running with the answer “{all[i].Choice}”. Ask one of them the other way round.");
+                        $"This is question “{kind.Key}” number {MostRunning + 1} running with the answer “{all[i].Choice}”. "
+                        + "Ask one of them the other way round.");
             }
         }
 

@@ -19,7 +19,8 @@ internal static class TermOrder
                 {
                     (int line, int column) = exercise.Place.Of("prompt");
                     yield return new AuthorError(lesson.File, line, column,
-                        $"{exercise.Id}: it asks in the word “{term}”, which lesson {later.Number} brings in. Define the word in this lesson or an earlier one, or ask without it.");
+                        $"{exercise.Id}: it asks in the word “{term}”, which lesson {later.Number} brings in. "
+                        + "Define the word in this lesson or an earlier one, or ask without it.");
                 }
             }
         }
