@@ -36,22 +36,22 @@ internal static class RetrieveChanges
         }.OfType<Adjustable>();
 
         Adjustable? Count(string kind, int sign, double steps) => Change("count down", kind, steps,
-            n => spec with { CountDownS = Adjustables.TwelveDigits(countS + sign * n * CountStepS) }, n => countS + sign * n * CountStepS);
+            n => spec with { CountDownS = Adjustables.TwelveDigits(countS + sign * n * CountStepS) });
         Adjustable? Round(string kind, double steps, Func<int, ImmutableArray<RetrieveStep>> at) =>
-            Change("retrieve", kind, steps, n => spec with { Round = at(n), Name = null }, _ => null);
-        Adjustable? Line(string kind, int steps, Func<int, double> at) => Change("line", kind, steps, n => spec with { LineSinkMS = at(n) }, n => at(n));
+            Change("retrieve", kind, steps, n => spec with { Round = at(n), Name = null });
+        Adjustable? Line(string kind, int steps, Func<int, double> at) => Change("line", kind, steps, n => spec with { LineSinkMS = at(n) });
 
         ImmutableArray<RetrieveStep> Paused(double byS) =>
             [.. round.Select(s => s.IsStrip ? s : s with { DurationS = Adjustables.TwelveDigits(s.DurationS + byS) })];
         ImmutableArray<RetrieveStep> Stripped(double byM) =>
             [.. round.Select(s => s.IsStrip ? s with { StripM = Adjustables.TwelveDigits(s.StripM + byM) } : s)];
 
-        Adjustable? Change(string key, string kind, double steps, Func<int, RetrieveSpec> at, Func<int, double?> value)
+        Adjustable? Change(string key, string kind, double steps, Func<int, RetrieveSpec> at)
         {
             if (!(steps >= 1)) return null;
             string from = Text(recipe, key);
             return new Adjustable($"fishing.{key}", kind, (int)(steps + 1e-9), n => With(recipe, at(n)),
-                n => new AdvisedRetrieve(key, Text(With(recipe, at(n)), key), from), value);
+                n => new AdvisedRetrieve(key, Text(With(recipe, at(n)), key), from));
         }
     }
 
