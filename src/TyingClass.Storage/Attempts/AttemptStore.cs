@@ -71,7 +71,7 @@ public sealed class AttemptStore
     public EditOutcome<Attempt>? Judge(string attemptId, int expectedJudgments, Person by, bool accepted, string reason)
     {
         ArgumentNullException.ThrowIfNull(by);
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        ArgumentNullException.ThrowIfNull(reason);
         return _database.Write(db =>
         {
             if (Attempts(db).FindById(attemptId) is not { } document) return null;
@@ -171,6 +171,10 @@ public sealed class AttemptStore
     private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
         [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable()
         .Select(AttemptNote.From).OrderBy(n => n.At)];
+
+    /// <summary>From the notes alone; null where none fell short.</summary>
+    internal static FailedTry? LastFailedIn(ILiteDatabase db, string slot) =>
+        Notes(db, "slot = @0", slot).Where(n => n is { Counts: false, Waits: false }).MaxBy(n => n.Number) is { } last ? FailedTry.Of(last) : null;
 
     private static void Recount(ILiteDatabase db, string personId, string exerciseId)
     {

@@ -48,15 +48,69 @@ public sealed class ClassTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task Stuck_TwoStudents_LongestWaitFirst()
+    public async Task Stuck_TwoStudentsWithOneCause_StandTogetherTheLastTryFirst()
     {
+        Browser dipper = await _two.AsAsync("Dipper");
+        await Answers.FailRepairAsync(await _two.AsAsync("Wren"));
         _two.Room.Clock.Advance(TimeSpan.FromDays(3));
         await Answers.FailRepairAsync(await _two.AsAsync("Heron"));
-        Sheet stuck = await (await _two.AsAsync("Dipper")).OpenAsync("/class/stuck");
-        Assert.Equal(["Wren", "Heron"], stuck.All("tbody th").Select(t => t.TextContent));
-        Assert.Contains("3 days", stuck.Text("tbody tr"), StringComparison.Ordinal);
+        Sheet once = await dipper.OpenAsync("/class/stuck");
+        Assert.DoesNotContain("Heron", once.Text(".stuck-group"), StringComparison.Ordinal);
+        Assert.Contains("Heron", once.Text(".once"), StringComparison.Ordinal);
+        await Answers.FailRepairAsync(await _two.AsAsync("Heron"));
+        Sheet stuck = await dipper.OpenAsync("/class/stuck");
+        Assert.Equal(["Heron", "Wren"], stuck.All(".stuck-group li > a:first-child").Select(t => t.TextContent));
+        Assert.Contains("3 days ago", stuck.Text(".stuck-group li:nth-child(2)"), StringComparison.Ordinal);
+        Assert.Contains("The darter that rolled over", stuck.Text(".stuck-group"), StringComparison.Ordinal);
         await Answers.PassRepairAsync(await _two.AsAsync("Wren"));
-        Assert.Equal(["Heron"], (await (await _two.AsAsync("Dipper")).OpenAsync("/class/stuck")).All("tbody th").Select(t => t.TextContent));
+        Assert.Equal(["Heron"], (await dipper.OpenAsync("/class/stuck")).All(".stuck-group li > a:first-child").Select(t => t.TextContent));
+    }
+
+    [Fact]
+    public async Task Read_OneAfterAnother_AcceptsWithoutAWordAndReturnsWithOne()
+    {
+        await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because of the wing.").SubmitAsync();
+        Browser otter = await _two.AsAsync("Otter");
+        Assert.Contains("To read (2)", (await otter.OpenAsync("/")).Text("nav"), StringComparison.Ordinal);
+        Sheet first = await (await otter.OpenAsync("/class/waiting")).Browser.OpenAsync("/class/read");
+        Assert.Contains("Because the eyes hang low.", first.Text(".their-answer"), StringComparison.Ordinal);
+
+        Sheet next = await SendJudgmentAsync(first, "accept", "");
+
+        Assert.Contains("Because of the wing.", next.Text(".their-answer"), StringComparison.Ordinal);
+        Assert.True(_two.Room.Store.Attempts.StandingOf(_two.Wren.Id, "second-03").Passed);
+        Sheet refused = await SendJudgmentAsync(next, "return", "");
+        Assert.Contains("Give a reason", refused.Text("[role=alert]"), StringComparison.Ordinal);
+        Sheet list = await SendJudgmentAsync(refused, "return", "Which side?");
+        Assert.Equal("/class/waiting?done=true", list.Address);
+        Assert.Equal("Which side?", _two.AttemptOf(_two.Heron, "second-03").Judgments[0].Reason);
+    }
+
+    [Fact]
+    public async Task Read_AllToOneQuestion_AButtonLosesNothingTypedForTheOthers()
+    {
+        await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because of the wing.").SubmitAsync();
+        Sheet all = await (await _two.AsAsync("Otter")).OpenAsync("/class/read?exercise=second-03");
+        IHtmlTextAreaElement[] boxes = [.. all.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>()];
+        Assert.Equal(2, boxes.Length);
+        (boxes[0].Value, boxes[1].Value) = ("Well said.", "Half written");
+
+        Sheet after = await all.Browser.SendAsync(all, all.Form(".one-form"), all.Find("button[value^='accept:']"));
+
+        Assert.Equal("Half written", ((IHtmlTextAreaElement)after.Find("textarea[name^='reason-']")).Value);
+        Assert.Equal("Well said.", _two.AttemptOf(_two.Wren, "second-03").Judgments[0].Reason);
+    }
+
+    [Fact]
+    public async Task Phrases_Ticked_AreAddedToTheWords()
+    {
+        Browser otter = await _two.AsAsync("Otter");
+        await (await otter.OpenAsync("/phrases")).FillAndSendAsync("main form", "button", ("phrases", "Say which side.\nHang it first."));
+        Sheet read = await otter.OpenAsync("/class/read");
+        ((IHtmlInputElement)read.All(".phrases input").First()).IsChecked = true;
+        await SendJudgmentAsync(read, "return", "Nearly.");
+        Assert.Equal("Nearly.\nSay which side.", _two.AttemptOf(_two.Wren, "second-03").Judgments[0].Reason);
+        Assert.False((await (await _two.AsAsync("Dipper")).OpenAsync("/phrases")).Text("textarea").Length > 0);
     }
 
     [Fact]
@@ -103,11 +157,12 @@ public sealed class ClassTests : IAsyncLifetime
     {
         Browser otter = await _two.AsAsync("Otter");
         Sheet page = await otter.OpenAsync($"/class/students/{_two.Wren.Id}/first-03");
-        Assert.False(page.Has("form button[value=accept]"));
+        Assert.False(page.Has("form button[value^=accept]"));
+        string id = _two.AttemptOf(_two.Wren, "first-03").Id;
         IEnumerable<KeyValuePair<string, string>> form =
         [
-            .. Browser.FieldsOf((IHtmlFormElement)page.Find("form")), KeyValuePair.Create("attempt", _two.AttemptOf(_two.Wren, "first-03").Id),
-            KeyValuePair.Create("expected", "0"), KeyValuePair.Create("do", "accept"), KeyValuePair.Create("reason", "let it be"),
+            .. Browser.FieldsOf((IHtmlFormElement)page.Find("form")), KeyValuePair.Create($"expected-{id}", "0"),
+            KeyValuePair.Create("do", $"accept:{id}"), KeyValuePair.Create($"reason-{id}", "let it be"),
         ];
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await otter.PostAsync(page.Address, form)).Status);
         Assert.Empty(_two.AttemptOf(_two.Wren, "first-03").Judgments);
@@ -133,7 +188,7 @@ public sealed class ClassTests : IAsyncLifetime
         Sheet told = await SendJudgmentAsync(stale, "return", "The side is not named.");
 
         Assert.Contains("Dipper accepted this attempt while you were writing", told.Text("[role=alert]"), StringComparison.Ordinal);
-        Assert.Equal("The side is not named.", ((IHtmlTextAreaElement)told.Find("textarea[name=reason]")).Value);
+        Assert.Equal("The side is not named.", ((IHtmlTextAreaElement)told.Find("textarea[name^='reason-']")).Value);
         Assert.True(_two.Room.Store.Attempts.StandingOf(_two.Wren.Id, "second-03").Passed);
         await SendJudgmentAsync(told, "return", "The side is not named.");
         Assert.False(_two.Room.Store.Attempts.StandingOf(_two.Wren.Id, "second-03").Passed);
@@ -268,8 +323,8 @@ public sealed class ClassTests : IAsyncLifetime
 
     private static Task<Sheet> SendJudgmentAsync(Sheet page, string what, string reason)
     {
-        ((IHtmlTextAreaElement)page.Find("textarea[name=reason]")).Value = reason;
-        IElement button = page.Find($"button[value={what}]");
+        ((IHtmlTextAreaElement)page.Find("textarea[name^='reason-']")).Value = reason;
+        IElement button = page.Find($"button[value^='{what}:']");
         return page.Browser.SendAsync(page, (IHtmlFormElement)button.Closest("form")!, button);
     }
 }
