@@ -26,6 +26,8 @@ public sealed class CommentStore
         });
     }
 
+    public Comment? Find(string commentId) => _database.Read(db => Find(db, commentId));
+
     /// <summary>All to one person, the latest first.</summary>
     public ImmutableArray<Comment> To(string personId) => _database.Read(db => ToIn(db, personId));
 

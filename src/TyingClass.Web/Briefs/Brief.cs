@@ -23,6 +23,14 @@ public sealed record Brief(
     ClassRoom Room, int Students, EveningsNow When, ImmutableArray<BeliefLine> Beliefs, int AllBeliefs, ImmutableArray<StuckGroup> Groups, int AllStuck,
     ImmutableArray<ConceptMove> Moves, NextEvening? Next)
 {
+    private const int MovesShown = 9;
+
+    /// <summary>What moved most, then what stands lowest: as many as are taken in at a glance.</summary>
+    public ImmutableArray<ConceptMove> MovedFirst => [.. Moves.OrderByDescending(m => m.Since).ThenBy(m => m.Shares[^1]).Take(MovesShown)];
+
+    /// <summary>The others, in the order of the course.</summary>
+    public ImmutableArray<ConceptMove> MovedLess => [.. Moves.Except(MovedFirst)];
+
     /// <summary>By how much each moved, the most first.</summary>
     public ImmutableArray<ConceptMove> Moved => [.. Moves.Where(m => m.Since > 0).OrderByDescending(m => m.Since)];
 }

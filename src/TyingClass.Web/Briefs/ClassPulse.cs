@@ -40,7 +40,8 @@ public sealed class PulseReader(ICourseSource source, AccountStore accountStore,
 
     private IEnumerable<WrongVote> Votes(ClassRoom room, Dictionary<string, Person> people)
     {
-        foreach (RoomQuestion question in roomQuestionStore.OfClass(room.Id).Where(q => q is { Answer: not null, ExerciseId: not null }).TakeLast(QuestionsRead))
+        foreach (RoomQuestion question in roomQuestionStore.OfClass(room.Id)
+            .Where(q => q is { Answer: not null, ExerciseId: not null }).TakeLast(QuestionsRead))
         {
             foreach (RoomVote vote in roomQuestionStore.Votes(question.Id))
             {

@@ -16,6 +16,9 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     /// <summary>What stands over each of two.</summary>
     public (string First, string Second) Names { get; init; } = ("first", "second");
 
+    // More changes than these are no demonstration of one thing.
+    private const int MostChanges = 3;
+
     /// <param name="theirs">A recipe of theirs; null where their answer is none.</param>
     public static Demonstration Of(Exercise exercise, string? theirs)
     {
@@ -41,13 +44,19 @@ public sealed record Demonstration(string Words, string? First, string? Second)
             : new Demonstration($"Work “{exercise.Title}” at the board with them, one step at a time.", null, null);
     }
 
+    private static string Say(RecipeChange change) => change switch
+    {
+        { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
+        { IsWholePart: true, After: { } put } => $"a {put} put in",
+        _ => RevisionWords.Say(change),
+    };
+
     private static string NameOf(string recipeText) => RecipeParser.Parse(recipeText).Value?.Name ?? "the fly";
 
-    // More than three changes are no demonstration of one thing; the largest three say enough.
     private static string? Changes(string before, string after)
     {
         if (RecipeParser.Parse(before).Value is not { } from || RecipeParser.Parse(after).Value is not { } to) return null;
-        string[] said = [.. ChangeList.Between(from, to).Take(3).Select(RevisionWords.Say)];
+        string[] said = [.. ChangeList.Between(from, to).Take(MostChanges).Select(Say)];
         return said.Length == 0 ? null : string.Join("; ", said);
     }
 }

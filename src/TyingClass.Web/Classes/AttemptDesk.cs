@@ -48,8 +48,9 @@ public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, A
             return "Give a reason: the student reads it, and whoever looks at this register later.";
         EditOutcome<Attempt>? outcome = attemptStore.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason ?? "");
         if (outcome is { Saved: false, Current.Judgments: [.., { } other] })
-            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing: {(other.Reason.Length > 0 ? $"“{other.Reason}” " : "")}Yours was not kept, "
-                + "but it stands in the form: send it again if you still mean it.";
+            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing"
+                + $"{(other.Reason.Length > 0 ? $": “{other.Reason}”" : ".")} Yours was not kept, but it stands in the form: "
+                + "send it again if you still mean it.";
         return outcome is null ? "This attempt is gone. Nothing was changed." : null;
     }
 

@@ -48,7 +48,8 @@ public sealed class ReadingDesk(ICourseSource source, ClassRegister register, At
     public ReadingView AllTo(string exerciseId)
     {
         ReadingLine[] lines = [.. Lines(Waiting().Where(l => l.Column.Exercise.Id == exerciseId))];
-        return new ReadingView([.. lines], source.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) ? exercise : null, false, 0, lines.Length, null, null);
+        return new ReadingView(
+            [.. lines], source.Current.TryFindExercise(exerciseId, out _, out Exercise exercise) ? exercise : null, false, 0, lines.Length, null, null);
     }
 
     private IEnumerable<ReadingLine> Lines(IEnumerable<StuckLine> lines) => lines

@@ -30,12 +30,13 @@ public sealed record StudentView(
 }
 
 /// <summary>One student, for whoever helps them.</summary>
-public sealed class StudentDesk(ICourseSource source, PersonStore personStore, StudentStores store, CommentStore commentStore, StudentWhys whys,
-    ClassAccess access, Visitor visitor)
+public sealed class StudentDesk(ICourseSource source, StudentStores store, StudentWhys whys, ClassAccess access, Visitor visitor)
 {
     /// <returns>Null when there is no such person, or not for this visitor.</returns>
     public StudentView? Open(string personId) =>
-        access.MaySeeWorkOf(visitor.Person, personId) && personStore.Find(personId) is { } person ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc) : null;
+        access.MaySeeWorkOf(visitor.Person, personId) && store.People.Find(personId) is { } person
+            ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc)
+            : null;
 
     /// <param name="zone">The class's: which day an attempt was made on.</param>
     public StudentView Of(Person person, TimeZoneInfo zone)
@@ -49,7 +50,7 @@ public sealed class StudentDesk(ICourseSource source, PersonStore personStore, S
             Concepts(columns, attempts),
             whys.Of(standings.Where(s => s.IsOpen).OrderByDescending(s => s.LastAt).Select(s => new StuckLine(person, columns[s.ExerciseId], s))),
             Days(columns, attempts, zone),
-            commentStore.To(person.Id),
+            store.Comments.To(person.Id),
             standings.Count(s => s.Passed),
             columns.Count,
             whys.FliesOf(person));

@@ -5,6 +5,7 @@ using TyingClass.Lessons.Practice;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
+using TyingClass.Storage.Comments;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Reviews;
@@ -28,8 +29,9 @@ public sealed record LoggedDrop(LogEntry Entry, bool? Way);
 /// <summary>The tied flies of one student, as far as others were shown them.</summary>
 public sealed record StudentFlies(ImmutableArray<ShownPattern> Patterns, ImmutableArray<LoggedDrop> Drops);
 
-/// <summary>What the page of a student reads beside attempts.</summary>
-public sealed record StudentStores(AttemptStore Attempts, PatternStore Patterns, ReviewStore Reviews, BenchLogStore BenchLog);
+/// <summary>What the page of a student reads.</summary>
+public sealed record StudentStores(
+    PersonStore People, AttemptStore Attempts, CommentStore Comments, PatternStore Patterns, ReviewStore Reviews, BenchLogStore BenchLog);
 
 /// <summary>Why somebody is stuck, and where whoever sits beside them may begin.</summary>
 public sealed class StudentWhys(StudentStores store)

@@ -20,7 +20,8 @@ public static partial class RecipePaste
     public static string Read(string? typed)
     {
         string text = (typed ?? "").ReplaceLineEndings("\n");
-        if (BenchAddressIn().Match(text) is { Success: true } bench && Packed.TryUnpack(bench.Groups[1].Value, AnswerLimit.MostBytes, out string? packed)) return packed;
+        if (BenchAddressIn().Match(text) is { Success: true } bench && Packed.TryUnpack(bench.Groups[1].Value, AnswerLimit.MostBytes, out string? packed))
+            return packed;
         return !RecipeParser.Parse(text).Success && FromCard(text) is { } card && RecipeParser.Parse(card).Success ? card : text;
     }
 

@@ -33,7 +33,8 @@ public static partial class LinkedText
     }
 
     // An address of the web, or one of this server's own pages that may be sent to someone.
-    [GeneratedRegex(@"(?<![\w/.])(https?://[^\s<>""“”]+|/(bench|practice|lessons|exercises|patterns|pattern-book|glossary|handouts|safety|model)\b[^\s<>""“”]*)",
+    [GeneratedRegex(
+        @"(?<![\w/.])(https?://[^\s<>""“”]+|/(bench|practice|lessons|exercises|patterns|pattern-book|glossary|handouts|safety|model)\b[^\s<>""“”]*)",
         RegexOptions.CultureInvariant)]
     private static partial Regex Address();
 }

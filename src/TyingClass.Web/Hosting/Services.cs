@@ -63,6 +63,8 @@ internal static class Services
         services.AddScoped<ClassRegister>();
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<PulseReader>();
+        services.AddScoped<EveningDays>();
+        services.AddScoped<BriefLines>();
         services.AddScoped<BriefDesk>();
         services.AddScoped<StudentWhys>();
         services.AddScoped<StudentDesk>();

@@ -89,8 +89,8 @@ public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor vi
         if (table.Find(reviewId) is not { } review) return ReviewAnswer.Missing;
         bool rides = table.Rides(table.RecipeOf(review));
         return !rides && string.IsNullOrWhiteSpace(form.Despite) && review.State == ReviewState.Waiting && review.Version == form.Version
-            ? Refuse(reviewId, "Nothing was decided yet. By the engine this fly does not ride as it is meant to: say below why it should stand in the book all the "
-                + "same. The book says what it does, and your reason.")
+            ? Refuse(reviewId, "Nothing was decided yet. By the engine this fly does not ride as it is meant to: say below why it should stand in the book "
+                + "all the same. The book says what it does, and your reason.")
             : Decide(reviewId, form.Version, new ReviewDecision(true, form.Words, null, rides ? null : form.Despite));
     }
 
@@ -124,8 +124,8 @@ public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor vi
     private static ReviewAnswer Meanwhile(Review now) => new(
         now.State == ReviewState.Waiting
             ? "The student moved this on to another revision while you were reading. Nothing was decided: look at it as it is now. What you wrote stands below."
-            : $"This was {ReviewThreads.StateWord(now.State)} by someone else while you were reading, or has moved on since. Nothing was changed. What you wrote "
-                + "stands below: you can still send it as a comment.",
+            : $"This was {ReviewThreads.StateWord(now.State)} by someone else while you were reading, or has moved on since. Nothing was changed. What you "
+                + "wrote stands below: you can still send it as a comment.",
         StatusCodes.Status409Conflict);
 
     private IEnumerable<QueueLine> Lines(Func<ClassRoom, ImmutableArray<Review>> of)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
@@ -61,7 +62,8 @@ public sealed class ReviewSheets(FlySheets sheets, FlyPictures pictures, Revisio
 }
 
 /// <summary>Lays a review out. What a visitor may not see is as if it did not exist.</summary>
-public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore, Visitor visitor, ClassAccess access, ReviewSheets sheets, ReviewThreads threads)
+public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore, Visitor visitor, ClassAccess access, ReviewSheets sheets,
+    ReviewThreads threads)
 {
     /// <returns>Null for a review this visitor may not see.</returns>
     public Review? Find(string reviewId) =>
@@ -71,7 +73,8 @@ public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore,
     public Pattern? PatternOf(Review review)
     {
         ArgumentNullException.ThrowIfNull(review);
-        return store.Patterns.Find(review.PatternId) is { TrashedAt: null } pattern && store.People.Find(pattern.OwnerId) is { RemovedAt: null } ? pattern : null;
+        return store.Patterns.Find(review.PatternId) is { TrashedAt: null } pattern && store.People.Find(pattern.OwnerId) is { RemovedAt: null }
+            ? pattern : null;
     }
 
     /// <param name="against">The revision to compare with; the one last judged, or the one before, when null.</param>
@@ -129,6 +132,7 @@ public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore,
         .. RecipeParser.Parse(recipeText).Value is { } recipe ? FlyBuilder.Names(recipe.Parts).Select(n => new CommentChoice($"part:{n}", $"the {n}")) : [],
         new("part:fishing", "how it is fished"),
         .. sheet.Diagnosis?.Findings.Select(f => new CommentChoice($"finding:{f.Code}", $"the finding “{f.Code}”")) ?? [],
-        .. real.Select(r => new CommentChoice($"log:{r.Entry.Id}", $"what {r.By}’s fly did on {r.Entry.At.ToString("MMM d", System.Globalization.CultureInfo.InvariantCulture)}")),
+        .. real.Select(r => new CommentChoice(
+            $"log:{r.Entry.Id}", $"what {r.By}’s fly did on {r.Entry.At.ToString("MMM d", CultureInfo.InvariantCulture)}")),
     ];
 }

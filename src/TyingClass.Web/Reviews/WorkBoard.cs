@@ -15,7 +15,8 @@ public sealed record WorkCount(int Reviews, int ToRead)
     public bool IsNone => Reviews + ToRead == 0;
 }
 
-/// <summary>Counts what waits for a mentor or whoever runs the class; nothing for anyone else, or where the store cannot be read: this frames every page.</summary>
+/// <summary>Counts what waits for a mentor or whoever runs the class; nothing for anyone else, or where the store cannot be read: this frames every
+/// page.</summary>
 public sealed class WorkBoard(ReviewDesk reviews, ClassRegister register, ClassAccess access, Visitor visitor)
 {
     private WorkCount? _mine;

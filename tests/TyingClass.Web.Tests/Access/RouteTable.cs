@@ -85,6 +85,8 @@ internal static class RouteTable
         // One's own.
         new("/account", May.Student),
         new("/comments", May.Student),
+        // A comment is its writer's to correct; here nobody wrote one.
+        new("/comments/{id}/correct", May.Mentor, "/comments/nobodys/correct", OpensFor: ""),
 
         new("/patterns", May.Student),
         new("/patterns/new", May.Everyone),

@@ -8,7 +8,8 @@ namespace TyingClass.Web.Tests.Editing;
 
 public sealed class RecipePasteTests
 {
-    public static TheoryData<string> Flies => [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Course", "recipes")).Select(f => Path.GetFileName(f))];
+    public static TheoryData<string> Flies =>
+        [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Course", "recipes")).Select(f => Path.GetFileName(f))];
 
     [Theory]
     [MemberData(nameof(Flies))]

@@ -138,7 +138,8 @@ public sealed class MentorTests : IAsyncLifetime
         Sheet again = await returned.PressAsync("Take the decision back");
         Assert.Equal("Too heavy.", ((IHtmlTextAreaElement)again.Find("#words")).Value);
         Assert.Equal((ReviewState.Waiting, ""), (Round.State, Round.Words));
-        Assert.DoesNotContain("Too heavy.", (await (await _two.AsAsync("Wren")).OpenAsync($"/patterns/{_patternId}")).Text("#reviews"), StringComparison.Ordinal);
+        Sheet pattern = await (await _two.AsAsync("Wren")).OpenAsync($"/patterns/{_patternId}");
+        Assert.DoesNotContain("Too heavy.", pattern.Text("#reviews"), StringComparison.Ordinal);
     }
 
     private Review Round => _two.Room.Store.Reviews.Of(_patternId)[^1];

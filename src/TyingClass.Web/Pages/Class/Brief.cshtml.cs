@@ -33,8 +33,9 @@ public sealed class BriefModel(BriefDesk desk, ICourseSource course, TimeProvide
     public IActionResult OnGet(int? given, int? planned)
     {
         if (OfRegister.Any(Request.Query.ContainsKey)) return LocalRedirect("/class/register" + Request.QueryString);
-        Done = given is { } many ? $"Written to {(many == 1 ? "one student" : many.ToString(CultureInfo.InvariantCulture) + " students")}: it stands on their home page until they "
-            + "have read it."
+        Done = given is { } many
+            ? $"Written to {(many == 1 ? "one student" : many.ToString(CultureInfo.InvariantCulture) + " students")}: it stands on their home "
+                + "page until they have read it."
             : planned is { } number ? $"It stands among the demonstrations of evening {number} now." : null;
         return Show();
     }

@@ -8,7 +8,7 @@ using TyingClass.Web.Classes;
 namespace TyingClass.Web.Pages.Class;
 
 [Authorize(ClassPolicies.Deputy)]
-public sealed class RegisterModel(ClassAccess access, ClassRegister register, BriefDesk brief, TimeProvider time) : PageModel
+public sealed class RegisterModel(ClassAccess access, ClassRegister register, EveningDays days, TimeProvider time) : PageModel
 {
     /// <summary>Null for an instructor who has no class yet.</summary>
     public RegisterView? Register { get; private set; }
@@ -24,10 +24,20 @@ public sealed class RegisterModel(ClassAccess access, ClassRegister register, Br
         InSheets = sheets;
         if (access.Current is not { } room) return;
         int? number = int.TryParse(evening, CultureInfo.InvariantCulture, out int asked) ? asked : null;
-        RegisterFilter filter = new(Request.Query.Count == 0 ? Current(room) : number, concept, stuck, sort);
-        Register = register.Of(room, filter);
-        if (Request.Query.Count == 0 && Register.Columns.IsEmpty) Register = register.Of(room, filter with { Evening = null });
+        RegisterFilter filter = new(number, concept, stuck, sort);
+        Register = Request.Query.Count == 0 ? Current(room, filter) : register.Of(room, filter);
     }
 
-    private int? Current(ClassRoom room) => brief.When(room) is { } when ? when.Next ?? when.Last : null;
+    // The evening that is prepared, once anyone has begun on it; else the last one; all of it where evenings say nothing.
+    private RegisterView Current(ClassRoom room, RegisterFilter filter)
+    {
+        EveningsNow when = days.Of(room);
+        foreach (int evening in new[] { when.Next, when.Last }.OfType<int>())
+        {
+            RegisterView view = register.Of(room, filter with { Evening = evening });
+            if (view.Rows.Any(r => r.Cells.Any(c => c.Attempts > 0)) || (evening == when.Next && when.Last is null && !view.Columns.IsEmpty)) return view;
+        }
+
+        return register.Of(room, filter);
+    }
 }

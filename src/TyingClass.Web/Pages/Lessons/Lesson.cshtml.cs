@@ -18,7 +18,8 @@ public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCa
     public Lesson? After { get; private set; }
 
     /// <summary>What is wrong with its file now, for whoever runs the class; the lesson shown is the last good one.</summary>
-    public ImmutableArray<AuthorError> Problems => access.Right >= ClassRight.Everything ? [.. course.Current.Problems.Where(p => p.Lesson == Lesson.File)] : [];
+    public ImmutableArray<AuthorError> Problems =>
+        access.Right >= ClassRight.Everything ? [.. course.Current.Problems.Where(p => p.Lesson == Lesson.File)] : [];
 
     /// <summary>When it opens, for a student of a class that has not come so far.</summary>
     public string? Opens => calendar.OpensLater(Lesson) is { } at ? calendar.Say(at) : null;

@@ -27,7 +27,8 @@ public sealed class IndexModel(PhraseStore store, Visitor visitor) : PageModel, 
         if (lines.Length > PhraseStore.MostPhrases || lines.Any(l => l.Trim().Length > PhraseStore.MostLength))
         {
             Typed = phrases!;
-            Notice = $"At most {PhraseStore.MostPhrases} phrases of {PhraseStore.MostLength} characters each. Nothing was kept yet: shorten the list and keep it again.";
+            Notice = $"At most {PhraseStore.MostPhrases} phrases of {PhraseStore.MostLength} characters each. Nothing was kept yet: "
+                + "shorten the list and keep it again.";
             Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
             return Page();
         }

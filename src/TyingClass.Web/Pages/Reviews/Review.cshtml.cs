@@ -24,7 +24,8 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
     public IActionResult OnPostComment(string id)
     {
         Form = ReviewForm.Read(Request.Form);
-        return After(id, desk.Comment(id, Form), Form with { Text = "" }, "Your comment is sent. The rest of what you typed stands where you typed it.", "said");
+        return After(id, desk.Comment(id, Form), Form with { Text = "" },
+            "Your comment is sent. The rest of what you typed stands where you typed it.", "said");
     }
 
     public IActionResult OnPostCorrect(string id, string? comment)
@@ -43,8 +44,8 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
     {
         Form = ReviewForm.Read(Request.Form);
         (ReviewAnswer answer, string? words) = desk.Reopen(id, Form.Version);
-        return After(id, answer, Form with { Words = words ?? "" }, "The decision is taken back, and the student reads its words no longer. They stand below, to be "
-            + "used again.", "decision");
+        return After(id, answer, Form with { Words = words ?? "" },
+            "The decision is taken back, and the student reads its words no longer. They stand below, to be used again.", "decision");
     }
 
     public IActionResult ShowAgain()
@@ -57,8 +58,8 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
     private IActionResult Decide(string id, Func<string, ReviewForm, ReviewAnswer> decide)
     {
         Form = ReviewForm.Read(Request.Form);
-        return After(id, decide(id, Form), ReviewForm.Blank with { Text = Form.Text, About = Form.About }, "It is decided. A comment you had begun stands where you "
-            + "typed it.", "decision");
+        return After(id, decide(id, Form), ReviewForm.Blank with { Text = Form.Text, About = Form.About },
+            "It is decided. A comment you had begun stands where you typed it.", "decision");
     }
 
     // Led on where nothing is left to lose; else the page is shown with what was typed for its other buttons.
