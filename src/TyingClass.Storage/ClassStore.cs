@@ -4,6 +4,7 @@ using TyingClass.Storage.Backups;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Damages;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Exchange;
@@ -30,13 +31,15 @@ public sealed class ClassStore : IDisposable
     private readonly DataFolder _folder;
     private readonly TimeProvider _time;
 
-    /// <exception cref="StorageException">The folder is in use by another process, or the database cannot be opened.</exception>
-    public ClassStore(DataFolder folder, TimeProvider time)
+    /// <param name="acceptLoss">Goes on where something that was acknowledged is missing, with what is there now kept beside.</param>
+    /// <exception cref="StorageException">The folder is in use by another process, the database cannot be opened, or something is missing in it.</exception>
+    public ClassStore(DataFolder folder, TimeProvider time, bool acceptLoss = false)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(time);
         (_folder, _time) = (folder, time);
-        _database = new Database(folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps), time);
+        _database = new Database(
+            folder, db => Prepare(db, time), () => Upgraded = FileUpgrade.Run(folder, time.GetUtcNow(), FileFormat.Steps), time, acceptLoss);
         Attempts = new AttemptStore(_database, time);
         Practice = new PracticeStore(_database, time);
         People = new PersonStore(_database, time);
@@ -111,6 +114,17 @@ public sealed class ClassStore : IDisposable
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
     public BackupContents Backup(string path) => BackupFile.Write(_database, _folder, path, _time.GetUtcNow());
 
+    /// <summary>What was found damaged, now or before, and not dealt with yet.</summary>
+    public DamageBook Damage => _database.Damage;
+
+    /// <summary>The file is open for writing: false on a full disk, until there is room again.</summary>
+    public bool TakesWrites => _database.TakesWrites;
+
+    /// <summary>Reads every record, some at a time so that nobody waits, and notes those that are damaged in <see cref="Damage"/>.</summary>
+    /// <returns>How many were read.</returns>
+    /// <exception cref="StorageException">The file cannot be read.</exception>
+    public int Verify(CancellationToken cancel = default) => Verification.Run(_database, cancel);
+
     /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
     public bool IsInvented { get; private set; }
 
@@ -127,9 +141,9 @@ public sealed class ClassStore : IDisposable
     public void Dispose() => _database.Dispose();
 
     // All at once, at the start: a collection first made under load is a race.
-    private static void Prepare(ILiteDatabase db, TimeProvider time)
+    private static void Prepare(OpenData db, TimeProvider time)
     {
-        FileFormat.MarkNew(db);
+        FileFormat.MarkNew(db.File);
         AttemptStore.Prepare(db);
         PracticeStore.Prepare(db);
         StandingDocument.Prepare(db);
@@ -147,8 +161,7 @@ public sealed class ClassStore : IDisposable
         GuestMoves.Prepare(db);
         ClassStartStore.Prepare(db);
         LeftVisits.Prepare(db);
-        Trash.Empty(db, time.GetUtcNow());
     }
 
-    private static ILiteCollection<BsonDocument> Marks(ILiteDatabase db) => db.GetCollection("marks");
+    private static Records Marks(OpenData db) => db.Records("marks");
 }

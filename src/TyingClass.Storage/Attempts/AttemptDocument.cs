@@ -14,13 +14,16 @@ internal static class AttemptDocument
     /// <summary>One person's work on one exercise; neither id may hold the separator.</summary>
     public static string Slot(string personId, string exerciseId) => $"{personId}/{exerciseId}";
 
+    /// <summary>Of one attempt in its slot: no two have the same.</summary>
+    public static string Place(string personId, string exerciseId, int number) => $"{Slot(personId, exerciseId)}/{number}";
+
     public static BsonDocument From(Attempt attempt) => new()
     {
         ["_id"] = attempt.Id,
         ["personId"] = attempt.PersonId,
         ["exerciseId"] = attempt.ExerciseId,
         ["slot"] = Slot(attempt.PersonId, attempt.ExerciseId),
-        ["place"] = $"{Slot(attempt.PersonId, attempt.ExerciseId)}/{attempt.Number}",
+        ["place"] = Place(attempt.PersonId, attempt.ExerciseId, attempt.Number),
         ["number"] = attempt.Number,
         ["atTicks"] = Ticks.From(attempt.At),
         ["answer"] = attempt.AnswerText,

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
@@ -27,7 +26,7 @@ public sealed class AttemptStore
         return _database.Write(db =>
         {
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = Attempt.Of(personId, exerciseId, before.Attempts + 1, _time.GetUtcNow(), answerText, grade);
+            Attempt attempt = Attempt.Of(personId, exerciseId, NextNumber(db, before), _time.GetUtcNow(), answerText, grade);
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Keep(db, before.After(attempt));
             return attempt;
@@ -49,9 +48,7 @@ public sealed class AttemptStore
     }
 
     /// <summary>One person's attempts at one exercise, first to last.</summary>
-    public ImmutableArray<Attempt> Of(string personId, string exerciseId) => _database.Read(db =>
-        Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId))
-            .Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number).ToImmutableArray());
+    public ImmutableArray<Attempt> Of(string personId, string exerciseId) => _database.Read(db => InSlot(db, personId, exerciseId).ToImmutableArray());
 
     /// <summary>All of one person, oldest first.</summary>
     public ImmutableArray<Attempt> AllOf(string personId) => _database.Read(db => AllOfIn(db, personId));
@@ -98,33 +95,40 @@ public sealed class AttemptStore
     public ImmutableArray<Standing> AllStandings() => _database.Read(db =>
         StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
 
-    internal static void Prepare(ILiteDatabase db)
+    /// <summary>Works out anew a standing that was found damaged.</summary>
+    /// <param name="slot">The id it was kept under.</param>
+    internal static void Recount(OpenData db, string slot)
+    {
+        if (slot.Split('/') is [var personId, var exerciseId]) Recount(db, personId, exerciseId);
+    }
+
+    internal static void Prepare(OpenData db)
     {
         Attempts(db).EnsureIndex("slot", "$.slot");
         Attempts(db).EnsureIndex("exerciseId", "$.exerciseId");
         Attempts(db).EnsureIndex("personId", "$.personId");
         // Attempts kept before there were notes: found by index, so that a start need not read them all.
         Attempts(db).EnsureIndex("noted", "$.note.counts");
-        while (Attempts(db).Find(BsonExpression.Create("$.note.counts = null"), limit: 500).ToList() is { Count: > 0 } some)
+        while (Attempts(db).FindSome("$.note.counts = null", 500) is { Count: > 0 } some)
             Attempts(db).Update(some.Select(old => AttemptDocument.From(AttemptDocument.ToAttempt(old))));
         // The database's own word that no two attempts share a number.
         Attempts(db).EnsureIndex("place", "$.place", unique: true);
     }
 
-    internal static ImmutableArray<Attempt> AllOfIn(ILiteDatabase db, string personId) =>
+    internal static ImmutableArray<Attempt> AllOfIn(OpenData db, string personId) =>
         [.. Attempts(db).FindAll("personId = @0", personId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.At)
         .ThenBy(a => a.ExerciseId, StringComparer.Ordinal).ThenBy(a => a.Number)];
 
-    internal static ImmutableArray<Standing> StandingsOfIn(ILiteDatabase db, string personId) => StandingMemory.Of(db, personId);
+    internal static ImmutableArray<Standing> StandingsOfIn(OpenData db, string personId) => StandingMemory.Of(db, personId);
 
-    internal static void DeleteOf(ILiteDatabase db, string personId)
+    internal static void DeleteOf(OpenData db, string personId)
     {
-        Attempts(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+        Attempts(db).DeleteMany("personId = @0", personId);
         StandingDocument.DeleteOf(db, personId);
     }
 
     /// <summary>Numbers go on after those already there; times stay.</summary>
-    internal static ImmutableArray<MovedWork> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    internal static ImmutableArray<MovedWork> Move(OpenData db, string fromPersonId, string toPersonId)
     {
         List<Attempt> all = [.. Attempts(db).FindAll("personId = @0", fromPersonId).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
         StandingDocument.DeleteOf(db, fromPersonId);
@@ -139,7 +143,7 @@ public sealed class AttemptStore
     }
 
     /// <summary>Takes out again what <see cref="Move"/> moved, under its old numbers; what stays closes up.</summary>
-    internal static void MoveBack(ILiteDatabase db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
+    internal static void MoveBack(OpenData db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
     {
         HashSet<string> exercises = [];
         foreach (MovedWork work in moved)
@@ -158,7 +162,7 @@ public sealed class AttemptStore
         }
     }
 
-    private static void CloseUp(ILiteDatabase db, string personId, string exerciseId)
+    private static void CloseUp(OpenData db, string personId, string exerciseId)
     {
         int number = 0;
         foreach (Attempt attempt in Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt)
@@ -168,26 +172,36 @@ public sealed class AttemptStore
         }
     }
 
-    private static ImmutableArray<AttemptNote> Notes(ILiteDatabase db, string where, string value) =>
-        [.. Attempts(db).Query().Where(BsonExpression.Create(where, value)).Select(BsonExpression.Create(AttemptDocument.NoteFields)).ToEnumerable()
-        .Select(AttemptNote.From).OrderBy(n => n.At)];
+    private static ImmutableArray<AttemptNote> Notes(OpenData db, string where, string value) =>
+        [.. Attempts(db).FindFields(where, AttemptDocument.NoteFields, value).Select(AttemptNote.From).OrderBy(n => n.At)];
 
     /// <summary>From the notes alone; null where none fell short.</summary>
-    internal static FailedTry? LastFailedIn(ILiteDatabase db, string slot) =>
+    internal static FailedTry? LastFailedIn(OpenData db, string slot) =>
         Notes(db, "slot = @0", slot).Where(n => n is { Counts: false, Waits: false }).MaxBy(n => n.Number) is { } last ? FailedTry.Of(last) : null;
 
-    private static void Recount(ILiteDatabase db, string personId, string exerciseId)
+    private static void Recount(OpenData db, string personId, string exerciseId)
     {
-        List<Attempt> attempts =
-            [.. Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+        List<Attempt> attempts = InSlot(db, personId, exerciseId);
         if (attempts.Count == 0) StandingDocument.Delete(db, personId, exerciseId);
         else StandingDocument.Keep(db, Standing.Of(personId, exerciseId, attempts));
     }
 
-    private static Standing StandingIn(ILiteDatabase db, string personId, string exerciseId) =>
+    private static List<Attempt> InSlot(OpenData db, string personId, string exerciseId) =>
+        [.. Attempts(db).FindAll("slot = @0", AttemptDocument.Slot(personId, exerciseId)).Select(AttemptDocument.ToAttempt).OrderBy(a => a.Number)];
+
+    // Past the number of an attempt that is damaged and so not counted, or was lost.
+    private static int NextNumber(OpenData db, Standing before)
+    {
+        int number = before.Attempts + 1;
+        while (Attempts(db).Count("place = @0", AttemptDocument.Place(before.PersonId, before.ExerciseId, number)) > 0) number++;
+        return number;
+    }
+
+    private static Standing StandingIn(OpenData db, string personId, string exerciseId) =>
         StandingDocument.Standings(db).FindById(AttemptDocument.Slot(personId, exerciseId)) is { } found
             ? StandingDocument.ToStanding(found)
-            : new Standing(personId, exerciseId);
+            // A standing that was damaged can be worked out again; none at all is the usual thing.
+            : Standing.Of(personId, exerciseId, InSlot(db, personId, exerciseId));
 
-    private static ILiteCollection<BsonDocument> Attempts(ILiteDatabase db) => db.GetCollection(AttemptDocument.Collection);
+    private static Records Attempts(OpenData db) => db.Records(AttemptDocument.Collection);
 }

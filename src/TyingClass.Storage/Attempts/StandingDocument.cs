@@ -5,9 +5,11 @@ namespace TyingClass.Storage.Attempts;
 
 internal static class StandingDocument
 {
-    public static ILiteCollection<BsonDocument> Standings(ILiteDatabase db) => db.GetCollection("standings");
+    public const string Collection = "standings";
 
-    public static void Prepare(ILiteDatabase db)
+    public static Records Standings(OpenData db) => db.Records(Collection);
+
+    public static void Prepare(OpenData db)
     {
         Standings(db).EnsureIndex("personId", "$.personId");
         // Kept before they held the last try: made up for once, from the notes of the attempts.
@@ -19,19 +21,19 @@ internal static class StandingDocument
         }
     }
 
-    public static void Keep(ILiteDatabase db, Standing standing)
+    public static void Keep(OpenData db, Standing standing)
     {
         StandingMemory.Forget(db, standing.PersonId);
         Standings(db).Upsert(From(standing));
     }
 
-    public static void DeleteOf(ILiteDatabase db, string personId)
+    public static void DeleteOf(OpenData db, string personId)
     {
         StandingMemory.Forget(db, personId);
-        Standings(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+        Standings(db).DeleteMany("personId = @0", personId);
     }
 
-    public static void Delete(ILiteDatabase db, string personId, string exerciseId)
+    public static void Delete(OpenData db, string personId, string exerciseId)
     {
         StandingMemory.Forget(db, personId);
         Standings(db).Delete(AttemptDocument.Slot(personId, exerciseId));

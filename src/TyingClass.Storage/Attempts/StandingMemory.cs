@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using LiteDB;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Attempts;
@@ -12,9 +11,9 @@ namespace TyingClass.Storage.Attempts;
 /// </summary>
 internal static class StandingMemory
 {
-    private static readonly ConditionalWeakTable<ILiteDatabase, Dictionary<string, ImmutableArray<Standing>>> Kept = [];
+    private static readonly ConditionalWeakTable<OpenData, Dictionary<string, ImmutableArray<Standing>>> Kept = [];
 
-    public static ImmutableArray<Standing> Of(ILiteDatabase db, string personId)
+    public static ImmutableArray<Standing> Of(OpenData db, string personId)
     {
         Dictionary<string, ImmutableArray<Standing>> kept = Kept.GetOrCreateValue(db);
         if (kept.TryGetValue(personId, out ImmutableArray<Standing> known)) return known;
@@ -22,5 +21,5 @@ internal static class StandingMemory
     }
 
     /// <summary>Before each write, so that one that fails leaves nothing wrong behind.</summary>
-    public static void Forget(ILiteDatabase db, string personId) => Kept.GetOrCreateValue(db).Remove(personId);
+    public static void Forget(OpenData db, string personId) => Kept.GetOrCreateValue(db).Remove(personId);
 }

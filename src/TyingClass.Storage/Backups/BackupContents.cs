@@ -10,8 +10,13 @@ namespace TyingClass.Storage.Backups;
 public sealed record BackupContents(
     int Format, DateTimeOffset MadeAt, ImmutableSortedDictionary<string, int> Documents, string Sha256, ImmutableSortedDictionary<string, string> Photos)
 {
+    /// <summary>How many of its records were damaged already when it was made: they are in it as they were found.</summary>
+    public int Damaged { get; init; }
+
     /// <summary>"14 people, 231 attempts": what a person can check at a glance.</summary>
-    public string Said => $"{Of("people")} people, {Of("attempts")} attempts, {Photos.Count} photos, {Documents.Values.Sum()} records in all";
+    public string Said =>
+        $"{Of("people")} people, {Of("attempts")} attempts, {Photos.Count} photos, {Documents.Values.Sum()} records in all"
+        + (Damaged == 0 ? "" : $", {Damaged} of them damaged");
 
     private int Of(string collection) => Documents.GetValueOrDefault(collection);
 }

@@ -30,14 +30,20 @@ internal static class BackupFile
             copyTo(copy);
             // After the database: a photo is put in place before an entry names it, so none that is named is missed.
             string[] photos = [.. Directory.EnumerateFiles(folder.PhotosPath, "*.jpg")];
+            Looked looked = Look(copy);
             BackupContents contents =
-                new(1, now, Look(copy).Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal));
+                new(1, now, looked.Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal))
+                {
+                    Damaged = looked.Damaged,
+                };
             Pack(copy, photos, contents, draft);
             Unpack(draft, copy, photosPath: null);
+            Durable.Flush(draft);
             File.Move(draft, target, overwrite: true);
+            Durable.FlushFolder(Path.GetDirectoryName(target)!);
             return contents;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or LiteException or BackupDamagedException)
+        catch (Exception e) when (e is not StorageException)
         {
             throw new StorageException($"No backup of {folder.Path} was made at {target}: {e.Message}", e);
         }
@@ -67,12 +73,14 @@ internal static class BackupFile
             }
 
             if (Hash(databasePath) != contents.Sha256) throw new BackupDamagedException("It was damaged after it was made: the checksum does not agree.");
-            (ImmutableSortedDictionary<string, int> counted, int format) = Look(databasePath);
+            Looked looked = Look(databasePath);
+            int format = looked.Format;
             if (format > FileFormat.Current)
                 throw new BackupDamagedException(
                     $"It was made by a newer TyingClass than this one: its data are of format {format}, and this one reads up to {FileFormat.Current}. Use "
                         + "the newer one.");
-            if (!counted.SequenceEqual(contents.Documents)) throw new BackupDamagedException("It does not hold what its list of contents says.");
+            if (!looked.Counted.SequenceEqual(contents.Documents) || looked.Damaged > contents.Damaged)
+                throw new BackupDamagedException("It does not hold what its list of contents says.");
             return contents;
         }
         // A damaged file can make LiteDB throw anything at all.
@@ -93,13 +101,25 @@ internal static class BackupFile
         if (photosPath is not null) File.WriteAllBytes(Path.Combine(photosPath, name), bytes.ToArray());
     }
 
-    // Every document is read, not only the index: a count alone would not notice a broken page.
-    private static (ImmutableSortedDictionary<string, int> Counted, int Format) Look(string databasePath)
+    private sealed record Looked(ImmutableSortedDictionary<string, int> Counted, int Damaged, int Format);
+
+    // Every document is read, not only the index: a count alone would not notice a broken page. And its checksum, for a broken bit.
+    private static Looked Look(string databasePath)
     {
         using LiteDatabase db = Database.OpenFile(databasePath, readOnly: true);
-        var counted =
-            db.GetCollectionNames().ToImmutableSortedDictionary(name => name, name => db.GetCollection(name).FindAll().Count(), StringComparer.Ordinal);
-        return (counted, FileFormat.Of(db));
+        int format = FileFormat.Of(db), damaged = 0;
+        SortedDictionary<string, int> counted = new(StringComparer.Ordinal);
+        foreach (string name in db.GetCollectionNames().ToList())
+        {
+            counted[name] = 0;
+            foreach (BsonDocument record in db.GetCollection(name).FindAll())
+            {
+                counted[name]++;
+                if (format >= FileFormat.WithChecksums && !Checksum.TakeOff(name, record)) damaged++;
+            }
+        }
+
+        return new Looked(counted.ToImmutableSortedDictionary(StringComparer.Ordinal), damaged, format);
     }
 
     private static void Pack(string databasePath, string[] photos, BackupContents contents, string path)

@@ -1,4 +1,3 @@
-using System.Globalization;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Backups;
@@ -6,7 +5,7 @@ namespace TyingClass.Storage.Backups;
 /// <param name="KeptAs">Where the data that stood there before are now; null when there were none.</param>
 public sealed record Restored(BackupContents Contents, string? KeptAs);
 
-/// <summary>Puts a backup in the place of a stopped server's data. What stood there is kept beside it.</summary>
+/// <summary>Puts a backup in the place of a stopped server's data, by one switch. What stood there is kept beside it.</summary>
 public static class Restoring
 {
     /// <exception cref="StorageException">The folder is in use, or cannot be written; then nothing was changed.</exception>
@@ -15,16 +14,17 @@ public static class Restoring
     {
         ArgumentNullException.ThrowIfNull(folder);
         using FolderLock held = FolderLock.Take(folder);
-        string draft = folder.DatabasePath + ".restoring", photos = folder.PhotosPath + ".restoring";
         try
         {
-            DataFolder.MakePrivate(photos);
-            BackupContents contents = BackupFile.Unpack(path, draft, photos);
-            string? kept = SetAside(folder, now);
-            File.Move(draft, folder.DatabasePath);
-            Directory.Move(photos, folder.PhotosPath);
-            if (!OperatingSystem.IsWindows()) File.SetUnixFileMode(folder.DatabasePath, UnixFileMode.UserRead | UnixFileMode.UserWrite);
-            return new Restored(contents, kept);
+            // A switch that an earlier run began is finished first: what it put in place is then what is kept aside.
+            Incoming.Settle(folder);
+            DataFolder incoming = Incoming.Begin(folder);
+            DataFolder.MakePrivate(incoming.PhotosPath);
+            BackupContents contents = BackupFile.Unpack(path, incoming.DatabasePath, incoming.PhotosPath);
+            Restored restored = new(contents, Incoming.Switch(folder, "before-restore", now));
+            // What was damaged is no longer the data.
+            if (File.Exists(folder.DamagePath)) File.Move(folder.DamagePath, Path.ChangeExtension(restored.KeptAs ?? folder.DamagePath, ".damage.txt"));
+            return restored;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -32,32 +32,7 @@ public static class Restoring
         }
         finally
         {
-            File.Delete(draft);
-            if (Directory.Exists(photos)) Directory.Delete(photos, recursive: true);
+            Incoming.Settle(folder);
         }
-    }
-
-    // The log goes with its database under the name LiteDB will look for, so that the pair can be put back by renaming both.
-    private static string? SetAside(DataFolder folder, DateTimeOffset now)
-    {
-        string stem = Path.Combine(folder.Path, $"before-restore-{now.UtcDateTime.ToString("yyyyMMdd-HHmmss", CultureInfo.InvariantCulture)}");
-        if (Directory.Exists(folder.PhotosPath) && Directory.EnumerateFileSystemEntries(folder.PhotosPath).Any())
-            Directory.Move(folder.PhotosPath, stem + "-photos");
-        else if (Directory.Exists(folder.PhotosPath)) Directory.Delete(folder.PhotosPath);
-        if (!File.Exists(folder.DatabasePath)) return null;
-        // The log first: should the second move fail, the first is undone and the pair is whole again.
-        bool hasLog = File.Exists(folder.LogPath);
-        if (hasLog) File.Move(folder.LogPath, stem + "-log.db");
-        try
-        {
-            File.Move(folder.DatabasePath, stem + ".db");
-        }
-        catch
-        {
-            if (hasLog) File.Move(stem + "-log.db", folder.LogPath);
-            throw;
-        }
-
-        return stem + ".db";
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LiteDB;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Photos;
@@ -93,7 +92,7 @@ public sealed class BenchLogStore
     }
 
     /// <summary>Everything of one person, for good; <see cref="SweepPhotos"/> takes the photos along.</summary>
-    internal static void DeleteOf(ILiteDatabase db, string personId) => LogDocument.Entries(db).DeleteMany("personId = @0", personId);
+    internal static void DeleteOf(OpenData db, string personId) => LogDocument.Entries(db).DeleteMany("personId = @0", personId);
 
     private ImmutableArray<LogEntry> Where(string where, string id, bool inTrash) => _database.Read(db => LogDocument.Entries(db).FindAll(where, id)
         .Select(LogDocument.ToEntry).Where(e => e.TrashedAt is not null == inTrash)
@@ -106,10 +105,10 @@ public sealed class BenchLogStore
         return true;
     });
 
-    private static LogEntry? Owned(ILiteDatabase db, string entryId, string personId) =>
+    private static LogEntry? Owned(OpenData db, string entryId, string personId) =>
         LogDocument.Entries(db).FindById(entryId) is { } found && LogDocument.ToEntry(found) is var entry && entry.PersonId == personId ? entry : null;
 
-    private static LogEntry Keep(ILiteDatabase db, LogEntry entry)
+    private static LogEntry Keep(OpenData db, LogEntry entry)
     {
         LogEntry kept = entry with { Version = entry.Version + 1 };
         LogDocument.Entries(db).Update(LogDocument.From(kept));

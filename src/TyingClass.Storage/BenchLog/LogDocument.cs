@@ -6,9 +6,9 @@ namespace TyingClass.Storage.BenchLog;
 
 internal static class LogDocument
 {
-    public static ILiteCollection<BsonDocument> Entries(ILiteDatabase db) => db.GetCollection("bench_log");
+    public static Records Entries(OpenData db) => db.Records("bench_log");
 
-    public static void Prepare(ILiteDatabase db)
+    public static void Prepare(OpenData db)
     {
         Entries(db).EnsureIndex("personId", "$.personId");
         Entries(db).EnsureIndex("classId", "$.classId");

@@ -10,7 +10,7 @@ namespace TyingClass.Storage.Classes;
 /// moved on; the questions once put to its room, to be asked again; packet sizes and time zone. Of its people nothing: no account, no answer,
 /// no deputy, no count of who sat there.
 /// </summary>
-internal sealed class ClassCopy(ILiteDatabase db, TimeProvider time, ClassRoom from)
+internal sealed class ClassCopy(OpenData db, TimeProvider time, ClassRoom from)
 {
     public ClassRoom Run(string instructorId, string? name, int days)
     {

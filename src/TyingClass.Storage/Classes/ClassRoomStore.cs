@@ -89,13 +89,13 @@ public sealed class ClassRoomStore
     public bool RemoveIfEmpty(string classId) => _database.Write(db =>
         PersonStore.People(db).FindFirst("classId = @0", classId) is null && Rooms(db).Delete(classId));
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
         Rooms(db).EnsureIndex("codeKey", "$.codeKey", unique: true);
         Rooms(db).EnsureIndex("instructorIds", "$.instructorIds[*]");
     }
 
-    internal static ClassRoom CreateIn(ILiteDatabase db, TimeProvider time, string instructorId, string? name, string? timeZoneId)
+    internal static ClassRoom CreateIn(OpenData db, TimeProvider time, string instructorId, string? name, string? timeZoneId)
     {
         ClassRoom room = new(
             RandomId.New(), FreeName(db, instructorId, CleanText.Line(name, MostNameLength) ?? ClassRoom.DefaultName), [instructorId],
@@ -104,27 +104,27 @@ public sealed class ClassRoomStore
         return room;
     }
 
-    internal static ClassRoom? FindIn(ILiteDatabase db, string classId) =>
+    internal static ClassRoom? FindIn(OpenData db, string classId) =>
         Rooms(db).FindById(classId) is { } found ? ClassRoomDocument.ToRoom(found) : null;
 
-    internal static ClassRoom? FindByCodeIn(ILiteDatabase db, string code) =>
+    internal static ClassRoom? FindByCodeIn(OpenData db, string code) =>
         ClassCode.Key(code) is { Length: > 0 } key && Rooms(db).FindFirst("codeKey = @0", key) is { } found ? ClassRoomDocument.ToRoom(found) : null;
 
-    internal static ImmutableArray<ClassRoom> OfInstructorIn(ILiteDatabase db, string instructorId) =>
+    internal static ImmutableArray<ClassRoom> OfInstructorIn(OpenData db, string instructorId) =>
         [.. Rooms(db).FindAll("$.instructorIds[*] ANY = @0", instructorId).Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id,
         StringComparer.Ordinal)];
 
     // Two classes of one name could not be told apart in a list.
-    private static string FreeName(ILiteDatabase db, string instructorId, string name)
+    private static string FreeName(OpenData db, string instructorId, string name)
     {
         HashSet<string> taken = [.. OfInstructorIn(db, instructorId).Select(r => r.Name)];
         return NumberedName.FirstFree(name, MostNameLength, free => !taken.Contains(free));
     }
 
-    internal static void Overwrite(ILiteDatabase db, ClassRoom room) => Rooms(db).Update(ClassRoomDocument.From(room));
+    internal static void Overwrite(OpenData db, ClassRoom room) => Rooms(db).Update(ClassRoomDocument.From(room));
 
     /// <summary>Takes someone who is gone for good off every class's list of deputies.</summary>
-    internal static void DropDeputy(ILiteDatabase db, string personId)
+    internal static void DropDeputy(OpenData db, string personId)
     {
         foreach (ClassRoom room in Rooms(db).FindAll().ToList().Select(ClassRoomDocument.ToRoom).Where(r => r.DeputyOf(personId) is not null))
             Overwrite(db, room with { Deputies = [.. room.Deputies.Where(d => d.PersonId != personId)] });
@@ -139,14 +139,14 @@ public sealed class ClassRoomStore
         return changed;
     });
 
-    private static ClassRoom Keep(ILiteDatabase db, ClassRoom room)
+    private static ClassRoom Keep(OpenData db, ClassRoom room)
     {
         ClassRoom kept = room with { Version = room.Version + 1 };
         Rooms(db).Update(ClassRoomDocument.From(kept));
         return kept;
     }
 
-    private static string NewCode(ILiteDatabase db)
+    private static string NewCode(OpenData db)
     {
         while (true)
         {
@@ -158,5 +158,5 @@ public sealed class ClassRoomStore
     private static string IanaId(TimeZoneInfo zone) =>
         zone.HasIanaId ? zone.Id : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone.Id, out string? iana) ? iana : "UTC";
 
-    private static ILiteCollection<BsonDocument> Rooms(ILiteDatabase db) => db.GetCollection("classes");
+    private static Records Rooms(OpenData db) => db.Records("classes");
 }

@@ -51,28 +51,28 @@ public sealed class CommentStore
         return words == comment.Text || Comments(db).Update(From(comment with { Text = words, SeenAt = null, CorrectedAt = _time.GetUtcNow() }));
     });
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
         Comments(db).EnsureIndex("personId", "$.personId");
         Comments(db).EnsureIndex("unseenBy", "$.unseenBy");
     }
 
-    internal static ImmutableArray<Comment> ToIn(ILiteDatabase db, string personId) =>
+    internal static ImmutableArray<Comment> ToIn(OpenData db, string personId) =>
         [.. Comments(db).FindAll("personId = @0", personId).Select(ToComment).OrderByDescending(c => c.At)];
 
-    internal static void InsertIn(ILiteDatabase db, Comment comment) => Comments(db).Insert(From(comment));
+    internal static void InsertIn(OpenData db, Comment comment) => Comments(db).Insert(From(comment));
 
-    internal static void DeleteOf(ILiteDatabase db, string personId) => Comments(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    internal static void DeleteOf(OpenData db, string personId) => Comments(db).DeleteMany("personId = @0", personId);
 
     /// <returns>The ids of what was moved.</returns>
-    internal static ImmutableArray<string> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    internal static ImmutableArray<string> Move(OpenData db, string fromPersonId, string toPersonId)
     {
         ImmutableArray<string> ids = [.. Comments(db).FindAll("personId = @0", fromPersonId).Select(d => d["_id"].AsString)];
         Readdress(db, toPersonId, ids);
         return ids;
     }
 
-    internal static void Readdress(ILiteDatabase db, string toPersonId, IEnumerable<string> commentIds)
+    internal static void Readdress(OpenData db, string toPersonId, IEnumerable<string> commentIds)
     {
         foreach (string id in commentIds)
         {
@@ -80,7 +80,7 @@ public sealed class CommentStore
         }
     }
 
-    private static Comment? Find(ILiteDatabase db, string commentId) => Comments(db).FindById(commentId) is { } found ? ToComment(found) : null;
+    private static Comment? Find(OpenData db, string commentId) => Comments(db).FindById(commentId) is { } found ? ToComment(found) : null;
 
     private static BsonDocument From(Comment comment) => new()
     {
@@ -109,5 +109,5 @@ public sealed class CommentStore
         CorrectedAt = document["correctedTicks"].ToTimeOrNull(),
     };
 
-    private static ILiteCollection<BsonDocument> Comments(ILiteDatabase db) => db.GetCollection("comments");
+    private static Records Comments(OpenData db) => db.Records("comments");
 }

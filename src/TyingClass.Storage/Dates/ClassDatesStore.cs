@@ -26,14 +26,14 @@ public sealed class ClassDatesStore
         return new EditOutcome<ClassDates>(true, changed);
     });
 
-    internal static void Prepare(ILiteDatabase db) => Dates(db).EnsureIndex("version", "$.version");
+    internal static void Prepare(OpenData db) => Dates(db).EnsureIndex("version", "$.version");
 
-    internal static ClassDates OfIn(ILiteDatabase db, string classId) => Dates(db).FindById(classId) is { } found
+    internal static ClassDates OfIn(OpenData db, string classId) => Dates(db).FindById(classId) is { } found
         ? new ClassDates(classId, found["rows"].ToList(r => new DateRow(r["target"].AsString, r["opensLocal"].ToLocalOrNull(), r["dueLocal"].ToLocalOrNull())),
         found["version"].AsInt32)
         : new ClassDates(classId, ImmutableArray<DateRow>.Empty, 0);
 
-    internal static void Keep(ILiteDatabase db, ClassDates dates) => Dates(db).Upsert(new BsonDocument
+    internal static void Keep(OpenData db, ClassDates dates) => Dates(db).Upsert(new BsonDocument
     {
         ["_id"] = dates.ClassId,
         ["version"] = dates.Version,
@@ -45,5 +45,5 @@ public sealed class ClassDatesStore
         }),
     });
 
-    private static ILiteCollection<BsonDocument> Dates(ILiteDatabase db) => db.GetCollection("class_dates");
+    private static Records Dates(OpenData db) => db.Records("class_dates");
 }

@@ -48,12 +48,12 @@ public sealed class EveningStore
         });
     }
 
-    internal static void Prepare(ILiteDatabase db) => Evenings(db).EnsureIndex("classId", "$.classId");
+    internal static void Prepare(OpenData db) => Evenings(db).EnsureIndex("classId", "$.classId");
 
-    internal static ImmutableArray<EveningPlan> OfClassIn(ILiteDatabase db, string classId) =>
+    internal static ImmutableArray<EveningPlan> OfClassIn(OpenData db, string classId) =>
         [.. Evenings(db).FindAll("classId = @0", classId).Select(ToPlan).OrderBy(p => p.Number)];
 
-    internal static void Keep(ILiteDatabase db, EveningPlan plan) => Evenings(db).Upsert(new BsonDocument
+    internal static void Keep(OpenData db, EveningPlan plan) => Evenings(db).Upsert(new BsonDocument
     {
         ["_id"] = Id(plan.ClassId, plan.Number),
         ["classId"] = plan.ClassId,
@@ -66,7 +66,7 @@ public sealed class EveningStore
         ["version"] = plan.Version,
     });
 
-    private static EveningPlan FindIn(ILiteDatabase db, string classId, int number) =>
+    private static EveningPlan FindIn(OpenData db, string classId, int number) =>
         Evenings(db).FindById(Id(classId, number)) is { } found ? ToPlan(found) : new EveningPlan(classId, number);
 
     private static EveningPlan ToPlan(BsonDocument document) => new(document["classId"].AsString, document["number"].AsInt32)
@@ -81,5 +81,5 @@ public sealed class EveningStore
 
     private static string Id(string classId, int number) => FormattableString.Invariant($"{classId}/{number}");
 
-    private static ILiteCollection<BsonDocument> Evenings(ILiteDatabase db) => db.GetCollection("evenings");
+    private static Records Evenings(OpenData db) => db.Records("evenings");
 }

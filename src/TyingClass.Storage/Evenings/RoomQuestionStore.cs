@@ -74,14 +74,14 @@ public sealed class RoomQuestionStore
 
     public RoomQuestion? Close(string questionId) => Change(questionId, q => q.ClosedAt is null ? q with { ClosedAt = _time.GetUtcNow() } : q);
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
         Questions(db).EnsureIndex("classId", "$.classId");
         Answers(db).EnsureIndex("questionId", "$.questionId");
         Answers(db).EnsureIndex("personId", "$.personId");
     }
 
-    internal static void KeepAnswer(ILiteDatabase db, string questionId, string personId, int choice, DateTimeOffset at) => Answers(db).Upsert(new BsonDocument
+    internal static void KeepAnswer(OpenData db, string questionId, string personId, int choice, DateTimeOffset at) => Answers(db).Upsert(new BsonDocument
     {
         ["_id"] = $"{questionId}/{personId}",
         ["questionId"] = questionId,
@@ -90,11 +90,11 @@ public sealed class RoomQuestionStore
         ["atTicks"] = Ticks.From(at),
     });
 
-    internal static ImmutableArray<ExportedAnswer> AnswersIn(ILiteDatabase db, string questionId) =>
+    internal static ImmutableArray<ExportedAnswer> AnswersIn(OpenData db, string questionId) =>
         [.. Answers(db).FindAll("questionId = @0", questionId)
         .Select(a => new ExportedAnswer(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime()))];
 
-    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    internal static void DeleteOf(OpenData db, string personId) => Answers(db).DeleteMany("personId = @0", personId);
 
     private RoomQuestion? Change(string questionId, Func<RoomQuestion, RoomQuestion> change) => _database.Write(db =>
     {
@@ -104,12 +104,12 @@ public sealed class RoomQuestionStore
         return changed;
     });
 
-    private static RoomQuestion? FindIn(ILiteDatabase db, string questionId) => Questions(db).FindById(questionId) is { } found ? ToQuestion(found) : null;
+    private static RoomQuestion? FindIn(OpenData db, string questionId) => Questions(db).FindById(questionId) is { } found ? ToQuestion(found) : null;
 
-    internal static ImmutableArray<RoomQuestion> OfClassIn(ILiteDatabase db, string classId) =>
+    internal static ImmutableArray<RoomQuestion> OfClassIn(OpenData db, string classId) =>
         [.. Questions(db).FindAll("classId = @0", classId).Select(ToQuestion).OrderBy(q => q.OpenedAt)];
 
-    internal static void Keep(ILiteDatabase db, RoomQuestion q) => Questions(db).Upsert(new BsonDocument
+    internal static void Keep(OpenData db, RoomQuestion q) => Questions(db).Upsert(new BsonDocument
     {
         ["_id"] = q.Id,
         ["classId"] = q.ClassId,
@@ -143,7 +143,7 @@ public sealed class RoomQuestionStore
             : null,
     };
 
-    private static ILiteCollection<BsonDocument> Questions(ILiteDatabase db) => db.GetCollection("room_questions");
+    private static Records Questions(OpenData db) => db.Records("room_questions");
 
-    private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("room_answers");
+    private static Records Answers(OpenData db) => db.Records("room_answers");
 }

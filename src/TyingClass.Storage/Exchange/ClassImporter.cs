@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
@@ -16,7 +15,7 @@ using TyingClass.Storage.Reviews;
 namespace TyingClass.Storage.Exchange;
 
 /// <summary>Writes a checked export, all within one transaction.</summary>
-internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassExport export)
+internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport export)
 {
     // What an id is called here: itself where it was free. By collection: an id that stands for two things in a file must not lead from one to the other.
     private readonly Dictionary<(string Collection, string Id), string> _ids = [];
@@ -68,7 +67,7 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
     {
         foreach (Attempt attempt in export.Attempts)
         {
-            db.GetCollection(AttemptDocument.Collection).Insert(AttemptDocument.From(attempt with
+            db.Records(AttemptDocument.Collection).Insert(AttemptDocument.From(attempt with
             {
                 Id = Renewed(AttemptDocument.Collection, attempt.Id),
                 PersonId = Here(attempt.PersonId),
@@ -141,7 +140,7 @@ internal sealed class ClassImporter(ILiteDatabase db, TimeProvider time, ClassEx
 
     private string Renewed(string collection, string id)
     {
-        string here = db.GetCollection(collection).FindById(id) is null ? id : RandomId.New();
+        string here = db.Records(collection).FindById(id) is null ? id : RandomId.New();
         _ids[(collection, id)] = here;
         return here;
     }

@@ -15,6 +15,18 @@ public sealed record DataFolder
     /// <summary>LiteDB names its log after the database.</summary>
     public string LogPath => System.IO.Path.Combine(Path, "class-log.db");
 
+    /// <summary>How many writes were acknowledged, beside the data that hold them.</summary>
+    public string CountPath => System.IO.Path.Combine(Path, "class.count");
+
+    /// <summary>What was found damaged, one line each; there only if something was.</summary>
+    public string DamagePath => System.IO.Path.Combine(Path, "damage.txt");
+
+    /// <summary>Backups the server makes by itself; readable by the owner only.</summary>
+    public string BackupsPath => System.IO.Path.Combine(Path, "backups");
+
+    /// <summary>What is about to take the place of the data: there only while a backup is restored or the file is mended.</summary>
+    public string IncomingPath => System.IO.Path.Combine(Path, "incoming");
+
     public string LockPath => System.IO.Path.Combine(Path, "in-use.lock");
 
     /// <summary>Notes by which the command line asks a running server for a backup, and the server's answers.</summary>
@@ -59,6 +71,12 @@ public sealed record DataFolder
         return folder;
     }
 
+    /// <summary>A folder as it is: nothing is made.</summary>
+    internal static DataFolder Seen(string path) => new(path);
+
+    /// <summary>Something in it was found damaged, and nobody has dealt with it yet.</summary>
+    internal bool HasDamage => File.Exists(DamagePath);
+
     // An existing folder keeps the mode its owner gave it; the keys and photos never do.
     internal static void MakePrivate(string path)
     {
@@ -69,6 +87,6 @@ public sealed record DataFolder
         }
 
         Directory.CreateDirectory(path, OwnerOnly);
-        if (System.IO.Path.GetFileName(path) is "keys" or "photos") File.SetUnixFileMode(path, OwnerOnly);
+        if (System.IO.Path.GetFileName(path) is "keys" or "photos" or "backups") File.SetUnixFileMode(path, OwnerOnly);
     }
 }

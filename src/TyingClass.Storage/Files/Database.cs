@@ -1,6 +1,8 @@
 using System.Globalization;
 using LiteDB;
 using Microsoft.Win32.SafeHandles;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.Damages;
 
 namespace TyingClass.Storage.Files;
 
@@ -21,24 +23,31 @@ internal sealed class Database : IDisposable
     private readonly Lock _gate = new();
     private readonly DataFolder _folder;
     private readonly FolderLock _folderLock;
-    private readonly Action<ILiteDatabase> _prepare;
+    private readonly Action<OpenData> _prepare;
+    private readonly Ledger _ledger;
     private readonly TimeProvider _time;
-    private LiteDatabase? _open;
-    private LiteDatabase? _reading;
+    private OpenData? _open;
+    private OpenData? _reading;
     private long _triedAt;
+    private bool _mended;
     private bool _disposed;
 
     /// <param name="prepare">Creates collections and indexes; runs at every open.</param>
     /// <param name="before">Runs once, when the folder is ours and before the file is opened.</param>
-    /// <exception cref="StorageException">The folder is in use or the file cannot be opened.</exception>
-    public Database(DataFolder folder, Action<ILiteDatabase> prepare, Action? before = null, TimeProvider? time = null)
+    /// <param name="acceptLoss">Goes on where something that was acknowledged is missing, with what is there now kept beside.</param>
+    /// <exception cref="StorageException">The folder is in use, the file cannot be opened, or something is missing in it.</exception>
+    public Database(DataFolder folder, Action<OpenData> prepare, Action? before = null, TimeProvider? time = null, bool acceptLoss = false)
     {
         (_folder, _prepare, _time) = (folder, prepare, time ?? TimeProvider.System);
+        (_ledger, Damage) = (new Ledger(folder), new DamageBook(folder, _time));
         _folderLock = FolderLock.Take(folder);
         try
         {
+            Incoming.Settle(folder);
+            // Before anything opens it: LiteDB cuts off what is no whole page.
+            UnlessAccepted(acceptLoss, () => FileLength.Check(folder));
             before?.Invoke();
-            _open = Open();
+            _open = OpenWhole(acceptLoss);
         }
         catch
         {
@@ -47,29 +56,53 @@ internal sealed class Database : IDisposable
         }
     }
 
+    /// <summary>What was found damaged, now or earlier.</summary>
+    public DamageBook Damage { get; }
+
+    /// <summary>False while the disk takes nothing and the file is open for reading only. Asking looks for room.</summary>
+    public bool TakesWrites
+    {
+        get
+        {
+            lock (_gate)
+            {
+                try
+                {
+                    return Guarded(ForReading, db => db == _open && File.Exists(_folder.DatabasePath));
+                }
+                catch (Exception e) when (e is StorageException or BrokenFileException or ObjectDisposedException)
+                {
+                    return false;
+                }
+            }
+        }
+    }
+
     /// <summary>Results must be complete when the function returns: no lazy query may leave the gate.</summary>
     /// <exception cref="StorageException">Not even reading is possible; the next call opens the file anew.</exception>
-    public T Read<T>(Func<ILiteDatabase, T> read)
+    public T Read<T>(Func<OpenData, T> read)
     {
-        lock (_gate) return Guarded(ForReading, read);
+        lock (_gate) return Mended(() => Guarded(ForReading, read));
     }
 
     /// <summary>All or nothing, and on disk when it returns.</summary>
     /// <exception cref="StorageException">The disk failed and nothing was kept; the next call opens the file anew.</exception>
-    public T Write<T>(Func<ILiteDatabase, T> write)
+    public T Write<T>(Func<OpenData, T> write)
     {
         lock (_gate)
         {
-            return Guarded(ForWriting, db =>
+            return Mended(() => Guarded(ForWriting, db =>
             {
                 // A folder that was moved away would take the write and never show it again.
                 if (!File.Exists(_folder.DatabasePath)) throw new FileNotFoundException($"{_folder.DatabasePath} is no longer there.");
-                db.BeginTrans();
+                db.File.BeginTrans();
                 T result;
+                Acknowledged last;
                 try
                 {
                     result = write(db);
-                    db.Commit();
+                    last = Ledger.CountIn(db, _time.GetUtcNow());
+                    db.File.Commit();
                 }
                 catch
                 {
@@ -78,8 +111,9 @@ internal sealed class Database : IDisposable
                 }
 
                 FlushLog(db);
+                _ledger.NoteBeside(last);
                 return result;
-            });
+            }));
         }
     }
 
@@ -91,7 +125,7 @@ internal sealed class Database : IDisposable
         {
             Guarded(ForWriting, db =>
             {
-                db.Checkpoint();
+                db.File.Checkpoint();
                 return true;
             });
             File.Copy(_folder.DatabasePath, path, overwrite: true);
@@ -104,31 +138,84 @@ internal sealed class Database : IDisposable
         {
             if (_disposed) return;
             _disposed = true;
-            _open?.Dispose();
-            _reading?.Dispose();
+            FoldLog();
+            Discard(ref _open);
+            Discard(ref _reading);
+            _ledger.Dispose();
             _folderLock.Dispose();
         }
     }
+
+    // At the end nothing is left in the log that could be deleted with it.
+    private void FoldLog()
+    {
+        try
+        {
+            _open?.File.Checkpoint();
+        }
+        catch (Exception e) when (IsOfTheDisk(e) || e is LiteException)
+        {
+            // It stays where it is.
+        }
+    }
+
+    public static Collation Spelling { get; } = new(CultureInfo.InvariantCulture.LCID, CompareOptions.Ordinal);
 
     public static LiteDatabase OpenFile(string path, bool readOnly = false) => new(new ConnectionString
     {
         Filename = path,
         Connection = ConnectionType.Direct,
-        Collation = new Collation(CultureInfo.InvariantCulture.LCID, CompareOptions.Ordinal),
+        Collation = Spelling,
         ReadOnly = readOnly,
     });
 
-    private LiteDatabase Open()
+    // At the start a file may turn out broken while it is prepared.
+    private OpenData OpenWhole(bool acceptLoss)
     {
-        LiteDatabase? db = null;
+        while (true)
+        {
+            try
+            {
+                UnlessAccepted(acceptLoss, () => _open = Open());
+                return _open ?? Open();
+            }
+            catch (BrokenFileException e)
+            {
+                Mend(e);
+            }
+        }
+    }
+
+    private void UnlessAccepted(bool acceptLoss, Action work)
+    {
         try
         {
-            db = OpenFile(_folder.DatabasePath);
-            db.CheckpointSize = 0;
+            work();
+        }
+        catch (StorageException e) when (e.IsLoss && acceptLoss)
+        {
+            _ledger.Dispose();
+            Loss.Accept(_folder, Damage, e, _time.GetUtcNow());
+        }
+    }
+
+    private OpenData Open()
+    {
+        OpenData? db = null;
+        try
+        {
+            db = new OpenData(OpenFile(_folder.DatabasePath), Damage);
+            db.File.CheckpointSize = 0;
+            if (_ledger.Beside() is { } beside && Ledger.Of(db) is var held && held.Writes < beside.Writes) throw Loss.Of(_folder, held, beside);
             _prepare(db);
-            db.Checkpoint();
+            db.File.Checkpoint();
             KeepPrivate();
             return db;
+        }
+        catch (Exception e) when (e is BrokenFileException or StorageException)
+        {
+            Discard(ref db);
+            throw;
         }
         catch (Exception e) when (IsOfTheDisk(e))
         {
@@ -142,16 +229,16 @@ internal sealed class Database : IDisposable
             // A damaged file can make LiteDB throw anything at all.
             Discard(ref db);
             throw new StorageException(
-                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} Put a backup in its place, or move it away to begin anew.", e);
+                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} {Loss.LastBackup(_folder)} Or move the file away to begin anew.", e);
         }
     }
 
     // An instance that cannot even take back what it began is of no more use, whatever it says of the reason.
-    private static void RollBack(ILiteDatabase db)
+    private static void RollBack(OpenData db)
     {
         try
         {
-            db.Rollback();
+            db.File.Rollback();
         }
         catch (Exception e) when (e is not IOException)
         {
@@ -159,7 +246,7 @@ internal sealed class Database : IDisposable
         }
     }
 
-    private LiteDatabase ForWriting()
+    private OpenData ForWriting()
     {
         if (_open is not null) return _open;
         _triedAt = _time.GetTimestamp();
@@ -168,7 +255,7 @@ internal sealed class Database : IDisposable
         return _open = Open();
     }
 
-    private LiteDatabase ForReading()
+    private OpenData ForReading()
     {
         if (_open is not null) return _open;
         if (_reading is not null && _time.GetElapsedTime(_triedAt) < Rest) return _reading;
@@ -179,13 +266,47 @@ internal sealed class Database : IDisposable
         catch (StorageException)
         {
             // It was open before, so it can be read, unless the reading says otherwise.
-            return _reading ??= OpenFile(_folder.DatabasePath, readOnly: true);
+            return _reading ??= new OpenData(OpenFile(_folder.DatabasePath, readOnly: true), Damage);
         }
     }
 
     private static bool IsOfTheDisk(Exception e) => e is IOException or UnauthorizedAccessException || e.InnerException is IOException;
 
-    private T Guarded<T>(Func<LiteDatabase> opened, Func<ILiteDatabase, T> work)
+    // A page that is not what it should be ends the instance. The file is mended once, with what cannot be read left behind and named, and the work done again.
+    private T Mended<T>(Func<T> work)
+    {
+        try
+        {
+            return work();
+        }
+        catch (BrokenFileException e)
+        {
+            Mend(e);
+            try
+            {
+                return work();
+            }
+            catch (BrokenFileException again)
+            {
+                throw StillBroken(again);
+            }
+        }
+    }
+
+    private void Mend(BrokenFileException why)
+    {
+        Discard(ref _open);
+        Discard(ref _reading);
+        _ledger.Dispose();
+        if (_mended) throw StillBroken(why);
+        _mended = true;
+        Mending.Run(_folder, Damage, _time.GetUtcNow());
+    }
+
+    private StorageException StillBroken(BrokenFileException why) =>
+        new($"The data file {_folder.DatabasePath} is damaged: {why.Message} {Loss.WayBack(_folder)}", why);
+
+    private T Guarded<T>(Func<OpenData> opened, Func<OpenData, T> work)
     {
         ObjectDisposedException.ThrowIf(_disposed, this);
         try
@@ -201,9 +322,9 @@ internal sealed class Database : IDisposable
     }
 
     // Disposing an instance whose disk failed may fail again; there is nothing more to save in it.
-    private static void Discard(ref LiteDatabase? database)
+    private static void Discard(ref OpenData? database)
     {
-        LiteDatabase? dead = database;
+        OpenData? dead = database;
         database = null;
         try
         {
@@ -215,17 +336,17 @@ internal sealed class Database : IDisposable
     }
 
     // LiteDB hands its commits to the operating system and stops there. Windows lets no second handle flush, so there the log is folded in each time.
-    private void FlushLog(ILiteDatabase db)
+    private void FlushLog(OpenData db)
     {
         if (OperatingSystem.IsWindows())
         {
-            db.Checkpoint();
+            db.File.Checkpoint();
             return;
         }
 
         using SafeFileHandle log = File.OpenHandle(_folder.LogPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         RandomAccess.FlushToDisk(log);
-        if (RandomAccess.GetLength(log) > MostLogBytes) db.Checkpoint();
+        if (RandomAccess.GetLength(log) > MostLogBytes) db.File.Checkpoint();
     }
 
     private void KeepPrivate()

@@ -14,15 +14,4 @@ internal static class Documents
 
     public static ImmutableArray<T> ToList<T>(this BsonValue array, Func<BsonValue, T> map) =>
         array.IsArray ? [.. array.AsArray.Select(map)] : [];
-
-    public static List<BsonDocument> FindAll(this ILiteCollection<BsonDocument> collection, string where, params BsonValue[] values) =>
-        [.. collection.Find(BsonExpression.Create(where, values))];
-
-    /// <summary>Some fields of each document, for where reading whole ones would take long.</summary>
-    /// <param name="fields">As in "{number, concept: feedback.misreadConcept}".</param>
-    public static List<BsonDocument> FindFields(this ILiteCollection<BsonDocument> collection, string where, string fields, params BsonValue[] values) =>
-        collection.Query().Where(BsonExpression.Create(where, values)).Select(BsonExpression.Create(fields)).ToList();
-
-    public static BsonDocument? FindFirst(this ILiteCollection<BsonDocument> collection, string where, params BsonValue[] values) =>
-        collection.FindAll(where, values).FirstOrDefault();
 }

@@ -15,4 +15,7 @@ public sealed class StorageException : Exception
 
     /// <summary>True when another process, or another store in this one, has the folder open.</summary>
     public bool FolderInUse { get; init; }
+
+    /// <summary>True when something that was kept is missing, and whoever runs the server may choose to go on without it.</summary>
+    public bool IsLoss { get; init; }
 }

@@ -56,7 +56,7 @@ public sealed class InstructorStore
         return instructor;
     });
 
-    internal static void Prepare(ILiteDatabase db, TimeProvider time)
+    internal static void Prepare(OpenData db, TimeProvider time)
     {
         Codes(db).EnsureIndex("createdTicks", "$.createdTicks");
         Codes(db).EnsureIndex("hash", "$.hash");
@@ -66,13 +66,13 @@ public sealed class InstructorStore
     }
 
     // Null for one that is wrong, used up or too old.
-    private BsonDocument? GoodCode(ILiteDatabase db, string code) =>
+    private BsonDocument? GoodCode(OpenData db, string code) =>
         Codes(db).FindFirst("hash = @0", OneTimeCode.Hash(code)) is { } kept
         && (IsFromConsole(kept) || _time.GetUtcNow() - kept["createdTicks"].ToTime() <= TimeSpan.FromDays(DaysInvited)) ? kept : null;
 
     private static bool IsFromConsole(BsonDocument kept) => kept["_id"].AsString == CodeId;
 
-    private string KeepCode(ILiteDatabase db, string id)
+    private string KeepCode(OpenData db, string id)
     {
         string code = OneTimeCode.New();
         Codes(db).Upsert(new BsonDocument
@@ -84,15 +84,15 @@ public sealed class InstructorStore
         return code;
     }
 
-    private static string FreeName(ILiteDatabase db, string name, string personId)
+    private static string FreeName(OpenData db, string name, string personId)
     {
         string free = name;
         for (int i = 2; !AccountStore.NameIsFree(db, free, personId); i++) free = FormattableString.Invariant($"{name} {i}");
         return free;
     }
 
-    private static Person? FindIn(ILiteDatabase db) =>
+    private static Person? FindIn(OpenData db) =>
         PersonStore.People(db).FindAll("role = @0", nameof(Role.Instructor)).Select(PersonDocument.ToPerson).OrderBy(p => p.CreatedAt).FirstOrDefault();
 
-    private static ILiteCollection<BsonDocument> Codes(ILiteDatabase db) => db.GetCollection("one_time_codes");
+    private static Records Codes(OpenData db) => db.Records("one_time_codes");
 }

@@ -5,11 +5,11 @@ namespace TyingClass.Storage.Patterns;
 
 internal static class PatternDocument
 {
-    public static ILiteCollection<BsonDocument> Patterns(ILiteDatabase db) => db.GetCollection("patterns");
+    public static Records Patterns(OpenData db) => db.Records("patterns");
 
-    public static ILiteCollection<BsonDocument> Revisions(ILiteDatabase db) => db.GetCollection("pattern_revisions");
+    public static Records Revisions(OpenData db) => db.Records("pattern_revisions");
 
-    public static void Prepare(ILiteDatabase db)
+    public static void Prepare(OpenData db)
     {
         Patterns(db).EnsureIndex("ownerId", "$.ownerId");
         Patterns(db).EnsureIndex("bookClassId", "$.bookClassId");
@@ -17,9 +17,9 @@ internal static class PatternDocument
         Revisions(db).EnsureIndex("patternId", "$.patternId");
     }
 
-    public static Pattern? Find(ILiteDatabase db, string patternId) => Patterns(db).FindById(patternId) is { } found ? ToPattern(found) : null;
+    public static Pattern? Find(OpenData db, string patternId) => Patterns(db).FindById(patternId) is { } found ? ToPattern(found) : null;
 
-    public static Pattern Keep(ILiteDatabase db, Pattern pattern)
+    public static Pattern Keep(OpenData db, Pattern pattern)
     {
         Patterns(db).Upsert(From(pattern));
         return pattern;

@@ -98,29 +98,29 @@ public sealed class PatternStore
     });
 
     /// <summary>Everything of one person, for good.</summary>
-    internal static void DeleteOf(ILiteDatabase db, string ownerId)
+    internal static void DeleteOf(OpenData db, string ownerId)
     {
         foreach (Pattern pattern in OfIn(db, ownerId)) RemoveIn(db, pattern.Id);
     }
 
-    private static void RemoveIn(ILiteDatabase db, string patternId)
+    private static void RemoveIn(OpenData db, string patternId)
     {
         PatternDocument.Revisions(db).DeleteMany("patternId = @0", patternId);
         ReviewDocument.RemoveIn(db, patternId);
         PatternDocument.Patterns(db).Delete(patternId);
     }
 
-    internal static IEnumerable<Pattern> OfIn(ILiteDatabase db, string ownerId) =>
+    internal static IEnumerable<Pattern> OfIn(OpenData db, string ownerId) =>
         PatternDocument.Patterns(db).FindAll("ownerId = @0", ownerId).Select(PatternDocument.ToPattern)
             .OrderByDescending(p => p.ChangedAt).ThenBy(p => p.Id, StringComparer.Ordinal);
 
-    private static Pattern? Owned(ILiteDatabase db, string patternId, string ownerId) =>
+    private static Pattern? Owned(OpenData db, string patternId, string ownerId) =>
         PatternDocument.Find(db, patternId) is { } pattern && pattern.OwnerId == ownerId ? pattern : null;
 
-    private static PatternRevision? RevisionIn(ILiteDatabase db, string patternId, int number) =>
+    private static PatternRevision? RevisionIn(OpenData db, string patternId, int number) =>
         PatternDocument.Revisions(db).FindById(PatternDocument.Key(patternId, number)) is { } found ? PatternDocument.ToRevision(found) : null;
 
-    private void AddRevision(ILiteDatabase db, Pattern pattern, string recipeText, string? note) =>
+    private void AddRevision(OpenData db, Pattern pattern, string recipeText, string? note) =>
         PatternDocument.Revisions(db).Insert(PatternDocument.From(
             new PatternRevision(pattern.Id, pattern.Revision, recipeText, CleanText.Lines(note ?? "", MostNoteLength), _time.GetUtcNow())));
 

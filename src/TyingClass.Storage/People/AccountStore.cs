@@ -129,9 +129,9 @@ public sealed class AccountStore
     /// <summary>Notes a visit.</summary>
     public Person? Touch(string personId) => _database.Write(db => Change(db, personId, p => p with { LastSeenAt = _time.GetUtcNow() }));
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
-        ILiteCollection<BsonDocument> people = PersonStore.People(db);
+        Records people = PersonStore.People(db);
         people.EnsureIndex("nameKey", "$.nameKey");
         people.EnsureIndex("classId", "$.classId");
         // Accounts made before names were keys.
@@ -145,7 +145,7 @@ public sealed class AccountStore
     }
 
     // Keys written before a letter and its mark counted as one. A key that another account has by now stays as it was: both can still sign in.
-    private static void Rekey(ILiteCollection<BsonDocument> people)
+    private static void Rekey(Records people)
     {
         foreach (BsonDocument old in people.FindAll("nameKey != null").Where(d => d["nameKey"].IsString && d["name"].IsString))
         {
@@ -156,7 +156,7 @@ public sealed class AccountStore
         }
     }
 
-    private static IEnumerable<RefusedPerson> Refusals(ILiteDatabase db, string classId, IReadOnlyList<NewPerson> people)
+    private static IEnumerable<RefusedPerson> Refusals(OpenData db, string classId, IReadOnlyList<NewPerson> people)
     {
         bool known = ClassRoomStore.FindIn(db, classId) is not null;
         Dictionary<string, int> seen = new(StringComparer.Ordinal);
@@ -170,14 +170,14 @@ public sealed class AccountStore
         }
     }
 
-    private Person MakeHanded(ILiteDatabase db, string classId, NewPerson person)
+    private Person MakeHanded(OpenData db, string classId, NewPerson person)
     {
         if (person.Role is not (Role.Student or Role.Mentor)) throw new ArgumentException("Only students and mentors are added to a class.", nameof(person));
         Person made = Make(db, classId, person.Role, PersonStore.CleanName(person.Name)!, person.PassphraseHash, guestId: null).Person!;
         return Change(db, made.Id, p => p with { MustChoosePassphrase = true })!;
     }
 
-    internal static Person? FindByNameIn(ILiteDatabase db, string name)
+    internal static Person? FindByNameIn(OpenData db, string name)
     {
         string key = PersonDocument.NameKey(name), spelled = PersonDocument.SpelledKey(name);
         BsonDocument? found = spelled == key ? null : PersonStore.People(db).FindFirst("nameKey = @0", spelled);
@@ -185,11 +185,11 @@ public sealed class AccountStore
         return found is null ? null : PersonDocument.ToPerson(found);
     }
 
-    internal static bool NameIsFree(ILiteDatabase db, string name, string? exceptPersonId) =>
+    internal static bool NameIsFree(OpenData db, string name, string? exceptPersonId) =>
         FindByNameIn(db, name) is not { } taken || taken.Id == exceptPersonId;
 
     /// <param name="change">Null for a change that does not fit the person.</param>
-    internal static Person? Change(ILiteDatabase db, string personId, Func<Person, Person?> change)
+    internal static Person? Change(OpenData db, string personId, Func<Person, Person?> change)
     {
         if (PersonStore.People(db).FindById(personId) is not { } document) return null;
         if (change(PersonDocument.ToPerson(document)) is not { } changed) return null;
@@ -197,7 +197,7 @@ public sealed class AccountStore
         return changed;
     }
 
-    private JoinOutcome Make(ILiteDatabase db, string classId, Role role, string name, string hash, string? guestId)
+    private JoinOutcome Make(OpenData db, string classId, Role role, string name, string hash, string? guestId)
     {
         if (!NameIsFree(db, name, exceptPersonId: null)) return new JoinOutcome(null, JoinProblem.NameTaken);
         DateTimeOffset now = _time.GetUtcNow();
@@ -209,7 +209,7 @@ public sealed class AccountStore
         return new JoinOutcome(person, JoinProblem.None);
     }
 
-    internal static ImmutableArray<Person> OfClassIn(ILiteDatabase db, string classId, bool removed) =>
+    internal static ImmutableArray<Person> OfClassIn(OpenData db, string classId, bool removed) =>
         [.. PersonStore.People(db).FindAll("classId = @0", classId).Select(PersonDocument.ToPerson)
             .Where(p => p.RemovedAt is not null == removed).OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase)];
 }

@@ -65,17 +65,17 @@ public sealed class GuestMoves
         return true;
     });
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
         Moves(db).EnsureIndex("toPersonId", "$.toPersonId");
         Moves(db).EnsureIndex("atTicks", "$.atTicks");
     }
 
-    internal static void DeleteOf(ILiteDatabase db, string personId) => Moves(db).DeleteMany(BsonExpression.Create("toPersonId = @0", personId));
+    internal static void DeleteOf(OpenData db, string personId) => Moves(db).DeleteMany("toPersonId = @0", personId);
 
     /// <summary>Forgets what can no longer be undone, and with it the guests' records.</summary>
-    internal static void Empty(ILiteDatabase db, DateTimeOffset now) =>
-        Moves(db).DeleteMany(BsonExpression.Create("atTicks < @0", (now - TimeSpan.FromDays(PersonStore.DaysInTrash)).UtcTicks));
+    internal static void Empty(OpenData db, DateTimeOffset now) =>
+        Moves(db).DeleteMany("atTicks < @0", (now - TimeSpan.FromDays(PersonStore.DaysInTrash)).UtcTicks);
 
     private bool IsOpen(GuestMove move) => _time.GetUtcNow() <= move.Until;
 
@@ -87,5 +87,5 @@ public sealed class GuestMoves
 
     private static MovedWork ToWork(BsonValue work) => new(work["id"].AsString, work["number"].AsInt32);
 
-    private static ILiteCollection<BsonDocument> Moves(ILiteDatabase db) => db.GetCollection("guest_moves");
+    private static Records Moves(OpenData db) => db.Records("guest_moves");
 }

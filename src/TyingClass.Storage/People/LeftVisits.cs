@@ -30,7 +30,7 @@ public sealed class LeftVisits
 
     public bool HasLeft(string visit) => _database.Read(db => Visits(db).FindById(RandomId.Hash(visit)) is not null);
 
-    internal static void Prepare(ILiteDatabase db) => Visits(db).EnsureIndex("untilTicks", "$.untilTicks");
+    internal static void Prepare(OpenData db) => Visits(db).EnsureIndex("untilTicks", "$.untilTicks");
 
-    private static ILiteCollection<BsonDocument> Visits(ILiteDatabase db) => db.GetCollection("left_visits");
+    private static Records Visits(OpenData db) => db.Records("left_visits");
 }

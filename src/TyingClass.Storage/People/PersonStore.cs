@@ -55,7 +55,7 @@ public sealed class PersonStore
         return People(db).Update(document);
     });
 
-    internal static void Prepare(ILiteDatabase db)
+    internal static void Prepare(OpenData db)
     {
         People(db).EnsureIndex("role", "$.role");
         People(db).EnsureIndex("secretHash", "$.secretHash");
@@ -66,22 +66,22 @@ public sealed class PersonStore
             People(db).Update(PersonDocument.From(PersonDocument.ToPerson(old) with { GuestMark = NewMark(db) }, old["secretHash"].TextOrNull()));
     }
 
-    internal static ILiteCollection<BsonDocument> People(ILiteDatabase db) => db.GetCollection(PersonDocument.Collection);
+    internal static Records People(OpenData db) => db.Records(PersonDocument.Collection);
 
-    internal static Person? FindIn(ILiteDatabase db, string personId) => People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null;
+    internal static Person? FindIn(OpenData db, string personId) => People(db).FindById(personId) is { } found ? PersonDocument.ToPerson(found) : null;
 
     /// <summary>Puts a guest's record back as it was; only a mark given to another guest meanwhile is drawn anew.</summary>
-    internal static void RestoreGuest(ILiteDatabase db, BsonDocument record)
+    internal static void RestoreGuest(OpenData db, BsonDocument record)
     {
         Person guest = PersonDocument.ToPerson(record);
         if (guest.GuestMark is null || WithMark(db, guest.GuestMark) is not null) guest = guest with { GuestMark = NewMark(db) };
         People(db).Insert(PersonDocument.From(guest, record["secretHash"].TextOrNull()));
     }
 
-    private static Person? WithMark(ILiteDatabase db, string mark) =>
+    private static Person? WithMark(OpenData db, string mark) =>
         GuestMark.Key(mark) is { Length: > 0 } key && People(db).FindFirst("guestMarkKey = @0", key) is { } found ? PersonDocument.ToPerson(found) : null;
 
-    private static string NewMark(ILiteDatabase db)
+    private static string NewMark(OpenData db)
     {
         while (true)
         {

@@ -20,7 +20,7 @@ public sealed class Trash
     internal Trash(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
     // Every collection that keeps something of a person has its line here, or the person is not wholly removed.
-    private static readonly Action<ILiteDatabase, string>[] DeleteAllOf =
+    private static readonly Action<OpenData, string>[] DeleteAllOf =
     [
         AttemptStore.DeleteOf,
         PracticeStore.DeleteOf,
@@ -39,23 +39,22 @@ public sealed class Trash
 
     public Person? Restore(string personId) => _database.Write(db => AccountStore.Change(db, personId, p => p with { RemovedAt = null }));
 
+    /// <summary>False while the clock may be wrong: see <see cref="ClockWatch"/>. To be asked once a day, before anything is emptied.</summary>
+    public bool MayBelieveClock() => _database.Write(db => ClockWatch.MayBelieve(db, _time.GetUtcNow()));
+
     /// <summary>Deletes for good whoever has been in the trash for more than <see cref="PersonStore.DaysInTrash"/> days.</summary>
     public void Empty() => _database.Write(db =>
     {
-        Empty(db, _time.GetUtcNow());
-        return true;
-    });
-
-    internal static void Empty(ILiteDatabase db, DateTimeOffset now)
-    {
+        DateTimeOffset now = _time.GetUtcNow();
         long before = (now - TimeSpan.FromDays(PersonStore.DaysInTrash)).UtcTicks;
         foreach (BsonDocument document in PersonStore.People(db).FindAll("removedTicks > 0 AND removedTicks < @0", before))
         {
             string id = document["_id"].AsString;
-            foreach (Action<ILiteDatabase, string> deleteOf in DeleteAllOf) deleteOf(db, id);
+            foreach (Action<OpenData, string> deleteOf in DeleteAllOf) deleteOf(db, id);
             PersonStore.People(db).Delete(id);
         }
 
         GuestMoves.Empty(db, now);
-    }
+        return true;
+    });
 }

@@ -25,7 +25,7 @@ public sealed class PhraseStore
         _database.Write(db => Phrases(db).Upsert(new BsonDocument { ["_id"] = personId, ["phrases"] = Documents.ToArray(kept, p => new BsonValue(p)) }));
     }
 
-    internal static void DeleteOf(ILiteDatabase db, string personId) => Phrases(db).Delete(personId);
+    internal static void DeleteOf(OpenData db, string personId) => Phrases(db).Delete(personId);
 
-    private static ILiteCollection<BsonDocument> Phrases(ILiteDatabase db) => db.GetCollection("phrases");
+    private static Records Phrases(OpenData db) => db.Records("phrases");
 }

@@ -23,7 +23,7 @@ public sealed class PracticeStore
         ArgumentNullException.ThrowIfNull(problem);
         return _database.Write(db =>
         {
-            int number = CountIn(db, AttemptDocument.Slot(personId, problem.Id)) + 1;
+            int number = NextNumber(db, personId, problem.Id);
             Attempt attempt = Attempt.Of(personId, problem.Id, number, _time.GetUtcNow(), answerText, grade);
             InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
@@ -41,10 +41,10 @@ public sealed class PracticeStore
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
             .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
 
-    internal static void DeleteOf(ILiteDatabase db, string personId) => Answers(db).DeleteMany(BsonExpression.Create("personId = @0", personId));
+    internal static void DeleteOf(OpenData db, string personId) => Answers(db).DeleteMany("personId = @0", personId);
 
     /// <summary>Numbers go on after those already there; times stay.</summary>
-    internal static ImmutableArray<MovedWork> Move(ILiteDatabase db, string fromPersonId, string toPersonId)
+    internal static ImmutableArray<MovedWork> Move(OpenData db, string fromPersonId, string toPersonId)
     {
         List<BsonDocument> all = [.. Answers(db).FindAll("personId = @0", fromPersonId).OrderBy(d => d["number"].AsInt32)];
         ImmutableArray<MovedWork> moved = [.. all.Select(d => new MovedWork(d["_id"].AsString, d["number"].AsInt32))];
@@ -53,7 +53,7 @@ public sealed class PracticeStore
     }
 
     /// <summary>Takes out again what <see cref="Move"/> moved, under its old numbers; what stays closes up.</summary>
-    internal static void MoveBack(ILiteDatabase db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
+    internal static void MoveBack(OpenData db, string fromPersonId, string toPersonId, IEnumerable<MovedWork> moved)
     {
         HashSet<string> slots = [];
         foreach (MovedWork work in moved)
@@ -71,18 +71,26 @@ public sealed class PracticeStore
     }
 
     /// <summary>How many answers one person has given.</summary>
-    public int CountOf(string personId) => _database.Read(db => Answers(db).Count(BsonExpression.Create("personId = @0", personId)));
+    public int CountOf(string personId) => _database.Read(db => Answers(db).Count("personId = @0", personId));
 
-    private static void Put(ILiteDatabase db, BsonDocument answer, string personId, int number)
+    private static void Put(OpenData db, BsonDocument answer, string personId, int number)
     {
         string slot = AttemptDocument.Slot(personId, answer["exerciseId"].AsString);
         (answer["personId"], answer["slot"], answer["number"], answer["place"]) = (personId, slot, number, $"{slot}/{number}");
         Answers(db).Update(answer);
     }
 
-    private static int CountIn(ILiteDatabase db, string slot) => Answers(db).Count(BsonExpression.Create("slot = @0", slot));
+    // Past the number of an answer that was lost.
+    private static int NextNumber(OpenData db, string personId, string problemId)
+    {
+        int number = CountIn(db, AttemptDocument.Slot(personId, problemId)) + 1;
+        while (Answers(db).Count("place = @0", AttemptDocument.Place(personId, problemId, number)) > 0) number++;
+        return number;
+    }
 
-    internal static void Prepare(ILiteDatabase db)
+    private static int CountIn(OpenData db, string slot) => Answers(db).Count("slot = @0", slot);
+
+    internal static void Prepare(OpenData db)
     {
         Answers(db).EnsureIndex("slot", "$.slot");
         Answers(db).EnsureIndex("personId", "$.personId");
@@ -90,10 +98,10 @@ public sealed class PracticeStore
         Answers(db).EnsureIndex("place", "$.place", unique: true);
     }
 
-    internal static IEnumerable<PracticeAnswer> AllOfIn(ILiteDatabase db, string personId) =>
+    internal static IEnumerable<PracticeAnswer> AllOfIn(OpenData db, string personId) =>
         Answers(db).FindAll("personId = @0", personId).Select(ToAnswer).OrderBy(a => a.Attempt.At);
 
-    internal static void InsertIn(ILiteDatabase db, PracticeAnswer answer)
+    internal static void InsertIn(OpenData db, PracticeAnswer answer)
     {
         BsonDocument document = AttemptDocument.From(answer.Attempt);
         document["concept"] = answer.Problem.Concept;
@@ -110,5 +118,5 @@ public sealed class PracticeStore
             attempt);
     }
 
-    private static ILiteCollection<BsonDocument> Answers(ILiteDatabase db) => db.GetCollection("practice");
+    private static Records Answers(OpenData db) => db.Records("practice");
 }

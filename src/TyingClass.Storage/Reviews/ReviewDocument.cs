@@ -6,11 +6,11 @@ namespace TyingClass.Storage.Reviews;
 
 internal static class ReviewDocument
 {
-    public static ILiteCollection<BsonDocument> Reviews(ILiteDatabase db) => db.GetCollection("reviews");
+    public static Records Reviews(OpenData db) => db.Records("reviews");
 
-    public static ILiteCollection<BsonDocument> Comments(ILiteDatabase db) => db.GetCollection("review_comments");
+    public static Records Comments(OpenData db) => db.Records("review_comments");
 
-    public static void Prepare(ILiteDatabase db)
+    public static void Prepare(OpenData db)
     {
         Reviews(db).EnsureIndex("patternId", "$.patternId");
         // One value to find the queue of a class, or all that was decided in it.
@@ -20,16 +20,16 @@ internal static class ReviewDocument
 
     public static string Shelf(string classId, ReviewState state) => $"{classId}/{state}";
 
-    public static Review? Find(ILiteDatabase db, string reviewId) => Reviews(db).FindById(reviewId) is { } found ? ToReview(found) : null;
+    public static Review? Find(OpenData db, string reviewId) => Reviews(db).FindById(reviewId) is { } found ? ToReview(found) : null;
 
     /// <summary>First to last.</summary>
-    public static IEnumerable<Review> Of(ILiteDatabase db, string patternId) =>
+    public static IEnumerable<Review> Of(OpenData db, string patternId) =>
         Reviews(db).FindAll("patternId = @0", patternId).Select(ToReview).OrderBy(r => r.AskedAt).ThenBy(r => r.Id, StringComparer.Ordinal);
 
-    public static Review? WaitingIn(ILiteDatabase db, string patternId) => Of(db, patternId).FirstOrDefault(r => r.State == ReviewState.Waiting);
+    public static Review? WaitingIn(OpenData db, string patternId) => Of(db, patternId).FirstOrDefault(r => r.State == ReviewState.Waiting);
 
     /// <summary>By the latest round that was not withdrawn.</summary>
-    public static PatternState StateOf(ILiteDatabase db, string patternId) =>
+    public static PatternState StateOf(OpenData db, string patternId) =>
         Of(db, patternId).LastOrDefault(r => r.State != ReviewState.Withdrawn)?.State switch
         {
             ReviewState.Waiting => PatternState.Waiting,
@@ -39,14 +39,14 @@ internal static class ReviewDocument
         };
 
     /// <summary>Writes it under its next version.</summary>
-    public static Review Keep(ILiteDatabase db, Review review)
+    public static Review Keep(OpenData db, Review review)
     {
         Review kept = review with { Version = review.Version + 1 };
         Reviews(db).Upsert(From(kept));
         return kept;
     }
 
-    public static void RemoveIn(ILiteDatabase db, string patternId)
+    public static void RemoveIn(OpenData db, string patternId)
     {
         Reviews(db).DeleteMany("patternId = @0", patternId);
         Comments(db).DeleteMany("patternId = @0", patternId);

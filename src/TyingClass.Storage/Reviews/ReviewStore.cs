@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using LiteDB;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
@@ -119,11 +118,11 @@ public sealed class ReviewStore
     public ImmutableArray<ReviewComment> CommentsOn(string patternId) => _database.Read(db => ReviewDocument.Comments(db).FindAll("patternId = @0", patternId)
         .Select(ReviewDocument.ToComment).OrderBy(c => c.At).ThenBy(c => c.Id, StringComparer.Ordinal).ToImmutableArray());
 
-    private static IEnumerable<Review> OnShelf(ILiteDatabase db, string classId, ReviewState state) =>
+    private static IEnumerable<Review> OnShelf(OpenData db, string classId, ReviewState state) =>
         ReviewDocument.Reviews(db).FindAll("shelf = @0", ReviewDocument.Shelf(classId, state)).Select(ReviewDocument.ToReview);
 
     // The pattern's own words about its reviews follow from its rounds; the book holds the last revision signed off, whatever came after.
-    private static void Follow(ILiteDatabase db, Pattern pattern)
+    private static void Follow(OpenData db, Pattern pattern)
     {
         Review? book = ReviewDocument.Of(db, pattern.Id).LastOrDefault(r => r.State == ReviewState.SignedOff);
         PatternDocument.Keep(db, pattern with

@@ -29,5 +29,5 @@ public sealed class RoomChoiceStore
         }));
     }
 
-    private static ILiteCollection<BsonDocument> Server(ILiteDatabase db) => db.GetCollection("server");
+    private static Records Server(OpenData db) => db.Records("server");
 }

@@ -25,7 +25,7 @@ public sealed class ClassStartStore
     public ClassStart MarkDone(string classId, string step) =>
         Change(classId, s => s.IsDone(step) ? s : s with { Done = s.Done.Add(step) });
 
-    internal static void Prepare(ILiteDatabase db) => Starts(db).EnsureIndex("done", "$.done[*]");
+    internal static void Prepare(OpenData db) => Starts(db).EnsureIndex("done", "$.done[*]");
 
     private ClassStart Change(string classId, Func<ClassStart, ClassStart> change) => _database.Write(db =>
     {
@@ -41,7 +41,7 @@ public sealed class ClassStartStore
         return changed;
     });
 
-    private static ClassStart OfIn(ILiteDatabase db, string classId) => Starts(db).FindById(classId) is { } found
+    private static ClassStart OfIn(OpenData db, string classId) => Starts(db).FindById(classId) is { } found
         ? new ClassStart(classId, found["names"].AsString, found["lastNameFirst"].AsBoolean, found["done"].ToList(d => d.AsString))
         {
             // Not in a file from before one could say: a missing field reads as null.
@@ -49,5 +49,5 @@ public sealed class ClassStartStore
         }
         : new ClassStart(classId, "", LastNameFirst: false, ImmutableArray<string>.Empty);
 
-    private static ILiteCollection<BsonDocument> Starts(ILiteDatabase db) => db.GetCollection("class_starts");
+    private static Records Starts(OpenData db) => db.Records("class_starts");
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Upgrades;
 
@@ -16,6 +17,9 @@ internal static class FileFormat
     /// <summary>Files made before there was a version carry none.</summary>
     public const int Unmarked = 1;
 
+    /// <summary>The first in which every record has a checksum.</summary>
+    public const int WithChecksums = 3;
+
     /// <summary>What this program writes.</summary>
     public static int Current => Steps[^1].To;
 
@@ -24,10 +28,23 @@ internal static class FileFormat
     [
         // From 2 on a file says what it is; nothing in it changes.
         new(2, _ => { }),
+        // From 3 on every record carries its checksum; a program of before would leave it out as it writes.
+        new(WithChecksums, PutChecksums),
     ];
 
     /// <summary>0 for a file in which nothing was ever kept.</summary>
     public static int Of(ILiteDatabase db) => db.UserVersion > 0 ? db.UserVersion : db.GetCollectionNames().Any() ? Unmarked : 0;
+
+    private static void PutChecksums(ILiteDatabase db)
+    {
+        foreach (string name in db.GetCollectionNames().ToList())
+        {
+            ILiteCollection<BsonDocument> collection = db.GetCollection(name);
+            List<BsonValue> ids = [.. collection.Query().Select(BsonExpression.Create("$._id")).ToEnumerable().Select(d => d["_id"])];
+            // Some at a time: a large class need not fit into memory.
+            foreach (BsonValue[] some in ids.Chunk(500)) collection.Update(some.Select(id => Checksum.Put(name, collection.FindById(id))).ToList());
+        }
+    }
 
     /// <summary>A file begun now is of this version.</summary>
     public static void MarkNew(ILiteDatabase db)

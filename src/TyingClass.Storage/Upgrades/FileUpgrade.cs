@@ -16,7 +16,7 @@ internal static class FileUpgrade
     {
         if (!File.Exists(folder.DatabasePath)) return null;
         int newest = steps[^1].To;
-        if (FormatOf(folder.DatabasePath) is not { } format || format == newest) return null;
+        if (FormatOf(folder.DatabasePath, newest) is not { } format || format == newest) return null;
         if (format > newest) throw new StorageException(Newer(folder.DatabasePath, format, newest));
         try
         {
@@ -43,14 +43,14 @@ internal static class FileUpgrade
 
     // Folds what the log still holds into the file, so that the file alone is the whole. Null for one that is empty, or cannot be read: opening it for use says
     // why.
-    private static int? FormatOf(string path)
+    private static int? FormatOf(string path, int newest)
     {
         try
         {
             using LiteDatabase db = Database.OpenFile(path);
             int format = FileFormat.Of(db);
             if (format == 0) return null;
-            db.Checkpoint();
+            if (format < newest) db.Checkpoint();
             return format;
         }
         catch (Exception)

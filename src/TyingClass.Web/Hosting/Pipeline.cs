@@ -32,6 +32,7 @@ internal static class Pipeline
             context.Response.Headers.CacheControl = "public, max-age=3600";
             return Results.Text(DrawingStyle.Css, "text/css");
         });
+        app.MapGet(Health.Address, Health.Say);
         app.MapRazorPages();
     }
 }

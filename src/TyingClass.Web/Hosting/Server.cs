@@ -33,7 +33,7 @@ public static class Server
         Logs.Configure(builder.Logging);
         ProgramFolders folders = ProgramFolders.From(builder.Configuration, builder.Environment.ContentRootPath);
         NetworkServices.Add(builder, flags);
-        Services.Add(builder.Services, folders, flags.NewCode);
+        Services.Add(builder.Services, folders, flags);
 
         WebApplication app = builder.Build();
         // Opened now, so that a folder in use stops the start instead of the first visitor.

@@ -28,12 +28,12 @@ namespace TyingClass.Web.Hosting;
 
 internal static class Services
 {
-    public static void Add(IServiceCollection services, ProgramFolders folders, bool newCode)
+    public static void Add(IServiceCollection services, ProgramFolders folders, StartFlags flags)
     {
         services.AddSingleton(folders);
         services.AddSingleton(TimeProvider.System);
-        StoreServices.Add(services, folders);
-        services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, newCode));
+        StoreServices.Add(services, folders, flags.AcceptLoss);
+        services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, flags.NewCode));
         services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
         services.AddHostedService<LessonNotice>();
         AddCourse(services, folders);
@@ -96,6 +96,10 @@ internal static class Services
         services.AddScoped<LogDesk>();
         services.AddScoped<LogPages>();
         services.AddHostedService<TrashKeeper>();
+        services.AddHostedService<NightlyBackups>();
+        services.AddHostedService<DamageWatch>();
+        // Those write down what goes wrong and go on; should one end all the same, it ends alone.
+        services.Configure<HostOptions>(host => host.BackgroundServiceExceptionBehavior = BackgroundServiceExceptionBehavior.Ignore);
         services.AddHostedService<WarmUp>();
     }
 

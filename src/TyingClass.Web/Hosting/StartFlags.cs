@@ -5,8 +5,9 @@ namespace TyingClass.Web.Hosting;
 /// <param name="NewCode">--new-instructor-code.</param>
 /// <param name="Room">--room.</param>
 /// <param name="NoBrowser">--no-browser.</param>
+/// <param name="AcceptLoss">--accept-loss.</param>
 /// <param name="Others">What is left.</param>
-internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBrowser, string[] Others)
+internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBrowser, bool AcceptLoss, string[] Others)
 {
     public const string DemoFlag = "--demo";
 
@@ -15,8 +16,12 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBro
     public const string RoomFlag = "--room";
     public const string NoBrowserFlag = "--no-browser";
 
-    private static readonly string[] All = [DemoFlag, NewCodeFlag, RoomFlag, NoBrowserFlag];
+    /// <summary>Once, for a data folder in which something that was acknowledged is missing.</summary>
+    public const string AcceptLossFlag = "--accept-loss";
+
+    private static readonly string[] All = [DemoFlag, NewCodeFlag, RoomFlag, NoBrowserFlag, AcceptLossFlag];
 
     public static StartFlags Read(string[] args) => new(
-        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(NoBrowserFlag), [.. args.Where(a => !All.Contains(a))]);
+        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(NoBrowserFlag), args.Contains(AcceptLossFlag),
+        [.. args.Where(a => !All.Contains(a))]);
 }

@@ -15,9 +15,9 @@ namespace TyingClass.Web.Hosting;
 /// </summary>
 internal static class StoreServices
 {
-    public static void Add(IServiceCollection services, ProgramFolders folders)
+    public static void Add(IServiceCollection services, ProgramFolders folders, bool acceptLoss)
     {
-        services.AddSingleton(s => new ClassStore(folders.Data, s.GetRequiredService<TimeProvider>()));
+        services.AddSingleton(s => new ClassStore(folders.Data, s.GetRequiredService<TimeProvider>(), acceptLoss));
         AddOne(services, s => s.Attempts);
         AddOne(services, s => s.Practice);
         AddOne(services, s => s.People);
@@ -39,6 +39,7 @@ internal static class StoreServices
         AddOne(services, s => s.Starts);
         AddOne(services, s => s.Phrases);
         AddOne(services, s => s.LeftVisits);
+        AddOne(services, s => s.Damage);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
         services.AddSingleton<StartStores>();

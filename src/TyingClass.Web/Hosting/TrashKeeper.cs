@@ -1,35 +1,17 @@
 using TyingClass.Storage;
-using TyingClass.Storage.Files;
 
 namespace TyingClass.Web.Hosting;
 
 /// <summary>At the start and once a day: removes for good what has lain in the trash too long.</summary>
-internal sealed class TrashKeeper(ClassStore store, TimeProvider time) : BackgroundService
+internal sealed class TrashKeeper(ClassStore store, TimeProvider time, ILogger<TrashKeeper> log) : Fireproof(TimeSpan.FromDays(1), time, log)
 {
-    private static readonly TimeSpan Round = TimeSpan.FromDays(1);
-
-    protected override async Task ExecuteAsync(CancellationToken stoppingToken)
+    protected override void Round(CancellationToken stop)
     {
-        using PeriodicTimer timer = new(Round, time);
-        do
-        {
-            Empty();
-        }
-        while (await timer.WaitForNextTickAsync(stoppingToken));
-    }
-
-    private void Empty()
-    {
-        try
-        {
-            store.Trash.Empty();
-            store.Patterns.EmptyTrash();
-            store.BenchLog.EmptyTrash();
-            store.BenchLog.SweepPhotos();
-        }
-        catch (Exception e) when (e is StorageException or IOException or UnauthorizedAccessException)
-        {
-            // A full disk is told to whoever saves something; the trash can wait a day.
-        }
+        // A record that cannot be read may be the one that names what else would be swept away.
+        if (!store.Trash.MayBelieveClock() || !store.Damage.Lines.IsEmpty) return;
+        store.Trash.Empty();
+        store.Patterns.EmptyTrash();
+        store.BenchLog.EmptyTrash();
+        store.BenchLog.SweepPhotos();
     }
 }

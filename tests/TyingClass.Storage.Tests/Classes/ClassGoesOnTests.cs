@@ -3,6 +3,7 @@ using TyingClass.Recipes.Supplies;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
 using Xunit;
 
@@ -107,7 +108,7 @@ public sealed class ClassGoesOnTests : IDisposable
             ILiteCollection<BsonDocument> classes = db.GetCollection("classes");
             BsonDocument old = classes.FindById(_last.Id);
             foreach (string added in new[] { "archivedTicks", "deputies", "packets" }) Assert.True(old.Remove(added));
-            classes.Update(old);
+            classes.Update(Checksum.Put("classes", old));
         }
 
         _temp.Reopen();

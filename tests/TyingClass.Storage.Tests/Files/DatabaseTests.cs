@@ -10,7 +10,7 @@ public sealed class DatabaseTests : IDisposable
     private readonly Database _database;
 
     public DatabaseTests() =>
-        _database = new Database(DataFolder.At(Path.Combine(_directory.FullName, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"));
+        _database = new Database(DataFolder.At(Path.Combine(_directory.FullName, "data")), db => db.Records("flies").EnsureIndex("name", "$.name"));
 
     [Fact]
     public void Write_DiskFailsHalfway_KeepsNothingAndTheNextWriteWorks()
@@ -19,7 +19,7 @@ public sealed class DatabaseTests : IDisposable
 
         Assert.Throws<StorageException>(() => _database.Write<bool>(db =>
         {
-            db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
+            db.Records("flies").Insert(new BsonDocument { ["name"] = "half" });
             throw new IOException("No space left on device");
         }));
 
@@ -32,7 +32,7 @@ public sealed class DatabaseTests : IDisposable
     {
         Assert.Throws<InvalidOperationException>(() => _database.Write<bool>(db =>
         {
-            db.GetCollection("flies").Insert(new BsonDocument { ["name"] = "half" });
+            db.Records("flies").Insert(new BsonDocument { ["name"] = "half" });
             throw new InvalidOperationException("no");
         }));
         Assert.Empty(Names());
@@ -77,8 +77,8 @@ public sealed class DatabaseTests : IDisposable
 
     // The index entry is the short name: a whole fly would not fit an index key.
     private void Insert(string name) => _database.Write(db =>
-        db.GetCollection("flies").Insert(new BsonDocument { ["name"] = name[..Math.Min(20, name.Length)], ["text"] = name }));
+        db.Records("flies").Insert(new BsonDocument { ["name"] = name[..Math.Min(20, name.Length)], ["text"] = name }));
 
     private List<string> Names() =>
-        _database.Read(db => db.GetCollection("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
+        _database.Read(db => db.Records("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
 }

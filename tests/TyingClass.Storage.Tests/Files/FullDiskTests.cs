@@ -88,7 +88,7 @@ public sealed class FullDiskTests : IDisposable
     }
 
     private Database Open() =>
-        new(DataFolder.At(Path.Combine(_disk.Path, "data")), db => db.GetCollection("flies").EnsureIndex("name", "$.name"), time: _clock);
+        new(DataFolder.At(Path.Combine(_disk.Path, "data")), db => db.Records("flies").EnsureIndex("name", "$.name"), time: _clock);
 
     /// <summary>Leaves some room, fills it with answers until one is refused, and says which were acknowledged.</summary>
     private List<string> FillByWriting()
@@ -120,8 +120,8 @@ public sealed class FullDiskTests : IDisposable
     }
 
     private void Insert(string name) =>
-        _database.Write(db => db.GetCollection("flies").Insert(new BsonDocument { ["name"] = name, ["text"] = new string('x', 3000) }));
+        _database.Write(db => db.Records("flies").Insert(new BsonDocument { ["name"] = name, ["text"] = new string('x', 3000) }));
 
     private List<string> Names() =>
-        _database.Read(db => db.GetCollection("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
+        _database.Read(db => db.Records("flies").FindAll().Select(d => d["name"].AsString).Order(StringComparer.Ordinal).ToList());
 }

@@ -36,18 +36,53 @@ public sealed class TrashTests : IDisposable
     }
 
     [Fact]
-    public void Remove_Over30DaysAgo_IsGoneForGoodAtTheNextStart()
+    public void Remove_Over30DaysAgo_IsGoneForGoodWhenTheTrashIsEmptied()
     {
         Person heron = _temp.Store.Accounts.Join(_room.Code, "Heron", "hash").Person!;
         _temp.Store.Attempts.Add(heron.Id, "first-01", "hers", Grades.Passed);
         _temp.Store.Trash.Remove(_wren.Id);
         _temp.Clock.Advance(TimeSpan.FromDays(31));
         _temp.Reopen();
+        Assert.NotNull(_temp.Store.People.Find(_wren.Id));
+        _temp.Store.Trash.Empty();
         Assert.Null(_temp.Store.People.Find(_wren.Id));
         Assert.Empty(_temp.Store.Attempts.AllOf(_wren.Id));
         Assert.Empty(_temp.Store.Attempts.StandingsOf(_wren.Id));
         Assert.Empty(_temp.Store.Comments.To(_wren.Id));
         Assert.Single(_temp.Store.Attempts.AllOf(heron.Id));
+    }
+
+    [Fact]
+    public void MayBelieveClock_AfterALeap_OnlyWhenSeenOnThreeDays()
+    {
+        Assert.True(_temp.Store.Trash.MayBelieveClock());
+        _temp.Clock.Advance(TimeSpan.FromDays(3650));
+        _temp.Reopen();
+        Assert.False(_temp.Store.Trash.MayBelieveClock());
+        Assert.False(_temp.Store.Trash.MayBelieveClock());
+        _temp.Clock.Advance(TimeSpan.FromDays(7));
+        Assert.False(_temp.Store.Trash.MayBelieveClock());
+        _temp.Clock.Advance(TimeSpan.FromDays(7));
+        Assert.True(_temp.Store.Trash.MayBelieveClock());
+    }
+
+    [Fact]
+    public void MayBelieveClock_PutBackToTheTruth_AtOnce()
+    {
+        Assert.True(_temp.Store.Trash.MayBelieveClock());
+        DateTimeOffset truth = _temp.Clock.GetUtcNow();
+        _temp.Clock.Advance(TimeSpan.FromDays(3650));
+        Assert.False(_temp.Store.Trash.MayBelieveClock());
+        _temp.Clock.AdjustTime(truth.AddHours(1));
+        Assert.True(_temp.Store.Trash.MayBelieveClock());
+    }
+
+    [Fact]
+    public void MayBelieveClock_FirstLookLongAfterTheLastWrite_NotYet()
+    {
+        _temp.Clock.Advance(TimeSpan.FromDays(400));
+        _temp.Reopen();
+        Assert.False(_temp.Store.Trash.MayBelieveClock());
     }
 
     [Fact]

@@ -58,6 +58,7 @@ internal static class RouteTable
         // Reading and answering: everyone, with or without an account.
         new("/", May.Everyone),
         new("/css/drawing.css", May.Everyone),
+        new("/health", May.Everyone),
         new("/lessons/{slug}", May.Everyone, "/lessons/first-evening"),
         new("/exercises/{id}", May.Everyone, "/exercises/first-03"),
         new("/glossary", May.Everyone),

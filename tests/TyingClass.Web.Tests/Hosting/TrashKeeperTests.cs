@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Logging.Abstractions;
 using Microsoft.Extensions.Time.Testing;
 using TyingClass.Storage;
 using TyingClass.Storage.BenchLog;
@@ -30,7 +31,7 @@ public sealed class TrashKeeperTests : IDisposable
         store.Patterns.Trash(pattern.Id, wren.Id);
         store.BenchLog.Trash(entry.Id, wren.Id);
         store.Trash.Remove(heron.Id);
-        using TrashKeeper keeper = new(store, _clock);
+        using TrashKeeper keeper = new(store, _clock, NullLogger<TrashKeeper>.Instance);
         await keeper.StartAsync(TestContext.Current.CancellationToken);
 
         for (int day = 1; day <= 29; day++) _clock.Advance(TimeSpan.FromDays(1));

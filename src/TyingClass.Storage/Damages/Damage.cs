@@ -1,0 +1,26 @@
+using TyingClass.Storage.Attempts;
+
+namespace TyingClass.Storage.Damages;
+
+public enum DamageKind
+{
+    /// <summary>The record is there and says something else than was written.</summary>
+    ChecksumDisagrees,
+
+    /// <summary>The record could not be read at all; the file was mended without it.</summary>
+    Unreadable,
+}
+
+/// <param name="Collection">Where the record stands: "attempts".</param>
+public sealed record Damage(string Collection, string Id, DamageKind Kind)
+{
+    /// <summary>For the person who runs the server.</summary>
+    public string Said => Collection == StandingDocument.Collection
+        ? $"A sum of attempts ({Id}) was not what was written. It is worked out anew from the attempts."
+        : Kind == DamageKind.ChecksumDisagrees
+        ? $"A record of {Collection} ({Id}) is not what was written. It is left out everywhere."
+        : $"A record of {Collection} ({Id}) could not be read and was left behind when the file was mended.";
+}
+
+/// <summary>A page of the data file is not what it should be.</summary>
+internal sealed class BrokenFileException(string message, Exception cause) : Exception(message, cause);

@@ -1,0 +1,36 @@
+using LiteDB;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Files;
+
+namespace TyingClass.Storage.Damages;
+
+/// <summary>Reads every record once, for its checksum: records that nobody opens would keep their damage to themselves.</summary>
+internal static class Verification
+{
+    // So many while others wait: a few milliseconds.
+    private const int AtOnce = 100;
+
+    public static int Run(Database database, CancellationToken cancel)
+    {
+        int read = 0;
+        foreach (string name in database.Read(db => db.File.GetCollectionNames().ToList()))
+        {
+            foreach (BsonValue[] some in database.Read(db => db.Records(name).Ids()).Chunk(AtOnce))
+            {
+                cancel.ThrowIfCancellationRequested();
+                List<BsonValue> damaged = database.Read(db => some.Where(id => db.Records(name).FindById(id) is null).ToList());
+                read += some.Length;
+                // A sum of attempts can be worked out anew. One that is gone by now was deleted meanwhile, and has no attempts either.
+                if (name == StandingDocument.Collection && damaged.Count > 0) database.Write(db => Recount(db, damaged));
+            }
+        }
+
+        return read;
+    }
+
+    private static int Recount(OpenData db, List<BsonValue> slots)
+    {
+        foreach (BsonValue slot in slots) AttemptStore.Recount(db, slot.AsString);
+        return slots.Count;
+    }
+}

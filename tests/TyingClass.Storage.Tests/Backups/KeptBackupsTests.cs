@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using TyingClass.Storage.Backups;
+using TyingClass.Storage.Files;
+using Xunit;
+
+namespace TyingClass.Storage.Tests.Backups;
+
+public sealed class KeptBackupsTests : IDisposable
+{
+    private readonly TempStore _temp = new();
+
+    public void Dispose() => _temp.Dispose();
+
+    [Fact]
+    public void Make_NightAfterNight_KeepsSevenAndOneOfEachOfFourWeeksBefore()
+    {
+        _temp.Store.People.AddGuest("Wren");
+        for (int night = 0; night < 60; night++)
+        {
+            KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+            _temp.Clock.Advance(TimeSpan.FromDays(1));
+        }
+
+        string[] left = [.. Directory.GetFiles(_temp.Folder.BackupsPath).Order(StringComparer.Ordinal)];
+        Assert.Equal(11, left.Length);
+        Assert.Equal(KeptBackups.Latest(_temp.Folder), left[^1]);
+        // Sixty nights from January 14: the last on March 14.
+        Assert.Equal(["nightly-20260308-193000.zip", "nightly-20260314-193000.zip"], [Path.GetFileName(left[4]), Path.GetFileName(left[10])]);
+        Assert.Equal(1, Restoring.Restore(DataFolder.At(_temp.PathBeside("other")), left[0], _temp.Clock.GetUtcNow()).Contents.Documents["people"]);
+    }
+
+    [Fact]
+    public void Make_ClockFarAhead_ThrowsNoneAwayForItsAge()
+    {
+        for (int night = 0; night < 5; night++)
+        {
+            KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+            _temp.Clock.Advance(TimeSpan.FromDays(1));
+        }
+
+        _temp.Clock.Advance(TimeSpan.FromDays(10_000));
+        KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+        Assert.Equal(6, Directory.GetFiles(_temp.Folder.BackupsPath).Length);
+    }
+
+    [Fact]
+    public void Make_BackupFails_LetsNoneGo()
+    {
+        for (int night = 0; night < 20; night++)
+        {
+            KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+            _temp.Clock.Advance(TimeSpan.FromDays(1));
+        }
+
+        string[] before = Directory.GetFiles(_temp.Folder.BackupsPath);
+        Assert.Throws<StorageException>(() => KeptBackups.Make(_temp.Folder, _ => throw new StorageException("The disk is full."), _temp.Clock.GetUtcNow()));
+        Assert.Equal(before.Order(), Directory.GetFiles(_temp.Folder.BackupsPath).Order());
+    }
+
+    [Fact]
+    public void TooMany_OnlyDamagedOnesOfLate_KeepsTheLastWholeOne()
+    {
+        ImmutableArray<string> all =
+        [
+            "nightly-20260101-030000.zip", "nightly-20260102-030000.zip",
+            .. Enumerable.Range(0, 90).Select(d => $"nightly-{new DateOnly(2026, 1, 3).AddDays(d):yyyyMMdd}-030000-damaged.zip"),
+        ];
+        ImmutableArray<string> gone = KeptBackups.TooMany(all);
+        Assert.DoesNotContain("nightly-20260102-030000.zip", gone);
+        Assert.Contains("nightly-20260101-030000.zip", gone);
+        Assert.Equal(all.Length - 12, gone.Length);
+    }
+
+    [Fact]
+    public void Backup_OfDataWithADamagedRecord_SaysSoAndCanBeRestored()
+    {
+        _temp.Store.Attempts.Add("p1", "keel-03", "answer of Wren", Grades.Passed);
+        _temp.Store.Dispose();
+        byte[] bytes = File.ReadAllBytes(_temp.Folder.DatabasePath);
+        bytes[bytes.AsSpan().IndexOf("answer of Wren"u8)] ^= 0x08;
+        File.WriteAllBytes(_temp.Folder.DatabasePath, bytes);
+        _temp.Reopen();
+
+        BackupContents made = _temp.Store.Backup(_temp.PathBeside("with-damage.zip"));
+
+        Assert.Equal(1, made.Damaged);
+        Assert.Contains("1 of them damaged", made.Said, StringComparison.Ordinal);
+        DataFolder other = DataFolder.At(_temp.PathBeside("other"));
+        Assert.Equal(1, Restoring.Restore(other, _temp.PathBeside("with-damage.zip"), _temp.Clock.GetUtcNow()).Contents.Damaged);
+    }
+}
