@@ -15,7 +15,7 @@ public sealed record WrongVote(Person Person, string ExerciseId, string Choice, 
 /// <summary>All that a brief is made from: the students of a class, where each stands, and how they voted.</summary>
 /// <param name="Lines">Every exercise of the course that a student of the class has tried.</param>
 public sealed record ClassPulse(
-    ClassRoom Room, ImmutableArray<Person> Students, ImmutableArray<RegisterColumn> Columns, ImmutableArray<StuckLine> Lines, ImmutableArray<WrongVote> Votes);
+    ImmutableArray<Person> Students, ImmutableArray<RegisterColumn> Columns, ImmutableArray<StuckLine> Lines, ImmutableArray<WrongVote> Votes);
 
 /// <summary>Reads a class once for a brief: its standings, never its attempts. Mentors work exercises for pleasure and are not counted.</summary>
 public sealed class PulseReader(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore, RoomQuestionStore roomQuestionStore)
@@ -35,7 +35,7 @@ public sealed class PulseReader(ICourseSource source, AccountStore accountStore,
             .. attemptStore.StandingsOf(people.Keys).Where(s => byExercise.ContainsKey(s.ExerciseId))
                 .Select(s => new StuckLine(people[s.PersonId], byExercise[s.ExerciseId], s)),
         ];
-        return new ClassPulse(room, students, columns, lines, [.. Votes(room, people)]);
+        return new ClassPulse(students, columns, lines, [.. Votes(room, people)]);
     }
 
     private IEnumerable<WrongVote> Votes(ClassRoom room, Dictionary<string, Person> people)
