@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Evenings;
