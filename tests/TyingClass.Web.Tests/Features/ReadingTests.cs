@@ -21,6 +21,7 @@ public sealed class ReadingTests : IAsyncLifetime
     [Fact]
     public async Task Read_OneAfterAnother_AcceptsWithoutAWordAndReturnsWithOne()
     {
+        _two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
         await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because the wing holds the tail up.").SubmitAsync();
         Browser otter = await _two.AsAsync("Otter");
         Assert.Contains("To read (2)", (await otter.OpenAsync("/")).Text("nav"), StringComparison.Ordinal);
@@ -41,6 +42,7 @@ public sealed class ReadingTests : IAsyncLifetime
     [Fact]
     public async Task Read_AllToOneQuestion_AButtonLosesNothingTypedForTheOthers()
     {
+        _two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
         await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because the wing holds the tail up.").SubmitAsync();
         Sheet all = await (await _two.AsAsync("Otter")).OpenAsync("/class/read?exercise=second-03");
         IHtmlTextAreaElement[] boxes = [.. all.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>()];
