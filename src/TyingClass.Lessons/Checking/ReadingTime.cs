@@ -24,6 +24,7 @@ public static class ReadingTime
             ProseBlock prose => Count(prose.Html),
             ExerciseBlock exercise => Count(exercise.Exercise.PromptHtml),
             FlyBlock fly => Count(fly.Caption),
+            FigureBlock figure => Count(figure.Caption),
             _ => 0,
         });
     }

@@ -120,6 +120,18 @@ public sealed record ProseBlock(string Html) : LessonBlock
 /// <param name="Arguments">What else the fence says, as "state" = "fresh".</param>
 public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock;
 
+/// <summary>A picture that explains one idea: the page asks the drawing library for it.</summary>
+/// <param name="Kind">One of <see cref="FigureKinds.All"/>.</param>
+/// <param name="Values">What else the kind takes, by key, as written.</param>
+/// <param name="Labels">Words beside places or parts, in the author's order; empty for the usual ones.</param>
+/// <param name="Caption">Plain text, may be empty.</param>
+/// <param name="Line">Where the fence stands in the lesson's file.</param>
+public sealed record FigureBlock(string Kind, ImmutableArray<FigureRecipe> Flies, ImmutableDictionary<string, string> Values,
+    ImmutableArray<(string Place, string Words)> Labels, string Caption, int Line) : LessonBlock;
+
+/// <param name="Called">Its name in the figure; empty where it stands alone.</param>
+public sealed record FigureRecipe(string Called, string Text);
+
 public sealed record ExerciseBlock(Exercise Exercise) : LessonBlock;
 
 /// <summary>A door to practice of one concept.</summary>

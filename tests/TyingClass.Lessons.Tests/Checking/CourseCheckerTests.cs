@@ -41,6 +41,31 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.True(missing.Length == 0, $"Run check-lessons --record: {string.Join(", ", missing)}");
     }
 
+    [Fact]
+    public void Check_WordThatALaterLessonBringsIn_IsRefusedInAnEarlierQuestion()
+    {
+        _folder.Write("01-first.md", Head + Question("first-01", "What does its **rudder** do? Which way up does it ride?"));
+        _folder.Write("02-second.md", Head.Replace("concepts:", "glossary:\n  rudder: what steers.\nconcepts:", StringComparison.Ordinal) + "The rudder.\n\n"
+            + Question("second-01", "Has it a rudder? Which way up does it ride?"));
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors, e => e.Text.Contains("rudder", StringComparison.Ordinal));
+
+        Assert.Equal("01-first.md", error.File);
+        Assert.Contains("which lesson 2 brings in", error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Check_NineQuestionsWithOneAnswer_AreRefusedAsUnbalanced()
+    {
+        _folder.Write("01-first.md", Head + string.Concat(Enumerable.Range(1, 9).Select(i => Question($"first-0{i}", "Which way up does it ride?"))));
+
+        string[] errors = [.. CourseChecker.Check(_folder.Path).Errors.Select(e => e.Text)];
+
+        Assert.Contains(errors, e => e.Contains("Of 9 questions “which way up” in the course, 9 have the answer “point down”", StringComparison.Ordinal));
+        Assert.Contains(errors, e => e.Contains("number 5 running", StringComparison.Ordinal));
+        Assert.Equal(new KeyCount("which way up", "point down", 9, 9), Assert.Single(CourseChecker.Check(_folder.Path).Keys));
+    }
+
     [Theory]
     [InlineData("parts[0].size: 4.4 mm", "The model answer fails: of 100 flies tied like it, at least 90 ride as intended: 0 %")]
     [InlineData("hook.eye: up", "The model answer is refused")]
@@ -269,4 +294,8 @@ public sealed class CourseCheckerTests : IDisposable
 
     // About what the stated minutes call for.
     private static string Words(int count = 800) => " " + string.Concat(Enumerable.Repeat("word ", count)) + "\n";
+
+    private static string Question(string id, string prompt) =>
+        $"```exercise\nid: {id}\nkind: predict\ntitle: T\nconcepts: [keel side]\nprompt: {prompt}\n"
+        + "file: recipes/slate-minnow.fly.yaml\nask: which way up\n```\n\n";
 }
