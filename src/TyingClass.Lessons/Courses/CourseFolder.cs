@@ -40,8 +40,6 @@ public sealed class CourseFolder : ICourseSource, IDisposable
     /// <summary>Raised after a new course is in place, on a worker thread.</summary>
     public event EventHandler? Changed;
 
-    public string Directory => _files.Directory;
-
     public Course Current => Volatile.Read(ref _course);
 
     /// <summary>Reads the folder now, without waiting for the watcher.</summary>

@@ -36,7 +36,7 @@ public sealed class AttemptStore
     /// <summary>Takes in attempts that were kept elsewhere, as they are, all or none; the standings follow.</summary>
     /// <param name="attempts">Numbered without gaps, after those that person and exercise already have.</param>
     /// <exception cref="StorageException">Nothing was kept.</exception>
-    public void AddKept(IReadOnlyCollection<Attempt> attempts)
+    internal void AddKept(IReadOnlyCollection<Attempt> attempts)
     {
         ArgumentNullException.ThrowIfNull(attempts);
         _database.Write(db =>
@@ -97,7 +97,7 @@ public sealed class AttemptStore
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
-    public ImmutableArray<Standing> AllStandings() => _database.Read(db =>
+    internal ImmutableArray<Standing> AllStandings() => _database.Read(db =>
         StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
 
     /// <summary>Works out anew a standing that was found damaged.</summary>
