@@ -49,6 +49,12 @@ public interface ICourseSource
 /// <summary>An error in a lesson file, for its author. Line and column count from 1.</summary>
 public sealed record AuthorError(string File, int Line, int Column, string Text)
 {
+    /// <summary>The lesson in whose reading it was met: the same file, or one that uses it.</summary>
+    public string Lesson { get; init; } = "";
+
+    /// <summary>The line it stands on, as written; null where that is not at hand.</summary>
+    public string? Source { get; init; }
+
     public override string ToString() => $"{File}:{Line}:{Column}: {Text}";
 }
 

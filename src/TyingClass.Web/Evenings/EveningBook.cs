@@ -68,5 +68,5 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
     };
 
     private static EveningFly Fly(Recipe recipe, string text, bool tested, FlyCount? count) =>
-        new(recipe, text, count?.Each ?? (tested ? 1 : 0), count?.Shown ?? (tested ? 1 : 0), tested);
+        new(recipe, text, count?.Each ?? (tested ? 1 : 0), count?.Shown ?? (tested ? 1 : 0));
 }

@@ -13,8 +13,7 @@ namespace TyingClass.Web.Evenings;
 /// <summary>A fly of the evening.</summary>
 /// <param name="Each">How many every student ties.</param>
 /// <param name="Shown">How many the instructor ties to show.</param>
-/// <param name="Tested">True when a tub test of the evening asks for it.</param>
-public sealed record EveningFly(Recipe Recipe, string RecipeText, int Each, int Shown, bool Tested)
+public sealed record EveningFly(Recipe Recipe, string RecipeText, int Each, int Shown)
 {
     public string Name => Recipe.Name;
 }

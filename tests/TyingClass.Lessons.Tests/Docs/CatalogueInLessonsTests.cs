@@ -98,7 +98,7 @@ public sealed class CatalogueInLessonsTests
         double fresh = WaterProperties.At(15, 0).DensityKgM3, sea = WaterProperties.At(15, FishingScale.SeaSalinity.Value).DensityKgM3;
         yield return ("11", $"{sea:0} against {fresh:0} kg in a cubic meter");
         yield return ("11", $"by about {sea - fresh:0} kg in a cubic meter");
-        yield return ("11", $"{1e6 * WaterProperties.ViscosityIapwsPaS(25):0} against {1e6 * WaterProperties.ViscosityIapwsPaS(5):0} micropascal-seconds");
+        yield return ("11", $"{1e6 * WaterProperties.At(25, 0).ViscosityPaS:0} against {1e6 * WaterProperties.At(5, 0).ViscosityPaS:0} micropascal-seconds");
         yield return ("11", $"3 mm across, would drop at {FallMS(19300):0.00} m/s, and a ball of brass at {FallMS(KgM3("brass")):0.00} m/s");
     }
 
