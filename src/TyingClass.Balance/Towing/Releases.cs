@@ -25,7 +25,7 @@ public static class Releases
         foreach (Attitude start in Starts)
         {
             StopSignal.Heed();
-            if (!Settling.TryFindRest(fly, speedMS, fly.Hand < 0 ? Mirrored(start) : start, out Rest rest) || !rest.IsStable)
+            if (!Settling.TryFindRestUnlessItSpins(fly, speedMS, fly.Hand < 0 ? Mirrored(start) : start, out Rest rest) || !rest.IsStable)
             {
                 continue;
             }

@@ -10,6 +10,9 @@ public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<Autho
 {
     public static Course Empty { get; } = new([], []);
 
+    /// <summary>The plans of the evenings, from <c>evenings.yaml</c>; empty where the course has none.</summary>
+    public ImmutableArray<CourseEvening> Evenings { get; init; } = [];
+
     public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
 
     /// <summary>The words that the lessons bring in, in the order of the alphabet.</summary>
@@ -46,6 +49,12 @@ public interface ICourseSource
 /// <summary>An error in a lesson file, for its author. Line and column count from 1.</summary>
 public sealed record AuthorError(string File, int Line, int Column, string Text)
 {
+    /// <summary>The lesson in whose reading it was met: the same file, or one that uses it.</summary>
+    public string Lesson { get; init; } = "";
+
+    /// <summary>The line it stands on, as written; null where that is not at hand.</summary>
+    public string? Source { get; init; }
+
     public override string ToString() => $"{File}:{Line}:{Column}: {Text}";
 }
 

@@ -73,7 +73,7 @@ public sealed class AttemptStore
     public EditOutcome<Attempt>? Judge(string attemptId, int expectedJudgments, Person by, bool accepted, string reason)
     {
         ArgumentNullException.ThrowIfNull(by);
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        ArgumentNullException.ThrowIfNull(reason);
         return _database.Write(db =>
         {
             if (Attempts(db).FindById(attemptId) is not { } document) return null;
@@ -179,6 +179,10 @@ public sealed class AttemptStore
 
     private static ImmutableArray<AttemptNote> Notes(OpenData db, string where, string value) =>
         [.. Attempts(db).FindFields(where, AttemptDocument.NoteFields, value).Select(AttemptNote.From).OrderBy(n => n.At)];
+
+    /// <summary>From the notes alone; null where none fell short.</summary>
+    internal static FailedTry? LastFailedIn(OpenData db, string slot) =>
+        Notes(db, "slot = @0", slot).Where(n => n is { Counts: false, Waits: false }).MaxBy(n => n.Number) is { } last ? FailedTry.Of(last) : null;
 
     private static void Recount(OpenData db, string personId, string exerciseId)
     {

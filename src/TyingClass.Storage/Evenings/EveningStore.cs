@@ -12,7 +12,7 @@ public sealed class EveningStore
     internal EveningStore(Database database) => _database = database;
 
     /// <summary>A blank one when nothing was written yet.</summary>
-    internal EveningPlan Find(string classId, int number) => _database.Read(db => FindIn(db, classId, number));
+    public EveningPlan Find(string classId, int number) => _database.Read(db => FindIn(db, classId, number));
 
     /// <summary>Those something was written about, in order.</summary>
     public ImmutableArray<EveningPlan> OfClass(string classId) => _database.Read(db => OfClassIn(db, classId));
