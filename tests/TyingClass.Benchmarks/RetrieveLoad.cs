@@ -38,6 +38,7 @@ internal static class RetrieveLoad
         double[] ordered = [.. least.Order()];
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{what,-34} {flies.Length} flies, median {ordered[ordered.Length / 2]:F0} ms, 99 % {ordered[(int)(0.99 * (ordered.Length - 1))]:F0} ms, longest {ordered[^1]:F0} ms"));
+            $"{what,-34} {flies.Length} flies, median {ordered[ordered.Length / 2]:F0} ms, 99 % {ordered[(int)(0.99 * (ordered.Length - 1))]:F0} ms, "
+                + $"longest {ordered[^1]:F0} ms"));
     }
 }

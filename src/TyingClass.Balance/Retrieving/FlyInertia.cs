@@ -7,8 +7,8 @@ namespace TyingClass.Balance.Retrieving;
 /// <summary>How a fly resists being sped up and turned: its own mass, the water held in its dressing, and the water set in motion with it.</summary>
 /// <remarks>
 /// Strip theory: a cylinder moves ρπd²/4 per length across itself (Lamb, Hydrodynamics; Newman, Marine Hydrodynamics, from memory), a ball half of its water,
-/// and a body of a given slenderness the shares k₁ and k₂ of the ellipsoid (<see cref="LambInertia"/>); a flat plate ρπ(w/2)² per length square to itself. About
-/// the eye, hook frame. docs/formulas.md#water-moved-along
+/// and a body of a given slenderness the shares k₁ and k₂ of the ellipsoid (<see cref="LambInertia"/>); a flat plate ρπ(w/2)² per length square to itself.
+/// About the eye, hook frame. docs/formulas.md#water-moved-along
 /// </remarks>
 internal sealed class FlyInertia
 {

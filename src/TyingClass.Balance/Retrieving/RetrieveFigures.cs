@@ -91,7 +91,7 @@ internal static class RetrieveFigures
     private static IEnumerable<RetrievePoint> Between(ImmutableArray<RetrievePoint> path, double fromS, double toS) =>
         path.Where(p => p.TimeS >= fromS - 1e-9 && p.TimeS <= toS + 1e-9);
 
-    public static double DepthAt(ImmutableArray<RetrievePoint> path, double timeS)
+    private static double DepthAt(ImmutableArray<RetrievePoint> path, double timeS)
     {
         int i = 1;
         while (i < path.Length - 1 && path[i].TimeS < timeS) i++;

@@ -48,8 +48,4 @@ public sealed record RetrievePlan
 
     /// <summary>Seconds the dressing has been wet before the fly lands.</summary>
     public double WettedS { get; init; }
-
-    public double RoundS => Round.Sum(s => s.DurationS);
-
-    public double StripsM => Repeat * Round.Sum(s => s.StripM);
 }

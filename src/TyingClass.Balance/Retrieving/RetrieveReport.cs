@@ -103,9 +103,6 @@ public sealed record RetrieveReport
     /// <summary>Deeper than a hand's breadth at no time.</summary>
     public bool StaysOnTop => Path.All(p => p.DepthM < 0.05);
 
-    /// <summary>Depth after so many seconds from landing, m, between the reported points; the last one's later on.</summary>
-    public double DepthAtM(double timeS) => RetrieveFigures.DepthAt(Path, timeS);
-
     /// <summary>How many strips lift it to a depth or over it; null when none of those made does.</summary>
     public int? StripsUntilAt(double depthM)
     {

@@ -111,7 +111,8 @@ public static class RetrieveSentence
         : [$"{name} from {low} to {high}"];
 
     private static string? LineIn(RetrieveReport report, UnitSystem units) => report.Limit == RetrieveLimit.LineIsIn
-        ? $"The line is in after {report.Strips.Length} {(report.Strips.Length == 1 ? "strip" : "strips")}; of {Far(report.Plan.LineOutM, units)} no more can be stripped."
+        ? $"The line is in after {report.Strips.Length} {(report.Strips.Length == 1 ? "strip" : "strips")}; "
+            + $"of {Far(report.Plan.LineOutM, units)} no more can be stripped."
         : null;
 
     private static string Beat(double seconds, UnitSystem units) => Magnitudes.PointDownTime.Say(seconds, units);

@@ -40,7 +40,8 @@ public sealed class RetrieveSentenceTests
     [Fact]
     public void Of_Everything_IsToldInTheReadersUnits()
     {
-        string metric = string.Join(" ", RetrieveSentence.Of(Report, UnitSystem.Metric)), imperial = string.Join(" ", RetrieveSentence.Of(Report, UnitSystem.Imperial));
+        string metric = string.Join(" ", RetrieveSentence.Of(Report, UnitSystem.Metric));
+        string imperial = string.Join(" ", RetrieveSentence.Of(Report, UnitSystem.Imperial));
         Assert.Contains("Counted down for 5 s it is 1 m deep. A strip lifts it by 18 cm, and in the end it fishes between 0.82 m and 1.2 m.", metric);
         Assert.Contains("In the pause the nose goes down to 30°; a pause must be 0.8 s long for the nose to point down.", metric);
         Assert.Contains("Of the time it rides the right way up 50 %, leans 25 % and is over 25 %.", metric);
