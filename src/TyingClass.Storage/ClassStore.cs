@@ -58,6 +58,7 @@ public sealed class ClassStore : IDisposable
         Trash = new Trash(_database, time);
         Starts = new ClassStartStore(_database);
         LeftVisits = new LeftVisits(_database, time);
+        Slips = new SlipStore(_database, time);
         RoomChoice = new RoomChoiceStore(_database);
         IsInvented = _database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
@@ -99,6 +100,8 @@ public sealed class ClassStore : IDisposable
     public ClassStartStore Starts { get; }
 
     public LeftVisits LeftVisits { get; }
+
+    public SlipStore Slips { get; }
 
     public RoomChoiceStore RoomChoice { get; }
 
@@ -157,6 +160,7 @@ public sealed class ClassStore : IDisposable
         GuestMoves.Prepare(db);
         ClassStartStore.Prepare(db);
         LeftVisits.Prepare(db);
+        SlipStore.Prepare(db);
     }
 
     private static Records Marks(OpenData db) => db.Records("marks");

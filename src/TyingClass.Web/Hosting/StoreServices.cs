@@ -37,6 +37,7 @@ internal static class StoreServices
         AddOne(services, s => s.RoomChoice);
         AddOne(services, s => s.Starts);
         AddOne(services, s => s.LeftVisits);
+        AddOne(services, s => s.Slips);
         AddOne(services, s => s.Damage);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
