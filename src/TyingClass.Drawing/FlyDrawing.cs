@@ -79,6 +79,7 @@ public static class FlyDrawing
         FlyView.Falling => new FallPlate(fly, options, widthMm),
         FlyView.Hanging => new HangPlate(fly, options, widthMm),
         FlyView.Ahead => new FrontPlate(fly, options, widthMm),
+        FlyView.Level => new LevelPlate(fly, options, widthMm),
         _ => new SidePlate(fly, options, widthMm),
     };
 }

@@ -79,7 +79,7 @@ internal static class DoubtLoad
                 + $"longest {ordered[^1],7:F1} ms ({slowest})"));
     }
 
-    private static string Lessons()
+    internal static string Lessons()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
         while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "TyingClass.sln"))) folder = folder.Parent;

@@ -80,7 +80,7 @@ public sealed record BoxEntry(string Part, int? AtMost, ImmutableArray<AllowedCh
 public enum GoalBound { AtLeast, AtMost, Between }
 
 /// <param name="Quantity">"keel height", "rides as intended", "sink rate", "added mass" …</param>
-public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double HighSi, string Written);
+public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double HighSi);
 
 /// <param name="When">The condition as written.</param>
 /// <param name="Concept">The concept it belongs to; one of the exercise's.</param>

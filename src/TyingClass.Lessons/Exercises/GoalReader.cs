@@ -62,8 +62,7 @@ internal static partial class GoalReader
         goal = new Goal(
             query.Name, bound,
             bound == GoalBound.AtMost ? double.NegativeInfinity : a,
-            bound == GoalBound.AtLeast ? double.PositiveInfinity : b,
-            $"{query.Name} {text.Trim()}");
+            bound == GoalBound.AtLeast ? double.PositiveInfinity : b);
         return true;
     }
 

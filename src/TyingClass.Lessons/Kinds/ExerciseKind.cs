@@ -45,6 +45,10 @@ public abstract class ExerciseKind
     /// <summary>An answer as another person reads it.</summary>
     public virtual string Shown(Exercise exercise, string answerText) => answerText;
 
+    /// <summary>An answer in one line, for a list of attempts.</summary>
+    /// <param name="earlierText">The attempt before it; null for the first.</param>
+    public virtual string InShort(Exercise exercise, string answerText, string? earlierText) => AnswerLine.Of(Shown(exercise, answerText));
+
     /// <summary>What an answer was about, where that is not what the exercise began with: a fresh problem of the same idea.</summary>
     public virtual Exercise Answered(Exercise exercise, string answerText) => exercise;
 

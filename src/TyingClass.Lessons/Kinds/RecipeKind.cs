@@ -13,6 +13,10 @@ internal abstract class RecipeKind : ExerciseKind
 
     internal override bool NeedsModelAnswer => true;
 
+    /// <summary>What was changed: of the fly given, or of the attempt before where none was given.</summary>
+    public override string InShort(Exercise exercise, string answerText, string? earlierText) =>
+        AnswerLine.OfFly(Of(exercise).RecipeText ?? earlierText, answerText);
+
     /// <summary>What the answer does that its exercise does not allow.</summary>
     public abstract IEnumerable<(string Path, string Text)> Violations(Exercise exercise, Recipe? given, Recipe answer);
 

@@ -13,6 +13,9 @@ internal sealed record AnswerReason(string First, string Why, ImmutableArray<Rea
     /// <summary>What shows it; null where nothing may be shown.</summary>
     public AskedPicture? Picture { get; init; }
 
+    /// <summary>The first sentence is of what leads the shares.</summary>
+    public bool NamesTop { get; init; } = true;
+
     public AnswerReason Shown(Reason reason, FlyPair pair) => this with { Picture = AskedPicture.Of(reason, pair) };
 
     public static AnswerReason Of(string first, UnitSystem units, params ImmutableArray<Reason> reasons) =>

@@ -33,14 +33,16 @@ public static class OneFlyReason
         double? now = query.Of(fly);
         List<ReasonShare> shares = [];
         bool bare = fly.Body.Parts.Length == 1;
+        // Where no metal is tied on, the hook's own wire is the ballast.
+        bool isOfTheHook = query.Quantity.Name == "level-line keel" && !fly.Recipe.Parts.Any(p => Recipes.Parts.KindsOfPart.Of(p).IsWeight);
         double? hookAlone = query.Of(fly.Tied(fly.Body with { Parts = [fly.Body.Parts[0]] }, fly.Start));
         foreach (BodyPart part in fly.Body.Parts)
         {
             bool isHook = !part.IsTied;
-            if (isHook && bare && query.Quantity.IsOfMass)
+            if (isHook && query.Quantity.IsOfMass && (bare || isOfTheHook))
                 shares.AddRange(part.Pieces.Select(piece => Share(PartThing(piece.Name), Of(PartThing(piece.Name), Lacking(fly, piece)))));
             // The hook gives a fly its shape in the water; on the scale it is one part among others.
-            else if (!isHook || query.Quantity.IsOfMass)
+            else if (!isHook || (query.Quantity.IsOfMass && query.Quantity.Name != "level-line keel"))
                 shares.Add(Share(PartThing(part.Name), Of(PartThing(part.Name), fly.Body.Parts.Remove(part))) with
                 {
                     BareSi = isHook ? null : hookAlone,

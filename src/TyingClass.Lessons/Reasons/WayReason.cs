@@ -13,6 +13,9 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
     /// <summary>Both ways, of a fly that can ride either.</summary>
     public FlyPair Pair { get; init; }
 
+    /// <summary>What leads the shares decides by itself.</summary>
+    public bool NamesTop { get; init; } = true;
+
     private const double OfOneMind = 0.75;
     private const double LopsidedDeg = 15;
 
@@ -40,9 +43,30 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
         reason = reason with { Shares = [.. reason.Shares.OrderByDescending(s => Bearing(reason, s))] };
         if (reason.Top is not { } top) return new WayReason(reason, OpeningSentence.OfOne(reason), false);
         string now = verdict == VerdictKind.Undecided ? RideWords.Undecided : RideWords.Rides(fly.Body.Intent, tow, units);
-        string? without = lacking.TryGetValue(top.What, out TowReport? there) ? RideWords.WouldRide(fly.Body.Intent, there) : null;
+        string rides = $"would {now.Replace("rides", "ride", StringComparison.Ordinal)}";
+        // What turns it by being left off comes before what merely has much say.
+        if (reason.Shares.FirstOrDefault(s => Without(s.What) is { } other && other != rides) is { } turns && turns != top)
+        {
+            reason = reason with { Shares = [turns, .. reason.Shares.Where(s => s != turns)] };
+            top = turns;
+        }
+
+        string? without = Without(top.What);
+        if (without == rides && Ledger(fly, reason.ToSi) is { } most)
+            return new WayReason(reason, OpeningSentence.OfMany(most, now), false) { Pair = pair, NamesTop = false };
         bool barely = query.Quantity.Name == "keel height" && reason.ToSi is > 0 and { } keel && top.FromSi is > 0 and { } left && left < Barely * keel;
         return new WayReason(reason, OpeningSentence.OfWay(top.What, now, barely ? RideWords.WouldBarely : without), false) { Pair = pair };
+
+        string? Without(Thing what) => lacking.TryGetValue(what, out TowReport? there) ? RideWords.WouldRide(fly.Body.Intent, there) : null;
+    }
+
+    // Of what is tied on and of the hook's own wire, what the ledger counts highest for the way it rides.
+    private static Thing? Ledger(FlyFigures fly, double? keelSi)
+    {
+        LedgerEntry[] speaking = [.. fly.Ledger(Query("keel height")).Where(e => keelSi is > 0 ? e.KeelMomentGmm > 0 : e.KeelMomentGmm < 0)];
+        if (speaking.Length == 0) return null;
+        string most = speaking.MaxBy(e => Math.Abs(e.KeelMomentGmm)).Part;
+        return most == "knot" ? new Thing(ThingKind.Knot) : new Thing(ThingKind.Part, most);
     }
 
     // What brings it to where it is, before what merely has much say.

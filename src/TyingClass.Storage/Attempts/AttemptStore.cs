@@ -53,6 +53,11 @@ public sealed class AttemptStore
     /// <summary>One person's attempts at one exercise, first to last.</summary>
     public ImmutableArray<Attempt> Of(string personId, string exerciseId) => _database.Read(db => InSlot(db, personId, exerciseId).ToImmutableArray());
 
+    /// <summary>Those of one person that a mentor or instructor has judged, oldest first.</summary>
+    public ImmutableArray<Attempt> JudgedOf(string personId) => _database.Read(db =>
+        Attempts(db).FindAll("personId = @0 AND COUNT($.judgments[*]) > 0", personId)
+            .Select(AttemptDocument.ToAttempt).OrderBy(a => a.At).ToImmutableArray());
+
     /// <summary>All of one person, oldest first.</summary>
     public ImmutableArray<Attempt> AllOf(string personId) => _database.Read(db => AllOfIn(db, personId));
 

@@ -14,6 +14,9 @@ public enum FlyView
 
     /// <summary>From ahead.</summary>
     Ahead,
+
+    /// <summary>Held with the shank level, the way up it is meant to ride.</summary>
+    Level,
 }
 
 /// <summary>What stands beside it to one scale.</summary>
@@ -61,6 +64,7 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
     {
         var quantity when IsOfFalling(quantity) => FlyView.Falling,
         "hang angle" or "mass of" or "mass moment of" or "center, x of" => FlyView.Hanging,
+        "level-line keel" => FlyView.Level,
         "lean" when Leans(reason.FromSi) || Leans(reason.ToSi) => FlyView.Ahead,
         var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Hanging,
         _ => FlyView.Towed,

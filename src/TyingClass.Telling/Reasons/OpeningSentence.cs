@@ -11,10 +11,15 @@ public static class OpeningSentence
     private const double NearlyAsMuch = 0.7;
 
     /// <summary>"With the eye straight instead of down, the level-line keel gets smaller."</summary>
-    public static string OfChange(Reason reason)
+    /// <param name="everyBit">A difference that nobody would notice is told too, where the argument is about its direction.</param>
+    public static string OfChange(Reason reason, bool everyBit = false)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        return $"{Grammar.Capital(Turned(reason))}, {Moved(reason)}.";
+        bool little = everyBit && reason is { IsNoticeable: false, FromSi: { } from, ToSi: { } to, Magnitude: { } magnitude }
+            && magnitude.Say(from, Recipes.Text.UnitSystem.Metric) != magnitude.Say(to, Recipes.Text.UnitSystem.Metric);
+        return little
+            ? $"{Grammar.Capital(Turned(reason))}, {MoveWords.Of(reason.Quantity).Say(reason.ToSi > reason.FromSi)}, if only a little."
+            : $"{Grammar.Capital(Turned(reason))}, {Moved(reason)}.";
     }
 
     /// <summary>What a change did, held against what was asked of it.</summary>
@@ -25,8 +30,13 @@ public static class OpeningSentence
         ArgumentNullException.ThrowIfNull(reason);
         string with = Grammar.Capital(Turned(reason)), moved = Moved(reason);
         bool right = reason is { FromSi: { } from, ToSi: { } to } && to > from == upward;
-        string judged = met ? reason.IsNoticeable ? ", as asked" : ", as it should" : !reason.IsNoticeable ? ", and must change" : right
-            ? ", but not enough" : ", and that is the wrong way";
+        string judged = (met, reason.IsNoticeable) switch
+        {
+            (true, true) => ", as asked",
+            (true, false) => ", as it should",
+            (false, true) => right ? ", but not enough" : ", and that is the wrong way",
+            _ => reason.Magnitude?.Dimension == Recipes.Text.Dimension.Share ? "" : ", which does not help yet",
+        };
         return $"{with}, {moved}{judged}.";
     }
 
@@ -37,6 +47,7 @@ public static class OpeningSentence
     public static string OfOne(Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
+        if (SumWords.Of(reason) is { } sum) return $"{Grammar.Capital(sum)}.";
         if (reason.Top is not { } top) return "The hook alone decides here: nothing is tied on it that would change this.";
         if (reason.Form == ReasonForm.Without && Second(reason) is { } second) return Both(reason, top, second);
         return reason.Form switch
@@ -70,6 +81,7 @@ public static class OpeningSentence
     public static string ToLookAt(Reason reason, string judged)
     {
         ArgumentNullException.ThrowIfNull(reason);
+        if (SumWords.Of(reason) is { } sum) return $"{judged}: {sum}.";
         return reason.Top is { } top
             ? $"{judged}: look at the {top.What.Word}, which {top.What.Verb("has", "have")} the most say in it."
             : $"{judged}: look at the hook, for nothing else is tied here.";
@@ -88,28 +100,68 @@ public static class OpeningSentence
                 : $"{The(what)} {what.Verb("decides", "decide")}: it {now}, and {lacks} it {without}.";
     }
 
+    /// <summary>Where no part that is tied on turns it by itself.</summary>
+    /// <param name="most">What the ledger counts highest for the way it rides.</param>
+    public static string OfMany(Thing most, string now)
+    {
+        ArgumentNullException.ThrowIfNull(most);
+        return $"{The(most)} {most.Verb("counts", "count")} most here: it {now}, whichever one part is left off.";
+    }
+
+    /// <summary>Where the rule of thumb and the line of pull do not agree.</summary>
+    public static string OfRuleOfThumb(bool below) =>
+        $"Held level its weight lies {(below ? "below" : "above")} the eye; towed, the fly lies at another angle, "
+        + $"and it acts {(below ? "above" : "below")} the line of pull.";
+
     public static string OfBareHook() => "Nothing is tied on this hook yet, so the bare hook falls and rides as the cast leaves it.";
 
     public static string TooFew() => "There are too few parts on this hook yet.";
 
     public static string Missing(string part) => $"There {(IsPlural(part) ? "are" : "is")} no {part} on this hook yet.";
 
-    /// <summary>Flies that are set against one another.</summary>
-    public static string OfTwo(string more, string less, Reason reason)
+    /// <summary>Flies that are set against one another: which has more, and what makes it so.</summary>
+    /// <param name="first">The fly the reason goes from.</param>
+    public static string OfTwo(string first, string second, Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
         if (reason.Top is not { } top) return OfOne(reason);
-        if (!reason.IsNoticeable && reason.Shares.FirstOrDefault(x => x.Si * top.Si < 0) is { } against)
-            return $"What the {top.What.Word} {top.What.Verb("gives", "give")}, "
-                + $"the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same.";
-        return $"Between {Names(less, more) ?? "the two flies"}, {Difference(top)} {top.What.Verb("makes", "make")} the most difference.";
+        if (!reason.IsNoticeable)
+        {
+            return reason.Shares.FirstOrDefault(x => x.Si * top.Si < 0) is { } against
+                ? $"What the {top.What.Word} {top.What.Verb("gives", "give")}, "
+                    + $"the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same."
+                : $"They come out much the same: {Difference(top)} {top.What.Verb("makes", "make")} little difference.";
+        }
+
+        bool secondHasMore = reason.ToSi > reason.FromSi;
+        string most = $"{Difference(top)} {top.What.Verb("makes", "make")} the {(reason.Shares.Length > 1 ? "most " : "")}difference";
+        string winner = Names(first, second) is null ? $"The {(secondHasMore ? "second" : "first")} of the two" : secondHasMore ? second : first;
+        return $"{winner} {MoreWords(reason)}: {most}.";
     }
+
+    private static string MoreWords(Reason reason) => reason.Quantity switch
+    {
+        "mass" => "is the heavier",
+        "mass with held water" => "is the heavier to cast",
+        "held water" => "carries more water",
+        "wet weight" => "weighs more in the water",
+        "displaced volume" => "pushes more water aside",
+        "sink rate" => "sinks faster",
+        "depth" => "gets deeper",
+        "drag" => "is pulled on harder by the water",
+        "pitch" => "rides more nose up",
+        "pitch while sinking" => "sinks more nose up",
+        "hang angle" => "hangs further from plumb",
+        "rides as intended" => "rides right more often",
+        "lean" => "leans further over",
+        _ => $"has the larger {ShortName(reason)}",
+    };
 
     /// <summary>Two that stand the wrong way round, and what to look at.</summary>
     public static string OfPair(string one, string other, Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        string look = reason.Top is { } top ? $": compare {Difference(top)} of both" : ": compare their hooks";
+        string look = reason.Top is { } top ? $": compare {Difference(top)} in both" : ": compare their hooks";
         return $"{Names(one, other) ?? "Two neighbors"} stand the wrong way round{look}.";
     }
 
@@ -123,10 +175,24 @@ public static class OpeningSentence
     /// <summary>An argument that no fly can be held against.</summary>
     public static string OfArgument() => "Hold each step against a fly in the hand: its parts, its eye, its knot, and the water.";
 
-    /// <summary>An explanation that a person reads.</summary>
-    public static string OfExplanation() => "Your mentor looks for what you say of the parts, the eye, the knot and the water.";
+    /// <summary>An explanation that is held against a good one.</summary>
+    /// <param name="modelAnswer">Null where the author wrote none.</param>
+    public static string OfExplanation(string? modelAnswer)
+    {
+        string[] spoken = [.. ExplainWords.In(modelAnswer ?? "").Take(MostWordsOfExplanation)];
+        return spoken.Length == 0 ? "See which part, eye, knot or water yours blames, and whether it says why."
+            : $"See whether yours speaks of {Grammar.And(spoken.Select(w => $"the {w}"))}, and says why.";
+    }
 
-    private static string Difference(ReasonShare top) => top.What.Kind == ThingKind.Rest ? "the whole of the hook and its parts" : $"the {top.What.Word}";
+    private const int MostWordsOfExplanation = 4;
+
+    private static string Difference(ReasonShare top) => top switch
+    {
+        { What.Kind: ThingKind.Rest } => "the whole of the hook and its parts",
+        { What.Kind: ThingKind.Hook, Turned: { Length: 1 or 2 } turned } when turned.All(t => t.Key is "wire" or "shank" or "gape" or "bend" or "size") =>
+            $"the hook's {Grammar.And(turned.Select(t => t.Key))}",
+        _ => $"the {top.What.Word}",
+    };
 
     private static string MadeOf(Reason reason, ReasonShare top)
     {
@@ -135,7 +201,7 @@ public static class OpeningSentence
             "held water" or "mass with held water" => $"{The(top.What)} comes on top of the dry fly, and you cast that too",
             "wet weight" => $"{The(top.What)} {top.What.Verb("gives", "give")} the most weight in the water",
             "displaced volume" => $"{The(top.What)} {top.What.Verb("pushes", "push")} the most water aside",
-            "mass of" or "mass moment of" or "center, x of" or "keel moment of" => $"{The(top.What)} alone {top.What.Verb("is", "are")} asked about here",
+            "mass moment of" or "center, x of" or "keel moment of" => $"{The(top.What)} alone {top.What.Verb("is", "are")} asked about here",
             _ => $"{The(top.What)} {top.What.Verb("is", "are")} the heaviest thing on it",
         };
         return top.What.Kind != ThingKind.HeldWater && reason.Quantity is "held water" or "mass with held water" && top.What.Kind != ThingKind.HeldWater
@@ -184,9 +250,15 @@ public static class OpeningSentence
     {
         if (reason.FromSi is not { } from || reason.ToSi is not { } to)
             return reason.ToSi is null ? "it no longer rides so that this can be told" : "it rides so that this can be told";
-        if (!reason.IsNoticeable) return $"{Stays(reason)} about the same";
+        if (!reason.IsNoticeable) return StaysAsOften(reason.Quantity, to) ?? $"{Stays(reason)} about the same";
         if (reason.Quantity == "lean" && from < 90 * Degree != to < 90 * Degree) return to > from ? "it turns over" : "it comes the right way up";
         return MoveWords.Of(reason.Quantity).Say(to > from);
+    }
+
+    private static string? StaysAsOften(string quantity, double share)
+    {
+        string? does = quantity switch { "rides as intended" => "ride as intended", "leans" => "lean", "flips" => "flip", _ => null };
+        return does is null ? null : $"just as {(share < 0.5 ? "few" : "many")} flies {does} as before";
     }
 
     // "the keel height stays".
@@ -194,9 +266,6 @@ public static class OpeningSentence
 
     private static string ShortName(Reason reason) => reason.Quantity switch
     {
-        "rides as intended" => "share of flies riding right",
-        "leans" => "share of flies leaning",
-        "flips" => "share of flies flipping",
         "mass with held water" => "mass to cast",
         [.., 'o', 'f'] => $"{reason.Quantity} the {reason.Part}",
         var quantity => quantity.Split(',')[0],

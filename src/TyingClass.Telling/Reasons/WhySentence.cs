@@ -31,6 +31,14 @@ public static class WhySentence
         return names.Length == 0 ? "Nothing but the hook has a say in this." : $"What has a say in it, the most first: {Grammar.And(names)}.";
     }
 
+    /// <summary>"The pitch goes from 4° to 9°."</summary>
+    /// <param name="ends">Before and after, told apart where they differ.</param>
+    public static string Goes(string phrase, IReadOnlyList<string> ends)
+    {
+        ArgumentNullException.ThrowIfNull(ends);
+        return ends[0] == ends[1] ? $"The {phrase} stays {ends[1]}." : $"The {phrase} goes from {ends[0]} to {ends[1]}.";
+    }
+
     private static string Change(Reason reason, UnitSystem units)
     {
         string the = $"the {reason.Phrase(units)}", with = Grammar.And(reason.Shares.Take(MostShares).Select(TurnedWords.Of));
@@ -44,6 +52,7 @@ public static class WhySentence
         }
 
         if (ends[0] == ends[1] || reason.Shares.IsEmpty) return $"{Grammar.Capital(the)} stays {ends[1]}.";
+        if (!reason.IsNoticeable) return $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}: too little to notice.";
         string goes = $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}.";
         if (reason.Shares.Length == 1) return $"{goes} All of it came {with}.";
         string gave = Grammar.And(Worth(reason).Select(s =>

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace TyingClass.Telling.Sentences;
 
 /// <summary>What differs between two recipes, in the words of the bench.</summary>
@@ -18,4 +20,29 @@ public static class ChangeWords
         (_, _, null) => $"{said}: was {before}, now left open",
         _ => $"{said}: {before} → {after}",
     };
+
+    /// <summary>What was changed from one recipe to another as typed, each in a few words.</summary>
+    /// <param name="kindsBefore">The kinds of its parts, in tying order.</param>
+    public static IEnumerable<string> Between(
+        IReadOnlyDictionary<string, string> before, ImmutableArray<string> kindsBefore, IReadOnlyDictionary<string, string> after,
+        ImmutableArray<string> kindsAfter)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        bool sameParts = kindsBefore.SequenceEqual(kindsAfter);
+        foreach (string kind in sameParts ? [] : Without(kindsBefore, kindsAfter)) yield return $"{kind} taken out";
+        foreach (string kind in sameParts ? [] : Without(kindsAfter, kindsBefore)) yield return $"{kind} put in";
+        if (!sameParts && kindsBefore.Order().SequenceEqual(kindsAfter.Order())) yield return "the parts in another order";
+        foreach (string path in before.Keys.Union(after.Keys).Where(p => sameParts || !p.StartsWith("parts[", StringComparison.Ordinal)))
+        {
+            string? was = before.GetValueOrDefault(path), now = after.GetValueOrDefault(path);
+            if (was != now) yield return Line(PathWords.Say(path, kindsBefore), was, now, wholePart: false);
+        }
+
+        static IEnumerable<string> Without(ImmutableArray<string> some, ImmutableArray<string> others)
+        {
+            List<string> left = [.. others];
+            return some.Where(k => !left.Remove(k));
+        }
+    }
 }

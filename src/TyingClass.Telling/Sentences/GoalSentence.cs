@@ -14,6 +14,8 @@ public static class GoalSentence
     /// <param name="highSi">Plus infinity for none.</param>
     public static string Asked(string phrase, Magnitude? what, double lowSi, double highSi, UnitSystem units)
     {
+        if (what?.Dimension == Dimension.Share && phrase.StartsWith(ShareOf, StringComparison.Ordinal))
+            return $"of 100 flies tied like it, {Flies(lowSi, highSi)}{phrase[ShareOf.Length..]}";
         return (double.IsFinite(lowSi), double.IsFinite(highSi)) switch
         {
             (true, false) => $"{phrase}: at least {Bound(lowSi)}",
@@ -23,6 +25,17 @@ public static class GoalSentence
 
         string Bound(double si) => Stated.SayOrCount(si, what?.Dimension, units);
     }
+
+    private const string ShareOf = "share of flies tied like it that";
+
+    private static string Flies(double low, double high) => (double.IsFinite(low) && low > 0, double.IsFinite(high) && high < 1) switch
+    {
+        (true, false) => $"at least {Hundred(low)}",
+        (false, _) => $"at most {Hundred(high)}",
+        _ => $"between {Hundred(low)} and {Hundred(high)}",
+    };
+
+    private static string Hundred(double share) => Numbers.Write(100 * share, 1);
 
     /// <summary>The figure reached, with as many digits as it takes to tell it from the bound it misses.</summary>
     /// <param name="what">Null for a plain count.</param>
@@ -42,6 +55,8 @@ public static class GoalSentence
     {
         VerdictKind.Hangs => "cannot be told, because it hangs rather than rides",
         VerdictKind.Floats => "cannot be told, because it floats",
-        _ => missingPart is null ? "cannot be told for this fly" : $"none: there is no {missingPart} on this fly",
+        _ => missingPart is null ? "cannot be told for this fly" : $"none: there {(IsPlural(missingPart) ? "are" : "is")} no {missingPart} on this fly",
     };
+
+    private static bool IsPlural(string part) => Recipes.Parts.KindsOfPart.FindByName(part) is { IsPlural: true };
 }

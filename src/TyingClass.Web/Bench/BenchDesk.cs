@@ -63,7 +63,8 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
         {
             Versions = versions,
             Problems = solved.Problems,
-            Form = Typed.Split(text) is { } draft ? new RecipeFormBuilder(draft, solved.Problems, new FreeRules()).Build() : null,
+            Form = Typed.Split(text) is { } draft
+                ? new RecipeFormBuilder(draft, solved.Problems, new FreeRules(), solved.Fly?.Built.Assumed ?? []).Build() : null,
             Sliders = solved.Fly is { } built ? Sliders.Of(built.Recipe, built.Built, soakS ?? double.PositiveInfinity, Units) : [],
             Result = solved.Fly is { } fly ? Show(fly, soaked, brief ? null : tip) : null,
             Beside = beside,

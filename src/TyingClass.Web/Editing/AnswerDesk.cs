@@ -5,6 +5,7 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
@@ -104,9 +105,10 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             Problems = found,
             Attempts = attempts,
             InLesson = inLesson,
-            Form = typed.Draft is { } draft ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft)).Build() : null,
+            Form = typed.Draft is { } draft && !inLesson
+                ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft), Assumed(typed.Text)).Build() : null,
             Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
-            Fresh = Fresh(work.Exercise, attempts, inLesson),
+            Fresh = work.GoesOnFresh ? Fresh(work.Exercise, attempts, inLesson) : null,
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
@@ -125,6 +127,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     // However often it is drawn: how it swims is what an attempt tells (docs/decisions/0010).
     private IHtmlContent? InTheVise(string text) => text.Length <= AnswerLimit.MostBytes ? pictures.Draw(text, Plates.Vise) : null;
+
+    private ImmutableArray<Assumption> Assumed(string text) =>
+        text.Length <= AnswerLimit.MostBytes && flies.Attitude(text) is { } fly ? fly.Built.Assumed : [];
 
     private static bool IsBareHook(Exercise exercise, ImmutableArray<Attempt> attempts) => exercise.RecipeText is null && attempts.IsEmpty;
 
@@ -151,6 +156,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     {
         Picture = inLesson ? null : Picture(exercise, attempt),
         Doubt = inLesson ? null : Doubt(exercise, attempt),
+        Cards = Cards(exercise, attempt),
         Regraded = Regraded(exercise, attempt),
         Heading = exercise.Kind.FeedbackHeading,
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
@@ -183,11 +189,16 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         },
     };
 
+    private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
+        exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise
+            ? [.. AskedRecipes.Of(answered).Select(RecipeCard.Of).OfType<RecipeCard>()] : [];
+
     private string? Doubt(Exercise exercise, Attempt attempt)
     {
+        // Nothing holds a bare hook, so there is nothing to be sure of.
         string? told = exercise.Kind.AnswerIsRecipe ? attempt.AnswerText
             : IsTold(exercise, [attempt]) && AskedRecipes.Change(exercise) is null && AskedRecipes.Of(exercise).ToArray() is [var only] ? only : null;
-        return told is not null && flies.Attitude(told) is { } fly ? DoubtSentence.Of(fly.Doubt) : null;
+        return told is not null && flies.Attitude(told) is { } fly && fly.Built.Body.Parts.Length > 1 ? DoubtSentence.Of(fly.Doubt) : null;
     }
 
     private string? Regraded(Exercise exercise, Attempt attempt)

@@ -10,6 +10,9 @@ namespace TyingClass.Web.Editing;
 /// <param name="Address">Where its form is sent.</param>
 public sealed record Assignment(Lesson Lesson, Exercise Exercise, string Address)
 {
+    /// <summary>After a wrong vote the next answer is of a fresh fly; false where the next problem is one by itself.</summary>
+    public bool GoesOnFresh { get; init; } = true;
+
     /// <summary>The visitor's, first to last.</summary>
     public required Func<ImmutableArray<Attempt>> Attempts { get; init; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Storage.Attempts;
 
@@ -8,6 +9,14 @@ public sealed record AttemptView(Attempt Attempt)
 {
     /// <summary>The fly that was sent in as it swims; in a repair, below the fly that was given.</summary>
     public IHtmlContent? Picture { get; init; }
+
+    /// <summary>Of the fly that was sent in. A bare hook stays as the cast leaves it: a share that rides as intended would say otherwise.</summary>
+    public IEnumerable<KeptFigure> Figures => Attempt.Figures.IsEmpty || RecipeCard.Of(Attempt.AnswerText) is not { Parts.IsEmpty: true }
+        ? Attempt.Figures
+        : Attempt.Figures.Where(f => !f.Name.EndsWith("Share", StringComparison.Ordinal));
+
+    /// <summary>The flies it was about, where those are not the ones the exercise began with.</summary>
+    public ImmutableArray<RecipeCard> Cards { get; init; } = [];
 
     /// <summary>What the first part of its feedback is about; null for what the fly would do.</summary>
     public string? Heading { get; init; }

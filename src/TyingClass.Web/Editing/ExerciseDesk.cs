@@ -3,16 +3,22 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Storage.Attempts;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Editing;
 
 /// <summary>The exercises of the course, by id.</summary>
-public sealed class ExerciseDesk(ICourseSource course, AttemptStore store, Visitor visitor, AnswerDesk desk, ClassCalendar calendar)
+public sealed class ExerciseDesk(
+    ICourseSource course, AttemptStore store, Visitor visitor, AnswerDesk desk, ClassCalendar calendar, AfterAnswer after)
 {
     /// <param name="attemptNumber">The attempt to show and to begin from; the latest when null; none when 0.</param>
     /// <returns>Null for an exercise nobody knows.</returns>
-    public ExerciseView? Open(string exerciseId, int? attemptNumber = null, bool inLesson = false) =>
-        Find(exerciseId) is { } work ? desk.Open(work, attemptNumber, inLesson) : null;
+    public ExerciseView? Open(string exerciseId, int? attemptNumber = null, bool inLesson = false)
+    {
+        if (Find(exerciseId) is not { } work) return null;
+        ExerciseView view = desk.Open(work, attemptNumber, inLesson);
+        return view.Shown is null || inLesson ? view : view with { After = after.Of(work.Lesson, work.Exercise) };
+    }
 
     /// <summary>
     /// Grades and keeps a submitted answer, or does what another button asks of the form. Before the exercise opens for the visitor's class, neither.

@@ -4,6 +4,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Attempts;
+using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Editing;
 
@@ -42,6 +43,9 @@ public sealed record ExerciseView
     /// <summary>The one whose feedback is shown.</summary>
     public AttemptView? Shown { get; init; }
 
+    /// <summary>What comes after the answer that is shown; null where none is, and in a lesson, which goes on below it.</summary>
+    public AfterView? After { get; init; }
+
     /// <summary>True when the form stands in its lesson.</summary>
     public bool InLesson { get; init; }
 
@@ -55,6 +59,13 @@ public sealed record ExerciseView
     /// <summary>Rows for the text, so that a whole recipe is seen at once.</summary>
     public int Rows => Math.Clamp(Typed.Text.Count(c => c == '\n') + 3, 12, 60);
 
+    /// <summary>What was answered, in one line.</summary>
+    public string InShort(Attempt attempt)
+    {
+        ArgumentNullException.ThrowIfNull(attempt);
+        return Exercise.Kind.InShort(Exercise, attempt.AnswerText, Attempts.LastOrDefault(a => a.Number < attempt.Number)?.AnswerText);
+    }
+
     /// <summary>The line an error stands in; null where there is none to point at.</summary>
     public string? LineAt(AnswerProblem problem)
     {
@@ -66,14 +77,18 @@ public sealed record ExerciseView
     /// <summary>One for each failed attempt.</summary>
     public IEnumerable<string> OpenHints => HintsAreOver ? [] : Exercise.Hints.Take(Failed);
 
-    /// <summary>Once the answer is known, by passing or by being told, a hint leads nowhere.</summary>
-    public bool HintsAreOver => Passed || (Exercise.Kind.TellsTheAnswer && !Attempts.IsEmpty);
+    /// <summary>Once the answer is known, by passing or by being told, a hint leads nowhere; with a fresh fly it is not known.</summary>
+    public bool HintsAreOver => Passed || (Exercise.Kind.TellsTheAnswer && !Attempts.IsEmpty && Fresh is null);
 
     /// <summary>What the adviser said last, once the author's hints are used up.</summary>
     public string? Advice => Passed || Failed <= Exercise.Hints.Length ? null : Attempts.LastOrDefault(a => !a.Passed)?.Feedback?.WhereToLook;
 
-    /// <summary>The model answer is the reward of an answer, never a way around one.</summary>
-    public string? ModelAnswer => Attempts.Any(a => a.Passed || a.AwaitsReview) ? Exercise.ModelAnswer : null;
+    /// <summary>
+    /// The model answer is the reward of an answer, never a way around one. Where the feedback tells the answer there is nothing left to show.
+    /// </summary>
+    public string? ModelAnswer => (!Exercise.Kind.TellsTheAnswer || Exercise.Kind.IsMarkedByPerson) && Attempts.Any(a => a.Passed || a.AwaitsReview)
+        ? Exercise.ModelAnswer
+        : null;
 }
 
 /// <param name="Picture">In the vise before there is an answer, as it swims afterward; null where there is no room for it.</param>

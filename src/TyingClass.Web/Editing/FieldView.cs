@@ -13,6 +13,18 @@ public sealed record FieldView(string Path, string Label)
     /// <summary>For a choice; the value is always among them.</summary>
     public ImmutableArray<string> Options { get; init; } = [];
 
+    /// <summary>May be chosen too, but seldom is: offered after the others.</summary>
+    public ImmutableArray<string> OtherOptions { get; init; } = [];
+
+    /// <summary>What stands for an empty choice.</summary>
+    public string WhenEmpty => Usual is { } usual ? $"as usual: {usual}" : "as usual";
+
+    /// <summary>What is taken where nothing is filled in; null where that is not known.</summary>
+    public string? Usual { get; init; }
+
+    /// <summary>Shown in an empty field.</summary>
+    public string Prompt => IsNote ? Example : Usual is { } usual ? $"usual: {usual}" : Example.Length > 0 ? $"such as {Example}" : "";
+
     /// <summary>Offered while typing; anything else may be typed too.</summary>
     public ImmutableArray<string> Suggestions { get; init; } = [];
 

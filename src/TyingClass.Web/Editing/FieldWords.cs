@@ -19,7 +19,10 @@ internal static class FieldWords
         new FieldView("hook.shank", "Shank") { Example = "4XL or 22 mm", Suggestions = ["standard", "1XL", "2XL", "3XL", "4XL", "1XS", "2XS"] },
         new FieldView("hook.wire", "Wire") { Example = "2XH or 0.8 mm", Suggestions = ["standard", "1XH", "2XH", "1XF", "2XF"] },
         new FieldView("hook.gape", "Gape") { Example = "8.5 mm" },
-        new FieldView("hook.eye", "Eye") { Example = "down 25°", Suggestions = ["straight", "up", "down", "down 25°", "jig 45°", "jig 60°", "jig 90°"] },
+        new FieldView("hook.eye", "Eye")
+        {
+            Example = "down 25°", Usual = "straight", Suggestions = ["straight", "up", "down", "down 25°", "jig 45°", "jig 60°", "jig 90°"]
+        },
         new FieldView("hook.bend", "Bend") { Options = ["", "round", "long", "square"] },
         new FieldView("hook.mass", "Mass, weighed") { Example = "0.21 g" },
         new FieldView("fishing.leader", "Leader") { Example = "0.25 mm or 8 lb",
@@ -57,7 +60,11 @@ internal static class FieldWords
         return key switch
         {
             "side" => field with { Options = ["", .. known.Sides.Select(s => s.ToString().ToLowerInvariant())] },
-            "material" => field with { Suggestions = [.. Materials.All.Select(m => m.Name).Where(known.SuitedMaterials.Contains)] },
+            "material" => field with
+            {
+                Options = ["", .. Materials.All.Select(m => m.Name).Where(known.SuitedMaterials.Contains)],
+                OtherOptions = [.. Materials.All.Select(m => m.Name).Where(m => !known.SuitedMaterials.Contains(m))],
+            },
             _ when known.FieldFor(key) is { } worded => field with { Label = worded.Label, Example = worded.Example ?? field.Example },
             _ => field,
         };

@@ -1,13 +1,17 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.Editing;
 
 /// <summary>Lays a draft out as a form, with each error at its field and what the exercise allows beside it.</summary>
-internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<AnswerProblem> problems, EditRules rules)
+/// <param name="assumed">What the fly of this draft takes for whatever it leaves open; empty where none can be built of it.</param>
+internal sealed class RecipeFormBuilder(
+    RecipeDraft draft, ImmutableArray<AnswerProblem> problems, EditRules rules, ImmutableArray<Assumption> assumed = default)
 {
     private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
 
@@ -44,7 +48,46 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
         return new PartView(
             index, kindTyped, kindField,
             [.. keys.Select(key => Finish(FieldWords.ForPart(index, key, kind))).Where(IsWorthShowing)],
-            ErrorsAt(path));
+            [.. ErrorsAt(path).Select(e => FormWords.AtField(e, kind))]);
+    }
+
+    private KindOfPart? KindAt(string path) => PartAt(path) is { } index ? KindsOfPart.Find(draft.Get($"parts[{index}].part") ?? "") : null;
+
+    private static int? PartAt(string path) =>
+        path.StartsWith("parts[", StringComparison.Ordinal) && int.TryParse(path.AsSpan(6, path.IndexOf(']') - 6), out int index) ? index : null;
+
+    // Behind what is tied in before it.
+    private ImmutableArray<string> Places(FieldView field) => PartAt(field.Path) is { } index
+        ? ["bend", .. Names.Take(index).Select(name => $"behind the {name}"), "0.5 × shank"]
+        : field.Suggestions;
+
+    private string? Usual(string path)
+    {
+        if (assumed.IsDefaultOrEmpty) return null;
+        string key = path[(path.LastIndexOf('.') + 1)..];
+        string owner = PartAt(path) is { } index ? Names.ElementAtOrDefault(index) ?? "" : path.Split('.')[0];
+        string[] said = key switch { "at" => ["place"], "diameter" => ["diameter", "wire diameter", "line"], "leader" => ["leader diameter"], _ => [key] };
+        return said.Select(word => assumed.FirstOrDefault(a => a.What == $"{owner} {word}"))
+            .FirstOrDefault(a => a is not null) is { } found ? Rounded(found.Value) : null;
+    }
+
+    // As finely as a tyer can measure, not as finely as it is computed.
+    private static string Rounded(string value) => new[] { Dimension.Length, Dimension.Mass }
+        .Select(d => Units.TryParse(value, d, out double si, out _) ? Stated.Say(si, d, UnitSystem.Metric) : null).FirstOrDefault(v => v is not null) ?? value;
+
+    // As the body names them: the second wing is "wing 2".
+    private IEnumerable<string> Names
+    {
+        get
+        {
+            Dictionary<string, int> seen = [];
+            for (int i = 0; i < draft.PartCount; i++)
+            {
+                string kind = draft.Get($"parts[{i}].part") ?? "";
+                int count = seen[kind] = seen.GetValueOrDefault(kind) + 1;
+                yield return count == 1 ? kind : FormattableString.Invariant($"{kind} {count}");
+            }
+        }
     }
 
     private FieldView Finish(FieldView field)
@@ -55,8 +98,10 @@ internal sealed class RecipeFormBuilder(RecipeDraft draft, ImmutableArray<Answer
         return field with
         {
             Value = value,
-            Options = field.Options.IsEmpty || field.Options.Contains(value) ? field.Options : [value, .. field.Options],
-            Errors = ErrorsAt(field.Path),
+            Options = field.Options.IsEmpty || field.Options.Contains(value) || field.OtherOptions.Contains(value) ? field.Options : [value, .. field.Options],
+            Suggestions = field.Path.EndsWith("].at", StringComparison.Ordinal) ? Places(field) : field.Suggestions,
+            Usual = value.Length == 0 ? Usual(field.Path) ?? field.Usual : null,
+            Errors = [.. ErrorsAt(field.Path).Select(e => FormWords.AtField(e, KindAt(field.Path)))],
             Locked = locked,
             Note = locked ? null : rules.NoteOn(field.Path, value),
         };

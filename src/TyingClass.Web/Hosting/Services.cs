@@ -55,6 +55,9 @@ internal static class Services
         services.AddScoped<BenchDesk>();
         services.AddScoped<BenchRun>();
         services.AddScoped<CourseProgress>();
+        services.AddScoped<AfterAnswer>();
+        services.AddScoped<NewsBoard>();
+        services.AddScoped<GuestWords>();
         services.AddSingleton<PracticeDraws>();
         services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();

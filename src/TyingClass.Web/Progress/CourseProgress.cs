@@ -7,7 +7,11 @@ using TyingClass.Web.Identity;
 
 namespace TyingClass.Web.Progress;
 
-public sealed record ExerciseLine(Exercise Exercise, StandingKind Kind, int Attempts, Lateness Lateness = Lateness.None);
+public sealed record ExerciseLine(Exercise Exercise, StandingKind Kind, int Attempts, Lateness Lateness = Lateness.None)
+{
+    /// <summary>Still to be done; what waits for a mark is out of the student's hands.</summary>
+    public bool IsOpen => Kind is StandingKind.Trying or StandingKind.Untried;
+}
 
 public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exercises)
 {
@@ -18,16 +22,17 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
     public string? Due { get; init; }
 
     public int Passed => Exercises.Count(e => e.Kind == StandingKind.Passed);
+
+    public bool IsBegun => Exercises.Any(e => e.Kind != StandingKind.Untried);
 }
 
 /// <param name="Next">The next thing to do; null when nothing is left.</param>
 /// <param name="Started">True once anything was answered.</param>
-public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (Lesson Lesson, ExerciseLine Line)? Next, bool Started,
+public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (LessonLine Lesson, ExerciseLine Line)? Next, bool Started,
     ImmutableArray<AuthorError> Problems)
 {
-    /// <summary>True for the lesson to go on with and those begun and not done: only their exercises are laid out at once.</summary>
-    public bool IsOpen(LessonLine line) => line.Lesson == Next?.Lesson
-        || (line.Passed < line.Exercises.Length && line.Exercises.Any(e => e.Kind != StandingKind.Untried));
+    /// <summary>Handed in and not read yet, in the course's order.</summary>
+    public ImmutableArray<ExerciseLine> Waiting => [.. Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind == StandingKind.Waiting)];
 }
 
 /// <summary>Where the visitor is in the course.</summary>
@@ -45,11 +50,11 @@ public sealed class CourseProgress(ICourseSource source, AttemptStore store, Vis
     public Dictionary<string, Standing> Standings() =>
         visitor.Person is { } person ? store.StandingsOf(person.Id).ToDictionary(s => s.ExerciseId) : [];
 
-    // The course's own order; what waits for a mark is out of the student's hands.
-    private static (Lesson, ExerciseLine)? Next(ImmutableArray<LessonLine> lessons) =>
-        lessons.Where(l => l.Opens is null).SelectMany(l => l.Exercises.Select(e => (l.Lesson, e)))
-            .Where(pair => pair.e.Kind is StandingKind.Trying or StandingKind.Untried)
-            .Cast<(Lesson, ExerciseLine)?>().FirstOrDefault();
+    // The course's own order.
+    private static (LessonLine, ExerciseLine)? Next(ImmutableArray<LessonLine> lessons) =>
+        lessons.Where(l => l.Opens is null).SelectMany(l => l.Exercises.Select(e => (l, e)))
+            .Where(pair => pair.e.IsOpen)
+            .Cast<(LessonLine, ExerciseLine)?>().FirstOrDefault();
 
     private LessonLine Line(Lesson lesson, Dictionary<string, Standing> standings)
     {

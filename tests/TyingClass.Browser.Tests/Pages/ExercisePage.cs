@@ -40,6 +40,8 @@ internal sealed class ExercisePage(IPage page)
     /// <summary>The one sentence before all figures.</summary>
     public Task<string> OpeningAsync() => Feedback.Locator("p.opening").InnerTextAsync();
 
+    public Task<LocatorBoundingBoxResult?> OpeningBoxAsync() => Feedback.Locator("p.opening").BoundingBoxAsync();
+
     public Task UnfoldAsync(string summary) => Feedback.Locator("summary").GetByText(summary, new() { Exact = true }).ClickAsync();
 
     /// <summary>The four parts, in order.</summary>

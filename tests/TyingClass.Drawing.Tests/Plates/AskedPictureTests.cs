@@ -13,6 +13,7 @@ public sealed class AskedPictureTests
     [InlineData(FlyView.Falling)]
     [InlineData(FlyView.Hanging)]
     [InlineData(FlyView.Ahead)]
+    [InlineData(FlyView.Level)]
     public void Pair_TwoFlies_ShareOneScaleAndNoId(FlyView view)
     {
         (string first, string second) = FlyDrawing.Pair(

@@ -19,6 +19,7 @@ public sealed partial class EveryPictureTests
         ["front"] = FlyDrawing.Front,
         ["hang"] = FlyDrawing.Hang,
         ["fall"] = (f, o) => FlyDrawing.Seen(f, FlyView.Falling, o),
+        ["level"] = (f, o) => FlyDrawing.Seen(f, FlyView.Level, o),
         ["vise"] = FlyDrawing.Vise,
         ["tip"] = (f, o) => FlyDrawing.Tip(f, [], o),
         ["run"] = FlyDrawing.Run,

@@ -42,7 +42,7 @@ public sealed class CourseCheckerTests : IDisposable
     }
 
     [Theory]
-    [InlineData("parts[0].size: 4.4 mm", "The model answer fails: share of flies tied like it that ride as intended: at least 90 %: 0 %")]
+    [InlineData("parts[0].size: 4.4 mm", "The model answer fails: of 100 flies tied like it, at least 90 ride as intended: 0 %")]
     [InlineData("hook.eye: up", "The model answer is refused")]
     public void Check_ModelAnswerThatDoesNotPass_IsAnError(string model, string text) =>
         AssertFinds(Repair($"model answer:\n  {model}\n{NamedWrong}"), text);

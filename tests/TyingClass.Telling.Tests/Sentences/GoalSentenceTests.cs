@@ -31,4 +31,15 @@ public sealed class GoalSentenceTests
 
     [Fact]
     public void NotReached_NoSuchPart_NamesIt() => Assert.Equal("none: there is no bead on this fly", GoalSentence.NotReached(VerdictKind.Leans, "bead"));
+
+    [Fact]
+    public void NotReached_NoPartsThatComeInTwos_IsInThePlural() =>
+        Assert.Equal("none: there are no dumbbell eyes on this fly", GoalSentence.NotReached(VerdictKind.Leans, "dumbbell eyes"));
+
+    [Theory]
+    [InlineData(0.9, double.PositiveInfinity, "of 100 flies tied like it, at least 90 ride as intended")]
+    [InlineData(double.NegativeInfinity, 0.05, "of 100 flies tied like it, at most 5 ride as intended")]
+    [InlineData(0.3, 0.6, "of 100 flies tied like it, between 30 and 60 ride as intended")]
+    public void Asked_AShareOfFlies_IsCountedInFlies(double low, double high, string said) =>
+        Assert.Equal(said, GoalSentence.Asked(Magnitudes.RidesAsIntended.Phrase, Magnitudes.RidesAsIntended, low, high, UnitSystem.Metric));
 }

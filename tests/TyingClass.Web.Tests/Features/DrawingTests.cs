@@ -29,10 +29,10 @@ public sealed class DrawingTests : IDisposable
 
         Assert.Equal(["before", "after"], failed.Sheet.All("#feedback .fly-halves .half-name").Select(h => h.TextContent));
         Assert.Contains("flipped", failed.Sheet.Text("#feedback figure.plate"), StringComparison.Ordinal);
-        Assert.Contains("in the vise", failed.Sheet.Text(".brief figure.plate"), StringComparison.Ordinal);
+        Assert.Contains("in the vise", failed.Sheet.Text("#draft figure.plate"), StringComparison.Ordinal);
 
         ExercisePage drawn = await failed.Set("parts[0].side", "top").DrawAsync();
-        Assert.Contains("in the vise", drawn.Sheet.Text(".brief figure.plate"), StringComparison.Ordinal);
+        Assert.Contains("in the vise", drawn.Sheet.Text("#draft figure.plate"), StringComparison.Ordinal);
         Assert.False(drawn.Sheet.Has("#feedback"));
     }
 

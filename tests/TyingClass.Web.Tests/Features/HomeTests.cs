@@ -14,7 +14,9 @@ public sealed class HomeTests : IDisposable
         Sheet home = await _room.NewBrowser().OpenAsync("/");
 
         Assert.Equal(HttpStatusCode.OK, home.Status);
-        Assert.Equal("Before the eyes are moved", home.Text("#next-title"));
+        Assert.Equal("Which side is down", home.Text("#next-title"));
+        Assert.Equal("/lessons/first-evening", home.Find(".next a.button").GetAttribute("href"));
+        Assert.Contains("kept in this browser", home.Text(".waits"), StringComparison.Ordinal);
         Assert.Equal(["Which side is down", "Your own fly"], home.All(".lesson-line h3").Select(h => h.TextContent));
         Assert.All(home.All(".marks .word"), word => Assert.Equal("untried", word.TextContent));
         Assert.Empty(_room.Store.People.All());
@@ -32,6 +34,18 @@ public sealed class HomeTests : IDisposable
         Assert.Equal("On the scale", home.Text("#next-title"));
         Assert.Contains("1 of 3 exercises passed", home.Text(), StringComparison.Ordinal);
         Assert.Equal("passed", home.All(".marks .word").First().TextContent);
+    }
+
+    [Fact]
+    public async Task Home_OfABegunLesson_GoesOnWithItsNextExercise()
+    {
+        Browser browser = _room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+
+        Sheet home = await browser.OpenAsync("/");
+
+        Assert.Equal("/exercises/first-02", home.Find(".next a.button").GetAttribute("href"));
+        Assert.False(home.Has(".news"));
     }
 
     [Fact]

@@ -80,7 +80,7 @@ public sealed class InstructorTests : IDisposable
     {
         await _room.NewInstructorAsync(Passphrase);
         Browser browser = _room.NewBrowser();
-        SignInPage door = new(await browser.OpenAsync("/sign-in?door=open&next=" + Uri.EscapeDataString(next)));
+        SignInPage door = new(await browser.OpenAsync("/sign-in?next=" + Uri.EscapeDataString(next)));
         Assert.Equal("/class", (await door.EnterAsync(Passphrase)).Sheet.Address);
     }
 

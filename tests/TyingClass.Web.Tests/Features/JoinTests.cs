@@ -200,6 +200,38 @@ public sealed class JoinTests : IDisposable
         Assert.Equal(["Attempt 2: passed", "Attempt 1: passed"], (await ExercisePage.OpenAsync(other, "first-01")).Attempts);
     }
 
+    [Fact]
+    public async Task SignIn_WhereNobodyHasAnAccount_LeadsOnAsAGuestAndNotToTheInstructorsForm()
+    {
+        Sheet door = await _room.NewBrowser().OpenAsync("/sign-in");
+        Assert.Equal("Sign in", door.Heading);
+        Assert.False(door.Has("#code"));
+        Assert.Equal("/", door.Find(".guest-way a.button").GetAttribute("href"));
+        Assert.Contains("Nobody has an account here yet", door.Text(".guest-way"), StringComparison.Ordinal);
+        Assert.True((await door.Browser.OpenAsync("/sign-in?code=new")).Has("#code"));
+    }
+
+    [Fact]
+    public async Task Patterns_AskedForByAGuest_LeadToJoinOrOnAsAGuest()
+    {
+        await _room.NewInstructorAsync();
+        Sheet door = await _room.NewBrowser().OpenAsync("/patterns");
+        Assert.Equal("/sign-in?next=%2Fpatterns", door.Address);
+        Assert.Equal(["/bench", "/join"], door.All(".guest-way .tools a").Select(a => a.GetAttribute("href")));
+        Assert.True(door.Has("#passphrase"));
+    }
+
+    [Fact]
+    public async Task Explain_ForAGuestWithoutAClass_PromisesNoReader()
+    {
+        Browser guest = _room.NewBrowser();
+        Pages.ExercisePage page = await Pages.ExercisePage.OpenAsync(guest, "second-03");
+        Assert.Contains("nobody reads this", page.Sheet.Text("form.answer"), StringComparison.Ordinal);
+        page = await page.Answer("Because the eyes hang low under the shank.").SubmitAsync();
+        Assert.Contains("Nobody marks it here", page.Sheet.Text("#feedback"), StringComparison.Ordinal);
+        Assert.DoesNotContain("A person will read this", page.Sheet.Text(), StringComparison.Ordinal);
+    }
+
     public void Dispose() => _room.Dispose();
 
     private static async Task<Sheet> PressAsync(Browser browser, string what) => await PressAsync(await browser.OpenAsync("/account"), what);

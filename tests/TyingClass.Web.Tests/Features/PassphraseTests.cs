@@ -70,7 +70,8 @@ public sealed class PassphraseTests : IDisposable
     [Fact]
     public async Task SignIn_OnTheClubMachine_HidesWhatIsTypedUntilAsked()
     {
-        Sheet hidden = await _room.NewBrowser().OpenAsync("/sign-in?door=open");
+        await _room.NewInstructorAsync();
+        Sheet hidden = await _room.NewBrowser().OpenAsync("/sign-in");
         Assert.Equal("password", Field(hidden).Type);
         Assert.Equal("text", Field(await hidden.PressAsync("Show what I type")).Type);
     }

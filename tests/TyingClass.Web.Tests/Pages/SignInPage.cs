@@ -9,7 +9,7 @@ internal sealed record SignInPage(Sheet Sheet)
     public string Errors => Sheet.Has("[role=alert]") ? Sheet.Text("[role=alert]") : "";
 
     public static async Task<SignInPage> OpenAsync(Browser browser, bool withCode = false) =>
-        new(await browser.OpenAsync(withCode ? "/sign-in?code=new" : "/sign-in?door=open"));
+        new(await browser.OpenAsync(withCode ? "/sign-in?code=new" : "/sign-in"));
 
     public async Task<SignInPage> ClaimAsync(string code, string name, string passphrase)
     {

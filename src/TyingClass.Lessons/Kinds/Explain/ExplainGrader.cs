@@ -33,15 +33,16 @@ internal static partial class ExplainGrader
             ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
-                First = way?.First ?? OpeningSentence.OfExplanation(),
+                First = way?.First ?? OpeningSentence.OfExplanation(exercise.ModelAnswer),
                 Picture = way is null ? null : AskedPicture.Of(way.Reason, way.Pair),
                 WhatItWouldDo = fly is null
-                    ? "Nothing is computed here: a mentor or the instructor reads your explanation and marks it."
-                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. A mentor or the instructor reads your explanation and marks it.",
+                    ? "Nothing is computed here: in a class a mentor or the instructor reads your explanation and marks it."
+                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. In a class a mentor or the instructor reads your explanation "
+                        + "and marks it.",
                 Goals = [],
                 Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
-                WhereToLook = "Go on to the next one. The mark and its reason will stand here once somebody has read this.",
+                WhereToLook = "Go on to the next one. Once somebody has read this, the mark and its reason stand here.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };

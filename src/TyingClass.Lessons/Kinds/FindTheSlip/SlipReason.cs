@@ -21,8 +21,12 @@ internal static class SlipReason
         }
 
         Reason reason = fly.Start is { } start ? ChangeReason.Of(asked, start, fly) : OneFlyReason.Of(asked, fly);
-        string first = fly.Start is null ? OpeningSentence.OfOne(reason) : OpeningSentence.OfChange(reason);
+        string first = fly.Start is not null ? OpeningSentence.OfChange(reason, everyBit: true)
+            : asked.Quantity.Name == "keel height" && LevelLine(fly) is { } level && level > 0 != reason.ToSi > 0 ? OpeningSentence.OfRuleOfThumb(level > 0)
+            : OpeningSentence.OfOne(reason);
         FlyPair pair = fly.Start is null ? FlyPair.None : FlyPair.Change;
         return own.Length > 0 ? AnswerReason.Of(first, units, reason).Shown(reason, pair) : AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
     }
+
+    private static double? LevelLine(FlyFigures fly) => QuantityQuery.Known("level-line keel").Of(fly);
 }

@@ -34,6 +34,7 @@ internal static class MeasureGrader
             return GradeResult.Refused($"Write a number with its unit first{(query.Quantity.Dimension is { } d ? $", such as {Units.Example(d)}" : "")}.");
         if (answerText.Length > 200) return GradeResult.Refused("Write the number and its unit, and nothing else.");
         if (!GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out string error)) return GradeResult.Refused(error);
+        if (Plausible.Question(query, answer, answerText.Trim(), options.Units) is { } question) return GradeResult.Refused(question);
         FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
         if (query.Of(fly) is not { } key)
             return GradeResult.Refused("The engine has no such figure for this fly, so your answer was not marked. Please tell your instructor.");

@@ -61,7 +61,7 @@ internal static class PredictGrader
             {
                 First = reason.First,
                 Picture = reason.Picture,
-                WhatItWouldDo = What(exercise, flies, options.Units),
+                WhatItWouldDo = What(exercise, flies, key, options.Units),
                 Goals =
                 [
                     new GoalResult(
@@ -103,13 +103,18 @@ internal static class PredictGrader
         _ => "what the fly does",
     };
 
-    private static string What(Exercise exercise, AskedFlies flies, UnitSystem units)
+    private static string What(Exercise exercise, AskedFlies flies, string key, UnitSystem units)
     {
         if (((PredictTask)exercise.Task).Question is WhichHasMore more)
             return $"{more.FirstName}: {Say(flies.Fly)}. {more.SecondName}: {Say(flies.Other!)} ({PredictKey.Query(exercise).Heading(units)}).";
         if (((PredictTask)exercise.Task).Question is ChangeIn)
-            return $"The {PredictKey.Query(exercise).Phrase(units)} goes from {Say(flies.Fly)} to {Say(flies.Other!)}.";
-        if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictKey.Asked(exercise, own, flies.Fly) is { Length: > 0 } asked)
+        {
+            QuantityQuery query = PredictKey.Query(exercise);
+            return WhySentence.Goes(query.Phrase(units), query.SayApart(units, query.Of(flies.Fly), query.Of(flies.Other!)));
+        }
+
+        // All that the choices speak of would be a list: what the right one turns on is enough.
+        if (((PredictTask)exercise.Task).Question is OwnChoices own && PredictReason.Asked(exercise, own, flies.Fly, key) is { IsEmpty: false } asked)
             return QuantityQuery.Sentence(flies.Fly, asked, units);
         return VerdictSentence.Of(flies.Fly.Report, units);
 

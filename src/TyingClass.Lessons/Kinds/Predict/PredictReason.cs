@@ -29,7 +29,8 @@ internal static class PredictReason
     {
         WayReason way = WayReason.Of(fly, units);
         AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
-        return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
+        if (!way.NamesTop && told.Picture is { } picture) told = told with { Picture = picture with { Part = null, Words = null } };
+        return way.ByHands ? told : told with { NamesTop = way.NamesTop, Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
     }
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)
@@ -88,7 +89,7 @@ internal static class PredictReason
         CircumstanceReason.Sped(query, Math.Min(a, b), Math.Max(a, b), fly);
 
     /// <summary>What the right choice's condition speaks of; of all choices where that speaks of nothing.</summary>
-    private static ImmutableArray<QuantityQuery> Asked(Exercise exercise, OwnChoices own, FlyFigures fly, string key)
+    public static ImmutableArray<QuantityQuery> Asked(Exercise exercise, OwnChoices own, FlyFigures fly, string key)
     {
         int right = exercise.Choices.IndexOf(key);
         ConditionScope scope = PredictKind.Instance.OwnScope((PredictTask)exercise.Task, fly.Recipe);

@@ -20,6 +20,8 @@ internal sealed class SortKind : ExerciseKind
 
     public override bool TellsTheAnswer => false;
 
+    public override string InShort(Exercise exercise, string answerText, string? earlierText) => AnswerLine.Of(answerText, ", then ");
+
     internal override ImmutableArray<string> Keys => ["flies", "by", "order"];
 
     internal override ExerciseTask? Read(TaskReading reading) => SortReader.Read(reading.Fields, reading.Recipes);

@@ -75,6 +75,12 @@ internal static class TubTestGrader
 
         if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error))
             return null;
+        if (Plausible.Question(query, si, pair[1], units) is { } question)
+        {
+            error = question;
+            return null;
+        }
+
         double? predicted = query.Of(fly);
         return new Observation(name, predicted, si, query.Say(predicted, units), query.SayStated(si, units));
     }

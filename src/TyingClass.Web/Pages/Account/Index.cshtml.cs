@@ -89,7 +89,7 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     private async Task<IActionResult> LeaveAsync()
     {
         await account.LeaveEverywhereAsync(Me);
-        return LocalRedirect("/sign-in?door=open");
+        return LocalRedirect("/sign-in");
     }
 
     private PageResult ShowFields()

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Web.Evenings;
 using TyingClass.Web.Identity;
@@ -6,7 +7,7 @@ using TyingClass.Web.Progress;
 
 namespace TyingClass.Web.Pages.Home;
 
-public sealed class IndexModel(CourseProgress progress, ConceptBoard board, LentBoard lent, Visitor visitor) : PageModel
+public sealed class IndexModel(CourseProgress progress, ConceptBoard board, LentBoard lent, NewsBoard news, Visitor visitor) : PageModel
 {
     public CoursePlan Plan { get; private set; } = null!;
 
@@ -15,7 +16,12 @@ public sealed class IndexModel(CourseProgress progress, ConceptBoard board, Lent
     /// <summary>For a deputy.</summary>
     public LentView? Lent { get; private set; }
 
+    /// <summary>What a mentor or instructor did for them.</summary>
+    public ImmutableArray<NewsLine> News { get; private set; } = [];
+
     public bool ShowAuthorErrors => visitor.IsInstructor && !Plan.Problems.IsEmpty;
 
-    public void OnGet() => (Plan, Concepts, Lent) = (progress.Now(), board.Mine(), lent.Mine());
+    public bool IsGuest => !visitor.HasAccount;
+
+    public void OnGet() => (Plan, Concepts, Lent, News) = (progress.Now(), board.Mine(), lent.Mine(), news.Mine());
 }

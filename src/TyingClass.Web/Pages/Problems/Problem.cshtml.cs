@@ -47,7 +47,7 @@ public sealed class ProblemModel(LentBoard board) : PageModel, IKeepsTyped
         Typed = TypedFields.Kept(HttpContext);
         if (Response.StatusCode == StatusCodes.Status403Forbidden) Lent = board.Mine();
         if (Response.StatusCode == StatusCodes.Status401Unauthorized)
-            SignInAgain = "/sign-in?door=open&next=" + Uri.EscapeDataString(HttpContext.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalPath ?? "/");
+            SignInAgain = "/sign-in?next=" + Uri.EscapeDataString(HttpContext.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalPath ?? "/");
         Words = ProblemWords.For(Response.StatusCode, !Typed.IsEmpty, Lent is not null);
     }
 }

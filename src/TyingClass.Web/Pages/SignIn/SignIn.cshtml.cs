@@ -37,9 +37,26 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
 
     public string? Kept => ShownField.Again(HttpContext, Passphrase, isChosenNow: WithCode);
 
-    public void OnGet(string? door)
+    /// <summary>Led here from a page that only an account has; null when they came by themselves.</summary>
+    public string? Wanted => Room switch
     {
-        WithCode = (account.NeedsCode && door is null) || Code is not null;
+        "patterns" => "Patterns of your own are kept with an account.",
+        "pattern-book" => "The pattern book belongs to a class.",
+        "bench-log" => "The bench log is kept with an account.",
+        null or "" => null,
+        _ => "That page belongs to an account.",
+    };
+
+    public bool WantsToTie => Room == "patterns";
+
+    private string? Room => Next?.Split('?')[0].Trim('/').Split('/')[0];
+
+    /// <summary>Nobody has opened a class here yet, so nobody has an account.</summary>
+    public bool NobodyYet => account.NeedsCode;
+
+    public void OnGet()
+    {
+        WithCode = Code is not null;
         Code = null;
     }
 

@@ -1,0 +1,98 @@
+using AngleSharp.Dom;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+/// <summary>What stands on an exercise's page once it is answered.</summary>
+public sealed class AfterAnswerTests : IDisposable
+{
+    // What the course's own answer is.
+    private const string Mass = "0.47 g";
+
+    private readonly ClassRoom _room = new();
+
+    [Fact]
+    public async Task Answer_OnItsPage_IsSaidInWordsBeforeAnyDrawing()
+    {
+        ExercisePage page = await Answers.FailRepairAsync(_room.NewBrowser());
+        IElement[] order = [.. page.Sheet.All("main .opening, main .verdict, main svg[role=img], main form.answer")];
+        Assert.Equal(["verdict", "opening"], order.Take(2).Select(e => e.ClassList[0]));
+        Assert.True(order.Skip(2).First().Closest("#feedback") is not null, "The first drawing is not of the answer.");
+    }
+
+    [Fact]
+    public async Task Answer_ThatPassed_SaysWhatIsHeldAndLeadsOn()
+    {
+        ExercisePage page = await Answers.PassFirstAsync(_room.NewBrowser());
+        Assert.Equal("/exercises/first-02", page.Sheet.Find(".after a.button").GetAttribute("href"));
+        Assert.Equal("Next: On the scale", page.Sheet.Text(".after a.button"));
+        Assert.Contains("1 of 3 exercises of this lesson are done", page.Sheet.Text(".after"), StringComparison.Ordinal);
+        Assert.NotEmpty(page.Sheet.All(".held li"));
+    }
+
+    [Fact]
+    public async Task Answer_ThatFellShort_LeadsBackToItself()
+    {
+        ExercisePage page = await Answers.FailRepairAsync(_room.NewBrowser());
+        Assert.Equal("#answer", page.Sheet.Find(".after a.button").GetAttribute("href"));
+        Assert.True(page.Sheet.Has("#answer form.answer"));
+        Assert.False(page.Sheet.Has(".held"));
+    }
+
+    [Fact]
+    public async Task LastOfTheCourse_Passed_LeadsToTheNextLesson()
+    {
+        Browser browser = _room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+        await (await ExercisePage.OpenAsync(browser, "first-02")).Answer(Mass).SubmitAsync();
+        ExercisePage last = await Answers.PassRepairAsync(browser);
+        Assert.Contains("the last exercise of this lesson", last.Sheet.Text(".after"), StringComparison.Ordinal);
+        Assert.Equal("/lessons/second-evening", last.Sheet.Find(".after a.button").GetAttribute("href"));
+        Assert.Equal("Begin lesson 2: Your own fly", last.Sheet.Text(".after a.button"));
+    }
+
+    [Theory]
+    [InlineData("first-01", "point up", "point up")]
+    [InlineData("first-02", "5 g", "5 g")]
+    [InlineData("second-03", "Because the eyes hang low under the shank.", "Because the eyes hang low under the shank.")]
+    public async Task AttemptList_OfAnAnswer_SaysWhatWasAnswered(string id, string answer, string said)
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), id);
+        page = await (id == "first-01" ? page.Choose(answer) : page.Answer(answer)).SubmitAsync();
+        Assert.Equal(said, page.Sheet.Text(".attempt-list .answered-with"));
+    }
+
+    [Fact]
+    public async Task AttemptList_OfARepair_SaysWhatWasChanged()
+    {
+        Browser browser = _room.NewBrowser();
+        await Answers.FailRepairAsync(browser);
+        ExercisePage page = await Answers.PassRepairAsync(browser);
+        Assert.Equal(
+            ["the side the dumbbell eyes sit on: under → top", "the size of the dumbbell eyes: 4 mm → 4.2 mm"],
+            page.Sheet.All(".answered-with").Select(e => Sheet.Plain(e.TextContent)));
+    }
+
+    [Fact]
+    public async Task Draft_DrawnWithoutScripting_ComesBackToTheDrawing()
+    {
+        ExercisePage page = (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-03")).Set("parts[0].size", "5 mm");
+        string before = page.Sheet.Find("[data-draft-plate] svg").OuterHtml;
+        Assert.Equal("/exercises/first-03#draft", page.Sheet.Find("#draft ~ .tools button[value=draw]").GetAttribute("formaction"));
+        ExercisePage drawn = await page.DrawAsync();
+        Assert.NotEqual(before, drawn.Sheet.Find("#draft [data-draft-plate] svg").OuterHtml);
+        Assert.Empty(drawn.Attempts);
+    }
+
+    [Fact]
+    public async Task WrongVote_ThenAFreshFly_ShowsItsRecipeAndHints()
+    {
+        Browser browser = _room.NewBrowser();
+        ExercisePage wrong = await (await ExercisePage.OpenAsync(browser, "first-01")).Choose("point up").SubmitAsync();
+        Assert.False(wrong.Sheet.Has(".model-answer"));
+        Assert.False(wrong.Sheet.Has(".answered ~ .told .card"));
+    }
+
+    public void Dispose() => _room.Dispose();
+}
