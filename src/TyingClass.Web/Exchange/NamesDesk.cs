@@ -63,7 +63,7 @@ public sealed class NamesDesk(
         });
         if (!outcome.Refused.IsEmpty) return (null, Refused(roster, outcome.Refused));
         starts.KeepNames(room.Id, "", lastNameFirst: false, "");
-        return (ticket, roster);
+        return (outcome.Added.IsEmpty ? null : ticket, roster);
     }
 
     /// <summary>Text of a file.</summary>

@@ -5,7 +5,7 @@ using TyingClass.Web.Identity;
 namespace TyingClass.Web.Security;
 
 /// <summary>
-/// Slows down guessing at passphrases, codes and marks. Counted are wrong tries, by name and address together: a phone that guesses at a name makes only itself
+/// Slows down guessing at passphrases and codes. Counted are wrong tries, by name and address together: a phone that guesses at a name makes only itself
 /// wait. A browser that has opened an account before is counted by itself, so nobody in its room or elsewhere can make it wait. Wider counts, of a name from
 /// everywhere and of an address whatever the name, add short waits and never refuse.
 /// </summary>
@@ -16,7 +16,6 @@ public sealed class Doors(Delays delays, KnownDevices devices, IHttpContextAcces
     // A room full of phones mistypes a good deal.
     private const int FreeOfAddress = 60;
     private const int FreeOfName = 30;
-    private const int FreeMarks = 40;
 
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(30);
     private static readonly TimeSpan LongestOfMany = TimeSpan.FromSeconds(3);
@@ -37,9 +36,6 @@ public sealed class Doors(Delays delays, KnownDevices devices, IHttpContextAcces
 
     /// <summary>One more code, of a class or an instructor, from this address. A whole room may mistype it once or twice.</summary>
     public Task<DelayedTry?> TryCodeAsync() => TakeAsync($"code from {Address}", FreeOfAddress);
-
-    /// <summary>One more guest's mark typed by this person: a class is brought in on one evening.</summary>
-    public Task<DelayedTry?> TryMarkAsync(string personId) => TakeAsync($"mark by {personId}", FreeMarks);
 
     private Task<DelayedTry?> TakeAsync(string key, int free, params DelayRule[] wider) => delays.TakeAsync(
         new DelayRule(key, free, Longest), [.. wider, new DelayRule($"address {Address}", FreeOfAddress, LongestOfMany)], Http.RequestAborted);
