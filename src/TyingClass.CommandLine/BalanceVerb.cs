@@ -50,7 +50,7 @@ internal static class BalanceVerb
         BalanceReport r = fly.Report;
         output.WriteLine(fly.Recipe.Name);
         output.WriteLine(VerdictSentence.Of(r, Reader));
-        output.WriteLine(CauseSentence.Of(r, Reader));
+        output.WriteLine(CauseSentence.Of(fly, Reader));
         WriteDoubt(fly.Doubt, output);
         output.WriteLine();
         output.WriteLine(

@@ -25,12 +25,18 @@ internal static class CheckLessonsVerb
     private static int Check(string path, bool record, TextWriter output)
     {
         CheckResult result = CourseChecker.Check(path);
+        result = result with { Errors = [.. result.Errors, .. FigureDrawer.Check(result.Course)] };
         foreach (AuthorError error in result.Errors)
         {
             output.WriteLine(error with { File = Path.Combine(Path.GetRelativePath(Directory.GetCurrentDirectory(), path), error.File) });
         }
 
         LessonTable.Write(result.Measures, output);
+        foreach (IGrouping<(string Question, int Of), KeyCount> kind in result.Keys.GroupBy(k => (k.Question, k.Of)))
+        {
+            output.WriteLine($"{kind.Key.Of} questions “{kind.Key.Question}”; right is {string.Join(", ", kind.Select(k => $"{k.Choice}: {k.Right}"))}");
+        }
+
         int exercises = result.Course.Exercises.Count();
         output.WriteLine(result.Errors.IsEmpty
             ? $"{result.Course.Lessons.Length} lessons and {exercises} exercises: all is well."

@@ -46,7 +46,7 @@ public static class Curves
 
     /// <summary>Each part's share of the keel moment as a signed bar, in the state the options ask for.</summary>
     public static string Ledger(SolvedFly fly, DrawingOptions options) =>
-        LedgerPlot.Draw(fly.Recipe.Name, fly.Report, options);
+        LedgerPlot.Draw(fly, options);
 
     /// <summary>Sink rates timed in a tub against those computed, one mark a fly.</summary>
     public static string SinkTimedAgainstComputed(string title, IReadOnlyList<TimedSink> flies, DrawingOptions options) =>

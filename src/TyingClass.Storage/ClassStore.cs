@@ -13,6 +13,7 @@ using TyingClass.Storage.Instructors;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Photos;
+using TyingClass.Storage.Phrases;
 using TyingClass.Storage.Practice;
 using TyingClass.Storage.Reviews;
 using TyingClass.Storage.Servers;
@@ -57,6 +58,7 @@ public sealed class ClassStore : IDisposable
         GuestMoves = new GuestMoves(_database, time);
         Trash = new Trash(_database, time);
         Starts = new ClassStartStore(_database);
+        Phrases = new PhraseStore(_database);
         LeftVisits = new LeftVisits(_database, time);
         Slips = new SlipStore(_database, time);
         RoomChoice = new RoomChoiceStore(_database);
@@ -98,6 +100,8 @@ public sealed class ClassStore : IDisposable
     public Trash Trash { get; }
 
     public ClassStartStore Starts { get; }
+
+    public PhraseStore Phrases { get; }
 
     public LeftVisits LeftVisits { get; }
 

@@ -33,6 +33,9 @@ internal static class AnswerLoad
                 double engine = flies.Sum(fly => Least(rounds, () => Report(fly)));
                 double grade = Least(rounds, () => Grader.Grade(exercise, answer, 0));
                 rows.Add((exercise.Kind.Word, $"{exercise.Id}: {(answer == right ? "right" : "wrong")}", engine, grade));
+                // Once the author's hints are used up the adviser searches.
+                if (exercise.Kind.AnswerIsRecipe && answer != right)
+                    rows.Add(("adviser", $"{exercise.Id}: last hint", engine, Least(rounds, () => Grader.Grade(exercise, answer, exercise.Hints.Length))));
             }
         }
 

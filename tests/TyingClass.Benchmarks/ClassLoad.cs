@@ -55,7 +55,8 @@ internal static class ClassLoad
             Course course = app.Services.GetRequiredService<ICourseSource>().Current;
             string exercise = course.Exercises.First(e => e.Kind.Word == "repair").Id;
             Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises");
-            foreach (string address in new[] { "/class", "/class?evening=2", "/class?stuck=true", "/class/stuck", "/class/waiting",
+            foreach (string address in new[] { "/class", "/class/register?evening=all", "/class/register?evening=2", "/class/register?stuck=true",
+                "/class/stuck", "/class/waiting", "/class/students", "/class/read", "/class/evenings/2", "/reviews", "/",
                 $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
                 await TimeAsync(client, address);
             await app.StopAsync();

@@ -25,6 +25,18 @@ if (args is ["doubt", ..])
     return 0;
 }
 
+if (args is ["reports", var reports, ..])
+{
+    ReportDump.Write(reports, 400);
+    return 0;
+}
+
+if (args is ["slow", ..])
+{
+    SlowFlies.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400, 12);
+    return 0;
+}
+
 if (args is ["answers", ..])
 {
     AnswerLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3);

@@ -56,6 +56,31 @@ public sealed class BalanceVerbTests : IDisposable
     }
 
     [Fact]
+    public void Balance_Json_TellsTheDoubt()
+    {
+        using JsonDocument report = JsonDocument.Parse(CommandRun.Of(_folder, "balance", Write(Rides), "--json").Output);
+        JsonElement doubt = report.RootElement.GetProperty("doubt");
+
+        Assert.Equal(200, doubt.GetProperty("draws").GetInt32());
+        Assert.InRange(doubt.GetProperty("sameVerdict").GetDouble(), 0, 1);
+        foreach ((string name, double figure) in new[]
+        {
+            ("keelHeightMm", Of("keelHeightMm").GetProperty("pointUp").GetDouble()), ("pitchDeg", Of("pitchDeg").GetDouble()),
+        })
+        {
+            (double low, double high) = (doubt.GetProperty(name).GetProperty("low").GetDouble(), doubt.GetProperty(name).GetProperty("high").GetDouble());
+            Assert.True(low < high, name);
+            // The fly of the table lies among those drawn about it.
+            Assert.InRange(figure, low, high);
+        }
+
+        Assert.True(doubt.GetProperty("sinkRateMS").GetProperty("low").GetDouble() > 0);
+        Assert.NotEmpty(doubt.GetProperty("mostlyBy").GetString()!);
+
+        JsonElement Of(string name) => report.RootElement.GetProperty("states")[1].GetProperty("atFishingSpeed").GetProperty(name);
+    }
+
+    [Fact]
     public void Balance_BadRecipe_ExitsTwoWithFileLineAndColumnOfEveryMistake()
     {
         string file = Write(Rides.Replace("5.6 mm", "90 mm", StringComparison.Ordinal).Replace("lead", "leed", StringComparison.Ordinal));

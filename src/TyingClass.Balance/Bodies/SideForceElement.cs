@@ -64,11 +64,13 @@ public readonly record struct SideForceElement
     public static IEnumerable<SideForceElement> Rod(
         Vector3D fromM, Vector3D toM, double diameterM, double slenderness, double share = 1, double rearShare = SlenderBody.RearShare)
     {
+        // A rest of a strand that rounding left, of no mass and no width.
+        if (diameterM == 0 || fromM == toM) return [];
         double force = LambInertia.SideShare(slenderness) * share;
         // A net force would grow without bound as the disc gets thinner; half of both ends' shares is the couple a long rod has.
         (double strength, double rear) = force < 0 ? (force * (1 + rearShare) / 2, 1) : (force, rearShare);
         double sectionM2 = strength * Math.PI / 4 * diameterM * diameterM;
-        return sectionM2 == 0 || fromM == toM ? [] : [Round(fromM, toM - fromM, sectionM2, rear), Round(toM, toM - fromM, -sectionM2, rear)];
+        return sectionM2 == 0 ? [] : [Round(fromM, toM - fromM, sectionM2, rear), Round(toM, toM - fromM, -sectionM2, rear)];
     }
 
     /// <param name="centerM">Hook frame, m.</param>

@@ -116,7 +116,8 @@ public sealed class DoubtCalculation
 
     private DrawnFly Of(Towed towed, SinkingFly sinking) => new(
         towed.Report.KeelHeightMm.For(_body.Intent), towed.Report.PitchDeg,
-        Sinks(sinking, towed.Rest.Attitude.Up) is { } steady ? steady.RateMS : null, towed.Report.Verdict);
+        // Where the fly of the table finds no way to sink no interval is told, and a search in vain takes longest.
+        _sinkUp is not null && Sinks(sinking, towed.Rest.Attitude.Up) is { } steady ? steady.RateMS : null, towed.Report.Verdict);
 
     // From the way the fly of the table sinks, or else from how it was fished.
     private SteadySink? Sinks(SinkingFly fly, Vector3D fishedUp)

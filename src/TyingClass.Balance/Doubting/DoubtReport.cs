@@ -44,7 +44,7 @@ public readonly record struct EstimateShare(string Estimate, double Share);
 
 /// <summary>One draw's fly at its own speed.</summary>
 /// <param name="KeelHeightMm">Of the intent; null where undefined.</param>
-/// <param name="SinkRateMS">Null when it finds no stable way to sink.</param>
+/// <param name="SinkRateMS">Null when it, or the fly of the table, finds no stable way to sink.</param>
 /// <param name="Verdict">By attitude alone.</param>
 public readonly record struct DrawnFly(double? KeelHeightMm, double PitchDeg, double? SinkRateMS, VerdictKind Verdict);
 

@@ -50,7 +50,5 @@ public static class SkinFriction
     /// <summary>
     /// Mean coefficient of a flat plate along the flow, on its wetted area: 1.328/√Re of its length (Blasius 1908; Schlichting, Boundary-Layer Theory, ch. 7).
     /// </summary>
-    public static double Blasius(double reynoldsOfLength) => BlasiusConstant / Math.Sqrt(reynoldsOfLength);
-
-    internal const double BlasiusConstant = 1.328;
+    public static double Blasius(double reynoldsOfLength) => 1.328 / Math.Sqrt(reynoldsOfLength);
 }

@@ -1,8 +1,8 @@
 namespace TyingClass.Balance.Fluid;
 
 /// <summary>Density and viscosity of fresh and sea water at the pressure of the surface.</summary>
-/// <remarks>The engine uses EOS-80 and Sharqawy for both waters, so that nothing jumps as the salt goes to zero; Kell and IAPWS are here as independent
-/// statements of the fresh-water end.</remarks>
+/// <remarks>EOS-80 and Sharqawy for both waters, so that nothing jumps as the salt goes to zero; the tests hold their fresh-water end against Kell and IAPWS.
+/// </remarks>
 public static class WaterProperties
 {
     /// <summary>Water as the engine uses it.</summary>
@@ -18,14 +18,6 @@ public static class WaterProperties
             ViscositySharqawyPaS(temperatureC, salinityKgKg));
     }
 
-    /// <summary>Density of air-free fresh water, kg/m³, 0-100 °C. Kell, J. Chem. Eng. Data 20 (1975) 97, eq. 16.</summary>
-    public static double DensityKellKgM3(double temperatureC)
-    {
-        double t = temperatureC;
-        return (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12)))))
-            / (1 + 16.879850e-3 * t);
-    }
-
     /// <summary>Density of sea water at atmospheric pressure, kg/m³. EOS-80: UNESCO Technical Papers in Marine Science 44 (1983), pp. 15-18.</summary>
     /// <param name="temperatureC68">°C on the scale of 1968 (1.00024 times that of 1990), -2 to 40.</param>
     /// <param name="salinityPsu">Practical salinity, 0 to 42.</param>
@@ -36,14 +28,6 @@ public static class WaterProperties
         double a = 8.24493e-1 + t * (-4.0899e-3 + t * (7.6438e-5 + t * (-8.2467e-7 + t * 5.3875e-9)));
         double b = -5.72466e-3 + t * (1.0227e-4 - t * 1.6546e-6);
         return pure + s * (a + b * Math.Sqrt(s) + 4.8314e-4 * s);
-    }
-
-    /// <summary>Viscosity of fresh water at 0.1 MPa, Pa·s, 253-383 K. IAPWS SR6-08 (2008), eq. 7.</summary>
-    public static double ViscosityIapwsPaS(double temperatureC)
-    {
-        double r = (temperatureC + 273.15) / 300;
-        return 1e-6 * (280.68 * Math.Pow(r, -1.9) + 511.45 * Math.Pow(r, -7.7)
-            + 61.131 * Math.Pow(r, -19.6) + 0.45903 * Math.Pow(r, -40.0));
     }
 
     /// <summary>

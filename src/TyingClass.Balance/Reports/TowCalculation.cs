@@ -30,6 +30,7 @@ internal static class TowCalculation
 
     public static Towed AtSpeed(TowedFly fly, Intent intent, double speedMS, Pitches? known)
     {
+        StopSignal.Heed();
         Pitches pitches = known ?? Pitches.At(fly, speedMS, Pitches.At(fly, 3 * speedMS, null));
         double pitch = pitches.For(intent);
         Attitude symmetric = Attitude.Symmetric(intent, double.IsFinite(pitch) ? pitch : 0);

@@ -1,6 +1,6 @@
 namespace TyingClass.Balance.Shapes;
 
-/// <summary>Centroids of circular arcs, segments of a disc and the like (published tables of centroids, in any engineering handbook of statics).</summary>
+/// <summary>Circular arcs (published tables of centroids, in any engineering handbook of statics).</summary>
 public static class Arcs
 {
     /// <summary>Length of an arc that spans twice <paramref name="halfAngleRad"/>, m: 2 r α.</summary>
@@ -14,15 +14,6 @@ public static class Arcs
     /// <param name="halfAngleRad">α, 0 to π: π/2 is a semicircle, π the whole ring.</param>
     public static double CentroidM(double radiusM, double halfAngleRad) =>
         Require.NotNegative(radiusM, nameof(radiusM)) * Sinc(Require.InRange(halfAngleRad, 0, Math.PI, nameof(halfAngleRad)));
-
-    /// <summary>Centroid of a thin semicircle from its center, m: 2r/π.</summary>
-    public static double SemicircularArcCentroidM(double radiusM) => 2 * Require.NotNegative(radiusM, nameof(radiusM)) / Math.PI;
-
-    /// <summary>Centroid of half a disc from its center, m: 4r/3π.</summary>
-    public static double SemicircleAreaCentroidM(double radiusM) => 4 * Require.NotNegative(radiusM, nameof(radiusM)) / (3 * Math.PI);
-
-    /// <summary>Centroid of a sector of a disc that spans twice <paramref name="halfAngleRad"/>, from its center, m: 2 r sin α / 3α.</summary>
-    public static double SectorAreaCentroidM(double radiusM, double halfAngleRad) => 2.0 / 3 * CentroidM(radiusM, halfAngleRad);
 
     // sin α / α loses no digits above 1e-4; below, the next term of its series is under 1e-17.
     private static double Sinc(double angleRad) =>

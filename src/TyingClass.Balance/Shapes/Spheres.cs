@@ -1,18 +1,10 @@
 namespace TyingClass.Balance.Shapes;
 
-/// <summary>The sphere and its parts.</summary>
+/// <summary>The sphere.</summary>
 public static class Spheres
 {
     /// <summary>π d³/6, m³.</summary>
     public static double VolumeM3(double diameterM) => Math.PI / 6 * Math.Pow(Require.NotNegative(diameterM, nameof(diameterM)), 3);
-
-    /// <summary>Centroid of a solid half ball from its flat face, m: 3r/8.</summary>
-    public static double HemisphereCentroidM(double radiusM) => 3.0 / 8 * Require.NotNegative(radiusM, nameof(radiusM));
-
-    /// <summary>Volume of a cap of height h cut from a ball of radius r, m³: π h² (3r - h)/3.</summary>
-    /// <param name="heightM">h, 0 to 2r.</param>
-    public static double CapVolumeM3(double radiusM, double heightM) =>
-        Math.PI * Square(Require.InRange(heightM, 0, 2 * radiusM, nameof(heightM))) * (3 * radiusM - heightM) / 3;
 
     internal static double Square(double value) => value * value;
 }

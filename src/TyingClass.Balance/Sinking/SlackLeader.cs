@@ -18,10 +18,6 @@ public static class SlackLeader
     // The moment is kept over ψ^(4/3), its way of starting, so that small angles come out right between the first two entries.
     private static readonly (double Moment, double Along, double Across)[] Table = Integrate();
 
-    /// <summary>Moment at the clamp in units of (f EI²)^⅓.</summary>
-    /// <param name="angleRad">Between the leader's way out of the knot and the way the flow goes, 0 to π.</param>
-    public static double ClampMoment(double angleRad) => At(angleRad).Moment;
-
     /// <summary>Force and moment on the eye, hook frame, moment about the eye.</summary>
     /// <param name="flowMS">Velocity of the water past the fly, hook frame.</param>
     /// <param name="dragPerLengthNM">f at that speed, N/m.</param>

@@ -64,7 +64,7 @@ public sealed class DragField
                         Normal: halfDensity * CylinderDrag.FiniteLengthShare(e.SlendernessRatio) * e.DiameterM * e.LengthM,
                         ReynoldsPerSpeed: e.DiameterM / kinematic,
                         Friction: reference > 0
-                            ? halfDensity * SkinFriction.BlasiusConstant * Math.Sqrt(kinematic / reference) * Math.PI * e.DiameterM * e.LengthM
+                            ? halfDensity * SkinFriction.Blasius(reference / kinematic) * Math.PI * e.DiameterM * e.LengthM
                             : 0,
                         Blunt: halfDensity * CylinderDrag.BluntEnd * e.BluntShare * Math.PI / 4 * e.DiameterM * e.DiameterM));
                     break;

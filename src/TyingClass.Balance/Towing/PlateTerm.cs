@@ -35,7 +35,7 @@ internal readonly record struct PlateTerm(Vector3D Arm, Vector3D Axis, Vector3D 
             Edge = half * e.Law.EdgePart,
             Broadside = half * FlatPlate.Broadside,
             LeverM = e.LengthM * (0.5 - FlatPlate.PotentialCenter(aspect, e.Law.SquareCenter)),
-            Friction = 2 * half * SkinFriction.BlasiusConstant * Math.Sqrt(water.ViscosityPaS / water.DensityKgM3 / e.LengthM),
+            Friction = 2 * half * SkinFriction.Blasius(e.LengthM * water.DensityKgM3 / water.ViscosityPaS),
         };
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
 
 namespace TyingClass.Balance.Towing;
 
@@ -23,7 +24,8 @@ public static class Releases
         List<(Rest At, int Count)> found = [];
         foreach (Attitude start in Starts)
         {
-            if (!Settling.TryFindRest(fly, speedMS, fly.Hand < 0 ? Mirrored(start) : start, out Rest rest) || !rest.IsStable)
+            StopSignal.Heed();
+            if (!Settling.TryFindRestUnlessItSpins(fly, speedMS, fly.Hand < 0 ? Mirrored(start) : start, out Rest rest) || !rest.IsStable)
             {
                 continue;
             }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Geometry;
+using TyingClass.Balance.Reports;
 
 namespace TyingClass.Balance.Towing;
 
@@ -42,6 +43,7 @@ public static class Righting
         Settled nose = default;
         for (int i = 0; i <= steps; i++)
         {
+            StopSignal.Heed();
             double heel = Math.PI * i / steps;
             if (!TrySettle(fly, upright, speedMS, sign * heel, ref nose, out double restoring))
             {

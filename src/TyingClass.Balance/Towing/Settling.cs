@@ -17,6 +17,9 @@ public static class Settling
     private const double LongestStepRad = 0.35;
     private const double NearRad = 1e-3;
 
+    // Two whole rounds about the flow: what has rolled through every heel twice and met no rest meets none.
+    private const double SpinRad = 4 * Math.PI;
+
     /// <summary>The moment that counts as none: 10⁻¹⁰ of W' × shank length, or what rounding leaves of the drag's own moment.</summary>
     public static double ResidualNM(TowedFly fly, double dragN)
     {
@@ -25,9 +28,18 @@ public static class Settling
     }
 
     /// <summary>Lets go of the fly at an attitude. False when it has not come to rest after 300 steps: it spins.</summary>
-    public static bool TryFindRest(TowedFly fly, double speedMS, Attitude from, out Rest rest)
+    public static bool TryFindRest(TowedFly fly, double speedMS, Attitude from, out Rest rest) => Follow(fly, speedMS, from, toTheEnd: true, out rest);
+
+    /// <summary>
+    /// As <see cref="TryFindRest"/>, but lets a fly go as soon as it is seen to spin, for who asks of many flies and not where a spinning one was last.
+    /// </summary>
+    public static bool TryFindRestUnlessItSpins(TowedFly fly, double speedMS, Attitude from, out Rest rest) =>
+        Follow(fly, speedMS, from, toTheEnd: false, out rest);
+
+    private static bool Follow(TowedFly fly, double speedMS, Attitude from, bool toTheEnd, out Rest rest)
     {
         ArgumentNullException.ThrowIfNull(fly);
+        double rolled = 0;
         Attitude attitude = from;
         Linearized loads = fly.Linearize(attitude, speedMS);
         double size = loads.MomentNM.Length;
@@ -63,7 +75,9 @@ public static class Settling
                 then = fly.Linearize(next, speedMS);
             }
 
+            rolled += Vector3D.Dot(turn, attitude.Flow);
             (attitude, loads, size) = (next, then, then.MomentNM.Length);
+            if (!toTheEnd && Math.Abs(rolled) > SpinRad) break;
         }
 
         rest = new Rest(attitude, loads, false);

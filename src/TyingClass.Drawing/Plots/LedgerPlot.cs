@@ -1,5 +1,6 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing.Geometry;
+using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -8,19 +9,24 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>A bar a part, right for what brings the fly back and left for what turns it over, and the sum under a rule.</summary>
 internal static class LedgerPlot
 {
-    private const double Row = 24, Top = 44, LabelWidth = 110, MostLetters = 17, FigureWidth = 46;
+    private const double Row = 24, Top = 44, LabelWidth = 110, MostLetters = 17, FigureWidth = 46, Foot = 20;
 
-    public static string Draw(string name, BalanceReport report, DrawingOptions options)
+    public static string Draw(SolvedFly fly, DrawingOptions options)
     {
+        (string name, BalanceReport report) = (fly.Recipe.Name, fly.Report);
         StateReport state = report.State(options.State);
         UnitSystem units = options.Units;
         double total = state.Ledger.Sum(e => e.KeelMomentGmm);
+        bool adds = Numbers.Adds(state.Ledger.Select(e => Signed(e.KeelMomentGmm, units)), Signed(total, units));
+        HashSet<string> byWater = [.. LedgerSentence.PulledByWater(fly, state).Select(e => e.Part)];
         string description =
             $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}; positive brings the fly back. "
             + string.Concat(state.Ledger.Select(e => $"{e.Part} {Signed(e.KeelMomentGmm, units)}; "))
-            + $"in all {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}.";
+            + $"in all{(adds ? "" : $", {Numbers.EachRounded},")} {Magnitudes.KeelMoment.SaySigned(Si.Gmm(total), units)}. "
+            + LedgerSentence.ByWater(fly, state, units);
         double rows = Top + Row * (state.Ledger.Length + 1) + 8;
-        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description, rows + 12)
+        double height = rows + 12 + (byWater.Count > 0 ? Foot : 0);
+        using Plot plot = new(options, "ledger", $"{name}: what holds it up and what turns it over", description.TrimEnd(), height)
         {
             Area = new Box(LabelWidth, Top, 308, rows),
         };
@@ -37,11 +43,17 @@ internal static class LedgerPlot
         plot.Text("← turns it over", new Point(LabelWidth, 32), "start", italic: true);
         plot.Text("brings it back →", new Point(plot.Area.Right, 32), "end", italic: true);
         for (int i = 0; i < state.Ledger.Length; i++)
-            Bar(plot, Top + Row * i, state.Ledger[i].Part, (state.Ledger[i].KeelMomentGmm, Signed(state.Ledger[i].KeelMomentGmm, units)), hatch);
+        {
+            LedgerEntry entry = state.Ledger[i];
+            string part = byWater.Contains(entry.Part) ? entry.Part + " *" : entry.Part;
+            Bar(plot, Top + Row * i, part, (entry.KeelMomentGmm, Signed(entry.KeelMomentGmm, units)), hatch);
+        }
+
         double rule = Top + Row * state.Ledger.Length + 3;
         plot.Line(new Point(2, rule), new Point(plot.Area.Right, rule), "fly-axis-line", 0.9);
-        Bar(plot, rule + 2, "in all", (total, Signed(total, units)), hatch, strong: true);
+        Bar(plot, rule + 2, adds ? "in all" : "in all, rounded", (total, Signed(total, units)), hatch, strong: true);
         plot.Line(new Point(zero, Top - 4), new Point(zero, rows), "fly-axis-line", 1.3);
+        if (byWater.Count > 0) plot.Text("* mostly the pull of the water on it, not its weight", new Point(2, rows + 20), "start", italic: true);
         return plot.Finish();
     }
 

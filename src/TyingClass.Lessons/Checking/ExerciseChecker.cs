@@ -12,7 +12,7 @@ internal static class ExerciseChecker
 {
     public static IEnumerable<AuthorError> Check(Exercise exercise)
     {
-        if (exercise.Kind.KeyComplaint(exercise) is { } complaint) yield return At(exercise.Kind.Keys[0], "kind", complaint);
+        if (KeyClearance.Complaint(exercise) is { } complaint) yield return At(exercise.Kind.Keys[0], "kind", complaint);
         foreach (CheckComplaint found in exercise.Kind.Check(exercise))
             yield return found.Place is { } place ? new AuthorError(exercise.Place.File, place.Line, place.Column, $"{exercise.Id}: {found.Text}")
                 : At(found.Key, found.OtherKey, found.Text);

@@ -19,6 +19,7 @@ internal static partial class FigureChecker
             ProseBlock p => ReadingTime.Text(p.Html),
             ExerciseBlock e => ReadingTime.Text(e.Exercise.PromptHtml),
             FlyBlock f => f.Caption,
+            FigureBlock f => f.Caption,
             _ => "",
         })));
         Dictionary<string, FlyFigures> flies = [];

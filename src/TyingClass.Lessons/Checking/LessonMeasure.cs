@@ -16,10 +16,10 @@ public sealed record LessonMeasure(string File, int Words, int Exercises, int Ki
     public const int FewestKinds = 4;
 
     /// <summary>Above this a grown beginner has to read sentences twice.</summary>
-    public const double HardestGrade = 9;
+    public const double HardestGrade = 8;
 
     /// <summary>With shorter sentences, in the mean, a text reads like a telegram. Estimate.</summary>
-    public const double ShortestSentences = 11;
+    public const double ShortestSentences = 8;
 
     public static LessonMeasure Of(Lesson lesson)
     {

@@ -10,6 +10,9 @@ public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<Autho
 {
     public static Course Empty { get; } = new([], []);
 
+    /// <summary>The plans of the evenings, from <c>evenings.yaml</c>; empty where the course has none.</summary>
+    public ImmutableArray<CourseEvening> Evenings { get; init; } = [];
+
     public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
 
     /// <summary>The words that the lessons bring in, in the order of the alphabet.</summary>
@@ -46,6 +49,12 @@ public interface ICourseSource
 /// <summary>An error in a lesson file, for its author. Line and column count from 1.</summary>
 public sealed record AuthorError(string File, int Line, int Column, string Text)
 {
+    /// <summary>The lesson in whose reading it was met: the same file, or one that uses it.</summary>
+    public string Lesson { get; init; } = "";
+
+    /// <summary>The line it stands on, as written; null where that is not at hand.</summary>
+    public string? Source { get; init; }
+
     public override string ToString() => $"{File}:{Line}:{Column}: {Text}";
 }
 
@@ -113,6 +122,18 @@ public sealed record ProseBlock(string Html) : LessonBlock
 /// <param name="Caption">Plain text, may be empty.</param>
 /// <param name="Arguments">What else the fence says, as "state" = "fresh".</param>
 public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock;
+
+/// <summary>A picture that explains one idea: the page asks the drawing library for it.</summary>
+/// <param name="Kind">One of <see cref="FigureKinds.All"/>.</param>
+/// <param name="Values">What else the kind takes, by key, as written.</param>
+/// <param name="Labels">Words beside places or parts, in the author's order; empty for the usual ones.</param>
+/// <param name="Caption">Plain text, may be empty.</param>
+/// <param name="Line">Where the fence stands in the lesson's file.</param>
+public sealed record FigureBlock(string Kind, ImmutableArray<FigureRecipe> Flies, ImmutableDictionary<string, string> Values,
+    ImmutableArray<(string Place, string Words)> Labels, string Caption, int Line) : LessonBlock;
+
+/// <param name="Called">Its name in the figure; empty where it stands alone.</param>
+public sealed record FigureRecipe(string Called, string Text);
 
 public sealed record ExerciseBlock(Exercise Exercise) : LessonBlock;
 

@@ -11,6 +11,7 @@ public sealed class CourseFolder : ICourseSource, IDisposable
     private static readonly TimeSpan Look = TimeSpan.FromSeconds(2);
 
     private readonly LessonFiles _files;
+    private readonly KeptLessons? _kept;
     private readonly Lock _reading = new();
     private readonly ITimer _settled;
     private readonly ITimer _look;
@@ -20,13 +21,17 @@ public sealed class CourseFolder : ICourseSource, IDisposable
     private bool _disposed;
 
     /// <summary>Reads the folder at once. A folder that is not there yet is an empty course until it appears.</summary>
-    public CourseFolder(string directory, TimeProvider? time = null)
+    /// <param name="keptIn">A folder for the last good version of each lesson, from which a broken one is shown after a new start; null for none.</param>
+    public CourseFolder(string directory, TimeProvider? time = null, string? keptIn = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(directory);
         time ??= TimeProvider.System;
         _files = new LessonFiles(Path.GetFullPath(directory));
         _fingerprint = _files.Fingerprint();
+        _kept = keptIn is null ? null : new KeptLessons(Path.GetFullPath(keptIn));
         _course = CourseLoader.Load(_files, Course.Empty);
+        if (_kept is not null && !_course.Problems.IsEmpty) _course = CourseLoader.Load(_files, _kept.Read());
+        _kept?.Keep(_files, _course);
         _settled = time.CreateTimer(_ => Reload(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _look = time.CreateTimer(_ => ReloadIfChanged(), null, Look, Look);
         _watcher = TryWatch();
@@ -34,8 +39,6 @@ public sealed class CourseFolder : ICourseSource, IDisposable
 
     /// <summary>Raised after a new course is in place, on a worker thread.</summary>
     public event EventHandler? Changed;
-
-    public string Directory => _files.Directory;
 
     public Course Current => Volatile.Read(ref _course);
 
@@ -47,6 +50,7 @@ public sealed class CourseFolder : ICourseSource, IDisposable
             if (_disposed) return;
             _fingerprint = _files.Fingerprint();
             Volatile.Write(ref _course, CourseLoader.Load(_files, _course));
+            _kept?.Keep(_files, _course);
         }
 
         Changed?.Invoke(this, EventArgs.Empty);

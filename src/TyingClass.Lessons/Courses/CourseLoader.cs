@@ -18,10 +18,10 @@ internal static class CourseLoader
                 ? LessonReader.Read(name, text, files.ReadRecipe)
                 : new LessonResult(null, [new AuthorError(name, 1, 1, "This file cannot be read, or is larger than 1 MB.")]);
             Lesson? lesson = result.Lesson;
-            problems.AddRange(result.Errors);
+            problems.AddRange(result.Errors.Select(e => Placed(e, name, files)));
             if (lesson is not null && Clashes(lesson, lessons, idOwners) is { Length: > 0 } clashes)
             {
-                problems.AddRange(clashes);
+                problems.AddRange(clashes.Select(e => Placed(e, name, files)));
                 lesson = null;
             }
 
@@ -31,9 +31,20 @@ internal static class CourseLoader
             foreach (Exercise exercise in lesson.Exercises) idOwners[exercise.Id] = name;
         }
 
+        (ImmutableArray<CourseEvening> evenings, ImmutableArray<AuthorError> wrong) = files.Read(EveningsReader.FileName) is { } plans
+            ? EveningsReader.Read(plans)
+            : ([], []);
+        problems.AddRange(wrong);
         GlossaryLinks links = new(Glossary.Of(lessons));
-        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]);
+        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]) { Evenings = wrong.IsEmpty ? evenings : last.Evenings };
     }
+
+    private static AuthorError Placed(AuthorError error, string lesson, LessonFiles files) => error with
+    {
+        Lesson = lesson,
+        Source = files.Read(error.File)?.ReplaceLineEndings("\n").Split('\n').ElementAtOrDefault(error.Line - 1) is { } line && line.Trim().Length > 0
+            ? line.TrimEnd() : null,
+    };
 
     private static ImmutableArray<AuthorError> Clashes(Lesson lesson, List<Lesson> earlier, Dictionary<string, string> idOwners)
     {

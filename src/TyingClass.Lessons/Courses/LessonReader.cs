@@ -85,6 +85,8 @@ public static partial class LessonReader
         {
             case "fly":
                 return FlyFence.Read(fence, readFile, errors);
+            case "figure":
+                return FigureFence.Read(fence, lines, readFile, errors);
             case "exercise":
                 return ExerciseReader.Read(fence, lines, readFile, errors) is { } exercise ? new ExerciseBlock(exercise) : null;
             default:

@@ -39,7 +39,8 @@ internal static class StatedReader
         return all.ToImmutable();
     }
 
-    private static string? Changed(string text, Recipe recipe, FieldReader item)
+    /// <summary>The recipe's text with the changes under "with", or null when they cannot be made.</summary>
+    public static string? Changed(string text, Recipe recipe, FieldReader item)
     {
         if (item.Group(With) is not { } changes) return text;
         int before = item.Errors.Count;

@@ -77,10 +77,10 @@ public sealed record AllowedChange(string Path, string? LowText, string? HighTex
 /// <param name="Rules">By key ("size", "material"); keys not named are free.</param>
 public sealed record BoxEntry(string Part, int? AtMost, ImmutableArray<AllowedChange> Rules);
 
-public enum GoalBound { AtLeast, AtMost, Between }
-
 /// <param name="Quantity">"keel height", "rides as intended", "sink rate", "added mass" …</param>
-public sealed record Goal(string Quantity, GoalBound Bound, double LowSi, double HighSi);
+/// <param name="LowSi">Minus infinity for "at most".</param>
+/// <param name="HighSi">Infinity for "at least".</param>
+public sealed record Goal(string Quantity, double LowSi, double HighSi);
 
 /// <param name="When">The condition as written.</param>
 /// <param name="Concept">The concept it belongs to; one of the exercise's.</param>

@@ -57,12 +57,11 @@ internal static partial class GoalReader
             return false;
         }
 
-        GoalBound bound = between ? GoalBound.Between
-            : match.Groups["word"].Value.EndsWith("least", StringComparison.OrdinalIgnoreCase) ? GoalBound.AtLeast : GoalBound.AtMost;
+        bool atLeast = match.Groups["word"].Value.EndsWith("least", StringComparison.OrdinalIgnoreCase);
         goal = new Goal(
-            query.Name, bound,
-            bound == GoalBound.AtMost ? double.NegativeInfinity : a,
-            bound == GoalBound.AtLeast ? double.PositiveInfinity : b);
+            query.Name,
+            between || atLeast ? a : double.NegativeInfinity,
+            between || !atLeast ? b : double.PositiveInfinity);
         return true;
     }
 

@@ -29,9 +29,6 @@ public sealed record GradeResult
 
     public BalanceReport? Report => Fly?.Report;
 
-    /// <summary>Explain: the author's answer, shown once the student has submitted one.</summary>
-    public string? ModelAnswer { get; init; }
-
     /// <summary>Tub test: what was seen beside what was predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
 

@@ -77,7 +77,7 @@ internal static class RecipeReason
         {
             WayReason way = WayReason.Of(fly, units);
             AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
-            return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
+            return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Solved, units)}" };
         }
 
         Reason[] reasons = [.. asked.Select(a => OneFlyReason.Of(a.Query, fly))];

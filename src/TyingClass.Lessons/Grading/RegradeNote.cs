@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Grading;
@@ -35,7 +36,7 @@ public static class RegradeNote
             return RegradeSentence.Moved(query.Heading(units), said[0], said[1]);
         }
 
-        static string Kept(double? si) => si?.ToString("G4", System.Globalization.CultureInfo.InvariantCulture) ?? "not defined";
+        static string Kept(double? si) => si is { } value ? Numbers.Write(value, 4) : "not defined";
     }
 
     private static bool Differ(double? kept, double? now) => (kept, now) switch

@@ -15,4 +15,7 @@ public abstract class EditRules
 
     /// <summary>A remark under a field that is not locked.</summary>
     public abstract string? NoteOn(string path, string value);
+
+    /// <summary>The only words that may stand there; empty where others may too.</summary>
+    public virtual ImmutableArray<string> ChoicesFor(string path) => [];
 }

@@ -15,4 +15,7 @@ public abstract record ExerciseTask
 
     /// <summary>The exercise's own fly with a change made, where the question is what that does.</summary>
     public virtual string? ChangedRecipe => null;
+
+    /// <summary>The quantity the question is about; null where it is no single figure's.</summary>
+    internal virtual string? AskedQuantity => null;
 }

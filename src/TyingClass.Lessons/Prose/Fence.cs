@@ -5,12 +5,12 @@ using Markdig.Syntax;
 namespace TyingClass.Lessons.Prose;
 
 /// <summary>A fenced block of ours, cut from the file's own lines so that every position inside it is a position in the file.</summary>
-/// <param name="Kind">"fly", "exercise", "practice".</param>
+/// <param name="Kind">"fly", "figure", "exercise", "practice".</param>
 /// <param name="Arguments">The words after the kind.</param>
 /// <param name="FirstLine">Line of the file on which its text begins, from 1.</param>
 internal sealed partial record Fence(string Kind, string Arguments, string Text, int FirstLine)
 {
-    public static ImmutableArray<string> Kinds { get; } = ["fly", "exercise", "practice"];
+    public static ImmutableArray<string> Kinds { get; } = ["fly", "figure", "exercise", "practice"];
 
     public static bool IsOurs(FencedCodeBlock block) => Kinds.Contains((block.Info ?? "").ToLowerInvariant());
 

@@ -11,7 +11,7 @@ internal static class Plausible
 {
     private const double HeaviestKg = 0.05;
     private const double LargestM3 = 2e-4;
-    private const double LongestM = 0.5;
+    private const double LongestM = 10;
     private const double DeepestM = 60;
     private const double FastestMS = 10;
     private const double StrongestN = 20;

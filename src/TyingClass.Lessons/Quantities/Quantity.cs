@@ -31,15 +31,20 @@ public enum Circumstances
 /// <summary>A figure of the report that goals, keys and conditions can name.</summary>
 /// <param name="Name">As authors write it: "keel height".</param>
 /// <param name="Dimension">Null for a plain count.</param>
-/// <param name="Meaning">For students, without the number: "how far the weight lies below the line of pull".</param>
 /// <param name="NoticeableSi">A smaller difference is "about the same". Estimate.</param>
 /// <param name="Of">SI; null where the figure has no meaning for the fly.</param>
 public sealed record Quantity(
-    string Name, Dimension? Dimension, string Meaning, double NoticeableSi, Circumstances Takes,
+    string Name, Dimension? Dimension, double NoticeableSi, Circumstances Takes,
     Func<FlyFigures, QuantityQuery, double?> Of)
 {
     /// <summary>How sentences name it, where the name alone is no plain English: "distance of the mass center behind the front of the shank".</summary>
-    public string Phrase { get; init; } = Name;
+    public string Phrase => Magnitude?.Phrase ?? Name;
+
+    /// <summary>For students, without the number: "how far the weight lies below the line of pull".</summary>
+    public string Meaning => Magnitude?.Meaning ?? $"number of {CountOf}";
+
+    /// <summary>Of a plain count: "parts on the hook".</summary>
+    public string CountOf { get; init; } = Name;
 
     /// <summary>True for what mass and place alone decide, without any flow.</summary>
     public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)

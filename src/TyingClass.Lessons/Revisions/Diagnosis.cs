@@ -22,7 +22,7 @@ public sealed record Diagnosis(string WhatItWouldDo, string Why, ImmutableArray<
         BalanceReport report = fly.Report;
         return new Diagnosis(
             VerdictSentence.Of(report, units),
-            CauseSentence.Of(report, units),
+            CauseSentence.Of(fly, units),
             [.. report.Findings.Where(f => f is not VerdictFinding).Select(f => FindingSentence.Say(f, report, units))],
             Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body))
         {

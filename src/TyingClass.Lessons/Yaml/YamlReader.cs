@@ -1,3 +1,5 @@
+using TyingClass.Recipes.Text.Yaml;
+
 namespace TyingClass.Lessons.Yaml;
 
 /// <summary>A piece of a lesson file into a tree, its faults said in an author's words.</summary>
@@ -5,12 +7,18 @@ internal static class YamlReader
 {
     private const int DeepestLevel = 12;
 
+    private const string General =
+        "The layout cannot be followed from here on. Write one “key: value” to a line, keys of one group straight below each other, and a “- ” before each "
+        + "item of a list.";
+
     /// <summary>Reads a piece of a file; the positions are those of the file.</summary>
     /// <param name="firstLine">Line of the file on which <paramref name="text"/> begins, from 1.</param>
     public static YamlMap? ReadMap(string text, int firstLine, AuthorErrors errors, string what)
     {
         // Empty lines in front make every position of the library a position in the file.
-        (YamlNode? root, bool complete) = YamlTree.Read(new string('\n', firstLine - 1) + text, DeepestLevel, fault => Tell(fault, firstLine, errors, what));
+        string padded = new string('\n', firstLine - 1) + text;
+        string[] lines = padded.ReplaceLineEndings("\n").Split('\n');
+        (YamlNode? root, bool complete) = YamlTree.Read(padded, DeepestLevel, fault => Tell(fault, firstLine, errors, what, lines));
         YamlNode? once = root is null ? null : Once(root, errors);
         if (!complete) return null;
         if (once is YamlMap map) return map;
@@ -19,14 +27,20 @@ internal static class YamlReader
         return null;
     }
 
-    private static void Tell(YamlFault fault, int firstLine, AuthorErrors errors, string what)
+    private static void Tell(YamlFault fault, int firstLine, AuthorErrors errors, string what, string[] lines)
     {
+        if (fault.Kind == YamlFaultKind.Layout)
+        {
+            (int line, int column, string advice) = LayoutAdvice.For(fault.Detail, (Math.Clamp(fault.Line, 1, lines.Length), fault.Column), lines);
+            errors.Add(Math.Max(firstLine, line), column, advice == LayoutAdvice.General ? General : advice);
+            return;
+        }
+
         string? text = fault.Kind switch
         {
-            YamlFaultKind.Layout => Unreadable(fault.Detail.Split("): ", 2)[^1].TrimEnd('.')),
-            YamlFaultKind.TooDeep => Unreadable("lists and groups are nested too deep"),
-            YamlFaultKind.MissingValue => Unreadable("a value is missing"),
-            YamlFaultKind.LibraryFault => "This cannot be read as YAML. Check the indentation, the brackets and the quotes.",
+            YamlFaultKind.TooDeep => "Lists and groups are nested too deep here. Take a level out.",
+            YamlFaultKind.MissingValue => "A value is missing here. Write it, or take the key out.",
+            YamlFaultKind.LibraryFault => LayoutAdvice.Brackets,
             YamlFaultKind.SecondDocument => $"A second document begins here; {what.ToLowerInvariant()} is one.",
             YamlFaultKind.Alias => $"“*{fault.Detail}” refers to another place (an alias). Write the value out.",
             YamlFaultKind.Anchor => $"“&{fault.Detail}” names this place for later (an anchor). Delete it and write values out where they are used.",
@@ -36,9 +50,6 @@ internal static class YamlReader
         };
         if (text is not null) errors.Add(Math.Max(firstLine, fault.Line), fault.Column, text);
     }
-
-    private static string Unreadable(string complaint) =>
-        $"This cannot be read as YAML: {complaint}. Check the indentation, the colons and the quotes near here.";
 
     // The first of two entries with one key is kept.
     private static YamlNode Once(YamlNode node, AuthorErrors errors)

@@ -8,5 +8,4 @@ namespace TyingClass.Recipes.Advice;
 /// <param name="Steps">How many steps there are, 1 or more.</param>
 /// <param name="At">The recipe after so many steps, 1 to <paramref name="Steps"/>.</param>
 /// <param name="Advise">What the tyer is to do then.</param>
-/// <param name="ValueSi">The value that stands at <paramref name="Path"/> then, SI; null for one that is not a number.</param>
-public sealed record Adjustable(string Path, string Kind, int Steps, Func<int, Recipe> At, Func<int, Advised> Advise, Func<int, double?> ValueSi);
+public sealed record Adjustable(string Path, string Kind, int Steps, Func<int, Recipe> At, Func<int, Advised> Advise);

@@ -28,8 +28,7 @@ public static class Adjustables
         all.Add(new Adjustable(
             "fishing.knot", "another knot", 1,
             _ => recipe with { Fishing = recipe.Fishing with { Knot = other } },
-            _ => new AdvisedKnot(other),
-            _ => null));
+            _ => new AdvisedKnot(other)));
         return [.. all];
     }
 
@@ -46,7 +45,7 @@ public static class Adjustables
                 if (steps > 0)
                 {
                     all.Add(new Adjustable("hook.eye", kind, steps, n => WithEye(recipe, degrees + sign * n),
-                        n => new AdvisedEye((degrees + sign * n) * Math.PI / 180), n => (degrees + sign * n) * Math.PI / 180));
+                        n => new AdvisedEye((degrees + sign * n) * Math.PI / 180)));
                 }
             }
         }
@@ -62,8 +61,7 @@ public static class Adjustables
                 all.Add(new Adjustable(
                     "hook.gape", kind, steps,
                     n => Places.Settle(recipe with { Hook = recipe.Hook with { GapeM = Mm(gapeMm + sign * 0.1 * n) } }),
-                    n => new AdvisedGape(Mm(gapeMm + sign * 0.1 * n), Mm(gapeMm)),
-                    n => Mm(gapeMm + sign * 0.1 * n)));
+                    n => new AdvisedGape(Mm(gapeMm + sign * 0.1 * n), Mm(gapeMm))));
             }
         }
     }

@@ -25,7 +25,7 @@ public sealed record Proposal(Adjustable Change, int Steps, SolvedFly Solved, do
 /// How far keel height, pitch and sink rate move for one step of a change: a central difference, half of what lies between a step this way and a step back,
 /// where both exist; else the step alone. Null where a figure is undefined at either end.
 /// </summary>
-public sealed record Sensitivity(string Path, string Kind, Advised Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
+public sealed record Sensitivity(Advised Step, double? KeelHeightMm, double PitchDeg, double? SinkRateMS);
 
 /// <summary>Looks for the smallest single change of each kind that makes a fly do what is asked.</summary>
 /// <remarks>Each change runs on a grid of steps; the first step that reaches the goal is bracketed by doubling and found by halving on the solved fly itself,
@@ -87,7 +87,7 @@ public static class Adviser
             StateReport[] back = [.. steps.Where(s => s.Change.Path == step.Change.Path && s.Change.Kind != step.Change.Kind).Select(s => s.There)];
             (StateReport from, double share) = back.Length == 1 ? (back[0], 0.5) : (here, 1);
             return new Sensitivity(
-                step.Change.Path, step.Change.Kind, step.Change.Advise(1),
+                step.Change.Advise(1),
                 share * (Keel(step.There) - Keel(from)),
                 share * (step.There.AtFishingSpeed.PitchDeg - from.AtFishingSpeed.PitchDeg),
                 share * (step.There.Sink?.RateMS - from.Sink?.RateMS));

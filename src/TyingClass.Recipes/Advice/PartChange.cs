@@ -36,7 +36,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
         void Add(string which, double[] steps) => Change(
             key, $"{which} {name}", steps.Length, n => with(steps[n - 1]),
-            n => new AdvisedSize(name, by, steps[n - 1], now), n => steps[n - 1]);
+            n => new AdvisedSize(name, by, steps[n - 1], now));
     }
 
     /// <summary>Another of the kind's materials, denser or less dense.</summary>
@@ -53,15 +53,15 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
         void Add(string which, Material[] steps) => Change(
             "material", $"{which} {name}", steps.Length, n => Part with { Material = steps[n - 1].Name },
-            n => new AdvisedMaterial(name, steps[n - 1].Name, nowName), _ => null);
+            n => new AdvisedMaterial(name, steps[n - 1].Name, nowName));
     }
 
     /// <summary>More turns as far as the shank reaches, fewer down to one.</summary>
     public void Turns(double wireM)
     {
         int turns = Part.Turns!.Value, more = (int)Math.Floor((hook.ShankM - Extent.RearM) / wireM);
-        Change("turns", $"more {name}", more, n => Part with { Turns = turns + n }, n => new AdvisedTurns(turns + n, turns), n => turns + n);
-        Change("turns", $"fewer {name}", turns - 1, n => Part with { Turns = turns - n }, n => new AdvisedTurns(turns - n, turns), n => turns - n);
+        Change("turns", $"more {name}", more, n => Part with { Turns = turns + n }, n => new AdvisedTurns(turns + n, turns));
+        Change("turns", $"fewer {name}", turns - 1, n => Part with { Turns = turns - n }, n => new AdvisedTurns(turns - n, turns));
     }
 
     /// <summary>Further back or forward along the shank.</summary>
@@ -75,7 +75,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
             double at = Part.AtM * 1e3;
             Change(
                 "at", $"{name} {which}", steps, n => Moved(sign * PlaceStepMm * n),
-                n => new AdvisedPlace(name, Mm(PlaceStepMm * n), sign > 0, Mm(at + sign * PlaceStepMm * n)), n => Mm(at + sign * PlaceStepMm * n));
+                n => new AdvisedPlace(name, Mm(PlaceStepMm * n), sign > 0, Mm(at + sign * PlaceStepMm * n)));
         }
     }
 
@@ -85,7 +85,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
         Side other = (Part.Side ?? KindsOfPart.Of(Part).UsualSide) == Side.Under ? Side.Top : Side.Under;
         Change(
             "side", $"{name} on the other side", 1, _ => Part with { Side = other },
-            _ => new AdvisedSide(name, other), _ => null);
+            _ => new AdvisedSide(name, other));
     }
 
     private PartSpec Moved(double mm) => Part with
@@ -95,10 +95,10 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
         Said = Part.Said.Without("at").Without("to"),
     };
 
-    private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, Advised> advise, Func<int, double?> value)
+    private void Change(string key, string kind, int steps, Func<int, PartSpec> part, Func<int, Advised> advise)
     {
         if (steps > 0)
             all.Add(new Adjustable($"parts[{index}].{key}", kind, steps, n => Parts.Places.Settle(recipe with { Parts = recipe.Parts.SetItem(index, part(n)) }),
-                advise, value));
+                advise));
     }
 }

@@ -11,7 +11,7 @@ public readonly record struct Figure(double Value, string Unit, string Source)
 
     public bool IsEstimate => Source.StartsWith(Estimate, StringComparison.Ordinal);
 
-    /// <summary>Its row in the table of estimates (<see cref="Estimates"/>); null for what has a source, or is chosen, as turns of wire.</summary>
+    /// <summary>Its row in the table of estimates (docs/estimates.md); null for what has a source, or is chosen, as turns of wire.</summary>
     public string? Name { get; private init; }
 
     /// <summary>It would surprise us to find it lower; in <see cref="Unit"/>. Only of a named one.</summary>

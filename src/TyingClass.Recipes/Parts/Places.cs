@@ -59,11 +59,38 @@ public static class Places
         }
 
         if (part.Said["to"] is { Length: > 0 } to) part = part with { ToM = Along(to, tied) };
-        return part;
+        return FromTheBend(part, kind, tied, log);
+    }
+
+    // "At" is the front edge; but what a tyer winds from the bend forward begins, in words, at its rear one.
+    private static PartSpec FromTheBend(PartSpec part, KindOfPart kind, TiedSoFar tied, AssumptionLog? log)
+    {
+        bool inWords = part.Said["at"] is { Length: > 0 } && part.Said["to"] is { Length: > 0 };
+        if (inWords && part.ToM < part.AtM)
+        {
+            log?.AddLength("front edge", part.ToM.Value, "wound forward from its other end");
+            return part with { AtM = part.ToM.Value, ToM = part.AtM };
+        }
+
+        if (part.Said["at"] is not PlaceText.Bend || part.ToM is not null) return part;
+        (double frontM, double rearM) = PartExtents.Of(part, tied.Hook);
+        if (kind.MustHaveLength(part) && rearM - frontM < ShankCheck.ThreadM)
+        {
+            (frontM, rearM) = (kind.UsualPlace(tied).AtM, tied.Hook.ShankM);
+            if (rearM - frontM < ShankCheck.ThreadM) return part;
+            log?.AddLength("front edge", frontM, "from the bend forward to what is there, as no other end is given");
+            return part with { AtM = Units.Rounded(frontM), ToM = rearM };
+        }
+
+        if (rearM <= ShankCheck.EndM(kind, tied.Hook)) return part;
+        log?.AddLength("front edge", tied.Hook.ShankM - (rearM - frontM), "so that it ends at the bend");
+        return part with { AtM = Units.Rounded(Math.Max(0, tied.Hook.ShankM - (rearM - frontM))) };
     }
 
     private static double Along(string words, TiedSoFar tied) => Units.Rounded(
         words == PlaceText.Bend ? tied.Hook.ShankM
+        : words == PlaceText.Eye ? 0
         : PlaceText.Shanks(words) is { } shanks ? shanks * tied.Hook.ShankM
+        : Units.TryParse(words, Dimension.Length, out double statedM, out _) ? statedM
         : tied.RearM(words[PlaceText.Behind.Length..]));
 }

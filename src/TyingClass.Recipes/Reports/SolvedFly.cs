@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
@@ -31,4 +32,8 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
 
     /// <summary>The same fly, already built, with other things worked out of it.</summary>
     public SolvedFly With(ReportOptions options) => this with { Report = BalanceEngine.Report(Built.Body, Built.Conditions, options) };
+
+    /// <summary>The same fly on a leader tied so, as it lies at its own speed.</summary>
+    public SolvedFly OnKnot(Knot knot) => Built.Conditions.Knot == knot ? this
+        : Solve(Recipe with { Fishing = Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
 }

@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace TyingClass.Recipes.Text;
 
 /// <summary>The few words a field may hold, in the order they are listed to a tyer.</summary>
-internal sealed class Choices<T>(ImmutableArray<(string Word, T Value)> choices)
+/// <param name="choices">As they are written back.</param>
+/// <param name="otherWords">What else the trade calls them.</param>
+internal sealed class Choices<T>(ImmutableArray<(string Word, T Value)> choices, params (string Word, T Value)[] otherWords)
     where T : struct
 {
     public IEnumerable<string> Words => choices.Select(c => c.Word);
@@ -14,7 +16,7 @@ internal sealed class Choices<T>(ImmutableArray<(string Word, T Value)> choices)
     public bool TryGet(string typed, out T value)
     {
         string plain = WordList.Plain(typed);
-        foreach ((string word, T meant) in choices)
+        foreach ((string word, T meant) in choices.Concat(otherWords))
         {
             if (word != plain) continue;
             value = meant;

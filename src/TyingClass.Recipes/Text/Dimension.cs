@@ -30,6 +30,9 @@ public enum Dimension
     /// <summary>kg·m: a mass moment, as the ledger counts it.</summary>
     Moment,
 
+    /// <summary>kg/m: of wire, or of what is wound on.</summary>
+    MassPerLength,
+
     /// <summary>kg of salt per kg of water.</summary>
     Salinity,
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using TyingClass.Recipes.Model;
 
@@ -16,8 +17,9 @@ internal static partial class LeaderText
         if (materials.Length > 1) return $"{WordList.Quote(text)} names a material twice. Keep one of {WordList.Or(Words.Leaders.Words)}.";
         LeaderMaterial? material = materials.Length == 1 ? materials[0] : null;
         string plain = string.Join(' ', words.Where(w => !Words.Leaders.TryGet(w, out _)));
-        if (TippetSize().IsMatch(plain))
-            return $"{WordList.Quote(text)} is a tippet size, and makers differ on those. Write the diameter printed on the spool, as in {Forms}.";
+        if (TippetSize().Match(plain) is { Success: true } size)
+            return $"{WordList.Quote(text)} is a tippet size, and makers differ on those. Write the diameter printed on the spool, as "
+                + $"in {Forms}.{RuleOfEleven(int.Parse(size.Groups["x"].Value, CultureInfo.InvariantCulture))}";
         if (plain.Length == 0) return $"{WordList.Quote(text)} does not say how thick the leader is. Write {Forms}.";
         if (!NumberText.TrySplit(plain, "0.25 mm", out _, out string unit, out string? error)) return $"{error} A leader reads {Forms}.";
         if (Units.IsUnitOf(unit, Dimension.Length))
@@ -32,12 +34,18 @@ internal static partial class LeaderText
             + $"strength (lb, kg), then nylon or fluorocarbon: {Forms}.";
     }
 
+    // The number and the thousandths of an inch add up to eleven: common practice, no source.
+    private static string RuleOfEleven(int x) => x > 8 ? "" : string.Create(
+        CultureInfo.InvariantCulture,
+        $" By the trade's rule of eleven {x}X is 0.{11 - x:000} in, "
+            + $"which is {Units.Write(Units.ToSi((11 - x) / 1e3, Dimension.Length, "in"), Dimension.Length, 2)}.");
+
     private static string? Take(string? error, FishingSpec read, ref FishingSpec fishing)
     {
         if (error is null) fishing = read;
         return error;
     }
 
-    [GeneratedRegex(@"^[0-9]{1,2}\s?x$")]
+    [GeneratedRegex(@"^(?<x>[0-9]{1,2})\s?x$")]
     private static partial Regex TippetSize();
 }

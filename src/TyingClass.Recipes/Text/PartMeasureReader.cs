@@ -49,13 +49,20 @@ internal sealed class PartMeasureReader(MapReader map, KindOfPart kind, IReadOnl
             return 0;
         }
 
-        return InWords("at", PlaceText.Read(text, tied, out string? error), error) ? 0 : Quantity("at", Limits.Place) ?? 0;
+        if (!InWords("at", PlaceText.Read(text, tied, out string? error), error)) return Quantity("at", Limits.Place) ?? 0;
+        // Wound from there forward: its other end follows.
+        if (Said["at"] == PlaceText.Bend && kind.Keys.Contains("to") && !map.Has("to")) Said = Said.With("to", "");
+        return 0;
     }
 
     public double? To()
     {
         if (map.Text("to", Limits.Place.Example) is not { } text) return null;
-        return InWords("to", PlaceText.Read(text, tied, out string? error), error) ? null : Quantity("to", Limits.Place);
+        if (InWords("to", PlaceText.Read(text, tied, out string? error), error)) return null;
+        double? toM = Quantity("to", Limits.Place);
+        // Which end of what is wound from the bend this is shows when the hook is known.
+        if (toM is { } m && Said["at"] == PlaceText.Bend) Said = Said.With("to", Units.Exact(m, Dimension.Length, "mm"));
+        return toM;
     }
 
     // True when the words were taken, or complained about.

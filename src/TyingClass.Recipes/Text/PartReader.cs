@@ -152,13 +152,15 @@ internal static class PartReader
     private static string? Material(MapReader map)
     {
         if (map.Text("material", "“brass”") is not { } text) return null;
-        if (Materials.TryFind(WordList.Plain(text), out Material? material)) return material.Name;
+        if (Materials.TryFind(WordList.Plain(text), out Material? material) || Materials.TryFind(TradeText.Metal(text), out material)) return material.Name;
         string hint = Units.TryParse(text, Dimension.Density, out _, out _)
             ? $" If a density is meant, write “density: {text.Trim()}” instead."
-            : Nearest.Hint(text, Materials.All.Select(m => m.Name));
+            : Nearest.Hint(text, Materials.All.Select(m => m.Name)) is { Length: > 0 } near ? near + Color(text) : "";
         map.Complain("material", $"{WordList.Quote(text)} is not in the materials table.{hint} For anything else leave “material” out and give its “density”.");
         return null;
     }
+
+    private static string Color(string text) => TradeText.HasColor(text) ? " Colors are not kept there; write them under “steps”." : "";
 
     private static Side? SideOf(MapReader map, KindOfPart kind)
     {

@@ -3,14 +3,18 @@ using System.Text.RegularExpressions;
 
 namespace TyingClass.Recipes.Text;
 
-/// <summary>Places and lengths said in a tyer's words: "bend", "behind the bead", "1.5 × shank".</summary>
+/// <summary>Places and lengths said in a tyer's words: "bend", "eye", "behind the bead", "1.5 × shank".</summary>
 internal static partial class PlaceText
 {
     public const string Bend = "bend";
+
+    /// <summary>The front end of the shank: where the hook's own eye is, not dumbbell eyes.</summary>
+    public const string Eye = "eye";
+
     public const string Behind = "behind the ";
 
     /// <summary>Ways to begin, for offering the nearest.</summary>
-    public static readonly string[] Words = ["bend", "behind", "mid shank", "0.5 × shank"];
+    public static readonly string[] Words = ["bend", "eye", "behind", "mid shank", "0.5 × shank"];
 
     private const double MostShanks = 12;
 
@@ -21,9 +25,12 @@ internal static partial class PlaceText
     {
         error = null;
         string plain = WordList.Plain(text);
-        if (plain is "bend" or "the bend" or "at the bend") return Bend;
+        if (BendWords().IsMatch(plain)) return Bend;
+        if (EyeWords().IsMatch(plain)) return Eye;
         if (plain == "behind" || plain.StartsWith("behind ", StringComparison.Ordinal))
             return ReadBehind(text, plain["behind".Length..].Trim(), tied, out error);
+        // "to: bead", "at the bead": up to where it ends.
+        if (Behindless().Match(plain) is { Success: true } part && FindTied(part.Groups["part"].Value, tied) is { } found) return Behind + found;
         return ReadShanks(text, out error);
     }
 
@@ -47,7 +54,7 @@ internal static partial class PlaceText
     private static string? ReadBehind(string text, string name, IReadOnlyList<string> tied, out string? error)
     {
         if (name.StartsWith("the ", StringComparison.Ordinal)) name = name[4..];
-        string? found = tied.LastOrDefault(t => t == name) ?? tied.LastOrDefault(t => t.EndsWith(" " + name, StringComparison.Ordinal));
+        string? found = FindTied(name, tied);
         error = found is not null ? null
             : tied.Count == 0
             ? $"{WordList.Quote(text)} points to a part, but none is tied in before this one. Parts stand in tying order; write a length, such as 6 mm, or "
@@ -56,6 +63,18 @@ internal static partial class PlaceText
             + "length, such as 6 mm, or bend.";
         return found is null ? null : Behind + found;
     }
+
+    private static string? FindTied(string name, IReadOnlyList<string> tied) =>
+        tied.LastOrDefault(t => t == name) ?? tied.LastOrDefault(t => t.EndsWith(" " + name, StringComparison.Ordinal));
+
+    [GeneratedRegex(@"\A(?:at |to )?(?:the )?(?:hook )?bend(?: of the hook)?\z")]
+    private static partial Regex BendWords();
+
+    [GeneratedRegex(@"\A(?:at |to |just )?(?:behind )?(?:the )?(?:hook )?(?:hook's )?(?:eye|ring)(?: of the hook)?\z")]
+    private static partial Regex EyeWords();
+
+    [GeneratedRegex(@"\A(?:at |to |up to )?(?:the )?(?<part>[a-z][a-z ]*(?: [0-9]+)?)\z")]
+    private static partial Regex Behindless();
 
     [GeneratedRegex(@"\A(?:×|x|\*|times|of)?\s*(?:the )?(?:shanks?|shank lengths?)\z")]
     private static partial Regex ShankWords();

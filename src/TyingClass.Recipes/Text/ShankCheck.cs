@@ -12,7 +12,7 @@ namespace TyingClass.Recipes.Text;
 internal static class ShankCheck
 {
     // A thread's breadth: nobody ties closer than that.
-    private const double ThreadM = 0.1e-3;
+    internal const double ThreadM = 0.1e-3;
 
     // Wraps are pushed into the hollow back of a bead or cone, common practice; how far is an estimate.
     private const double HollowShare = 0.25;
@@ -33,9 +33,12 @@ internal static class ShankCheck
         }
     }
 
+    /// <summary>How far back a part may reach, m: dressing a little way onto the bend.</summary>
+    internal static double EndM(KindOfPart kind, ResolvedHook hook) => hook.ShankM + (kind.Hold == ShankHold.None ? hook.BendDepthM : 0) + ThreadM;
+
     private static bool StaysOn(Placed part, ResolvedHook hook)
     {
-        double endM = hook.ShankM + (part.Hold == ShankHold.None ? hook.BendDepthM : 0) + ThreadM;
+        double endM = EndM(part.Kind, hook);
         string shank = $"the shank, which is {Show(hook.ShankM)} long";
         if (part.FrontM > endM)
             part.Complain("at", $"It begins at {Show(part.FrontM)}, behind the end of {shank}. Move it forward.");
@@ -91,7 +94,7 @@ internal static class ShankCheck
 
         public double MiddleM => (FrontM + RearM) / 2;
 
-        private KindOfPart Kind => KindsOfPart.Of(Read.Spec);
+        public KindOfPart Kind => KindsOfPart.Of(Read.Spec);
 
         public void Complain(string key, string text) => Read.Map.Complain(key, text);
     }

@@ -29,6 +29,23 @@ internal static partial class TradeText
         };
     }
 
+    /// <summary>What "lead wire", "copper wire" and "brass bead" are made of; any other text as it is.</summary>
+    public static string Metal(string text)
+    {
+        string plain = WordList.Plain(text);
+        return Metals().Match(plain) is { Success: true } match ? match.Groups["metal"].Value : plain;
+    }
+
+    /// <summary>"silver tinsel", "olive marabou".</summary>
+    public static bool HasColor(string text) => Colors().IsMatch(WordList.Plain(text));
+
+    [GeneratedRegex(@"\A(?<metal>lead|tin|copper|brass|steel|tungsten|aluminum|glass|plastic) (?:wire|beads?|cones?|eyes?|tube)\z")]
+    private static partial Regex Metals();
+
+    [GeneratedRegex(@"\A(?:dark |light |hot |fluorescent )?(?:silver|gold|golden|black|white|gray|grey|brown|tan|cream|olive|green|chartreuse|yellow|orange"
+        + @"|red|pink|purple|blue|pearl|natural|rust|ginger|dun) ")]
+    private static partial Regex Colors();
+
     [GeneratedRegex(@"\A0?\.(?<decimals>[1-9][0-9]{1,2})\z")]
     private static partial Regex BareDecimals();
 

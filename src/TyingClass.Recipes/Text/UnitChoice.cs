@@ -26,6 +26,8 @@ internal static class UnitChoice
         (Dimension.Force, _) => Math.Abs(si) < 1 ? "gr" : "lb",
         (Dimension.Moment, UnitSystem.Metric) => "g·mm",
         (Dimension.Moment, _) => "gr·in",
+        (Dimension.MassPerLength, UnitSystem.Metric) => "mg/mm",
+        (Dimension.MassPerLength, _) => "gr/in",
         (Dimension.Salinity, _) => "g/kg",
         (Dimension.Share, _) => "%",
         (Dimension.Duration, _) => "s",

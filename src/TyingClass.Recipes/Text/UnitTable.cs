@@ -90,6 +90,11 @@ internal static class UnitTable
             Linear("g·mm", Factor(MassUnit.Gram, MassUnit.Kilogram) * Factor(LengthUnit.Millimeter, LengthUnit.Meter), "g mm", "g*mm", "gmm", "g.mm", "g-mm"),
             Linear("gr·in", Factor(MassUnit.Grain, MassUnit.Kilogram) * Factor(LengthUnit.Inch, LengthUnit.Meter), "gr in", "gr*in", "gr.in"),
         ]),
+        [Dimension.MassPerLength] = new("mass per length", "2 mg/mm",
+        [
+            Of("mg/mm", LinearDensityUnit.MilligramPerMillimeter, LinearDensityUnit.KilogramPerMeter),
+            Linear("gr/in", Factor(MassUnit.Grain, MassUnit.Kilogram) / Factor(LengthUnit.Inch, LengthUnit.Meter)),
+        ]),
         [Dimension.Salinity] = new("salinity", "35 g/kg",
         [
             Of("g/kg", MassFractionUnit.GramPerKilogram, MassFractionUnit.DecimalFraction, "ppt", "‰"),

@@ -21,9 +21,15 @@ internal static class Words
 
     public static readonly Choices<TieDown> Ties = Table(("front", TieDown.Front), ("both ends", TieDown.BothEnds));
 
-    public static readonly Choices<LeaderMaterial> Leaders = Table(("nylon", LeaderMaterial.Nylon), ("fluorocarbon", LeaderMaterial.Fluorocarbon));
+    public static readonly Choices<LeaderMaterial> Leaders = new(
+        [("nylon", LeaderMaterial.Nylon), ("fluorocarbon", LeaderMaterial.Fluorocarbon)],
+        ("mono", LeaderMaterial.Nylon), ("monofilament", LeaderMaterial.Nylon), ("fluoro", LeaderMaterial.Fluorocarbon));
 
-    public static readonly Choices<Knot> Knots = Table(("loop", Knot.Loop), ("cinched", Knot.Cinched));
+    // A clinch, improved or not, is drawn down on the eye; a loop leaves it free to turn. Common practice, no source.
+    public static readonly Choices<Knot> Knots = new(
+        [("loop", Knot.Loop), ("cinched", Knot.Cinched)],
+        ("loop knot", Knot.Loop), ("open loop", Knot.Loop), ("non-slip loop", Knot.Loop), ("clinch", Knot.Cinched), ("clinch knot", Knot.Cinched),
+        ("improved clinch", Knot.Cinched), ("improved clinch knot", Knot.Cinched), ("cinched knot", Knot.Cinched), ("cinch", Knot.Cinched));
 
     public static readonly Choices<WaterKind> Waters = Table(("fresh", WaterKind.Fresh), ("sea", WaterKind.Sea));
 

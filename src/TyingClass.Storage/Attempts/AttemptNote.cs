@@ -20,8 +20,15 @@ public sealed record AttemptNote(
         Feedback? feedback = attempt.Feedback;
         return new AttemptNote(
             attempt.Id, attempt.PersonId, attempt.ExerciseId, attempt.Number, attempt.At, attempt.Counts, attempt.Waits,
-            RandomId.Hash(attempt.AnswerText.Trim())[..16], feedback?.Misreading, feedback?.MisreadConcept,
+            KeyOf(attempt.AnswerText), feedback?.Misreading, feedback?.MisreadConcept,
             feedback is null ? [] : [.. feedback.Goals.Where(g => !g.Met).Select(g => g.Asked).Distinct()]);
+    }
+
+    /// <summary>What <see cref="AnswerKey"/> is for an answer.</summary>
+    public static string KeyOf(string answerText)
+    {
+        ArgumentNullException.ThrowIfNull(answerText);
+        return RandomId.Hash(answerText.Trim())[..16];
     }
 
     /// <summary>Kept inside the attempt's document, so that it can be read without the rest.</summary>

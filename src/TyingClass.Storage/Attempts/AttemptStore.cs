@@ -39,7 +39,7 @@ public sealed class AttemptStore
     /// <summary>Takes in attempts that were kept elsewhere, as they are, all or none; the standings follow.</summary>
     /// <param name="attempts">Numbered without gaps, after those that person and exercise already have.</param>
     /// <exception cref="StorageException">Nothing was kept.</exception>
-    public void AddKept(IReadOnlyCollection<Attempt> attempts)
+    internal void AddKept(IReadOnlyCollection<Attempt> attempts)
     {
         ArgumentNullException.ThrowIfNull(attempts);
         _database.Write(db =>
@@ -76,7 +76,7 @@ public sealed class AttemptStore
     public EditOutcome<Attempt>? Judge(string attemptId, int expectedJudgments, Person by, bool accepted, string reason)
     {
         ArgumentNullException.ThrowIfNull(by);
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        ArgumentNullException.ThrowIfNull(reason);
         return _database.Write(db =>
         {
             if (Attempts(db).FindById(attemptId) is not { } document) return null;
@@ -100,7 +100,7 @@ public sealed class AttemptStore
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
     /// <summary>Of everyone, in no order.</summary>
-    public ImmutableArray<Standing> AllStandings() => _database.Read(db =>
+    internal ImmutableArray<Standing> AllStandings() => _database.Read(db =>
         StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
 
     /// <summary>Works out anew a standing that was found damaged.</summary>
@@ -182,6 +182,10 @@ public sealed class AttemptStore
 
     private static ImmutableArray<AttemptNote> Notes(OpenData db, string where, string value) =>
         [.. Attempts(db).FindFields(where, AttemptDocument.NoteFields, value).Select(AttemptNote.From).OrderBy(n => n.At)];
+
+    /// <summary>From the notes alone; null where none fell short.</summary>
+    internal static FailedTry? LastFailedIn(OpenData db, string slot) =>
+        Notes(db, "slot = @0", slot).Where(n => n is { Counts: false, Waits: false }).MaxBy(n => n.Number) is { } last ? FailedTry.Of(last) : null;
 
     private static void Recount(OpenData db, string personId, string exerciseId)
     {

@@ -22,6 +22,12 @@ public sealed record Standing(string PersonId, string ExerciseId)
     /// </summary>
     public DateTimeOffset? HandedInAt { get; init; }
 
+    /// <summary>The latest attempt that fell short, kept after a success too; null where none did, and where everything waits for a mark.</summary>
+    public FailedTry? LastFailed { get; init; }
+
+    /// <summary>What it shows is what is held now: nothing has passed, and nothing waits to be read.</summary>
+    public bool IsOpen => this is { Passed: false, AwaitsReview: false, Failed: > 0 };
+
     /// <summary>What the whole of one person's attempts at one exercise comes to.</summary>
     /// <param name="attempts">Oldest first.</param>
     internal static Standing Of(string personId, string exerciseId, IEnumerable<Attempt> attempts) =>
@@ -35,5 +41,16 @@ public sealed record Standing(string PersonId, string ExerciseId)
         AwaitsReview = attempt.Waits && !Passed && !attempt.Counts,
         LastAt = attempt.At,
         HandedInAt = HandedInAt ?? (attempt.Counts || attempt.AwaitsReview ? attempt.At : null),
+        LastFailed = attempt.Counts || attempt.Waits ? LastFailed : FailedTry.Of(AttemptNote.Of(attempt)),
     };
+}
+
+/// <summary>What a class shares is found among these, without reading the attempts.</summary>
+/// <param name="AnswerKey">As <see cref="AttemptNote.AnswerKey"/>.</param>
+/// <param name="Misreading">As the student was told; null where the answer matched none.</param>
+/// <param name="Missed">The first goal not met, as asked.</param>
+public sealed record FailedTry(string AttemptId, int Number, DateTimeOffset At, string AnswerKey, string? Misreading, string? MisreadConcept, string? Missed)
+{
+    internal static FailedTry Of(AttemptNote note) =>
+        new(note.Id, note.Number, note.At, note.AnswerKey, note.Misreading, note.MisreadConcept, note.Missed.FirstOrDefault());
 }

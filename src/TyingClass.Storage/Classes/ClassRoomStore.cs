@@ -25,7 +25,7 @@ public sealed class ClassRoomStore
     public ClassRoom? Find(string classId) => _database.Read(db => FindIn(db, classId));
 
     /// <param name="code">However it is spaced, hyphened or cased; a code that was renewed opens nothing.</param>
-    public ClassRoom? FindByCode(string code) => _database.Read(db => FindByCodeIn(db, code));
+    internal ClassRoom? FindByCode(string code) => _database.Read(db => FindByCodeIn(db, code));
 
     /// <summary>Oldest first.</summary>
     public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => _database.Read(db => OfInstructorIn(db, instructorId));

@@ -6,4 +6,8 @@ namespace TyingClass.Storage.Comments;
 /// <param name="Text">Any text: never markup.</param>
 /// <param name="SeenAt">When the student said it was read.</param>
 public sealed record Comment(string Id, string PersonId, string ByPersonId, string ByName, string? ExerciseId, DateTimeOffset At, string Text,
-    DateTimeOffset? SeenAt);
+    DateTimeOffset? SeenAt)
+{
+    /// <summary>When its writer last corrected it; null where nobody did.</summary>
+    public DateTimeOffset? CorrectedAt { get; init; }
+}

@@ -26,6 +26,8 @@ public sealed class CommentStore
         });
     }
 
+    public Comment? Find(string commentId) => _database.Read(db => Find(db, commentId));
+
     /// <summary>All to one person, the latest first.</summary>
     public ImmutableArray<Comment> To(string personId) => _database.Read(db => ToIn(db, personId));
 
@@ -38,6 +40,15 @@ public sealed class CommentStore
     {
         if (Find(db, commentId) is not { } comment || comment.PersonId != personId) return false;
         return Comments(db).Update(From(comment with { SeenAt = comment.SeenAt ?? _time.GetUtcNow() }));
+    });
+
+    /// <summary>By its writer only. Whoever has read it is shown it again.</summary>
+    /// <returns>False when there is no such comment of this person's, or nothing was written.</returns>
+    public bool Correct(string commentId, string byPersonId, string? text) => _database.Write(db =>
+    {
+        if (Find(db, commentId) is not { } comment || comment.ByPersonId != byPersonId
+            || CleanText.Lines(text ?? "", MostTextLength) is not { Length: > 0 } words) return false;
+        return words == comment.Text || Comments(db).Update(From(comment with { Text = words, SeenAt = null, CorrectedAt = _time.GetUtcNow() }));
     });
 
     internal static void Prepare(OpenData db)
@@ -82,6 +93,7 @@ public sealed class CommentStore
         ["atTicks"] = Ticks.From(comment.At),
         ["text"] = comment.Text,
         ["seenTicks"] = comment.SeenAt is { } seen ? Ticks.From(seen) : BsonValue.Null,
+        ["correctedTicks"] = Ticks.FromOrNull(comment.CorrectedAt),
     };
 
     private static Comment ToComment(BsonDocument document) => new(
@@ -92,7 +104,10 @@ public sealed class CommentStore
         document["exerciseId"].TextOrNull(),
         document["atTicks"].ToTime(),
         document["text"].AsString,
-        document["seenTicks"].IsNull ? null : document["seenTicks"].ToTime());
+        document["seenTicks"].IsNull ? null : document["seenTicks"].ToTime())
+    {
+        CorrectedAt = document["correctedTicks"].ToTimeOrNull(),
+    };
 
     private static Records Comments(OpenData db) => db.Records("comments");
 }

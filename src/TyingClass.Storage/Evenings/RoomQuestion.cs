@@ -35,3 +35,6 @@ public sealed record RoomTally(ImmutableArray<int> Counts)
 {
     public int Total => Counts.Sum();
 }
+
+/// <param name="Choice">Its place among the choices, from 0.</param>
+public sealed record RoomVote(string PersonId, int Choice, DateTimeOffset At);

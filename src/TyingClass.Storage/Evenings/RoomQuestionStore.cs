@@ -57,6 +57,10 @@ public sealed class RoomQuestionStore
     public int? AnswerOf(string questionId, string personId) => _database.Read(db =>
         Answers(db).FindById($"{questionId}/{personId}") is { } found ? found["choice"].AsInt32 : (int?)null);
 
+    /// <summary>Who answered what.</summary>
+    public ImmutableArray<RoomVote> Votes(string questionId) => _database.Read(db => Answers(db).FindAll("questionId = @0", questionId)
+        .Select(a => new RoomVote(a["personId"].AsString, a["choice"].AsInt32, a["atTicks"].ToTime())).ToImmutableArray());
+
     public RoomTally Tally(string questionId) => _database.Read(db =>
     {
         if (FindIn(db, questionId) is not { } question) return new RoomTally([]);

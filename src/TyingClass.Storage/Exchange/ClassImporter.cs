@@ -41,6 +41,7 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
                         PhotoId = null,
                         TrashedAt = null
                     }));
+        AddReviewComments();
         foreach (PracticeAnswer answer in export.Practice)
             PracticeStore.InsertIn(db,
                 answer with { Attempt = answer.Attempt with { Id = Renewed("practice", answer.Attempt.Id), PersonId = Here(answer.Attempt.PersonId) } });
@@ -95,6 +96,10 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
                     ClassId = classId,
                     DecidedById = r.DecidedById is { } by ? Known(by) : null
                 });
+    }
+
+    private void AddReviewComments()
+    {
         foreach (ReviewComment c in export.ReviewComments)
             ReviewDocument.Comments(db).Insert(
                 ReviewDocument.From(
@@ -103,7 +108,8 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
                         Id = Renewed("review_comments", c.Id),
                         PatternId = _ids[("patterns", c.PatternId)],
                         ReviewId = _ids[("reviews", c.ReviewId)],
-                        ById = Known(c.ById)
+                        ById = Known(c.ById),
+                        About = c.Subject == CommentSubject.Log ? _ids.GetValueOrDefault(("bench_log", c.About), c.About) : c.About
                     }));
     }
 

@@ -32,6 +32,9 @@ public sealed record DataFolder
     /// <summary>Notes by which the command line asks a running server for a backup, and the server's answers.</summary>
     public string RequestsPath => System.IO.Path.Combine(Path, "requests");
 
+    /// <summary>The last good version of each lesson: texts of the course, nothing of anyone.</summary>
+    public string KeptLessonsPath => System.IO.Path.Combine(Path, "lessons-last-good");
+
     /// <summary>Keys that protect cookies and form tokens; readable by the owner only.</summary>
     public string KeysPath => System.IO.Path.Combine(Path, "keys");
 

@@ -6,6 +6,7 @@ using TyingClass.Storage.Comments;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Phrases;
 using TyingClass.Storage.Practice;
 
 namespace TyingClass.Storage.People;
@@ -24,6 +25,7 @@ public sealed class Trash
         AttemptStore.DeleteOf,
         PracticeStore.DeleteOf,
         CommentStore.DeleteOf,
+        PhraseStore.DeleteOf,
         PatternStore.DeleteOf,
         BenchLogStore.DeleteOf,
         RoomQuestionStore.DeleteOf,

@@ -12,4 +12,4 @@ public sealed record PracticeProblem(string Id, string Concept, int Seed, int Le
 public sealed record PracticeAnswer(PracticeProblem Problem, Attempt Attempt);
 
 /// <summary>How a person's first answer to a problem came out.</summary>
-public readonly record struct PracticeOutcome(string Concept, int Seed, DateTimeOffset At, bool Passed, string? MisreadConcept);
+public readonly record struct PracticeOutcome(string Concept, int Seed, DateTimeOffset At, bool Passed);

@@ -40,8 +40,8 @@ public sealed class PracticeStore
 
     /// <summary>How one person's first answers came out, oldest first.</summary>
     public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => _database.Read(db =>
-        Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed, misread: feedback.misreadConcept}", personId)
-            .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean, d["misread"].TextOrNull()))
+        Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed}", personId)
+            .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean))
             .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
 
     internal static void DeleteOf(OpenData db, string personId) => Answers(db).DeleteMany("personId = @0", personId);

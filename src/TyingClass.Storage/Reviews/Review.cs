@@ -24,7 +24,18 @@ public sealed record Review(
 
     /// <summary>What the mentor wrote with the decision.</summary>
     public string Words { get; init; } = "";
+
+    /// <summary>The mentor's own version of the recipe, sent back with it; null for none.</summary>
+    public string? Proposal { get; init; }
+
+    /// <summary>Why it was signed off although the engine says it does not ride as meant; null where it does.</summary>
+    public string? Despite { get; init; }
 }
+
+/// <summary>What a mentor decides of a round.</summary>
+/// <param name="Proposal">A recipe that can be read; null for none.</param>
+/// <param name="Despite">As <see cref="Review.Despite"/>.</param>
+public sealed record ReviewDecision(bool SignOff, string? Words, string? Proposal = null, string? Despite = null);
 
 /// <summary>What a comment is about.</summary>
 public enum CommentSubject
@@ -36,9 +47,17 @@ public enum CommentSubject
 
     /// <summary>A finding of the diagnosis.</summary>
     Finding,
+
+    /// <summary>An entry of the bench log: what the real fly did.</summary>
+    Log,
 }
 
 /// <param name="Revision">The one that was being read.</param>
-/// <param name="About">The part as the recipe names it ("cone", "wing 2", "hook") or the finding's code; empty for the whole.</param>
+/// <param name="About">The part as the recipe names it ("cone", "wing 2", "hook"), the finding's code or the entry's id; empty for the
+/// whole.</param>
 public sealed record ReviewComment(
-    string Id, string PatternId, string ReviewId, int Revision, string ById, DateTimeOffset At, CommentSubject Subject, string About, string Text);
+    string Id, string PatternId, string ReviewId, int Revision, string ById, DateTimeOffset At, CommentSubject Subject, string About, string Text)
+{
+    /// <summary>When its writer last corrected it; null where nobody did.</summary>
+    public DateTimeOffset? CorrectedAt { get; init; }
+}

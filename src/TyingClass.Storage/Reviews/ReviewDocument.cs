@@ -67,6 +67,8 @@ internal static class ReviewDocument
         ["decidedById"] = review.DecidedById,
         ["decidedTicks"] = Ticks.FromOrNull(review.DecidedAt),
         ["words"] = review.Words,
+        ["proposal"] = review.Proposal,
+        ["despite"] = review.Despite,
     };
 
     public static Review ToReview(BsonDocument document) => new(
@@ -83,6 +85,8 @@ internal static class ReviewDocument
         DecidedById = document["decidedById"].TextOrNull(),
         DecidedAt = document["decidedTicks"].ToTimeOrNull(),
         Words = document["words"].AsString,
+        Proposal = document["proposal"].TextOrNull(),
+        Despite = document["despite"].TextOrNull(),
     };
 
     public static BsonDocument From(ReviewComment comment) => new()
@@ -96,6 +100,7 @@ internal static class ReviewDocument
         ["subject"] = comment.Subject.ToString(),
         ["about"] = comment.About,
         ["text"] = comment.Text,
+        ["correctedTicks"] = Ticks.FromOrNull(comment.CorrectedAt),
     };
 
     public static ReviewComment ToComment(BsonDocument document) => new(
@@ -107,5 +112,8 @@ internal static class ReviewDocument
         document["atTicks"].ToTime(),
         Enum.Parse<CommentSubject>(document["subject"].AsString),
         document["about"].AsString,
-        document["text"].AsString);
+        document["text"].AsString)
+    {
+        CorrectedAt = document["correctedTicks"].ToTimeOrNull(),
+    };
 }

@@ -42,22 +42,24 @@ public sealed class ReviewStore
     /// <summary>Returns the pattern to its owner, or signs it off and puts it in the class's book.</summary>
     /// <param name="expectedVersion">Of the review as the mentor read it.</param>
     /// <returns>Null when there is no such review.</returns>
-    public EditOutcome<Review>? Decide(string reviewId, string mentorId, int expectedVersion, bool signOff, string? words) => _database.Write(db =>
+    public EditOutcome<Review>? Decide(string reviewId, string mentorId, int expectedVersion, ReviewDecision decision) => _database.Write(db =>
     {
         if (ReviewDocument.Find(db, reviewId) is not { } review) return null;
         if (review.State != ReviewState.Waiting || review.Version != expectedVersion) return new EditOutcome<Review>(false, review);
         Review decided = ReviewDocument.Keep(db, review with
         {
-            State = signOff ? ReviewState.SignedOff : ReviewState.Returned,
+            State = decision.SignOff ? ReviewState.SignedOff : ReviewState.Returned,
             DecidedById = mentorId,
             DecidedAt = _time.GetUtcNow(),
-            Words = CleanText.Lines(words ?? "", MostTextLength),
+            Words = CleanText.Lines(decision.Words ?? "", MostTextLength),
+            Proposal = decision.Proposal,
+            Despite = decision.Despite is { } why && CleanText.Lines(why, MostTextLength) is { Length: > 0 } reason ? reason : null,
         });
         Follow(db, PatternDocument.Find(db, review.PatternId)!);
         return new EditOutcome<Review>(true, decided);
     });
 
-    /// <summary>Takes a decision back: the round waits again, at its old place in the queue.</summary>
+    /// <summary>Takes a decision back, and its words with it: the round waits again, at its old place in the queue.</summary>
     /// <returns>Null when there is no such review; not saved when a later round exists or someone changed it meanwhile.</returns>
     public EditOutcome<Review>? Reopen(string reviewId, int expectedVersion) => _database.Write(db =>
     {
@@ -65,7 +67,15 @@ public sealed class ReviewStore
         bool isLast = ReviewDocument.Of(db, review.PatternId).Last().Id == review.Id;
         if (!isLast || review.Version != expectedVersion || review.State is not (ReviewState.Returned or ReviewState.SignedOff))
             return new EditOutcome<Review>(false, review);
-        Review waiting = ReviewDocument.Keep(db, review with { State = ReviewState.Waiting, DecidedById = null, DecidedAt = null });
+        Review waiting = ReviewDocument.Keep(db, review with
+        {
+            State = ReviewState.Waiting,
+            DecidedById = null,
+            DecidedAt = null,
+            Words = "",
+            Proposal = null,
+            Despite = null,
+        });
         Follow(db, PatternDocument.Find(db, review.PatternId)!);
         return new EditOutcome<Review>(true, waiting);
     });
@@ -92,6 +102,16 @@ public sealed class ReviewStore
             subject, CleanText.Line(about, MostAboutLength) ?? "", words);
         ReviewDocument.Comments(db).Insert(ReviewDocument.From(comment));
         return comment;
+    });
+
+    /// <summary>By its writer only; it says when.</summary>
+    /// <returns>False when there is no such comment of this person's, or nothing was written.</returns>
+    public bool CorrectComment(string commentId, string byId, string? text) => _database.Write(db =>
+    {
+        if (ReviewDocument.Comments(db).FindById(commentId) is not { } found || ReviewDocument.ToComment(found) is not { } comment || comment.ById != byId
+            || CleanText.Lines(text ?? "", MostTextLength) is not { Length: > 0 } words) return false;
+        return words == comment.Text || ReviewDocument.Comments(db).Update(
+            ReviewDocument.From(comment with { Text = words, CorrectedAt = _time.GetUtcNow() }));
     });
 
     /// <summary>Every comment on a pattern, first to last.</summary>

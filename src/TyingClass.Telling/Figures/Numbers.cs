@@ -18,6 +18,22 @@ public static class Numbers
     /// <summary>"92 %"; nearer than one in a hundred to none or all one more place, lest "practically all" read as all.</summary>
     public static string Percent(double share) => Magnitudes.RidesAsIntended.Say(share, UnitSystem.Metric);
 
+    /// <summary>For a sum that is shown beside its terms and does not add up as shown.</summary>
+    public const string EachRounded = "each figure rounded";
+
+    /// <summary>Whether figures as they are told, "+0.13 g·mm" or "0.2 g", make up the told sum to its last digit.</summary>
+    public static bool Adds(IEnumerable<string> terms, string sum)
+    {
+        ArgumentNullException.ThrowIfNull(terms);
+        return terms.Sum(Shown) == Shown(sum);
+
+        static decimal Shown(string told)
+        {
+            string number = string.Concat(told.Replace('−', '-').TakeWhile(c => char.IsAsciiDigit(c) || c is '-' or '+' or '.'));
+            return decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal value) ? value : 0;
+        }
+    }
+
     private static string Write(double value, int decimals, char place)
     {
         if (!double.IsFinite(value) || Math.Abs(value) > Largest) return value.ToString("G6", CultureInfo.InvariantCulture).Replace('-', '−');

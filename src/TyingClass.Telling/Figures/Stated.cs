@@ -8,6 +8,7 @@ public static class Stated
     private const int Digits = 3;
     private const int CountDecimals = 2;
     private const int PerInch = 64;
+    private const double SmallIn3 = 1e-3;
     private const double HalfTenthM = 0.0500001e-3;
 
     /// <summary>Three digits, none finer than a tyer can measure (0.01 mm, 0.001 in, 1 mg).</summary>
@@ -16,6 +17,8 @@ public static class Stated
     {
         string symbol = Units.SymbolFor(si, dimension, units);
         double shown = Units.FromSi(si, dimension, symbol);
+        // The air in a tuft of hair: nobody reads 0.0000153.
+        if (symbol == "in³" && Math.Abs(shown) < SmallIn3) return $"{Numbers.Write(1e6 * shown, Math.Abs(shown) < 1e-5 ? 1 : 0)} millionths of an in³";
         int places = shown == 0 || !double.IsFinite(shown) ? 0 : Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(shown))), 0, Finest(symbol));
         string number = Numbers.Write(shown, places);
         return symbol == "°" ? number + symbol : $"{number} {symbol}";
@@ -58,8 +61,9 @@ public static class Stated
     // Estimates: a good caliper and a good scale.
     private static int Finest(string symbol) => symbol switch
     {
-        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "mN" or "lb/ft³" => 2,
+        "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "gr/in" or "mN" or "lb/ft³" => 2,
         "in" or "g" or "gr" or "oz" => 3,
+        "in³" => 5,
         "°" or "°C" or "°F" or "%" or "s" => 1,
         _ => 12,
     };

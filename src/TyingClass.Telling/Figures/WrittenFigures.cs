@@ -5,13 +5,16 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Telling.Figures;
 
 /// <summary>
-/// Figures that somebody wrote into a text in metric units (a prompt, a hint, a recipe's own words), for a reader of imperial ones: converted, with the
-/// writer's
-/// own behind them in parentheses, "0.016 in (0.4 mm)". For a metric reader, and for what is written in inches or ounces, texts stay as they are: sizes of the
-/// trade, and "in" is a word. docs/decisions/0013 says why.
+/// Figures that somebody wrote into a text in metric units (a lesson, a prompt, a hint, a recipe's own words), for a reader of imperial ones: converted, with
+/// the writer's own behind them in parentheses, "0.016 in (0.4 mm)". For a metric reader, and for what is written in inches or ounces, texts stay as they are:
+/// sizes of the trade, and "in" is a word. docs/decisions/0013 and 0030 say why.
 /// </summary>
 public static partial class WrittenFigures
 {
+    // What a writer puts behind a metric figure for readers of inches: "(1/8 in)", "(27.9 grains)", "(67 miles an hour)".
+    private const string ImperialUnit =
+        @"(?:in³|in|inch|inches|gr·in|gr/in|gr|grains?|oz|ounces?|ft/s|ft|feet|lb/ft³|lbs?|pounds?|miles an hour|miles|°F)";
+
     /// <summary>With the writer's own figure in parentheses.</summary>
     public static string Beside(string text, UnitSystem units) => Convert(text, units, keep: true);
 
@@ -28,56 +31,82 @@ public static partial class WrittenFigures
     /// <summary>As <see cref="Beside"/>, in the text of HTML; tags, code and recipes stay as they are.</summary>
     public static string BesideInHtml(string html, UnitSystem units) => units == UnitSystem.Metric || html.Length == 0
         ? html
-        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(m.Value, units) : m.Value);
+        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(m.Value.Replace("&nbsp;", "\u00A0", StringComparison.Ordinal), units) : m.Value);
 
     private static string Convert(string text, UnitSystem units, bool keep)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return units == UnitSystem.Metric ? text : Token().Replace(text, m => Told(m, keep));
+        return units == UnitSystem.Metric ? text : Token().Replace(text, m => Told(m, text, keep));
     }
 
-    private static string Told(Match match, bool keep)
+    private static string Told(Match match, string text, bool keep)
     {
-        string unit = match.Groups["unit"].Value, own = match.Groups["own"].Value;
-        if (own.Length > 0) return keep ? $"{own} ({match.Groups["figure"].Value})" : own;
-        if (DimensionOf(unit) is not { } dimension || Number(match.Groups["last"].Value) is not { } last) return match.Value;
-        double lastSi = Units.ToSi(last, dimension, unit);
+        // "1.8 g (27.9 " and then a link to what a grain is: the writer says both.
+        if (match.Groups["given"].Success) return match.Value;
+        string figure = match.Groups["figure"].Value, own = match.Groups["own"].Value;
+        if (own.Length > 0) return keep ? Pair(own, figure, match, text) : own;
+        if (DimensionOf(match.Groups["unit"].Value) is not { } of || Number(match.Groups["last"].Value) is not { } last) return match.Value;
+        Dimension dimension = of.Dimension;
+        double lastSi = of.Times * Units.ToSi(last, dimension, of.Unit);
         string told = Stated.Say(lastSi, dimension, UnitSystem.Imperial);
         if (match.Groups["first"].Success)
         {
             if (Number(match.Groups["first"].Value) is not { } first) return match.Value;
-            string firstTold = Stated.Say(Units.ToSi(first, dimension, unit), dimension, UnitSystem.Imperial),
+            string firstTold = Stated.Say(of.Times * Units.ToSi(first, dimension, of.Unit), dimension, UnitSystem.Imperial),
                 symbol = Units.SymbolFor(lastSi, dimension, UnitSystem.Imperial);
             told = (firstTold.EndsWith(" " + symbol, StringComparison.Ordinal) ? firstTold[..^(symbol.Length + 1)] : firstTold) + match.Groups["between"].Value
                 + told;
         }
 
-        return keep ? $"{told} ({match.Groups["figure"].Value})" : told;
+        // Nothing is nothing in any unit.
+        bool nothing = last == 0 && dimension != Dimension.Temperature && !match.Groups["first"].Success;
+        return keep && !nothing ? Pair(told, figure, match, text) : told;
+    }
+
+    // No parentheses within parentheses that hold nothing else: "(0.197 in, 5 mm)".
+    private static string Pair(string told, string figure, Match match, string text)
+    {
+        int end = match.Index + match.Length;
+        bool alone = match.Index > 0 && text[match.Index - 1] == '(' && end < text.Length && text[end] == ')';
+        return alone ? $"{told}, {figure}" : $"{told} ({figure})";
     }
 
     private static double? Number(string text) =>
-        double.TryParse(text.Replace('−', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
+        double.TryParse(Grouping().Replace(text.Replace('−', '-'), ""), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && double.IsFinite(value) ? value : null;
 
-    private static Dimension? DimensionOf(string unit) => unit switch
+    private static Written? DimensionOf(string unit) => unit switch
     {
-        "mm" or "cm" or "m" => Dimension.Length,
-        "g" or "mg" => Dimension.Mass,
-        "m/s" or "cm/s" or "mm/s" => Dimension.Speed,
-        "g·mm" => Dimension.Moment,
-        "mm³" => Dimension.Volume,
-        "°C" => Dimension.Temperature,
-        "mN" => Dimension.Force,
-        "kg/m³" => Dimension.Density,
+        "mm" or "cm" or "m" => new(Dimension.Length, unit),
+        "g" or "mg" => new(Dimension.Mass, unit),
+        "m/s" or "cm/s" or "mm/s" => new(Dimension.Speed, unit),
+        "g·mm" => new(Dimension.Moment, unit),
+        "mm³" or "cm³" => new(Dimension.Volume, unit),
+        "°C" => new(Dimension.Temperature, unit),
+        "mN" => new(Dimension.Force, unit),
+        "mg/mm" => new(Dimension.MassPerLength, unit),
+        "kg/m³" or "g/cm³" => new(Dimension.Density, unit),
+        "mg/mm³" or "g per cm³" => new(Dimension.Density, "g/cm³"),
+        "g/mm³" => new(Dimension.Density, "g/cm³", 1000),
         _ => null,
     };
 
-    // "0.4 mm"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one is its own.
+    /// <param name="Times">How many of a known unit the writer's unit is.</param>
+    private readonly record struct Written(Dimension Dimension, string Unit, double Times = 1);
+
+    // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
+    // is its own.
     [GeneratedRegex(
-        @"(?<![\w.,/(−-])(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
-        + @"(?<last>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)[ \u00A0]?(?<unit>mm³|mm/s|mm|cm/s|cm|mg|g·mm|g|m/s|mN|m|kg/m³|°C))"
-        + @"(?![\w·/³²^])(?: \((?<own>[0-9./ ]+ (?:in|gr|oz|ft))\))?",
+        @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"[ \u00A0]\()(?<![0-9][ \u00A0\u202F])"
+        + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
+        + @"(?<last>[−-]?(?:[0-9]{1,3}(?:[ \u00A0\u202F][0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)[ \u00A0]?"
+        + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g per cm³|g|m/s|mN|m|kg/m³|°C))"
+        + @"(?![\w·/³²^])(?<given> \((?:about )?[0-9./ \u00A0]+\z)?(?: \((?<own>(?:about )?[0-9][0-9./ \u00A0]*[ \u00A0]" + ImperialUnit + @")\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
+
+    [GeneratedRegex(@"[ \u00A0\u202F]")]
+    private static partial Regex Grouping();
 
     [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.None, 1000)]
     private static partial Regex Quoted();

@@ -5,13 +5,13 @@ namespace TyingClass.Telling.Reasons;
 /// <summary>What is said around the second half of a prediction: the fly has been seen, the reason is asked for, and a fresh fly decides.</summary>
 public static class ReasonOffer
 {
-    public const string WhereNext = "Look at the drawing, say why it does that, and then say what a fresh fly will do. That one decides.";
+    public const string WhereNext = "Look at the drawing and find out why it does that. Then say what a fresh fly will do: that one decides.";
 
     public const string ChooseReason = "Choose the reason first: why did the fly you were shown do that?";
 
     public const string ChooseFresh = "Say too what the fresh fly will do.";
 
-    public const string AlreadyShown = "You have seen what this fly does. Say why, and then what the fresh fly below will do.";
+    public const string AlreadyShown = "You have seen what this fly does. Say now what the fresh fly below will do.";
 
     public const string AnotherFresh = "Here is another fresh fly: the last one has been answered.";
 

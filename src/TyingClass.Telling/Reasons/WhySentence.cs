@@ -57,7 +57,10 @@ public static class WhySentence
         if (reason.Shares.Length == 1) return $"{goes} All of it came {with}.";
         string gave = Grammar.And(Worth(reason).Select(s =>
             $"the {s.What.Word} gave {Amount(s.Si)}{(s.Si * (to - from) < 0 ? " the other way" : "")}"));
-        return $"{goes} Of the {Amount(to - from)} between them, {gave}.";
+        // Terms that are left out are small: then nothing need add up.
+        bool all = Worth(reason).Count() == reason.Shares.Length;
+        bool adds = !all || Numbers.Adds(Worth(reason).Select(s => (s.Si * (to - from) < 0 ? "−" : "") + Amount(s.Si)), Amount(to - from));
+        return $"{goes} Of the {Amount(to - from)} between them{(adds ? "" : $", {Numbers.EachRounded}")}, {gave}.";
 
         string Amount(double si) => reason.Magnitude?.Say(Math.Abs(si), units) ?? Numbers.Write(Math.Abs(si), 2);
     }
@@ -75,8 +78,12 @@ public static class WhySentence
         ReasonShare[] told = [.. Worth(reason)];
         string whole = Say(reason, reason.ToSi, units);
         return told.Length <= 1 ? $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {whole}."
-            : $"Of the {whole}, {Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
+            : $"Of the {whole}{(Adds(reason, told, whole, units) ? "" : $", {Numbers.EachRounded}")}, "
+            + $"{Grammar.And(told.Select(s => $"the {s.What.Word} {s.What.Verb("is", "are")} {Say(reason, s.Si, units)}"))}.";
     }
+
+    private static bool Adds(Reason reason, ReasonShare[] told, string whole, UnitSystem units) =>
+        told.Length < reason.Shares.Length || Numbers.Adds(told.Select(s => Say(reason, s.Si, units)), whole);
 
     private static string Hands(Reason reason, UnitSystem units)
     {

@@ -1,5 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
+using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 
@@ -13,11 +14,11 @@ public static class CauseSentence
     // A share that is told as 0.00 is none.
     private const double LeastGmm = 0.005;
 
-    /// <summary>Soaked.</summary>
-    public static string Of(BalanceReport report, UnitSystem units)
+    /// <summary>Soaked, with what is the water's doing and not the weight's.</summary>
+    public static string Of(SolvedFly fly, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        return Of(report.Intent, report.Soaked, units);
+        ArgumentNullException.ThrowIfNull(fly);
+        return $"{Of(fly.Report.Intent, fly.Report.Soaked, units)} {LedgerSentence.ByWater(fly, fly.Report.Soaked, units)}".TrimEnd();
     }
 
     public static string Of(Intent intent, StateReport state, UnitSystem units)
@@ -33,7 +34,10 @@ public static class CauseSentence
             (_, 0) => $"What holds it {meant}: {helps}.",
             _ => $"What holds it {meant}: {helps}. What turns it over: {hinders}.",
         };
-        return $"{sides} All parts together: {Moment(state.Ledger.Sum(e => e.KeelMomentGmm))}.";
+        string sum = Moment(state.Ledger.Sum(e => e.KeelMomentGmm));
+        bool all = top.Length == state.Ledger.Count(e => Math.Abs(e.KeelMomentGmm) >= LeastGmm);
+        bool adds = !all || Numbers.Adds(top.Select(e => Moment(e.KeelMomentGmm)), sum);
+        return $"{sides} All parts together{(adds ? "" : $", {Numbers.EachRounded}")}: {sum}.";
 
         string Term(LedgerEntry e) => $"{(e.Part == "bend" ? FlyWords.Bend : e.Part)} {Moment(e.KeelMomentGmm)}";
         string Moment(double gmm) => Magnitudes.KeelMoment.SaySigned(Si.Gmm(gmm), units);

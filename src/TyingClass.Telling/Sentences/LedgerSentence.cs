@@ -20,17 +20,22 @@ public static class LedgerSentence
         ArgumentNullException.ThrowIfNull(fly);
         ArgumentNullException.ThrowIfNull(state);
         string[] parts =
-        [
-            .. state.Ledger.Where(e => Math.Abs(e.KeelMomentGmm) >= LeastGmm && Part(fly.Built.Body, e.Part) is { } part
-                && Math.Abs(e.KeelMomentGmm) > 2 * MostByWeightGmm(part, fly, state))
-                .Select(e => $"the {e.Part} ({Magnitudes.KeelMoment.SaySigned(Si.Gmm(e.KeelMomentGmm), units)})"),
-        ];
+            [.. PulledByWater(fly, state).Select(e => $"the {e.Part} ({Magnitudes.KeelMoment.SaySigned(Si.Gmm(e.KeelMomentGmm), units)})")];
         return parts.Length switch
         {
             0 => "",
             1 => $"What stands here of {parts[0]} is mostly the pull of the water on it: its weight alone could not do that much.",
             _ => $"What stands here of {Grammar.And(parts)} is mostly the pull of the water on them: their weight alone could not do that much.",
         };
+    }
+
+    /// <summary>Entries that weight makes up less than half of: drag and side force do the rest.</summary>
+    public static IEnumerable<LedgerEntry> PulledByWater(SolvedFly fly, StateReport state)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        ArgumentNullException.ThrowIfNull(state);
+        return state.Ledger.Where(e => Math.Abs(e.KeelMomentGmm) >= LeastGmm && Part(fly.Built.Body, e.Part) is { } part
+            && Math.Abs(e.KeelMomentGmm) > 2 * MostByWeightGmm(part, fly, state));
     }
 
     private static BodyPart? Part(FlyBody body, string name) => body.Parts.FirstOrDefault(p => p.Name == name);

@@ -29,8 +29,7 @@ public sealed record BenchPost(
         return new BenchPost(
             Versions.Unpack(form["h"]),
             fields.Length > 0 ? RecipeDraft.FromFields(fields) : null,
-            // Browsers send CR LF for the one line end that was typed.
-            form["text"].ToString().Replace("\r\n", "\n", StringComparison.Ordinal),
+            RecipePaste.Read(form["text"]),
             name => form.TryGetValue(name, out Microsoft.Extensions.Primitives.StringValues value) ? value.ToString() : null,
             Packed.TryUnpack(form["k"], AnswerLimit.MostBytes, out string? beside) ? beside : null,
             action[0], action.Length == 2 ? action[1] : "",

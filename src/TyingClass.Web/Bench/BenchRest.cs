@@ -27,6 +27,8 @@ public sealed record BenchRest(
         DrawingOptions Named(string prefix) => BenchResult.Options(prefix, state, units);
         BenchCurve Curve(string title, string prefix, Func<SolvedFly, DrawingOptions, string> draw) =>
             new(title, BenchResult.Html(draw(fly, Named(prefix) with { ShowDoubt = true })));
+        BenchCurve Soak(string title, SoakFigure figure) =>
+            Curve(title, $"soak-{figure}".ToLowerInvariant(), (f, o) => Drawing.Curves.AgainstSoak(f, figure, o));
         return new BenchRest(
             BenchResult.Html(FlyDrawing.Front(fly, Named("front"))),
             BenchResult.Html(FlyDrawing.Hang(fly, Named("hang"))),
@@ -37,6 +39,9 @@ public sealed record BenchRest(
                 Curve("Righting curve", "righting", Drawing.Curves.Righting),
                 Curve("Depth in a pause", "depth", Drawing.Curves.DepthInPause),
                 Curve("A thousand flies tied like it", "lean", Drawing.Curves.LeanHistogram),
+                // A fly without air is the same at all times.
+                .. Soaks(fly.Report) ? [Soak("Keel height as it soaks", SoakFigure.KeelHeight), Soak("Sink rate as it soaks", SoakFigure.SinkRate)]
+                    : (ImmutableArray<BenchCurve>)[],
             ],
             state.State == WetState.Soaked ? BenchFigures.WithDoubt(fly, units) : BenchFigures.Of(fly.Report, state, units),
             TyingClass.Recipes.Catalogue.Cautions.For(fly.Recipe, fly.Built.Body))
@@ -45,4 +50,6 @@ public sealed record BenchRest(
             Mostly = DoubtSentence.Mostly(fly.Doubt),
         };
     }
+
+    private static bool Soaks(BalanceReport report) => report.Soak is [var first, .., var last] && first.WetWeightG != last.WetWeightG;
 }

@@ -52,10 +52,10 @@ public static class Agreement
 
     public static string Ratio(double computed, double seen) => computed <= 0
         ? "computed to rise"
-        : FormattableString.Invariant($"{seen / computed:0.00} times the computed");
+        : $"{Numbers.Fixed(seen / computed, 2)} times the computed";
 
     private static string Percent(double computed, double seen) =>
-        FormattableString.Invariant($"{Math.Abs(100 * (seen / computed - 1)):0.0} % {(seen >= computed ? "more" : "less")}");
+        $"{Numbers.Fixed(Math.Abs(100 * (seen / computed - 1)), 1)} % {(seen >= computed ? "more" : "less")}";
 
     private static string State(Seen seen) => seen.State == WetState.Fresh ? "fresh" : "soaked";
 

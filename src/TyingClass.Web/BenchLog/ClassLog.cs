@@ -10,11 +10,9 @@ namespace TyingClass.Web.BenchLog;
 public sealed record ClassLogLine(LogEntry Entry, string Owner, bool? Way, ImmutableArray<AgreementRow> Rows);
 
 /// <summary>A class's bench log against the model.</summary>
-/// <param name="Looked">Entries that say which way up.</param>
-/// <param name="Agreed">Of those, where the model said the same.</param>
 /// <param name="Words">What the figures come to, in sentences.</param>
 /// <param name="Plot">Null when no drop was timed.</param>
-public sealed record ClassLog(string Class, ImmutableArray<ClassLogLine> Lines, int Looked, int Agreed, ImmutableArray<string> Words, IHtmlContent? Plot)
+public sealed record ClassLog(string Class, ImmutableArray<ClassLogLine> Lines, ImmutableArray<string> Words, IHtmlContent? Plot)
 {
     internal static ClassLog Of(string name, ImmutableArray<ClassLogLine> lines, DrawingOptions options)
     {
@@ -23,7 +21,7 @@ public sealed record ClassLog(string Class, ImmutableArray<ClassLogLine> Lines, 
             .Where(l => l.Entry.Seen.SinkRateMS is not null && l.Entry.Foreseen.SinkRateMS > 0)
             .Select(l => new TimedSink(l.Entry.Fly.Name, l.Entry.Foreseen.SinkRateMS!.Value, l.Entry.Seen.SinkRateMS!.Value, l.Entry.Seen.State))];
         return new ClassLog(
-            name, lines, looked, agreed, ClassLogWords.Of(looked, agreed, drops),
+            name, lines, ClassLogWords.Of(looked, agreed, drops),
             drops.IsEmpty ? null : new HtmlString(Curves.SinkTimedAgainstComputed("Sink rates of the class, timed against computed", drops, options)));
     }
 }

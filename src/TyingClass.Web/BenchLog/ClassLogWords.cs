@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TyingClass.Balance.Tying;
 using TyingClass.Drawing.Plots;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.BenchLog;
 
@@ -15,11 +15,9 @@ internal static class ClassLogWords
         {
             ShareInterval share = ShareInterval.Wilson(agreed, looked);
             words.Add(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} "
-                        + $"({100.0 * agreed / looked:0} %). With so few flies, the true share may lie anywhere from {100 * share.Low:0} "
-                        + $"to {100 * share.High:0} % (95 % interval)."));
+                $"Which way up: the model said what the tub showed for {agreed} of {looked} {(looked == 1 ? "fly" : "flies")} "
+                    + $"({Numbers.Write(100.0 * agreed / looked, 0)} %). With so few flies, the true share may lie anywhere "
+                    + $"from {Numbers.Write(100 * share.Low, 0)} to {Numbers.Write(100 * share.High, 0)} % (95 % interval).");
         }
 
         if (!drops.IsEmpty)
@@ -27,9 +25,9 @@ internal static class ClassLogWords
             double[] ratios = [.. drops.Select(d => d.SeenMS / d.PredictedMS).Order()];
             double middle = ratios.Length % 2 == 1 ? ratios[ratios.Length / 2] : (ratios[ratios.Length / 2 - 1] + ratios[ratios.Length / 2]) / 2;
             words.Add(ratios.Length == 1
-                ? FormattableString.Invariant($"Sink rate: the one drop timed came to {middle:0.00} times the computed.")
-                : FormattableString.Invariant(
-                $"Sink rate: in the middle, {middle:0.00} times the computed; from {ratios[0]:0.00} to {ratios[^1]:0.00} times over {ratios.Length} drops."));
+                ? $"Sink rate: the one drop timed came to {Numbers.Fixed(middle, 2)} times the computed."
+                : $"Sink rate: in the middle, {Numbers.Fixed(middle, 2)} times the computed; from {Numbers.Fixed(ratios[0], 2)} "
+                    + $"to {Numbers.Fixed(ratios[^1], 2)} times over {ratios.Length} drops.");
         }
 
         return words.ToImmutable();

@@ -1,3 +1,5 @@
+using TyingClass.Web.Editing;
+
 namespace TyingClass.Web.BenchLog;
 
 /// <summary>An observation as it was typed, right or wrong.</summary>
@@ -12,7 +14,7 @@ public sealed record LogPost(string Fly, string Recipe, string Hang, string Way,
         ArgumentNullException.ThrowIfNull(form);
         string Get(string name) => form[name].ToString().Trim();
         return new LogPost(
-            Get("fly"), form["recipe"].ToString().Replace("\r\n", "\n", StringComparison.Ordinal), Get("hang"), Get("way"), Get("mass"),
+            Get("fly"), RecipePaste.Read(form["recipe"]), Get("hang"), Get("way"), Get("mass"),
             Get("sink-time"), Get("sink-depth"), Get("state"), Get("water"), form["note"].ToString());
     }
 }

@@ -12,10 +12,6 @@ namespace TyingClass.Web.Classes;
 /// <param name="Exercise">Null when it has left the course since.</param>
 public sealed record CellView(Person Person, string ExerciseId, Exercise? Exercise, ImmutableArray<Attempt> Attempts, ImmutableArray<Comment> Comments);
 
-/// <summary>A judgment as it was typed; kept on the page when it could not be saved.</summary>
-/// <param name="Expected">How many judgments the attempt had on the page it was typed on.</param>
-public sealed record TypedJudgment(string? AttemptId, int Expected, bool? Accept, string? Reason);
-
 /// <summary>Another person's attempts at one exercise: to read, accept, return, comment on.</summary>
 public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access,
     Visitor visitor)
@@ -32,6 +28,13 @@ public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, A
 
     public bool MayJudge(Attempt attempt) => access.MayJudge(visitor.Person, attempt);
 
+    /// <summary>What comes back, and what overrules the engine, is explained; an answer that only waited to be read may be accepted without a word.</summary>
+    public static bool NeedsReason(Attempt attempt, bool accept)
+    {
+        ArgumentNullException.ThrowIfNull(attempt);
+        return !accept || !attempt.AwaitsReview;
+    }
+
     public bool MayComment(Person person) => visitor.Person is { } me && person.Id != me.Id;
 
     /// <returns>Null when it was kept; else what to tell whoever typed it.</returns>
@@ -41,11 +44,13 @@ public sealed class AttemptDesk(ICourseSource source, PersonStore personStore, A
         if (typed.AttemptId is null || attemptStore.Find(typed.AttemptId) is not { } attempt || !MayJudge(attempt))
             return "This attempt is not yours to decide. Nothing was changed.";
         if (typed.Accept is not { } accept) return "Say whether you accept it or return it.";
-        if (string.IsNullOrWhiteSpace(typed.Reason)) return "Give a reason: the student reads it, and whoever looks at this register later.";
-        EditOutcome<Attempt>? outcome = attemptStore.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason);
+        if (string.IsNullOrWhiteSpace(typed.Reason) && NeedsReason(attempt, accept))
+            return "Give a reason: the student reads it, and whoever looks at this register later.";
+        EditOutcome<Attempt>? outcome = attemptStore.Judge(attempt.Id, typed.Expected, visitor.Person!, accept, typed.Reason ?? "");
         if (outcome is { Saved: false, Current.Judgments: [.., { } other] })
-            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing: “{other.Reason}” Yours was not kept, "
-                + "but it stands in the form: send it again if you still mean it.";
+            return $"{other.ByName} {(other.Accepted ? "accepted" : "returned")} this attempt while you were writing"
+                + $"{(other.Reason.Length > 0 ? $": “{other.Reason}”" : ".")} Yours was not kept, but it stands in the form: "
+                + "send it again if you still mean it.";
         return outcome is null ? "This attempt is gone. Nothing was changed." : null;
     }
 

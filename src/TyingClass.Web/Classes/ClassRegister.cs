@@ -3,6 +3,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
+using TyingClass.Web.Briefs;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Progress;
 
@@ -17,7 +18,7 @@ public sealed class ClassRegister(ICourseSource source, AccountStore accountStor
         ArgumentNullException.ThrowIfNull(room);
         ArgumentNullException.ThrowIfNull(filter);
         Course course = source.Current;
-        ImmutableArray<Person> people = accountStore.OfClass(room.Id);
+        ImmutableArray<Person> people = [.. accountStore.OfClass(room.Id).Where(p => filter.WithMentors || p.Role == Role.Student)];
         ILookup<string, Standing> standings = attemptStore.StandingsOf(people.Select(p => p.Id)).ToLookup(s => s.PersonId);
         ImmutableArray<RegisterColumn> columns = [.. Columns(course).Where(c => filter.Fits(c.Lesson, c.Exercise))];
         ClassWindows dates = calendar.Of(room);
@@ -28,13 +29,6 @@ public sealed class ClassRegister(ICourseSource source, AccountStore accountStor
         return new RegisterView(room, filter, columns, [.. Sorted(rows, filter.Sort)], people.Length, Evenings(course), Concepts(course));
     }
 
-    /// <summary>Who is stuck on what, the longest wait first.</summary>
-    public ImmutableArray<StuckLine> StuckIn(ClassRoom room)
-    {
-        ArgumentNullException.ThrowIfNull(room);
-        return Lines(room, people => people, s => s is { Passed: false, AwaitsReview: false, Failed: > 0 });
-    }
-
     /// <summary>What waits for a person to read it, the longest wait first.</summary>
     /// <param name="reader">Nobody reads their own work, and a mentor only that of students.</param>
     public ImmutableArray<StuckLine> WaitingIn(ClassRoom room, Person reader)
@@ -43,6 +37,17 @@ public sealed class ClassRegister(ICourseSource source, AccountStore accountStor
         ArgumentNullException.ThrowIfNull(reader);
         bool readsMentors = ClassAccess.RightIn(reader, room) >= ClassRight.Everything;
         return Lines(room, people => people.Where(p => p.Id != reader.Id && (readsMentors || p.Role == Role.Student)), s => s.AwaitsReview);
+    }
+
+    /// <summary>The students by name.</summary>
+    public ImmutableArray<NameLine> NamesIn(ClassRoom room)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        ImmutableArray<Person> students = [.. accountStore.OfClass(room.Id).Where(p => p.Role == Role.Student)];
+        ILookup<string, Standing> standings = attemptStore.StandingsOf(students.Select(p => p.Id)).ToLookup(s => s.PersonId);
+        return [.. students.Select(p => new NameLine(
+            p, standings[p.Id].Count(s => s.Passed), standings[p.Id].Count(s => s.IsOpen && s.Failed >= SitBeside.LeastFailed),
+            standings[p.Id].Count(s => s.AwaitsReview)))];
     }
 
     public static IEnumerable<RegisterColumn> Columns(Course course)
@@ -99,3 +104,6 @@ public sealed class ClassRegister(ICourseSource source, AccountStore accountStor
 
 /// <summary>One student who waits with one exercise since <see cref="Standing.LastAt"/>.</summary>
 public sealed record StuckLine(Person Person, RegisterColumn Column, Standing Standing);
+
+/// <summary>One student of a list of names; counts are of exercises.</summary>
+public sealed record NameLine(Person Person, int Passed, int Stuck, int Waiting);

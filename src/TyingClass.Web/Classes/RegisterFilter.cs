@@ -21,6 +21,9 @@ public enum RegisterSort
 /// <param name="StuckOnly">Only students and exercises with failed attempts and no success.</param>
 public sealed record RegisterFilter(int? Evening = null, string? Concept = null, bool StuckOnly = false, RegisterSort Sort = RegisterSort.Name)
 {
+    /// <summary>Mentors work exercises for pleasure: they stand in the file of the class, and not among its students on a page.</summary>
+    public bool WithMentors { get; init; }
+
     public bool IsEverything => Evening is null && string.IsNullOrEmpty(Concept) && !StuckOnly;
 
     public bool Fits(Lesson lesson, Exercise exercise) =>

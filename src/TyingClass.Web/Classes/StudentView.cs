@@ -15,9 +15,12 @@ public sealed record TimeLineEntry(AttemptNote Attempt, string Title, StandingKi
 
 /// <param name="Days">Of the time line, the latest first; the entries of a day in their order.</param>
 public sealed record StudentView(
-    Person Person, ImmutableArray<ConceptStanding> Concepts, ImmutableArray<StuckLine> Stuck, ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days,
-    ImmutableArray<Comment> Comments, int Passed, int Exercises)
+    Person Person, ImmutableArray<ConceptStanding> Concepts, ImmutableArray<StuckWhy> Stuck, ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days,
+    ImmutableArray<Comment> Comments, int Passed, int Exercises, StudentFlies Flies)
 {
+    /// <summary>Where whoever sits beside them may begin.</summary>
+    public string Begin => StudentWhys.Begin(Stuck, Concepts);
+
     private const int DaysShown = 10;
 
     public IEnumerable<IGrouping<DateOnly, TimeLineEntry>> Recent => Days.Take(DaysShown);
@@ -27,29 +30,30 @@ public sealed record StudentView(
 }
 
 /// <summary>One student, for whoever helps them.</summary>
-public sealed class StudentDesk(ICourseSource source, PersonStore personStore, AttemptStore attemptStore, CommentStore commentStore, ClassAccess access,
-    Visitor visitor)
+public sealed class StudentDesk(ICourseSource source, StudentStores store, StudentWhys whys, ClassAccess access, Visitor visitor)
 {
     /// <returns>Null when there is no such person, or not for this visitor.</returns>
     public StudentView? Open(string personId) =>
-        access.MaySeeWorkOf(visitor.Person, personId) && personStore.Find(personId) is { } person ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc) : null;
+        access.MaySeeWorkOf(visitor.Person, personId) && store.People.Find(personId) is { } person
+            ? Of(person, access.Current?.Zone ?? TimeZoneInfo.Utc)
+            : null;
 
     /// <param name="zone">The class's: which day an attempt was made on.</param>
     public StudentView Of(Person person, TimeZoneInfo zone)
     {
         ArgumentNullException.ThrowIfNull(person);
         Dictionary<string, RegisterColumn> columns = ClassRegister.Columns(source.Current).ToDictionary(c => c.Exercise.Id);
-        ImmutableArray<AttemptNote> attempts = attemptStore.NotesOf(person.Id);
-        ImmutableArray<Standing> standings = [.. attemptStore.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
+        ImmutableArray<AttemptNote> attempts = store.Attempts.NotesOf(person.Id);
+        ImmutableArray<Standing> standings = [.. store.Attempts.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
         return new StudentView(
             person,
             Concepts(columns, attempts),
-            [.. standings.Where(s => s is { Passed: false, AwaitsReview: false, Failed: > 0 }).OrderBy(s => s.LastAt)
-                .Select(s => new StuckLine(person, columns[s.ExerciseId], s))],
+            whys.Of(standings.Where(s => s.IsOpen).OrderByDescending(s => s.LastAt).Select(s => new StuckLine(person, columns[s.ExerciseId], s))),
             Days(columns, attempts, zone),
-            commentStore.To(person.Id),
+            store.Comments.To(person.Id),
             standings.Count(s => s.Passed),
-            columns.Count);
+            columns.Count,
+            whys.FliesOf(person));
     }
 
     private static ImmutableArray<ConceptStanding> Concepts(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts)

@@ -37,6 +37,9 @@ internal sealed class DemoAnswers(Exercise exercise)
         return wrong.Length == 0 ? null : wrong[chance.Next(wrong.Length)];
     }
 
+    /// <summary>The answer that shows the author's first misreading.</summary>
+    public string? Misread => exercise.WrongAnswers.FirstOrDefault(w => w.FindingNamed == "misreading 1")?.Answer;
+
     private string? Key => Keys.GetOrAdd(exercise, e => e.Kind.RightAnswer(e));
 
     /// <summary>The prediction, off by what hands and rulers are off by.</summary>

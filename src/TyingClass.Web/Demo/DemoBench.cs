@@ -78,7 +78,7 @@ internal sealed class DemoBench
                     break;
                 case Decides decides:
                     Review round = LastRound(own!);
-                    _store.Reviews.Decide(round.Id, _mentor.Id, round.Version, decides.SignsOff, decides.Words);
+                    _store.Reviews.Decide(round.Id, _mentor.Id, round.Version, new ReviewDecision(decides.SignsOff, decides.Words));
                     break;
             }
         }

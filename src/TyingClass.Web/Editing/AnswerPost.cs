@@ -35,7 +35,7 @@ public sealed record AnswerPost(Typed Typed, string Action, int Index, string Ad
         "form" => Typed.AsForm(RecipeDraft.FromFields(form
             .Where(f => f.Key.StartsWith(FieldPrefix, StringComparison.Ordinal))
             .Select(f => KeyValuePair.Create(f.Key[FieldPrefix.Length..], f.Value.ToString())))),
-        "text" => Typed.AsText(Lines(form["text"].ToString())),
+        "text" => Typed.AsText(RecipePaste.Read(form["text"])),
         "record" => Typed.Plain(NamedLines.Join(form
             .Where(f => f.Key.StartsWith(NotePrefix, StringComparison.Ordinal))
             .Select(f => (f.Key[NotePrefix.Length..], f.Value.ToString())))),

@@ -94,6 +94,8 @@ internal sealed class RecipeFormBuilder(
     {
         _shown.Add(field.Path);
         string value = draft.Get(field.Path) ?? "";
+        // An exercise that names the words leaves no others to choose from.
+        if (rules.ChoicesFor(field.Path) is { Length: > 1 } only) field = field with { Options = only, OtherOptions = [] };
         bool locked = rules.IsLocked(field.Path, value);
         return field with
         {

@@ -39,7 +39,10 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Lesson> lessons = [.. course.Current.Lessons.Where(l => l.Evening == plan.Number)];
         int students = plan.Students ?? accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student);
-        return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room));
+        return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room))
+        {
+            Course = course.Current.Evenings.FirstOrDefault(e => e.Number == plan.Number),
+        };
     }
 
     private ILookup<int, Lesson> ByEvening() => course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
@@ -49,7 +52,7 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         Dictionary<string, FlyCount> counts = plan.Flies.GroupBy(f => f.Name).ToDictionary(g => g.Key, g => g.Last());
         IEnumerable<(string Text, bool Tested)> named = lessons.SelectMany(l => l.Exercises)
             .Where(e => e is { Kind.IsAtTheBench: true, RecipeText: not null }).Select(e => (e.RecipeText!, true))
-            .Concat(lessons.SelectMany(l => l.Blocks).OfType<FlyBlock>().Select(b => (b.RecipeText, false)));
+            .Concat(lessons.SelectMany(l => l.Blocks).SelectMany(Drawn).Select(text => (text, false)));
         return [.. named.Select(n => (n.Text, n.Tested, Recipe: RecipeParser.Parse(n.Text).Value))
             // A bare hook is nothing to tie.
             .Where(n => n.Recipe is { Parts.Length: > 0 })
@@ -57,6 +60,13 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
             .Select(n => Fly(n.Recipe!, n.Text, n.Tested, counts.GetValueOrDefault(n.Recipe!.Name)))];
     }
 
+    private static IEnumerable<string> Drawn(LessonBlock block) => block switch
+    {
+        FlyBlock fly => [fly.RecipeText],
+        FigureBlock figure => figure.Flies.Select(f => f.Text),
+        _ => [],
+    };
+
     private static EveningFly Fly(Recipe recipe, string text, bool tested, FlyCount? count) =>
-        new(recipe, text, count?.Each ?? (tested ? 1 : 0), count?.Shown ?? (tested ? 1 : 0), tested);
+        new(recipe, text, count?.Each ?? (tested ? 1 : 0), count?.Shown ?? (tested ? 1 : 0));
 }

@@ -20,7 +20,7 @@ public sealed record EveningStep(string Tab, string Title)
     /// <summary>Drawn as it swims.</summary>
     public string? DrawnRecipe { get; init; }
 
-    /// <summary>Shown as a recipe only: a drawing would give the answer away.</summary>
+    /// <summary>Shown at the vise, with its recipe: in the water it would give the answer away.</summary>
     public string? CardRecipe { get; init; }
 
     /// <summary>The class code, for whoever has not joined yet: on the first screen.</summary>

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Storage.Evenings;
-using TyingClass.Web.Editing;
 
 namespace TyingClass.Web.Evenings;
 
@@ -19,8 +18,6 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
 
     /// <summary>The fly before and after, where the question is what a change does.</summary>
     public (string Before, string After)? Change { get; init; }
-
-    public IEnumerable<RecipeCard> Cards => Recipes.Select(RecipeCard.Of).OfType<RecipeCard>();
 
     public IEnumerable<TallyLine> Lines => Question.Choices.Select((choice, i) => new TallyLine(
         choice, Tally.Counts[i], Tally.Total == 0 ? 0 : (int)Math.Round(100.0 * Tally.Counts[i] / Tally.Total), choice == Question.Answer?.Choice, i == Mine));

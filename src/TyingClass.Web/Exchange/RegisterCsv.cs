@@ -16,7 +16,7 @@ public sealed class RegisterCsv(ClassRegister register, AttemptStore store, Clas
     public byte[] Of(ClassRoom room)
     {
         ArgumentNullException.ThrowIfNull(room);
-        RegisterView view = register.Of(room, new RegisterFilter(null, null, false, default));
+        RegisterView view = register.Of(room, new RegisterFilter { WithMentors = true });
         ClassWindows windows = calendar.Of(room);
         Dictionary<(string, string), Standing> standings = store.StandingsOf(view.Rows.Select(r => r.Person.Id)).ToDictionary(s => (s.PersonId, s.ExerciseId));
         return CsvText.Write(view.Rows

@@ -11,6 +11,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Storage.People;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
+using TyingClass.Web.Briefs;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Computing;
 using TyingClass.Web.Editing;
@@ -35,6 +36,7 @@ internal static class Services
         StoreServices.Add(services, folders, flags.AcceptLoss);
         services.AddSingleton(s => ActivatorUtilities.CreateInstance<StartupNotice>(s, flags.NewCode));
         services.AddHostedService(s => s.GetRequiredService<StartupNotice>());
+        services.AddHostedService<LessonNotice>();
         AddCourse(services, folders);
         AddPeople(services, folders);
         AddPages(services);
@@ -43,7 +45,7 @@ internal static class Services
 
     private static void AddCourse(IServiceCollection services, ProgramFolders folders)
     {
-        services.AddSingleton<ICourseSource>(s => new CourseFolder(folders.LessonsPath, s.GetRequiredService<TimeProvider>()));
+        services.AddSingleton<ICourseSource>(s => new CourseFolder(folders.LessonsPath, s.GetRequiredService<TimeProvider>(), folders.Data.KeptLessonsPath));
         services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
@@ -64,8 +66,14 @@ internal static class Services
         services.AddScoped<ConceptBoard>();
         services.AddScoped<ClassRegister>();
         services.AddScoped<ExerciseAcross>();
+        services.AddScoped<PulseReader>();
+        services.AddScoped<EveningDays>();
+        services.AddScoped<BriefLines>();
+        services.AddScoped<BriefDesk>();
+        services.AddScoped<StudentWhys>();
         services.AddScoped<StudentDesk>();
         services.AddScoped<AttemptDesk>();
+        services.AddScoped<ReadingDesk>();
         services.AddScoped<CommentBoard>();
         services.AddScoped<PeopleDesk>();
         services.AddScoped<GuestDesk>();
@@ -84,7 +92,11 @@ internal static class Services
         services.AddScoped<PatternPages>();
         services.AddScoped<PatternCards>();
         services.AddScoped<ReviewThreads>();
+        services.AddScoped<ReviewSheets>();
+        services.AddScoped<ReviewTable>();
         services.AddScoped<ReviewDesk>();
+        services.AddScoped<WorkBoard>();
+        services.AddScoped<Proposals>();
         services.AddScoped<LogDesk>();
         services.AddScoped<LogPages>();
         services.AddHostedService<TrashKeeper>();

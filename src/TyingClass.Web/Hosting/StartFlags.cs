@@ -4,10 +4,9 @@ namespace TyingClass.Web.Hosting;
 /// <param name="Demo">--demo.</param>
 /// <param name="NewCode">--new-instructor-code.</param>
 /// <param name="Room">--room.</param>
-/// <param name="NoBrowser">--no-browser.</param>
 /// <param name="AcceptLoss">--accept-loss.</param>
 /// <param name="Others">What is left.</param>
-internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBrowser, bool AcceptLoss, string[] Others)
+internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool AcceptLoss, string[] Others)
 {
     public const string DemoFlag = "--demo";
 
@@ -22,6 +21,6 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool NoBro
     private static readonly string[] All = [DemoFlag, NewCodeFlag, RoomFlag, NoBrowserFlag, AcceptLossFlag];
 
     public static StartFlags Read(string[] args) => new(
-        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(NoBrowserFlag), args.Contains(AcceptLossFlag),
+        args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(AcceptLossFlag),
         [.. args.Where(a => !All.Contains(a))]);
 }

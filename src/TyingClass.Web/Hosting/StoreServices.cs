@@ -1,5 +1,6 @@
 using TyingClass.Storage;
 using TyingClass.Web.BenchLog;
+using TyingClass.Web.Briefs;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Identity;
@@ -36,6 +37,7 @@ internal static class StoreServices
         AddOne(services, s => s.Trash);
         AddOne(services, s => s.RoomChoice);
         AddOne(services, s => s.Starts);
+        AddOne(services, s => s.Phrases);
         AddOne(services, s => s.LeftVisits);
         AddOne(services, s => s.Slips);
         AddOne(services, s => s.Damage);
@@ -46,6 +48,8 @@ internal static class StoreServices
         services.AddSingleton<PeopleStores>();
         services.AddSingleton<SignInStores>();
         services.AddSingleton<ReviewStores>();
+        services.AddSingleton<BriefStores>();
+        services.AddSingleton<StudentStores>();
         services.AddSingleton<ConceptStores>();
         services.AddSingleton<PageBackups>();
         services.AddSingleton<FilesThere>();

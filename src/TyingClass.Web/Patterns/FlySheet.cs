@@ -37,7 +37,9 @@ public sealed class FlySheets(FlyPictures pictures, ReaderUnits units, SolvedFli
     public PrintCard? Print(string recipeText) => RecipeCard.Of(recipeText) is { } parts ? Print(parts, "", recipeText) : null;
 
     public PrintCard Print(CardView card) => Print(
-        card.Sheet.Card, $"By {card.Owner}, revision {card.Revision}{(card.SignedOffBy is { } by ? $", signed off by {by}" : "")}.", card.Sheet.RecipeText);
+        card.Sheet.Card, $"By {card.Owner}, revision {card.Revision}{(card.SignedOffBy is { } by ? $", signed off by {by}" : "")}."
+            + (card.Despite is { } why ? $" By the engine it does not ride as it is meant to. Signed off all the same: {why}" : ""),
+        card.Sheet.RecipeText);
 
     private PrintCard Print(RecipeCard parts, string byline, string recipeText) => Solve(recipeText) is { } fly
         ? new PrintCard(parts, byline, pictures.Draw(recipeText), Diagnosis.Of(fly, units.Now).WhatItWouldDo,

@@ -11,7 +11,11 @@ namespace TyingClass.Web.Patterns;
 /// <summary>One revision on one page.</summary>
 /// <param name="IsMine">The visitor tied it.</param>
 /// <param name="SignedOffBy">Null unless this very revision was signed off.</param>
-public sealed record CardView(Pattern Pattern, int Revision, FlySheet Sheet, string Owner, string? SignedOffBy, bool IsMine);
+public sealed record CardView(Pattern Pattern, int Revision, FlySheet Sheet, string Owner, string? SignedOffBy, bool IsMine)
+{
+    /// <summary>Why it was signed off although it does not ride as it is meant to; null where it does.</summary>
+    public string? Despite { get; init; }
+}
 
 /// <summary>Recipe cards: one's own, those one is asked to review, and those signed off in one's class.</summary>
 public sealed class PatternCards(ReviewStores store, Visitor visitor, ClassAccess access, FlySheets sheets, ReviewThreads threads)
@@ -34,11 +38,13 @@ public sealed class PatternCards(ReviewStores store, Visitor visitor, ClassAcces
 
     private CardView? Card(Pattern pattern, int revision) => store.Patterns.Revision(pattern.Id, revision) is { } found
         ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision),
-        pattern.OwnerId == visitor.Person?.Id)
+        pattern.OwnerId == visitor.Person?.Id) { Despite = SignedOff(pattern, revision)?.Despite }
         : null;
 
-    private string? SignedOffBy(Pattern pattern, int revision) => revision != pattern.SignedOffRevision ? null
-        : store.Reviews.Of(pattern.Id).LastOrDefault(r => r.State == ReviewState.SignedOff)?.DecidedById is { } id ? threads.NameOf(id) : null;
+    private string? SignedOffBy(Pattern pattern, int revision) => SignedOff(pattern, revision)?.DecidedById is { } id ? threads.NameOf(id) : null;
+
+    private Review? SignedOff(Pattern pattern, int revision) => revision != pattern.SignedOffRevision ? null
+        : store.Reviews.Of(pattern.Id).LastOrDefault(r => r.State == ReviewState.SignedOff);
 
     // Whoever was asked about a pattern may read it: asking is showing.
     private bool MaySeeAll(Pattern pattern) =>

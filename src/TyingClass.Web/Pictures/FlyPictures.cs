@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Html;
 using Microsoft.Extensions.Caching.Memory;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
+using TyingClass.Lessons.Courses;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Reasons;
 using TyingClass.Web.Preferences;
@@ -30,6 +32,14 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     public IHtmlContent? Draw(string recipeText, string view = "side", bool fresh = false) =>
         Keep((recipeText, view), fresh, options => Plates.Find(view) is { } plate && Solved(recipeText, view) is { } fly ? plate(fly, options) : null);
 
+    /// <summary>What a lesson draws at one place; null for a block that is no drawing, and where it cannot be drawn.</summary>
+    public IHtmlContent? Draw(LessonBlock block) => block switch
+    {
+        FlyBlock fly => Draw(fly.RecipeText, fly.View, fly.Arguments.GetValueOrDefault("state") == "fresh"),
+        FigureBlock figure => Figure(figure),
+        _ => null,
+    };
+
     /// <summary>Two flies from the side to one scale, the first above the second; null when either cannot be drawn.</summary>
     public IHtmlContent? Pair(string beforeText, string afterText) =>
         Keep((beforeText, afterText), false, options =>
@@ -51,13 +61,35 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
         });
     }
 
+    private HtmlString? Figure(FigureBlock figure)
+    {
+        string rest = string.Join('\n', figure.Values.OrderBy(v => v.Key, StringComparer.Ordinal).Select(v => $"{v.Key}={v.Value}")
+            .Concat(figure.Labels.Select(l => $"{l.Place}: {l.Words}")));
+        return Keep((string.Join('\n', figure.Flies.Select(f => $"{f.Called}\n{f.Text}")), $"{figure.Kind}\n{rest}"), false, options =>
+        {
+            ImmutableArray<FigureFly> solved = [.. figure.Flies.Select(f => TeachingFigures.NeedsCurves(figure.Kind) ? (f.Called, flies.Whole(f.Text))
+                : (f.Called, flies.Attitude(f.Text))).Where(f => f.Item2 is not null).Select(f => new FigureFly(f.Called, f.Item2!))];
+            if (solved.Length < figure.Flies.Length) return null;
+            try
+            {
+                ImmutableArray<FigurePanel> panels = TeachingFigures.Draw(new FigureRequest(figure.Kind, solved, figure.Values, figure.Labels), options);
+                return panels is [{ Svg: var alone }] ? alone : $"<div class=\"fly-halves\">{string.Concat(panels.Select(p => Half(p.Svg, p.Name)))}</div>";
+            }
+            catch (ArgumentException)
+            {
+                // A fly of which the figure cannot be drawn: check-lessons says why.
+                return null;
+            }
+        });
+    }
+
     private string? Draw(
         AskedPicture asked, SolvedFly fly, string? otherText, (string First, string Second)? names, DrawingOptions options) => asked.Pair switch
         {
             FlyPair.Soak => Halves(
                 FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
             FlyPair.Knot => Halves(
-                FlyDrawing.Pair(asked.View, (OnKnot(fly, Knot.Loop), options), (OnKnot(fly, Knot.Cinched), options)), ("on a loop", "cinched")),
+                FlyDrawing.Pair(asked.View, (fly.OnKnot(Knot.Loop), options), (fly.OnKnot(Knot.Cinched), options)), ("on a loop", "cinched")),
             FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
                 : null,
@@ -69,9 +101,6 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
         $"<div class=\"fly-halves\">{Half(svgs.First, names.First)}{Half(svgs.Second, names.Second)}</div>";
 
     private static string Half(string svg, string name) => $"<div><p class=\"half-name\">{HtmlEncoder.Default.Encode(name)}</p>{svg}</div>";
-
-    private static SolvedFly OnKnot(SolvedFly fly, Knot knot) => fly.Built.Conditions.Knot == knot ? fly
-        : SolvedFly.Solve(fly.Recipe with { Fishing = fly.Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
 
     private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? flies.Attitude(recipeText) : flies.Whole(recipeText);
 

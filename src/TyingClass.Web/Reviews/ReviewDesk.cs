@@ -1,14 +1,12 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Classes;
-using TyingClass.Storage.Editing;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Reviews;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
-using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Reviews;
 
@@ -16,22 +14,11 @@ namespace TyingClass.Web.Reviews;
 /// <param name="Class">Named only for someone with several.</param>
 public sealed record QueueLine(Review Review, string Pattern, string Owner, string? Class);
 
-/// <summary>What a comment can be about.</summary>
-/// <param name="Value">As the form sends it: "part:cone", "finding:flips", "whole".</param>
-public sealed record CommentChoice(string Value, string Words);
-
-/// <summary>Everything a mentor needs to judge a revision.</summary>
-/// <param name="Against">The revision it is compared with; null where it is the first.</param>
-/// <param name="IsMine">One does not judge one's own pattern.</param>
-public sealed record ReviewView(
-    Review Review, Pattern Pattern, string Owner, FlySheet Sheet, PatternRevision Revision, ImmutableArray<PatternRevision> Revisions,
-    RevisionPair? Against, ImmutableArray<CommentChoice> Choices, ImmutableArray<RoundView> Rounds, bool IsMine);
-
 /// <summary>What a review reads and changes.</summary>
 public sealed record ReviewStores(ReviewStore Reviews, PatternStore Patterns, PersonStore People);
 
-/// <summary>The mentor's side of reviews. What a visitor may not see is as if it did not exist.</summary>
-public sealed class ReviewDesk(ReviewStores store, Visitor visitor, ClassAccess access, FlySheets sheets, RevisionPairs pairs, ReviewThreads threads)
+/// <summary>The mentor's side of reviews: the queue, and what the buttons of a review do.</summary>
+public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor visitor, ClassAccess access, ReviewThreads threads)
 {
     private const int MostDecided = 20;
 
@@ -42,75 +29,111 @@ public sealed class ReviewDesk(ReviewStores store, Visitor visitor, ClassAccess 
     public ImmutableArray<QueueLine> Decided() =>
         [.. Lines(c => store.Reviews.Decided(c.Id, MostDecided)).OrderByDescending(l => l.Review.DecidedAt).Take(MostDecided)];
 
-    /// <returns>Null for a review this visitor may not see.</returns>
-    public Review? Find(string reviewId) =>
-        store.Reviews.Find(reviewId) is { } review && access.MentorsOrRuns(visitor.Person, review.ClassId) && PatternOf(review) is not null ? review : null;
-
-    /// <param name="against">The revision to compare with; the one last judged, or the one before, when null.</param>
-    public ReviewView? Open(string reviewId, int? against)
+    /// <summary>Says something about a part, a finding, a drop in the tub or the whole. The same said twice over is said once.</summary>
+    public ReviewAnswer Comment(string reviewId, ReviewForm form)
     {
-        if (Find(reviewId) is not { } review || PatternOf(review) is not { } pattern) return null;
-        ImmutableArray<PatternRevision> revisions = store.Patterns.Revisions(pattern.Id);
-        PatternRevision asked = revisions[review.Revision - 1];
-        int? other = against is { } number && number != asked.Number && number >= 1 && number <= revisions.Length ? number : BeforeThis(review);
-        FlySheet sheet = sheets.Of(asked.RecipeText);
-        return new ReviewView(
-            review, pattern, threads.NameOf(pattern.OwnerId), sheet, asked, revisions,
-            other is { } before ? pairs.Of(revisions[before - 1], asked) : null,
-            Choices(asked.RecipeText, sheet), threads.Of(pattern.Id), visitor.Person?.Id == pattern.OwnerId);
-    }
-
-    /// <summary>Says something about a part, a finding or the whole.</summary>
-    /// <param name="about">A <see cref="CommentChoice.Value"/>.</param>
-    /// <returns>False when there was nothing to say, or nobody to say it to.</returns>
-    public bool Comment(string reviewId, string? about, string? text)
-    {
-        if (Find(reviewId) is not { } review || visitor.Person is not { } person) return false;
-        string[] subject = (about ?? "").Split(':', 2);
-        (CommentSubject kind, string name) = subject switch
+        ArgumentNullException.ThrowIfNull(form);
+        if (table.Find(reviewId) is not { } review || visitor.Person is not { } person) return ReviewAnswer.Missing;
+        if (string.IsNullOrWhiteSpace(form.Text)) return new ReviewAnswer("Write something first, then send it.");
+        (CommentSubject kind, string name) = form.About.Split(':', 2) switch
         {
             ["part", var part] => (CommentSubject.Part, part),
             ["finding", var code] => (CommentSubject.Finding, code),
+            ["log", var entry] => (CommentSubject.Log, entry),
             _ => (CommentSubject.Whole, ""),
         };
-        return store.Reviews.AddComment(review.Id, person.Id, kind, name, text) is not null;
+        string said = form.Text.ReplaceLineEndings("\n").Trim();
+        bool isRepeat = store.Reviews.CommentsOn(review.PatternId).LastOrDefault(c => c.ReviewId == review.Id) is { } last
+            && last.ById == person.Id && last.Subject == kind && last.About == name && last.Text == said;
+        if (!isRepeat) store.Reviews.AddComment(review.Id, person.Id, kind, name, form.Text);
+        return ReviewAnswer.Done;
     }
 
-    /// <returns>Null for a review this visitor may not decide.</returns>
-    public EditOutcome<Review>? Decide(string reviewId, int expectedVersion, bool signOff, string? words) =>
-        Find(reviewId) is { } review && visitor.Person is { } person && review.OwnerId != person.Id
-            ? store.Reviews.Decide(review.Id, person.Id, expectedVersion, signOff, words)
-            : null;
-
-    public EditOutcome<Review>? Reopen(string reviewId, int expectedVersion) =>
-        Find(reviewId) is { } review && review.OwnerId != visitor.Person?.Id ? store.Reviews.Reopen(review.Id, expectedVersion) : null;
-
-    private int? BeforeThis(Review review)
+    /// <summary>Puts a comment of one's own right.</summary>
+    public ReviewAnswer Correct(string reviewId, string? commentId, ReviewForm form)
     {
-        int? judged = store.Reviews.Of(review.PatternId)
-            .LastOrDefault(r => r.Id != review.Id && r.AskedAt < review.AskedAt && r.Revision < review.Revision && r.State != ReviewState.Withdrawn)?.Revision;
-        return judged ?? (review.Revision > 1 ? review.Revision - 1 : null);
+        ArgumentNullException.ThrowIfNull(form);
+        if (table.Find(reviewId) is null || visitor.Person is not { } person) return ReviewAnswer.Missing;
+        return store.Reviews.CorrectComment(commentId ?? "", person.Id, form.Fixes.GetValueOrDefault(commentId ?? "")) ? ReviewAnswer.Done
+            : new ReviewAnswer("That comment was not changed: it is not yours, or nothing was left of it.");
     }
+
+    /// <summary>Sends it back with words.</summary>
+    public ReviewAnswer Return(string reviewId, ReviewForm form)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        return string.IsNullOrWhiteSpace(form.Words)
+            ? Refuse(reviewId, "Nothing was decided yet: say in a word or two why it comes back. The student reads it first.")
+            : Decide(reviewId, form.Version, new ReviewDecision(false, form.Words));
+    }
+
+    /// <summary>Sends it back with the mentor's own version, which the student may take as the next revision.</summary>
+    public ReviewAnswer ReturnMine(string reviewId, ReviewForm form)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        if (table.Find(reviewId) is not { } review) return ReviewAnswer.Missing;
+        if (AnswerLimit.Check(form.Mine) is { } tooLong) return new ReviewAnswer(tooLong.Text);
+        ParseResult<Recipes.Model.Recipe> parsed = RecipeParser.Parse(form.Mine);
+        if (!parsed.Success) return new ReviewAnswer($"Your version is no recipe yet. Line {parsed.Errors[0].Line}: {parsed.Errors[0].Text}");
+        if (form.Mine.Trim() == table.RecipeOf(review).ReplaceLineEndings("\n").Trim())
+            return new ReviewAnswer("Your version is still the student’s own: change something in it first, or return it with words alone.");
+        return string.IsNullOrWhiteSpace(form.Words)
+            ? new ReviewAnswer("Nothing was decided yet: say in a word or two what you changed, and why.")
+            : Decide(reviewId, form.Version, new ReviewDecision(false, form.Words, form.Mine));
+    }
+
+    /// <summary>A fly that does not ride as meant is signed off past a warning, with a reason.</summary>
+    public ReviewAnswer SignOff(string reviewId, ReviewForm form)
+    {
+        ArgumentNullException.ThrowIfNull(form);
+        if (table.Find(reviewId) is not { } review) return ReviewAnswer.Missing;
+        bool rides = table.Rides(table.RecipeOf(review));
+        return !rides && string.IsNullOrWhiteSpace(form.Despite) && review.State == ReviewState.Waiting && review.Version == form.Version
+            ? Refuse(reviewId, "Nothing was decided yet. By the engine this fly does not ride as it is meant to: say below why it should stand in the book "
+                + "all the same. The book says what it does, and your reason.")
+            : Decide(reviewId, form.Version, new ReviewDecision(true, form.Words, null, rides ? null : form.Despite));
+    }
+
+    /// <summary>Takes a decision back, and its words with it.</summary>
+    /// <returns>The words, to be used again; null where nothing was taken back.</returns>
+    public (ReviewAnswer Answer, string? Words) Reopen(string reviewId, int expectedVersion)
+    {
+        if (table.Find(reviewId) is not { } review || review.OwnerId == visitor.Person?.Id) return (ReviewAnswer.Missing, null);
+        return store.Reviews.Reopen(review.Id, expectedVersion) switch
+        {
+            null => (ReviewAnswer.Missing, null),
+            { Saved: true } => (ReviewAnswer.Done, review.Words),
+            { Current: var now } => (Meanwhile(now), null),
+        };
+    }
+
+    private ReviewAnswer Refuse(string reviewId, string trouble) =>
+        table.Find(reviewId) is { } review && visitor.Person is { } person && review.OwnerId != person.Id ? new ReviewAnswer(trouble) : ReviewAnswer.Missing;
+
+    private ReviewAnswer Decide(string reviewId, int version, ReviewDecision decision)
+    {
+        if (table.Find(reviewId) is not { } review || visitor.Person is not { } person || review.OwnerId == person.Id) return ReviewAnswer.Missing;
+        return store.Reviews.Decide(review.Id, person.Id, version, decision) switch
+        {
+            null => ReviewAnswer.Missing,
+            { Saved: true } => ReviewAnswer.Done,
+            { Current: var now } => Meanwhile(now),
+        };
+    }
+
+    private static ReviewAnswer Meanwhile(Review now) => new(
+        now.State == ReviewState.Waiting
+            ? "The student moved this on to another revision while you were reading. Nothing was decided: look at it as it is now. What you wrote stands below."
+            : $"This was {ReviewThreads.StateWord(now.State)} by someone else while you were reading, or has moved on since. Nothing was changed. What you "
+                + "wrote stands below: you can still send it as a comment.",
+        StatusCodes.Status409Conflict);
 
     private IEnumerable<QueueLine> Lines(Func<ClassRoom, ImmutableArray<Review>> of)
     {
         ImmutableArray<ClassRoom> mine = [.. access.ClassesOf(visitor.Person).Where(c => access.MentorsOrRuns(visitor.Person, c.Id))];
         return mine.SelectMany(room => of(room)
-            .Select(r => (Review: r, Pattern: PatternOf(r)))
+            .Select(r => (Review: r, Pattern: table.PatternOf(r)))
             .Where(r => r.Pattern is not null)
             .Select(r => new QueueLine(r.Review, r.Pattern!.Name, threads.NameOf(r.Review.OwnerId), mine.Length > 1 ? room.Name : null)));
     }
-
-    // What lies in the trash, or belongs to someone who was removed, waits there unseen.
-    private Pattern? PatternOf(Review review) =>
-        store.Patterns.Find(review.PatternId) is { TrashedAt: null } pattern && store.People.Find(pattern.OwnerId) is { RemovedAt: null } ? pattern : null;
-
-    private static ImmutableArray<CommentChoice> Choices(string recipeText, FlySheet sheet) =>
-    [
-        new("whole", "the whole fly"),
-        new("part:hook", "the hook"),
-        .. RecipeParser.Parse(recipeText).Value is { } recipe ? FlyBuilder.Names(recipe.Parts).Select(n => new CommentChoice($"part:{n}", $"the {n}")) : [],
-        new("part:fishing", "how it is fished"),
-        .. sheet.Diagnosis?.Findings.Select(f => new CommentChoice($"finding:{f.Code}", $"the finding “{f.Code}”")) ?? [],
-    ];
 }

@@ -47,6 +47,7 @@ public sealed class ReviewThreads(ReviewStore reviewStore, PersonStore personSto
     {
         CommentSubject.Part => comment.About is "fishing" ? "how it is fished" : $"the {comment.About}",
         CommentSubject.Finding => $"the finding “{comment.About}”",
+        CommentSubject.Log => "what the real fly did",
         _ => null,
     });
 }

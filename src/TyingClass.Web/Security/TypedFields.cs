@@ -59,10 +59,13 @@ public static class TypedFields
     }
 
     private static bool IsTyped(string name) =>
-        !name.StartsWith('_') && !name.StartsWith("version", StringComparison.Ordinal) && !OwnFields.Contains(name)
+        !name.StartsWith('_') && !name.StartsWith("version", StringComparison.Ordinal) && !name.StartsWith("expected", StringComparison.Ordinal)
+        && !OwnFields.Contains(name)
         && !Secrets.Any(s => name.Contains(s, StringComparison.OrdinalIgnoreCase));
 
-    private static string Label(string name) => Grammar.Capital(name.Replace('-', ' ').Replace('_', ' '));
+    // A box of several on a page carries the id of what it is about: that says nothing to whoever typed into it.
+    private static string Label(string name) =>
+        Grammar.Capital(string.Join(' ', name.Split('-', '_').Where(w => w.Length > 0 && !(w.Length > 15 && w.Any(char.IsDigit)))));
 
     // Browsers name the site a form stands on with every post.
     private static bool CameFromHere(HttpRequest request) =>

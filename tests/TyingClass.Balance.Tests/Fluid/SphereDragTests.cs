@@ -16,8 +16,8 @@ public sealed class SphereDragTests
     [InlineData(1e5, 0.5018, 0.4715, 0.4661, 6e-5)]
     public void SphereDrag_AtReynolds_IsThePublishedCorrelation(double reynolds, double clift, double haider, double brown, double tolerance)
     {
-        Assert.Equal(clift, SphereDrag.CliftGraceWeber(reynolds), tolerance);
-        Assert.Equal(haider, SphereDrag.HaiderLevenspiel(reynolds), tolerance);
+        Assert.Equal(clift, Published.CliftGraceWeber(reynolds), tolerance);
+        Assert.Equal(haider, Published.HaiderLevenspiel(reynolds), tolerance);
         Assert.Equal(brown, SphereDrag.BrownLawler(reynolds), tolerance);
     }
 
@@ -29,5 +29,5 @@ public sealed class SphereDragTests
     [InlineData(1.2e4)]
     [InlineData(4.4e4)]
     public void CliftGraceWeber_WherePiecesMeet_HasNoJumpOverAPercentAndAHalf(double reynolds) =>
-        Assert.Equal(1, SphereDrag.CliftGraceWeber(0.99999 * reynolds) / SphereDrag.CliftGraceWeber(1.00001 * reynolds), 0.015);
+        Assert.Equal(1, Published.CliftGraceWeber(0.99999 * reynolds) / Published.CliftGraceWeber(1.00001 * reynolds), 0.015);
 }

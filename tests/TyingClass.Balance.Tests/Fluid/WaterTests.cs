@@ -14,7 +14,7 @@ public sealed class WaterTests
     [InlineData(25, 997.0449)]
     [InlineData(30, 995.6473)]
     public void DensityKell_FreshWater_IsKells1975(double temperatureC, double expectedKgM3) =>
-        Assert.Equal(expectedKgM3, WaterProperties.DensityKellKgM3(temperatureC), 6e-5);
+        Assert.Equal(expectedKgM3, Published.DensityKellKgM3(temperatureC), 6e-5);
 
     // Computed from IAPWS SR6-08, 0.1 MPa. EOS-80's fresh-water end is the standard mean ocean water of Bigg and Kell on the scale of 1968: the two agree to
     // some parts per million.
@@ -42,7 +42,7 @@ public sealed class WaterTests
     [InlineData(25, 889.996774, 6e-7)]
     [InlineData(30, 797.21, 6e-3)]
     public void ViscosityIapws_FreshWater_IsThePublishedOne(double temperatureC, double expectedMicroPaS, double tolerance) =>
-        Assert.Equal(expectedMicroPaS, 1e6 * WaterProperties.ViscosityIapwsPaS(temperatureC), tolerance);
+        Assert.Equal(expectedMicroPaS, 1e6 * Published.ViscosityIapwsPaS(temperatureC), tolerance);
 
     // Computed from Sharqawy, Lienhard and Zubair 2010, salinity 0 and 35 g/kg, printed to two decimals.
     [Theory]

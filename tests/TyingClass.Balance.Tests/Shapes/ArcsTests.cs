@@ -16,20 +16,7 @@ public sealed class ArcsTests
         Assert.Equal(expected, Arcs.CentroidM(1, halfAngleRad), 5e-6);
 
     [Fact]
-    public void SemicircularArcCentroidM_RadiusFour_Is2RadiiOverPi() =>
-        Assert.Equal(2.54648, Arcs.SemicircularArcCentroidM(4), 5e-6);
-
-    // Published: 4r/3π = 0.42441 r.
-    [Fact]
-    public void SemicircleAreaCentroidM_UnitRadius_MatchesTables() =>
-        Assert.Equal(0.42441, Arcs.SemicircleAreaCentroidM(1), 5e-6);
-
-    // Published: quarter disc 4r/3π along each edge, so 0.60021 r along its axis; half a disc 0.42441 r.
-    [Theory]
-    [InlineData(Math.PI / 4, 0.60021)]
-    [InlineData(Math.PI / 2, 0.42441)]
-    public void SectorAreaCentroidM_UnitRadius_MatchesTables(double halfAngleRad, double expected) =>
-        Assert.Equal(expected, Arcs.SectorAreaCentroidM(1, halfAngleRad), 5e-6);
+    public void CentroidM_SemicircleOfRadiusFour_Is2RadiiOverPi() => Assert.Equal(2.54648, Arcs.CentroidM(4, Math.PI / 2), 5e-6);
 
     [Fact]
     public void CentroidM_TinyAngle_JoinsItsSeriesSmoothly() =>

@@ -50,7 +50,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         app.Store.Attempts.Add(student.Id, repair.Id, fallsShort, Grader.Grade(repair, fallsShort, failedAttempts: 0));
         await AssertNothingToMend(page,
         [
-            "/class", "/class?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}",
+            "/class", "/class/register", "/class/register?evening=1", "/class/stuck", "/class/waiting", "/class/people", $"/class/people/{student.Id}",
             $"/class/people/{student.Id}/remove",
             "/class/setup", $"/class/exercises/{repair.Id}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{repair.Id}", "/account",
             "/comments",
@@ -75,7 +75,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
         string asked = app.Store.Reviews.Ask(waiting.Id, mentor.Id, classId, "Too heavy?")!.Id,
             signed = app.Store.Reviews.Ask(booked.Id, mentor.Id, classId, null)!.Id;
         app.Store.Reviews.AddComment(asked, mentor.Id, CommentSubject.Whole, "", "Weigh it.");
-        app.Store.Reviews.Decide(signed, mentor.Id, 1, signOff: true, "Tie it.");
+        app.Store.Reviews.Decide(signed, mentor.Id, 1, new ReviewDecision(true, "Tie it."));
         string log = app.Store.BenchLog.Add(mentor.Id, classId, new TiedFly("Slate Minnow", recipe, FlySource.Text, null, 0),
             new Seen { MassKg = 0.0012, SinkTimeS = 2, SinkDepthM = 0.3 }, new Foreseen(0.2, "point up", 0.0011, 0.2, "2"), "heavier").Id;
 

@@ -42,7 +42,7 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         await student.GotoAsync("/tonight");
         await instructor.GotoAsync("/class/tonight");
         await instructor.Locator("form:has(#exercise) button").ClickAsync();
-        await instructor.WaitForURLAsync("**/class/tonight/wall");
+        await instructor.WaitForURLAsync("**/class/tonight/wall**");
         await student.Locator(".choice").First.WaitForAsync();
         await student.Locator(".choice").First.ClickAsync();
         await student.GetByRole(AriaRole.Button, new() { Name = "Send my answer" }).ClickAsync();

@@ -44,7 +44,7 @@ public sealed partial class PublishedStoryTests(PublishedFolder published, Chrom
         string join = await PrintedAsync(instructor);
         Assert.StartsWith($"{root}/join?code=", join, StringComparison.Ordinal);
         foreach ((string name, bool scripting) in new[] { ("Wren", true), ("Teal", true), ("Siskin", false) }) await JoinAsync(join, name, scripting);
-        await instructor.GotoAsync("/class");
+        await instructor.GotoAsync("/class/register?evening=all");
         string register = await instructor.Locator("main").InnerTextAsync();
         Assert.All(["Wren", "Teal", "Siskin"], name => Assert.Contains(name, register, StringComparison.Ordinal));
 

@@ -71,7 +71,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         await student.GetByRole(AriaRole.Heading, new() { Name = "Wren" }).WaitForAsync();
 
         // The instructor opens her cell and writes to her.
-        await instructor.ReloadAsync();
+        await instructor.GotoAsync("/class/register?evening=all");
         await instructor.Locator($".register tbody a[href$='/{repair.Id}']").ClickAsync();
         Assert.Equal(2, await instructor.Locator("article.outcome").CountAsync());
         Assert.Contains("flip", await instructor.Locator("#attempt-1").InnerTextAsync(), StringComparison.Ordinal);

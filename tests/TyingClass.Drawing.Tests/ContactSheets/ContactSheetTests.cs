@@ -12,7 +12,8 @@ public sealed class ContactSheetTests
     [Fact]
     public void All_SheetFlies_UseEveryKindOfPartEyeBendAndKnot()
     {
-        Assert.Equal(22, SheetFlies.All.Select(r => r.Name).Distinct().Count());
+        Assert.True(SheetFlies.All.Length >= 22);
+        Assert.Equal(SheetFlies.All.Length, SheetFlies.All.Select(r => r.Name).Distinct().Count());
         PartKind[] complete = [.. KindsOfPart.All.Select(k => k.Kind).Intersect(PartArt.Drawn)];
         string[] unseen = [.. complete.Except(SheetFlies.All.SelectMany(r => r.Parts).Select(p => p.Kind)).Select(k => KindsOfPart.Of(k).Word)];
         Assert.True(unseen.Length == 0,
@@ -26,7 +27,7 @@ public sealed class ContactSheetTests
     public void Svg_SheetFlies_HoldsAPlateOfEach()
     {
         Picture sheet = new(ContactSheet.Svg(Samples.OfSheet));
-        Assert.Equal(22, sheet.All("svg").Count());
+        Assert.Equal(SheetFlies.All.Length, sheet.All("svg").Count());
         Assert.All(Samples.OfSheet, f => Assert.Contains(f.Recipe.Name, sheet.Description, StringComparison.Ordinal));
     }
 

@@ -41,6 +41,59 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.True(missing.Length == 0, $"Run check-lessons --record: {string.Join(", ", missing)}");
     }
 
+    [Fact]
+    public void Check_WordThatALaterLessonBringsIn_IsRefusedInAnEarlierQuestion()
+    {
+        _folder.Write("01-first.md", Head + Question("first-01", "What does its **rudder** do? Which way up does it ride?"));
+        _folder.Write("02-second.md", Head.Replace("concepts:", "glossary:\n  rudder: what steers.\nconcepts:", StringComparison.Ordinal) + "The rudder.\n\n"
+            + Question("second-01", "Has it a rudder? Which way up does it ride?"));
+
+        AuthorError error = Assert.Single(CourseChecker.Check(_folder.Path).Errors, e => e.Text.Contains("rudder", StringComparison.Ordinal));
+
+        Assert.Equal("01-first.md", error.File);
+        Assert.Contains("which lesson 2 brings in", error.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "01-first.md", "evening 1, which evenings.yaml does not plan")]
+    [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "evenings.yaml", "No lesson is read for evening 2")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    watch four: x\n", "evenings.yaml", "Did you mean “watch for”?")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n", "evenings.yaml", "“plan” is missing")]
+    public void Check_EveningsThatDoNotFitTheLessons_AreErrorsWithTheirPlace(string plans, string file, string text)
+    {
+        _folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Question("first-01",
+            "Which way up does it ride?"));
+        _folder.Write("evenings.yaml", plans);
+
+        Assert.Contains(CourseChecker.Check(_folder.Path).Errors, e => e.File == file && e.Text.Contains(text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("    in the room: [first-01]\n", false)]
+    public void Check_MoreThanAnHourAtHome_IsRefusedUnlessWorkedInTheRoom(string inTheRoom, bool refused)
+    {
+        // 14 200 words are 59.7 minutes at 238 words a minute; a prediction is one and a half more.
+        _folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Words(14_200) + "\n"
+            + Question("first-01", "Up?"));
+        _folder.Write("evenings.yaml", "evenings:\n  - evening: 1\n    title: T\n    plan: P\n" + inTheRoom);
+
+        Assert.Equal(refused, CourseChecker.Check(_folder.Path).Errors.Any(e => e.Text.Contains("61 minutes at home, more than 60", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Check_NineQuestionsWithOneAnswer_AreRefusedAsUnbalanced()
+    {
+        _folder.Write("01-first.md", Head + string.Concat(Enumerable.Range(1, 9).Select(i => Question($"first-0{i}", "Which way up does it ride?"))));
+
+        string[] errors = [.. CourseChecker.Check(_folder.Path).Errors.Select(e => e.Text)];
+
+        Assert.Contains(errors, e => e.Contains("Of 9 questions “which way up” in the course, 9 have the answer “point down”", StringComparison.Ordinal));
+        Assert.Contains(errors, e => e.Contains("number 5 running", StringComparison.Ordinal));
+        Assert.Equal(new KeyCount("which way up", "point down", 9, 9), Assert.Single(CourseChecker.Check(_folder.Path).Keys));
+    }
+
     [Theory]
     [InlineData("parts[0].size: 4.4 mm", "The model answer fails: of 100 flies tied like it, at least 90 ride as intended: 0 %")]
     [InlineData("hook.eye: up", "The model answer is refused")]
@@ -269,4 +322,8 @@ public sealed class CourseCheckerTests : IDisposable
 
     // About what the stated minutes call for.
     private static string Words(int count = 800) => " " + string.Concat(Enumerable.Repeat("word ", count)) + "\n";
+
+    private static string Question(string id, string prompt) =>
+        $"```exercise\nid: {id}\nkind: predict\ntitle: T\nconcepts: [keel side]\nprompt: {prompt}\n"
+        + "file: recipes/slate-minnow.fly.yaml\nask: which way up\n```\n\n";
 }

@@ -107,7 +107,7 @@ public sealed class OneCauseTests
     [InlineData("summary:", "sumary:", 3, "Did you mean “summary”?")]
     [InlineData("minutes: 5", "minuts: 5", 5, "Did you mean “minutes”?")]
     [InlineData("minutes: 5", "minutes: seven", 5, "“minutes” must be a whole number")]
-    [InlineData("summary: The second.", "summary: \"The second.", 3, "cannot be read as YAML")]
+    [InlineData("summary: The second.", "summary: \"The second.", 3, "never closed")]
     [InlineData("    named: mass\n```", "    named: mass\n", 8, "This fence is never closed.")]
     [InlineData("  - when: mass falls", "  - when: mass fals", 32, "fals")]
     public void Check_OneSlip_IsOneErrorAtItsLine(string good, string bad, int line, string text)

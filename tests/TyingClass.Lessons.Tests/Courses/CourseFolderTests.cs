@@ -59,6 +59,37 @@ public sealed class CourseFolderTests : IDisposable
     }
 
     [Fact]
+    public void Start_LessonBrokenMeanwhile_ShowsTheLastGoodVersionThatWasKept()
+    {
+        string kept = Path.Combine(_folder.Path, "kept");
+        _folder.Write("01-a.md", Lesson("Good"));
+        using (CourseFolder before = new(_folder.Path, new FakeTimeProvider(), kept)) Assert.Empty(before.Current.Problems);
+        _folder.Write("01-a.md", Lesson("\"Bad"));
+        _folder.Write("02-b.md", Lesson("Newer"));
+
+        using CourseFolder after = new(_folder.Path, new FakeTimeProvider(), kept);
+
+        Assert.Equal(["Good", "Newer"], after.Current.Lessons.Select(l => l.Title));
+        AuthorError problem = Assert.Single(after.Current.Problems);
+        Assert.Equal(("01-a.md", 2, "title: \"Bad"), (problem.Lesson, problem.Line, problem.Source));
+        Assert.Contains("never closed", problem.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("YAML", problem.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Start_LessonTakenOut_IsForgotten()
+    {
+        string kept = Path.Combine(_folder.Path, "kept");
+        _folder.Write("01-a.md", Lesson("A"));
+        using (new CourseFolder(_folder.Path, new FakeTimeProvider(), kept)) _folder.Delete("01-a.md");
+        using (new CourseFolder(_folder.Path, new FakeTimeProvider(), kept)) _folder.Write("01-a.md", Lesson("A", "```exercise\nid: [\n```\n"));
+
+        using CourseFolder after = new(_folder.Path, new FakeTimeProvider(), kept);
+
+        Assert.Empty(after.Current.Lessons);
+    }
+
+    [Fact]
     public void Reload_LessonDeleted_IsGone()
     {
         _folder.Write("01-a.md", Lesson("A"));

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
 using Xunit;
 
@@ -70,6 +71,37 @@ public sealed class LessonReaderTests
 
         Assert.Equal(line, error.Line - Repo.LinesBeforeFence);
         Assert.Contains(text, error.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_FigureFence_KeepsKindFliesValuesAndCaption()
+    {
+        FigureBlock figure = (FigureBlock)Repo.Fence("figure",
+            "kind: compare\ncurve: depth\ncaption: Two.\nflies:\n  - called: as tied\n    file: recipes/slate-minnow.fly.yaml\n"
+            + "  - called: small bead\n    file: recipes/slate-minnow.fly.yaml\n    with: {\"parts[0].size\": 2.4 mm}").Lesson!.Blocks.Single();
+
+        Assert.Equal(("compare", "depth", "Two."), (figure.Kind, figure.Values["curve"], figure.Caption));
+        Assert.Equal(["as tied", "small bead"], figure.Flies.Select(f => f.Called));
+        Assert.Equal("2.4 mm", Recipes.Text.RecipeDraft.Parse(figure.Flies[1].Text).Value!.Get("parts[0].size"));
+    }
+
+    [Theory]
+    [InlineData("kind: zeppelin\nfile: recipes/reed-darter.fly.yaml", 1, "no figure of the kind “zeppelin”")]
+    [InlineData("kind: garden gat\nfile: recipes/reed-darter.fly.yaml", 1, "Did you mean “garden gate”?")]
+    [InlineData("kind: hook", 1, "Name one fly")]
+    [InlineData("kind: hook\nfile: recipes/nothing.fly.yaml", 2, "There is no file")]
+    [InlineData("kind: ship and fly\nfile: recipes/reed-darter.fly.yaml\nheel: 60", 3, "from 5 to 20")]
+    [InlineData("kind: garden gate\nfile: recipes/reed-darter.fly.yaml\nheel: 10", 3, "not a key of a figure fence")]
+    [InlineData("kind: air leaving hair\nmaterials: fur strip, moonbeams", 2, "“moonbeams” is no material")]
+    [InlineData("kind: compare\ncurve: beauty\nflies:\n  - called: one\n    file: recipes/reed-darter.fly.yaml", 2, "No curve is called “beauty”")]
+    [InlineData("kind: compare\ncurve: depth\nflies:\n  - called: one\n    file: recipes/reed-darter.fly.yaml", 4, "shows 2 to 4 flies")]
+    [InlineData("kind: fly\nfile: recipes/reed-darter.fly.yaml\nlabels:\n  rudder: the rudder", 4, "“rudder” is nothing to point at")]
+    public void Read_BadFigureFence_GivesPlaceAndAdvice(string body, int line, string advice)
+    {
+        ImmutableArray<AuthorError> errors = Repo.Fence("figure", body).Errors;
+
+        Assert.Equal(line, errors[0].Line - Repo.LinesBeforeFence);
+        Assert.Contains(advice, errors[0].Text, StringComparison.Ordinal);
     }
 
     [Fact]

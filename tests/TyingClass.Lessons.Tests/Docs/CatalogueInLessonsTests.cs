@@ -63,8 +63,8 @@ public sealed class CatalogueInLessonsTests
         yield return ("03", $"The spear is {HookScale.SpearGapes.Value:0.00} × gape long");
         yield return ("03", $"plus {Math.PI / 2 + HookScale.SpearGapes.Value:0.00} × gape for bend and spear, plus about {EyeWires:0} × its own thickness");
         yield return ("03", $"The eye takes about {EyeWires * 0.8:0} mm of wire");
-        yield return ("05", $"the gape goes from {Gape(10)} to {Gape(2)}, which is {HookScale.GapeM(2) / HookScale.GapeM(10):0.00} times");
-        yield return ("05", $"the wire goes from {Wire(10)} to {Wire(2)}, which is {HookScale.WireM(2) / HookScale.WireM(10):0.00} times");
+        yield return ("05", $"| gape | {Gape(10)} | {Gape(2)} | {HookScale.GapeM(2) / HookScale.GapeM(10):0.00} |");
+        yield return ("05", $"| wire | {Wire(10)} | {Wire(2)} | {HookScale.WireM(2) / HookScale.WireM(10):0.00} |");
         yield return ("05", $"| 8 | {Gape(8)} |");
         yield return ("05", $"| 4 | {Gape(4)} |");
         yield return ("05", $"| 1/0 | {Gape(0)} |");
@@ -98,7 +98,7 @@ public sealed class CatalogueInLessonsTests
         double fresh = WaterProperties.At(15, 0).DensityKgM3, sea = WaterProperties.At(15, FishingScale.SeaSalinity.Value).DensityKgM3;
         yield return ("11", $"{sea:0} against {fresh:0} kg in a cubic meter");
         yield return ("11", $"by about {sea - fresh:0} kg in a cubic meter");
-        yield return ("11", $"{1e6 * WaterProperties.ViscosityIapwsPaS(25):0} against {1e6 * WaterProperties.ViscosityIapwsPaS(5):0} micropascal-seconds");
+        yield return ("11", $"{1e6 * WaterProperties.At(25, 0).ViscosityPaS:0} against {1e6 * WaterProperties.At(5, 0).ViscosityPaS:0} micropascal-seconds");
         yield return ("11", $"3 mm across, would drop at {FallMS(19300):0.00} m/s, and a ball of brass at {FallMS(KgM3("brass")):0.00} m/s");
     }
 

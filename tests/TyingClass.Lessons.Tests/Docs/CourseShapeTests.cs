@@ -24,16 +24,18 @@ public sealed class CourseShapeTests
     }
 
     [Fact]
-    public void Course_EveryKindOfExercise_IsUsed() => Assert.Empty(ExerciseKinds.All.Except(Course.Exercises.Select(e => e.Kind)));
+    public void Course_EveryKindOfExercise_IsUsed() => Assert.Equal([],
+        ExerciseKinds.All.Except(Course.Exercises.Select(e => e.Kind))
+            .Select(k => $"Write an exercise of the kind “{k.Word}” into a lesson, lessons/NN-….md: no student meets one yet."));
 
     [Theory]
     [MemberData(nameof(Slugs))]
     public void Lesson_SizeExercisesAndReadingLevel_AreWithinTheBands(string slug) => Assert.Empty(LessonMeasure.Of(Lesson(slug)).Remarks);
 
-    // Written for grown beginners: about grade 8, and neither a telegram nor a treatise.
+    // Written for grown beginners. Plain is never too plain: a floor once made chains of "because" and "whereas".
     [Theory]
     [MemberData(nameof(Slugs))]
-    public void Lesson_ReadingLevel_IsAboutGradeEight(string slug) => Assert.InRange(LessonMeasure.Of(Lesson(slug)).Grade, 7, 9);
+    public void Lesson_ReadingLevel_IsAtMostGradeEight(string slug) => Assert.InRange(LessonMeasure.Of(Lesson(slug)).Grade, 0.1, 8);
 
     [Theory]
     [MemberData(nameof(Slugs))]
@@ -43,7 +45,7 @@ public sealed class CourseShapeTests
         string prose = string.Concat(lesson.Blocks.OfType<ProseBlock>().Select(p => p.Html));
 
         Assert.IsType<ProseBlock>(lesson.Blocks[0]);
-        Assert.NotEmpty(lesson.Blocks.OfType<FlyBlock>());
+        Assert.Contains(lesson.Blocks, b => b is FlyBlock or FigureBlock);
         Assert.NotEmpty(lesson.Blocks.OfType<PracticeBlock>());
         Assert.Contains("worked example", prose, StringComparison.OrdinalIgnoreCase);
         Assert.Matches("<h2[^>]*>[^<]*(bench|tub|glass|thread|examination)", prose);

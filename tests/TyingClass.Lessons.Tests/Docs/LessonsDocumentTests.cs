@@ -19,8 +19,11 @@ public sealed partial class LessonsDocumentTests
     {
         Lesson lesson = Lesson();
 
-        Assert.Empty(ExerciseKinds.All.Except(lesson.Exercises.Select(e => e.Kind)));
+        Assert.Equal([],
+            ExerciseKinds.All.Except(lesson.Exercises.Select(e => e.Kind))
+                .Select(k => $"Write an example, an exercise fence that works, under “### {k.Word}” of docs/lessons.md."));
         Assert.Single(lesson.Blocks.OfType<FlyBlock>());
+        Assert.Single(lesson.Blocks.OfType<FigureBlock>());
         Assert.Single(lesson.Blocks.OfType<PracticeBlock>());
     }
 
@@ -73,6 +76,6 @@ public sealed partial class LessonsDocumentTests
         "---\ntitle: Examples\nsummary: S\nconcepts: [keel side, mass center, hang test]\nminutes: 25\n---\n\n"
         + string.Join("\n", Fences().Matches(Text).Select(m => m.Value));
 
-    [GeneratedRegex(@"^```(?:exercise|fly|practice)[^\n]*\n(?:.*\n)*?```\n", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^```(?:exercise|figure|fly|practice)[^\n]*\n(?:.*\n)*?```\n", RegexOptions.Multiline)]
     private static partial Regex Fences();
 }

@@ -63,7 +63,7 @@ public sealed class AdviserTests
     [Fact]
     public void Sensitivities_AnyFly_HeavierConeSinksFaster()
     {
-        Sensitivity heavier = Adviser.Sensitivities(Flipping).Single(s => s.Kind == "heavier cone");
+        Sensitivity heavier = Adviser.Sensitivities(Flipping).Single(s => s.Step is AdvisedSize { Part: "cone" } size && size.ToSi > size.FromSi);
 
         Assert.True(heavier.SinkRateMS > 0);
     }
@@ -74,7 +74,8 @@ public sealed class AdviserTests
     {
         Recipe measured = Flipping with { Hook = Flipping.Hook with { GapeM = 7e-3 } };
         ImmutableArray<Sensitivity> all = Adviser.Sensitivities(measured);
-        Sensitivity wider = all.Single(s => s.Kind == "wider gape"), narrower = all.Single(s => s.Kind == "narrower gape");
+        Sensitivity wider = all.Single(s => s.Step is AdvisedGape g && g.ToM > g.FromM),
+            narrower = all.Single(s => s.Step is AdvisedGape g && g.ToM < g.FromM);
 
         Assert.Equal(wider.PitchDeg, -narrower.PitchDeg, 1e-12);
         double Pitch(double gapeM) =>

@@ -45,6 +45,6 @@ public sealed class TradeSizeTests
     {
         Recipe recipe = new("Reed Darter", Intent.PointDown, new HookSpec { Size = new HookSize(2) }, [part], new FishingSpec());
         Adjustable change = Adjustables.Of(recipe).Single(a => a.Kind == kind);
-        return Enumerable.Range(1, change.Steps).Select(n => change.ValueSi(n)!.Value);
+        return Enumerable.Range(1, change.Steps).Select(n => ((AdvisedSize)change.Advise(n)).ToSi);
     }
 }

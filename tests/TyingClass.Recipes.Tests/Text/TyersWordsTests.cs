@@ -1,4 +1,6 @@
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 using Xunit;
 
@@ -55,13 +57,42 @@ public sealed class TyersWordsTests
         Assert.Equal(shanks * 16.82e-3, recipe.Parts[0].AtM, 1e-5);
     }
 
+    [Theory]
+    [InlineData("body", "at: bend\n    to: behind the bead", 3.747, 16.82)]
+    [InlineData("body", "at: bend\n    to: bead", 3.747, 16.82)]
+    [InlineData("body", "at: bend\n    to: 6 mm", 6, 16.82)]
+    [InlineData("body", "at: bend\n    to: 17 mm", 16.82, 17)]
+    [InlineData("body", "at: bend", 3.747, 16.82)]
+    [InlineData("body", "at: behind the bead\n    to: bend", 3.747, 16.82)]
+    [InlineData("rattle", "at: bend\n    length: 10 mm", 6.82, 16.82)]
+    [InlineData("weed guard", "at: bend", 3.747, 16.82)]
+    public void Place_FromTheBendForward_HasItsFrontEdgeForward(string part, string place, double frontMm, double rearMm)
+    {
+        Recipe recipe = Parse("6", $"  - part: bead\n    size: 4 mm\n  - part: {part}\n    {place}\n").Value!;
+        // Settled twice it stays where it is.
+        foreach (Recipe settled in (Recipe[])[recipe, Places.Settle(recipe), RecipeParser.Parse(RecipeWriter.Write(recipe)).Value!])
+        {
+            (double frontM, double rearM) = PartExtents.Of(settled.Parts[1], HookScale.Resolve(settled.Hook));
+            Assert.Equal(frontMm, 1e3 * frontM, 0.02);
+            Assert.Equal(rearMm, 1e3 * rearM, 0.02);
+        }
+    }
+
+    [Theory]
+    [InlineData("at: eye")]
+    [InlineData("at: behind the eye")]
+    [InlineData("at: just behind the hook eye")]
+    [InlineData("at: at the ring")]
+    public void Place_AtTheHooksEye_IsTheFrontOfTheShank(string place) =>
+        Assert.Equal(0, Parse("6", $"  - part: dumbbell eyes\n    at: 0.3 x shank\n  - part: wraps\n    turns: 3\n    {place}\n").Value!.Parts[1].AtM);
+
     [Fact]
     public void Length_MixedNumberOfShanks_IsUnderstood() =>
         Assert.Equal(1.5 * 16.82e-3, Parse("6", "  - part: tail\n    length: 1 1/2 x shank\n").Value!.Parts[0].LengthM!.Value, 2e-5);
 
     [Theory]
-    [InlineData("  - part: wraps\n    wire: .015\n", "Did you mean “diameter”?")]
-    [InlineData("  - part: weed guard\n    line: 0.4 mm\n", "Did you mean “diameter”?")]
+    [InlineData("  - part: wraps\n    thickness: .015\n", "Did you mean “diameter”?")]
+    [InlineData("  - part: body\n    wire: 4 mm\n", "Did you mean “diameter”?")]
     [InlineData("  - part: wraps\n    diameter: .15\n", "Did you mean .015 (inches), or 0.15 mm?")]
     [InlineData("  - part: barbell\n", "Did you mean “dumbbell eyes”?")]
     [InlineData("  - part: barbel eyes\n", "Did you mean “dumbbell eyes”?")]

@@ -40,7 +40,7 @@ public sealed class ReviewStoreTests
         Review seen = Asked(temp, "wren", "Slate Minnow");
         temp.Store.Patterns.Save(seen.PatternId, "wren", 1, "Slate Minnow", "second");
         temp.Store.Reviews.Ask(seen.PatternId, "wren", Class, null);
-        EditOutcome<Review> late = temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, signOff: true, "fine")!;
+        EditOutcome<Review> late = temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, new ReviewDecision(true, "fine"))!;
         Assert.False(late.Saved);
         Assert.Equal(ReviewState.Waiting, temp.Store.Reviews.Find(seen.Id)!.State);
         Assert.Empty(temp.Store.Patterns.Book(Class));
@@ -51,8 +51,8 @@ public sealed class ReviewStoreTests
     {
         using TempStore temp = new();
         Review seen = Asked(temp, "wren", "Slate Minnow");
-        Assert.True(temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, signOff: false, "Heavier eyes.")!.Saved);
-        EditOutcome<Review> second = temp.Store.Reviews.Decide(seen.Id, "dipper", seen.Version, signOff: true, "Fine.")!;
+        Assert.True(temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, new ReviewDecision(false, "Heavier eyes."))!.Saved);
+        EditOutcome<Review> second = temp.Store.Reviews.Decide(seen.Id, "dipper", seen.Version, new ReviewDecision(true, "Fine."))!;
         Assert.False(second.Saved);
         Assert.Equal((ReviewState.Returned, "otter", "Heavier eyes."), (second.Current.State, second.Current.DecidedById, second.Current.Words));
     }
@@ -62,7 +62,7 @@ public sealed class ReviewStoreTests
     {
         using TempStore temp = new();
         Review seen = Asked(temp, "wren", "Slate Minnow");
-        temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, signOff: true, null);
+        temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, new ReviewDecision(true, null));
         temp.Store.Patterns.Save(seen.PatternId, "wren", 1, "Slate Minnow", "second");
         temp.Reopen();
         Pattern book = Assert.Single(temp.Store.Patterns.Book(Class));
@@ -77,7 +77,7 @@ public sealed class ReviewStoreTests
     {
         using TempStore temp = new();
         Review seen = Asked(temp, "wren", "Slate Minnow");
-        Review decided = temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, signOff: true, "Fine.")!.Current;
+        Review decided = temp.Store.Reviews.Decide(seen.Id, "otter", seen.Version, new ReviewDecision(true, "Fine."))!.Current;
         EditOutcome<Review> reopened = temp.Store.Reviews.Reopen(seen.Id, decided.Version)!;
         Assert.True(reopened.Saved);
         Assert.Equal(seen.AskedAt, Assert.Single(temp.Store.Reviews.Queue(Class)).AskedAt);

@@ -26,6 +26,16 @@ public sealed class WrittenFiguresTests
     [InlineData("wraps, lead, 0.64 mm (0.025 in)", "wraps, lead, 0.025 in (0.64 mm)")]
     [InlineData("0.016 in (0.4 mm)", "0.016 in (0.4 mm)")]
     [InlineData("a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s", "a 1/8 in bead, eyes of 1/50 oz, nine in 10, 8 lb, 25°, 5 s")]
+    [InlineData("weighs 1.805\u00A0g (27.9 grains)", "weighs 27.9 grains (1.805\u00A0g)")]
+    [InlineData("an eye of 3.18\u00A0mm (1/8\u00A0in)", "an eye of 1/8\u00A0in (3.18\u00A0mm)")]
+    [InlineData("past you at 30 m/s (67 miles an hour)", "past you at 67 miles an hour (30 m/s)")]
+    [InlineData("30 feet (9.14 m)", "30 feet (9.14 m)")]
+    [InlineData("a bead (5 mm) and a cone (5 mm long)", "a bead (0.197 in, 5 mm) and a cone (0.197 in (5 mm) long)")]
+    [InlineData("at 0 mm, 0 °C", "at 0 in, 32 °F (0 °C)")]
+    [InlineData("lead 11 340 kg/m³", "lead 708 lb/ft³ (11 340 kg/m³)")]
+    [InlineData("2.30 mg/mm of 11.34 mg/mm³", "0.9 gr/in (2.30 mg/mm) of 708 lb/ft³ (11.34 mg/mm³)")]
+    [InlineData("0.00785 g/mm³, 7.85 g per cm³", "490 lb/ft³ (0.00785 g/mm³), 490 lb/ft³ (7.85 g per cm³)")]
+    [InlineData("0.25 mm³ of air in 38 mm³", "15 millionths of an in³ (0.25 mm³) of air in 0.00232 in³ (38 mm³)")]
     [InlineData("8500 kg/m³ and size 6 and 5 more", "531 lb/ft³ (8500 kg/m³) and size 6 and 5 more")]
     public void Beside_ImperialReader_HasTheWritersOwnInParentheses(string text, string expected)
     {
@@ -40,6 +50,11 @@ public sealed class WrittenFiguresTests
     public void BesideInHtml_TagsAndCode_StayAsTheyAre() => Assert.Equal(
         "<p title=\"5 mm\">A 0.197 in (5\u00A0mm) bead: <code>size: 5 mm</code></p>",
         WrittenFigures.BesideInHtml("<p title=\"5 mm\">A 5\u00A0mm bead: <code>size: 5 mm</code></p>", UnitSystem.Imperial));
+
+    [Fact]
+    public void BesideInHtml_SpacesOfHtmlAndALinkOnTheUnit_AreUnderstood() => Assert.Equal(
+        "<p>A 0.197 in (5\u00A0mm) bead of 1.0\u00A0g (15 <a href=\"/glossary\">grains</a>)</p>",
+        WrittenFigures.BesideInHtml("<p>A 5&nbsp;mm bead of 1.0&nbsp;g (15 <a href=\"/glossary\">grains</a>)</p>", UnitSystem.Imperial));
 
     [Theory]
     [InlineData(15, 9, "is too large")]

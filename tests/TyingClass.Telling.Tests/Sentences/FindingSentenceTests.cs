@@ -48,10 +48,10 @@ public sealed class FindingSentenceTests
     [Fact]
     public void Of_Cause_NamesBothSidesAndTheSum()
     {
-        string cause = CauseSentence.Of(Report, UnitSystem.Imperial);
+        string cause = CauseSentence.Of(Report.Intent, Report.Soaked, UnitSystem.Imperial);
 
         Assert.Matches(@"^What holds it point up: .+ \+[0-9.]+ gr·in", cause);
-        Assert.Matches(@"All parts together: \+[0-9.]+ gr·in\.$", cause);
+        Assert.Matches(@"All parts together(, each figure rounded)?: \+[0-9.]+ gr·in\.$", cause);
     }
 
     [Fact]

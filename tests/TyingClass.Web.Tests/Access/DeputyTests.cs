@@ -123,7 +123,7 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
     {
         await LendAsync(await _two.AsAsync("Dipper"), "Otter", ("deputy", "everything"));
         Browser otter = await _two.AsAsync("Otter");
-        Assert.Equal("Register", (await otter.OpenAsync("/class")).Heading);
+        Assert.Equal("Register", (await otter.OpenAsync("/class/register")).Heading);
         Sheet cell = await otter.OpenAsync($"/class/students/{_two.Wren.Id}/first-03");
         await cell.PressAsync("Accept", ("reason", "Seen at the vise."));
         Attempt judged = _two.AttemptOf(_two.Wren, "first-03");

@@ -86,11 +86,15 @@ internal static class RouteTable
         // One's own.
         new("/account", May.Student),
         new("/comments", May.Student),
+        // A comment is its writer's to correct; here nobody wrote one.
+        new("/comments/{id}/correct", May.Mentor, "/comments/nobodys/correct", OpensFor: ""),
 
         new("/patterns", May.Student),
         new("/patterns/new", May.Everyone),
         new("/patterns/{id}", May.Student, "/patterns/{pattern}", OpensFor: "Wren"),
         new("/patterns/{id}/card", May.Student, "/patterns/{pattern}/card", OpensFor: "Wren Otter Dunlin Dipper"),
+        // Without a review that proposes something there is no such page, not even for the owner.
+        new("/patterns/{id}/proposal", May.Student, "/patterns/{pattern}/proposal?review={review}", OpensFor: ""),
         new("/patterns/{id}/compare", May.Student, "/patterns/{pattern}/compare?from=1&to=1", OpensFor: "Wren"),
         new("/bench-log", May.Student),
         new("/bench-log/new", May.Student),
@@ -101,12 +105,17 @@ internal static class RouteTable
         // Of one's class.
         new("/pattern-book", May.Student),
         new("/pattern-book/cards", May.Student),
+        new("/pattern-book/booklet", May.Student),
+        new("/pattern-book/labels", May.Student),
 
         // Reading others' work.
         new("/reviews", May.Mentor),
         new("/reviews/{id}", May.Mentor, "/reviews/{review}", OpensFor: "Otter Dunlin Dipper"),
         new("/bench-log/class", May.Mentor),
         new("/class/waiting", May.Mentor),
+        new("/class/students", May.Mentor),
+        new("/class/read", May.Mentor),
+        new("/phrases", May.Mentor),
         new("/class/students/{personId}", May.Mentor, "/class/students/{wren}", OfOneClass: true),
         new("/class/students/{personId}/{exerciseId}", May.Mentor, "/class/students/{wren}/second-03", OfOneClass: true),
 
@@ -116,6 +125,9 @@ internal static class RouteTable
 
         // Running a class.
         new("/class", May.Deputy),
+        new("/class/register", May.Deputy),
+        // Nobody shares a wrong answer in the sample classes: it leads back to the brief.
+        new("/class/show/{exerciseId}", May.Deputy, "/class/show/first-03"),
         new("/class/stuck", May.Deputy),
         new("/class/exercises/{id}", May.Deputy, "/class/exercises/first-03"),
         new("/class/people", May.Instructor),

@@ -40,6 +40,32 @@ public sealed partial class HabitTests
             .Select(line => line.Place)));
     }
 
+    // A figure that a reader sees gets its digits in Telling, by its magnitude or by Numbers. What is read back, drawn or no figure of a fly is named here.
+    [Fact]
+    public void Number_ThatAReaderSees_GetsItsDigitsInTelling()
+    {
+        string[] elsewhere =
+        [
+            "TyingClass.Telling/Figures/Numbers.cs", "TyingClass.Telling/Figures/TypingHelp.cs",
+            // Typed into a form or a lesson again.
+            "TyingClass.Web/Bench/Slider.cs", "TyingClass.Lessons/Kinds/Measure/MeasureTask.cs",
+            // Places of a drawing, widths of a bar.
+            "TyingClass.Drawing/Svg/SvgCanvas.cs", "TyingClass.Web/Pages/Class/Student.cshtml", "TyingClass.Web/Pages/Shared/_Strength.cshtml",
+            // The catalogue's own values as they are written there.
+            "TyingClass.Web/Pages/Model/Index.cshtml.cs",
+            // Seconds of a start, reading level of a lesson.
+            "TyingClass.Web/Hosting/DemoStart.cs", "TyingClass.CommandLine/LessonTable.cs",
+        ];
+        string[] rooms = ["TyingClass.Telling/", "TyingClass.Drawing/", "TyingClass.Lessons/", "TyingClass.Web/", "TyingClass.CommandLine/"];
+        string[] found = [.. Sources.Select(f => (File: f, Name: Path.GetRelativePath(Path.Combine(ProjectFile.Root, "src"), f).Replace('\\', '/')))
+            .Where(f => rooms.Any(room => f.Name.StartsWith(room, StringComparison.Ordinal)) && Digits().IsMatch(File.ReadAllText(f.File)))
+            .Select(f => f.Name)];
+        Assert.Equal(elsewhere.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [GeneratedRegex("""ToString\("(?:[FGER][0-9]*|[0#]+(?:\.[0#]+)?)"|:(?:[FGE][0-9]+|[0#]+(?:\.[0#]+)?)\}""")]
+    private static partial Regex Digits();
+
     // .editorconfig says the same, and the build holds it for tests too.
     [Fact]
     public void Field_PrivateToAnObject_BeginsWithAnUnderscore() =>

@@ -162,5 +162,15 @@ public sealed class ComposeTests : IDisposable
         Assert.Equal(["Attempt 1: passed"], page.Attempts);
     }
 
+    [Fact]
+    public async Task Compose_PartWhoseMaterialIsNamed_OffersOnlyThatAndSaysWhatAnEmptyFieldIsTakenAs()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), Id)).AddPartAsync("bead");
+        Assert.StartsWith("usual: ", page.Sheet.Find("[name='r:parts[0].at']").GetAttribute("placeholder"), StringComparison.Ordinal);
+        Assert.Contains("0.5 × shank", page.Sheet.All("#f-parts-0--at-list option").Select(o => o.GetAttribute("value")));
+        Assert.Equal("select", page.Sheet.Find("[name='r:parts[0].material']").LocalName);
+        Assert.Contains("brass", page.Sheet.All("[name='r:parts[0].material'] option").Select(o => o.GetAttribute("value")));
+    }
+
     public void Dispose() => _room.Dispose();
 }

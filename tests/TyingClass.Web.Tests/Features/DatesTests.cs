@@ -61,12 +61,12 @@ public sealed class DatesTests : IDisposable
         Assert.Contains("Due on Thu, Jan 15", (await student.OpenAsync("/exercises/first-01")).Text(), StringComparison.Ordinal);
 
         _room.Clock.Advance(TimeSpan.FromDays(2));
-        Assert.True((await instructor.OpenAsync("/class")).Has(".register b.overdue"));
+        Assert.True((await instructor.OpenAsync("/class/register?evening=all")).Has(".register b.overdue"));
         ExercisePage answered = await Answers.PassFirstAsync(student);
 
         Assert.Single(answered.Attempts);
         Assert.Contains("yours came late, and counts", answered.Sheet.Text(), StringComparison.Ordinal);
-        Assert.True((await instructor.OpenAsync("/class")).Has(".register .p b.late"));
+        Assert.True((await instructor.OpenAsync("/class/register?evening=all")).Has(".register .p b.late"));
     }
 
     [Fact]

@@ -49,7 +49,7 @@ public sealed class NewsTests : IAsyncLifetime
         _two.Room.Store.Reviews.AddComment(_two.ReviewId, otter.Id, Storage.Reviews.CommentSubject.Whole, "", "Weigh it first.");
         Assert.Contains("Slate Minnow has a comment. Otter", (await wren.OpenAsync("/")).Text(".news"), StringComparison.Ordinal);
         _two.Room.Store.Reviews.Decide(
-            _two.ReviewId, otter.Id, _two.Room.Store.Reviews.Find(_two.ReviewId)!.Version, signOff: false, "Lighter eyes.");
+            _two.ReviewId, otter.Id, _two.Room.Store.Reviews.Find(_two.ReviewId)!.Version, new Storage.Reviews.ReviewDecision(false, "Lighter eyes."));
         Assert.Contains("Slate Minnow came back. Otter", (await wren.OpenAsync("/")).Text(".news"), StringComparison.Ordinal);
     }
 

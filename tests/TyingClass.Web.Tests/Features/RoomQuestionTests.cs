@@ -30,6 +30,9 @@ public sealed class RoomQuestionTests : IDisposable
         Assert.False(changed.Has(".plate"));
         await Say(heron, "point down");
         wall = await instructor.OpenAsync("/class/tonight/wall");
+        Assert.False(wall.Has(".tally"));
+        Assert.True(wall.Has(".at-the-vise svg"));
+        wall = await instructor.OpenAsync("/class/tonight/wall?tally=show");
         Assert.Equal(["2", "1", "0", "0"], wall.All(".tally-count").Select(c => c.TextContent));
         Assert.False(wall.Has(".tally-right"));
 

@@ -8,7 +8,8 @@ internal sealed record RegisterPage(Sheet Sheet)
 
     public IReadOnlyList<string> Exercises => [.. Sheet.All(".register thead tr:nth-child(2) th a span").Select(t => Sheet.Plain(t.TextContent))];
 
-    public static async Task<RegisterPage> OpenAsync(Browser browser, string query = "") => new(await browser.OpenAsync("/class" + query));
+    public static async Task<RegisterPage> OpenAsync(Browser browser, string query = "") =>
+        new(await browser.OpenAsync("/class/register" + (query.Length == 0 ? "?evening=all" : query)));
 
     /// <summary>"2 passed" of one student and exercise.</summary>
     public string Cell(string person, string exercise) => Sheet.Plain(CellOf(person, exercise).TextContent);

@@ -18,7 +18,7 @@ public sealed class ReviewThreadsTests : IDisposable
         using ClassStore store = new(DataFolder.At(_folder.FullName), new FakeTimeProvider());
         Pattern pattern = store.Patterns.Create("wren", "Mill Candle", "recipe: Mill Candle\n");
         Review review = store.Reviews.Ask(pattern.Id, "wren", "class", "Too heavy?")!;
-        store.Reviews.Decide(review.Id, "an instructor elsewhere", review.Version, signOff: true, "Good.");
+        store.Reviews.Decide(review.Id, "an instructor elsewhere", review.Version, new ReviewDecision(true, "Good."));
         Assert.Equal("someone no longer on this server", Assert.Single(new ReviewThreads(store.Reviews, store.People).Of(pattern.Id)).DecidedBy);
     }
 

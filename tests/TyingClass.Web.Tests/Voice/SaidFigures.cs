@@ -61,6 +61,6 @@ internal static partial class SaidFigures
     public static IEnumerable<string> MetricAlone(string text) =>
         Metric().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
 
-    [GeneratedRegex(@"(?<!\()(?<![−0-9.])[−-]?[0-9]+(?:\.[0-9]+)?[ \u00A0](?:mm|cm|g|m/s|g·mm|m)(?![\w·/)³²])")]
+    [GeneratedRegex(@"(?<!\()(?<![−0-9.])[−-]?[0-9]+(?:\.[0-9]+)?[ \u00A0](?:mm|cm|g|m/s|g·mm|m)(?![\w·/)³²]| per| \([0-9./ \u00A0]+(?:in|grains?)\))")]
     private static partial Regex Metric();
 }

@@ -15,6 +15,8 @@ internal sealed class ComposeRules(RecipeTask task, RecipeDraft typed) : EditRul
 
     public override string? NoteOn(string path, string value) => (Fixed(path) ?? Boxed(path)) is { Said: not "anything" } rule ? rule.Said : null;
 
+    public override ImmutableArray<string> ChoicesFor(string path) => (Fixed(path) ?? Boxed(path))?.Words ?? [];
+
     private AllowedChange? Fixed(string path) => task.Fixed.FirstOrDefault(f => f.Path == path);
 
     private AllowedChange? Boxed(string path)

@@ -30,7 +30,6 @@ internal static partial class ExplainGrader
             Why = way is null ? [] : [way.Reason],
             AwaitsReview = true,
             ExerciseVersion = exercise.Version,
-            ModelAnswer = exercise.ModelAnswer,
             Feedback = new Feedback
             {
                 First = way?.First ?? OpeningSentence.OfExplanation(exercise.ModelAnswer),
@@ -40,7 +39,7 @@ internal static partial class ExplainGrader
                     : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. In a class a mentor or the instructor reads your explanation "
                         + "and marks it.",
                 Goals = [],
-                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Report, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
+                Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Solved, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
                 WhereToLook = "Go on to the next one. Once somebody has read this, the mark and its reason stand here.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],

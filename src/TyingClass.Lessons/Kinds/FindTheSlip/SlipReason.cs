@@ -21,11 +21,14 @@ internal static class SlipReason
         }
 
         Reason reason = fly.Start is { } start ? ChangeReason.Of(asked, start, fly) : OneFlyReason.Of(asked, fly);
+        bool ofThumb = fly.Start is null && asked.Quantity.Name == "keel height" && LevelLine(fly) is { } line && line > 0 != reason.ToSi > 0;
         string first = fly.Start is not null ? OpeningSentence.OfChange(reason, everyBit: true)
-            : asked.Quantity.Name == "keel height" && LevelLine(fly) is { } level && level > 0 != reason.ToSi > 0 ? OpeningSentence.OfRuleOfThumb(level > 0)
+            : ofThumb ? OpeningSentence.OfRuleOfThumb(LevelLine(fly) > 0)
             : OpeningSentence.OfOne(reason);
         FlyPair pair = fly.Start is null ? FlyPair.None : FlyPair.Change;
-        return own.Length > 0 ? AnswerReason.Of(first, units, reason).Shown(reason, pair) : AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
+        if (own.Length == 0) return AnswerReason.Silent(first, OpeningSentence.HowArgumentsGo);
+        AnswerReason told = AnswerReason.Of(first, units, reason).Shown(reason, pair);
+        return ofThumb ? told with { Picture = told.Picture! with { Part = null, Words = null } } : told;
     }
 
     private static double? LevelLine(FlyFigures fly) => QuantityQuery.Known("level-line keel").Of(fly);

@@ -12,6 +12,8 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
 {
     public override ExerciseKind Kind => MeasureKind.Instance;
 
+    internal override string? AskedQuantity => Quantity;
+
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 
     internal double ToleranceSi =>

@@ -30,7 +30,7 @@ internal static class PredictReason
         WayReason way = WayReason.Of(fly, units);
         AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
         if (!way.NamesTop && told.Picture is { } picture) told = told with { Picture = picture with { Part = null, Words = null } };
-        return way.ByHands ? told : told with { NamesTop = way.NamesTop, Why = $"{told.Why} {CauseSentence.Of(fly.Report, units)}" };
+        return way.ByHands ? told : told with { NamesTop = way.NamesTop, Why = $"{told.Why} {CauseSentence.Of(fly.Solved, units)}" };
     }
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)

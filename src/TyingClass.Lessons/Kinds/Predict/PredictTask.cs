@@ -11,6 +11,8 @@ public sealed record PredictTask(Question Question, ImmutableArray<string> Offer
 
     public override ImmutableArray<string> Choices => Offered;
 
+    internal override string? AskedQuantity => Quantity;
+
     public override ImmutableArray<string> OtherRecipes => Question is WhichHasMore more ? [more.SecondRecipeText] : [];
 
     public override string? ChangedRecipe => (Question as ChangeIn)?.ChangedRecipeText;

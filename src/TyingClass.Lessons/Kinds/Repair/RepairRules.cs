@@ -26,6 +26,8 @@ internal sealed class RepairRules(RepairTask task, RecipeDraft given) : EditRule
         };
     }
 
+    public override ImmutableArray<string> ChoicesFor(string path) => Allowed(path) is { } rule && rule.Path == path ? rule.Words : [];
+
     private AllowedChange? Allowed(string path) => task.Allow.FirstOrDefault(a =>
         path == a.Path
         || path.StartsWith(a.Path + ".", StringComparison.Ordinal)

@@ -15,6 +15,8 @@ public sealed record SortTask(ImmutableArray<SortItem> Items, string Quantity, b
 
     public override ImmutableArray<string> OtherRecipes => [.. Items.Select(i => i.RecipeText)];
 
+    internal override string? AskedQuantity => Quantity;
+
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 }
 

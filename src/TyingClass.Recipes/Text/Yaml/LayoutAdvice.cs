@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 namespace TyingClass.Recipes.Text.Yaml;
 
 /// <summary>Turns the YAML library's complaints into advice a tyer can follow, by looking at the line complained about.</summary>
-internal static partial class LayoutAdvice
+public static partial class LayoutAdvice
 {
     public const string General =
         "The layout cannot be followed from here on. Write one “key: value” to a line, keys of one group straight below each other, and a “- ” before each "
@@ -11,6 +11,10 @@ internal static partial class LayoutAdvice
 
     public const string Brackets = "A bracket opened before this place is never closed, or a comma is missing between its items.";
 
+    /// <param name="complaint">The library's, in its own words.</param>
+    /// <param name="place">Where it complains, from 1.</param>
+    /// <param name="lines">The whole text.</param>
+    /// <returns>What to do, and where: the slip may stand some lines above the complaint.</returns>
     public static (int Line, int Column, string Advice) For(string complaint, (int Line, int Column) place, string[] lines)
     {
         string line = lines[place.Line - 1];
@@ -29,8 +33,8 @@ internal static partial class LayoutAdvice
             return Here($"A value was expected before {WordList.Quote(Piece(line, place.Column))}. Write it, or take the stray sign out.");
         if (Says("tab")) return Here("There is a tab here. Use spaces instead: two for each step inward.");
         if (Says("alias") || Says("anchor"))
-            return Here("“*” and “&” have a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
-        if (Says("tag")) return Here("“!” has a special meaning in YAML and no place in a recipe. Put the value in quotes if the sign is meant.");
+            return Here("“*” and “&” have a special meaning in YAML and no place here. Put the value in quotes if the sign is meant.");
+        if (Says("tag")) return Here("“!” has a special meaning in YAML and no place here. Put the value in quotes if the sign is meant.");
         if (Says("directive")) return Here("A line that begins with “%” has a special meaning in YAML. Delete it.");
         if (Says("expected key") && string.IsNullOrWhiteSpace(line[..(place.Column - 1)]) && LineWithoutKey().Match(line) is { Success: true } words
             && words.Groups["text"].Value[0] is not ('}' or ']' or '-'))

@@ -18,7 +18,8 @@ internal static partial class RecipeYaml
         // To YAML a “#” begins a remark; to a tyer “#6” is a hook's size. The sign gives way to a space, so that every place stays where it is.
         text = NumberedSize().Replace(text, "${key} ");
         string[] lines = TextLines.Of(text);
-        return YamlTree.Read(text, DeepestLevel, fault => Tell(fault, lines, errors));
+        (YamlNode? root, bool complete) = YamlTree.Read(text, DeepestLevel, fault => Tell(fault, lines, errors));
+        return (PartKeys.Translated(root), complete);
     }
 
     private static void Tell(YamlFault fault, string[] lines, ErrorList errors)

@@ -13,42 +13,44 @@ public sealed class AttemptsModel(AttemptDesk desk) : PageModel, IKeepsTyped
 
     public CellView Cell { get; private set; } = null!;
 
-    public TypedJudgment Typed { get; private set; } = new(null, 0, null, null);
-
-    [BindProperty(Name = "comment")]
-    public string? Comment { get; set; }
+    /// <summary>As typed, whatever became of it.</summary>
+    public JudgeForm Form { get; private set; } = JudgeForm.Blank;
 
     public string? Done { get; private set; }
 
     public IActionResult OnGet(string personId, string exerciseId, string? done)
     {
-        Done = done switch { "judged" => "Kept. The student sees it on the exercise.", "comment" => "Sent. The student sees it on the next visit.", _ => null };
+        Done = Words(done);
         return Show(personId, exerciseId);
     }
 
-    public IActionResult OnPost(string personId, string exerciseId, [FromForm(Name = "do")] string? what)
+    public IActionResult OnPost(string personId, string exerciseId)
     {
-        ReadForm();
+        Form = JudgeForm.Read(Request.Form);
         if (desk.Open(personId, exerciseId) is null) return NotFound();
-        string? trouble = what == "comment" ? desk.AddComment(personId, exerciseId, Comment) : desk.Judge(Typed);
-        if (trouble is null)
-            return LocalRedirect(
-                $"/class/students/{Uri.EscapeDataString(personId)}/{Uri.EscapeDataString(exerciseId)}?done={(what == "comment" ? "comment" : "judged")}");
-        return Refuse(personId, exerciseId, what == "comment" ? "comment" : "reason-" + Typed.AttemptId, trouble);
+        bool comments = Form.Action == "comment";
+        if ((comments ? desk.AddComment(personId, exerciseId, Form.Comment) : desk.Judge(Form.Judgment)) is { } trouble)
+            return Refuse(personId, exerciseId, comments ? "comment" : JudgeForm.ReasonField(Form.AttemptId), trouble);
+        string what = comments ? "comment" : "judged";
+        Form = Form.Rest;
+        if (Form.IsBlank) return LocalRedirect($"/class/students/{Uri.EscapeDataString(personId)}/{Uri.EscapeDataString(exerciseId)}?done={what}");
+        Done = Words(what);
+        return Show(personId, exerciseId);
     }
 
     public IActionResult ShowAgain()
     {
-        ReadForm();
+        Form = JudgeForm.Read(Request.Form);
         return Refuse((string)RouteData.Values["personId"]!, (string)RouteData.Values["exerciseId"]!, "comment",
             "The form had gone stale and nothing was sent. What you typed stands below; send it again.");
     }
 
-    private void ReadForm() => Typed = new TypedJudgment(
-        Request.Form["attempt"],
-        int.TryParse(Request.Form["expected"], System.Globalization.CultureInfo.InvariantCulture, out int expected) ? expected : -1,
-        (string?)Request.Form["do"] switch { "accept" => true, "return" => false, _ => null },
-        Request.Form["reason"]);
+    private static string? Words(string? done) => done switch
+    {
+        "judged" => "Kept. The student sees it on the exercise.",
+        "comment" => "Sent. The student sees it on the next visit.",
+        _ => null,
+    };
 
     private IActionResult Refuse(string personId, string exerciseId, string field, string text)
     {

@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Evenings;
+using TyingClass.Web.Briefs;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Evenings;
@@ -12,7 +13,7 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Evenings;
 
-public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassRoomStore classes, ClassAccess access) : PageModel, IKeepsTyped
+public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassRoomStore classes, BriefDesk brief, ClassAccess access) : PageModel, IKeepsTyped
 {
     [BindProperty(SupportsGet = true)]
     public PacketQuery Packets { get; set; } = new();
@@ -22,6 +23,12 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
     public EveningForm Form { get; private set; } = null!;
 
     public ImmutableArray<MaterialLine> Materials { get; private set; }
+
+    /// <summary>Wrong answers to the exercises of this evening that several share; no names stand beside them.</summary>
+    public ImmutableArray<BeliefLine> Shared { get; private set; } = [];
+
+    /// <summary>A deputy of an evening reads what is shared, and opens nobody's answers.</summary>
+    public bool SeesClass => access.Right >= ClassRight.Everything;
 
     /// <summary>What someone else wrote meanwhile.</summary>
     public EveningPlan? Theirs { get; private set; }
@@ -93,6 +100,7 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
     {
         if (book.Open(number) is not { } evening) return false;
         if (!Packets.WasAsked(Request) && evening.Room.Packets is { } kept) Packets = PacketQuery.Of(kept);
+        Shared = brief.OfEvening(evening);
         (Evening, Materials) = (evening, MaterialsView.Of(evening.Supplies, Packets.ToPackets(), Look.Of(Request).Units));
         return true;
     }

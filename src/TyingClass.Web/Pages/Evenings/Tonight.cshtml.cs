@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Web.Editing;
 using TyingClass.Web.Evenings;
 using TyingClass.Web.Security;
 
@@ -21,6 +22,10 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
     [BindProperty(Name = "question")]
     public string? QuestionId { get; set; }
 
+    /// <summary>Where the question was put from, and where closing it leads back to: a slide of the wall, or the brief.</summary>
+    [BindProperty(Name = "back", SupportsGet = true)]
+    public string? Back { get; set; }
+
     public RoomDesk Desk => desk;
 
     public RoomView? Now { get; private set; }
@@ -31,7 +36,7 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
 
     public IActionResult OnPost() => After(desk.PutExercise(ExerciseId ?? "") is { } wrong ? [wrong] : []);
 
-    public IActionResult OnPostRecipe() => After(desk.PutRecipe((Recipe ?? "").ReplaceLineEndings("\n"), Ask ?? ""));
+    public IActionResult OnPostRecipe() => After(desk.PutRecipe(RecipePaste.Read(Recipe), Ask ?? ""));
 
     public IActionResult OnPostPrepared() => After(desk.PutPrepared(QuestionId ?? "") is { } wrong ? [wrong] : []);
 
@@ -46,7 +51,7 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
     public IActionResult OnPostClose()
     {
         desk.Close(QuestionId ?? "");
-        return RedirectToPage();
+        return GoodBack is { } back ? LocalRedirect(back) : RedirectToPage();
     }
 
     public IActionResult ShowAgain()
@@ -58,11 +63,16 @@ public sealed class TonightModel(RoomDesk desk) : PageModel, IKeepsTyped
 
     private IActionResult After(ImmutableArray<string> errors)
     {
-        if (errors.IsEmpty) return RedirectToPage("/Evenings/RoomWall");
+        if (errors.IsEmpty) return RedirectToPage("/Evenings/RoomWall", new { back = GoodBack });
         Errors = errors;
         Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
         return Show();
     }
+
+    /// <summary>A page of the class on this server, and nothing else that an address might say.</summary>
+    internal static bool IsGoodBack(string back, IUrlHelper url) => back.StartsWith("/class", StringComparison.Ordinal) && url.IsLocalUrl(back);
+
+    private string? GoodBack => Back is { } back && IsGoodBack(back, Url) ? back : null;
 
     private IActionResult Show()
     {

@@ -1,19 +1,25 @@
+using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Web.Calendar;
+using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 
 namespace TyingClass.Web.Pages.Lessons;
 
-public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCalendar calendar) : PageModel
+public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCalendar calendar, ClassAccess access) : PageModel
 {
     public Lesson Lesson { get; private set; } = null!;
 
     public Lesson? Before { get; private set; }
 
     public Lesson? After { get; private set; }
+
+    /// <summary>What is wrong with its file now, for whoever runs the class; the lesson shown is the last good one.</summary>
+    public ImmutableArray<AuthorError> Problems =>
+        access.Right >= ClassRight.Everything ? [.. course.Current.Problems.Where(p => p.Lesson == Lesson.File)] : [];
 
     /// <summary>When it opens, for a student of a class that has not come so far.</summary>
     public string? Opens => calendar.OpensLater(Lesson) is { } at ? calendar.Say(at) : null;

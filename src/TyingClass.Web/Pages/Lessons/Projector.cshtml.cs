@@ -10,12 +10,12 @@ public sealed class ProjectorModel(ICourseSource course) : PageModel
 {
     public Lesson Lesson { get; private set; } = null!;
 
-    public ImmutableArray<FlyBlock> Drawings { get; private set; }
+    public ImmutableArray<LessonBlock> Drawings { get; private set; }
 
     /// <summary>From 1.</summary>
     public int Step { get; private set; }
 
-    public FlyBlock? Shown => Drawings.IsEmpty ? null : Drawings[Step - 1];
+    public LessonBlock? Shown => Drawings.IsEmpty ? null : Drawings[Step - 1];
 
     public string? Before => Step > 1 ? At(Step - 1) : null;
 
@@ -26,7 +26,7 @@ public sealed class ProjectorModel(ICourseSource course) : PageModel
     {
         if (!course.Current.TryFindLesson(slug, out Lesson lesson)) return NotFound();
         Lesson = lesson;
-        Drawings = [.. lesson.Blocks.OfType<FlyBlock>()];
+        Drawings = [.. lesson.Blocks.Where(b => b is FlyBlock or FigureBlock)];
         Step = Math.Clamp(step, 1, Math.Max(Drawings.Length, 1));
         return Page();
     }

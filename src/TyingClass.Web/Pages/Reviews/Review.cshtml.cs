@@ -1,66 +1,85 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage.Editing;
-using TyingClass.Storage.Reviews;
 using TyingClass.Web.Reviews;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Reviews;
 
-public sealed class ReviewModel(ReviewDesk desk) : PageModel, IKeepsTyped
+public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel, IKeepsTyped
 {
     public ReviewView View { get; private set; } = null!;
 
     public string? Notice { get; private set; }
 
-    /// <summary>A comment typed and not taken.</summary>
-    public string Text { get; private set; } = "";
+    public string? Done { get; private set; }
 
-    public string About { get; private set; } = "whole";
+    /// <summary>As typed, whatever became of it.</summary>
+    public ReviewForm Form { get; private set; } = ReviewForm.Blank;
 
-    /// <summary>Words for a decision typed and not taken.</summary>
-    public string Words { get; private set; } = "";
+    /// <summary>The mentor's own version as it stands in its field.</summary>
+    public string Mine => Form.Mine.Length > 0 ? Form.Mine : View.Revision.RecipeText;
 
-    public IActionResult OnGet(string id, int? against) => Show(id, against);
+    public IActionResult OnGet(string id, int? against, bool advise) => Show(id, against, advise);
 
-    public IActionResult OnPostComment(string id, string? about, string? text)
+    public IActionResult OnPostComment(string id)
     {
-        if (desk.Comment(id, about, text)) return LocalRedirect($"/reviews/{id}#said");
-        (Text, About, Notice) = (text ?? "", about ?? "whole", "Write something first, then send it.");
-        Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
-        return Show(id, null);
+        Form = ReviewForm.Read(Request.Form);
+        return After(id, desk.Comment(id, Form), Form with { Text = "" },
+            "Your comment is sent. The rest of what you typed stands where you typed it.", "said");
     }
 
-    public IActionResult OnPostReturn(string id, int version, string? words) => Decide(id, desk.Decide(id, version, signOff: false, words), words);
+    public IActionResult OnPostCorrect(string id, string? comment)
+    {
+        Form = ReviewForm.Read(Request.Form);
+        return After(id, desk.Correct(id, comment, Form), Form, "The comment is corrected.", "decision");
+    }
 
-    public IActionResult OnPostSignOff(string id, int version, string? words) => Decide(id, desk.Decide(id, version, signOff: true, words), words);
+    public IActionResult OnPostReturn(string id) => Decide(id, desk.Return);
 
-    public IActionResult OnPostReopen(string id, int version) => Decide(id, desk.Reopen(id, version), null);
+    public IActionResult OnPostMine(string id) => Decide(id, desk.ReturnMine);
+
+    public IActionResult OnPostSignOff(string id) => Decide(id, desk.SignOff);
+
+    public IActionResult OnPostReopen(string id)
+    {
+        Form = ReviewForm.Read(Request.Form);
+        (ReviewAnswer answer, string? words) = desk.Reopen(id, Form.Version);
+        return After(id, answer, Form with { Words = words ?? "" },
+            "The decision is taken back, and the student reads its words no longer. They stand below, to be used again.", "decision");
+    }
 
     public IActionResult ShowAgain()
     {
-        IFormCollection form = Request.Form;
-        (Text, About, Words) = (form["text"].ToString(), form["about"].ToString(), form["words"].ToString());
+        Form = ReviewForm.Read(Request.Form);
         Notice = "The form had gone stale and nothing was sent. What you typed stands below: send it again.";
-        return Show((string)RouteData.Values["id"]!, null);
+        return Show((string)RouteData.Values["id"]!, null, advise: false);
     }
 
-    private IActionResult Decide(string id, EditOutcome<Review>? outcome, string? words)
+    private IActionResult Decide(string id, Func<string, ReviewForm, ReviewAnswer> decide)
     {
-        if (outcome is null) return NotFound();
-        if (outcome.Saved) return LocalRedirect($"/reviews/{id}#decision");
-        Words = words ?? "";
-        Response.StatusCode = StatusCodes.Status409Conflict;
-        Notice = outcome.Current.State == ReviewState.Waiting
-            ? "The student moved this on to another revision while you were reading. Nothing was decided: look at it as it is now. What you wrote stands below."
-            : $"This was {ReviewThreads.StateWord(outcome.Current.State)} by someone else while you were reading, or has moved on since. Nothing was "
-            + "changed. What you wrote stands below: you can still send it as a comment.";
-        return Show(id, null);
+        Form = ReviewForm.Read(Request.Form);
+        return After(id, decide(id, Form), ReviewForm.Blank with { Text = Form.Text, About = Form.About },
+            "It is decided. A comment you had begun stands where you typed it.", "decision");
     }
 
-    private IActionResult Show(string id, int? against)
+    // Led on where nothing is left to lose; else the page is shown with what was typed for its other buttons.
+    private IActionResult After(string id, ReviewAnswer answer, ReviewForm rest, string done, string place)
     {
-        if (desk.Open(id, against) is not { } view) return NotFound();
+        if (answer.Status == StatusCodes.Status404NotFound) return NotFound();
+        if (answer.Trouble is { } trouble)
+        {
+            (Notice, Response.StatusCode) = (trouble, answer.Status);
+            return Show(id, null, advise: false);
+        }
+
+        if (table.Find(id) is { } review && rest.IsBlank(table.RecipeOf(review))) return LocalRedirect($"/reviews/{id}#{place}");
+        (Form, Done) = (rest, done);
+        return Show(id, null, advise: false);
+    }
+
+    private IActionResult Show(string id, int? against, bool advise)
+    {
+        if (table.Open(id, against, advise) is not { } view) return NotFound();
         View = view;
         return Page();
     }

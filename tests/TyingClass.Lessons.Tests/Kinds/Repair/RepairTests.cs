@@ -110,7 +110,7 @@ public sealed class RepairTests
         static IEnumerable<Proposal> Adviser(
             Recipes.Model.Recipe recipe, Func<Recipes.Model.Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed) =>
             [new Proposal(
-                new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => new AdvisedSide("dumbbell eyes", Recipes.Model.Side.Top), _ => null), 1,
+                new Adjustable("parts[0].side", "other side", 1, _ => recipe, _ => new AdvisedSide("dumbbell eyes", Recipes.Model.Side.Top)), 1,
                 Recipes.Reports.SolvedFly.Solve(recipe), 0)];
     }
 
@@ -233,7 +233,7 @@ public sealed class RepairTests
     public void Grade_GoalMissedByAHair_ShowsEnoughDigitsToTellThemApart()
     {
         double massKg = new Lessons.Quantities.FlyFigures(RecipeParser.Parse(Flies.LighterDarter).Value!).Moments(WetState.Soaked).MassKg;
-        Goal hairOff = new("mass", GoalBound.AtMost, double.NegativeInfinity, massKg * (1 - 1e-5));
+        Goal hairOff = new("mass", double.NegativeInfinity, massKg * (1 - 1e-5));
         Exercise hair = Flies.Repair with { Task = (RepairTask)Flies.Repair.Task with { Goals = [hairOff] } };
 
         GoalResult goal = Grader.Grade(hair, Flies.LighterDarter, 0).Feedback!.Goals.Single();

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using TyingClass.Recipes.Parts;
+using TyingClass.Recipes.Text;
+using TyingClass.Web.Bench;
+
+namespace TyingClass.Web.Editing;
+
+/// <summary>What people paste where a recipe is asked: the recipe itself, the text of a recipe card, or the address of a bench.</summary>
+public static partial class RecipePaste
+{
+    private static readonly ImmutableArray<string> HookAndFishingKeys =
+        ["size", "shank", "wire", "eye", "gape", "mass", "material", "leader", "knot", "water", "speed", "bend", "model"];
+
+    // The longest first: "at" must not be taken for "at most".
+    private static readonly ImmutableArray<string> Keys =
+        [.. KindsOfPart.All.SelectMany(k => k.Keys).Concat(HookAndFishingKeys).Distinct().OrderByDescending(k => k.Length)];
+
+    /// <summary>A recipe's text, where one can be made of what was pasted; else the text as it is, for the reader of recipes to complain about.</summary>
+    public static string Read(string? typed)
+    {
+        string text = (typed ?? "").ReplaceLineEndings("\n");
+        if (BenchAddressIn().Match(text) is { Success: true } bench && Packed.TryUnpack(bench.Groups[1].Value, AnswerLimit.MostBytes, out string? packed))
+            return packed;
+        return !RecipeParser.Parse(text).Success && FromCard(text) is { } card && RecipeParser.Parse(card).Success ? card : text;
+    }
+
+    // The lines of a card as a browser copies them: a name, how it is meant to ride, then each heading with what belongs to it.
+    private static string? FromCard(string text)
+    {
+        string[] lines = [.. text.Split(['\n', '\t']).Select(l => l.Trim()).Where(l => l.Length > 0)];
+        int ride = Array.FindIndex(lines, l => l.StartsWith("meant to ride ", StringComparison.Ordinal));
+        if (ride < 1) return null;
+        RecipeDraft draft = RecipeDraft.Empty.With("recipe", lines[ride - 1]).With("intent", lines[ride]["meant to ride ".Length..]);
+        int parts = 0, steps = 0;
+        for (int i = ride + 1; i + 1 < lines.Length; i += 2)
+        {
+            (string head, string body) = (lines[i], lines[i + 1]);
+            if (head == "steps")
+            {
+                foreach (string step in lines[(i + 1)..]) draft = draft.With($"steps[{steps++}]", Numbered().Replace(step, ""));
+                break;
+            }
+
+            string group = head is "hook" or "fishing" ? head : $"parts[{parts++}]";
+            if (group != head) draft = draft.With($"{group}.part", head);
+            foreach ((string key, string value) in Fields(body)) draft = draft.With($"{group}.{key}", value);
+        }
+
+        return draft.ToText();
+    }
+
+    // "brass, size 3 mm, at 3 mm": what begins with no key is the material.
+    private static IEnumerable<(string Key, string Value)> Fields(string body)
+    {
+        foreach (string item in body.Split(", ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            // A reader of inches sees the recipe's own figure in brackets: "0.118 in (3 mm)".
+            string plain = InBrackets().Replace(item, "$1");
+            string? key = Keys.FirstOrDefault(k => plain.StartsWith(k + " ", StringComparison.Ordinal));
+            yield return key is null ? ("material", plain) : (key, plain[(key.Length + 1)..]);
+        }
+    }
+
+    [GeneratedRegex(@"/bench(?:/card)?\?(?:[^\s#]*&)?r=([A-Za-z0-9_-]+)", RegexOptions.CultureInvariant)]
+    private static partial Regex BenchAddressIn();
+
+    [GeneratedRegex(@"[\d.,/−-]+ ?(?:in|gr|oz|ft|ft/s|°F) \(([^()]+)\)", RegexOptions.CultureInvariant)]
+    private static partial Regex InBrackets();
+
+    [GeneratedRegex(@"^\d+[.)]\s*", RegexOptions.CultureInvariant)]
+    private static partial Regex Numbered();
+}

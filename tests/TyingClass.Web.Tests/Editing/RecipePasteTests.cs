@@ -1,0 +1,57 @@
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
+using TyingClass.Web.Bench;
+using TyingClass.Web.Editing;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Editing;
+
+public sealed class RecipePasteTests
+{
+    public static TheoryData<string> Flies =>
+        [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "Course", "recipes")).Select(f => Path.GetFileName(f))];
+
+    [Theory]
+    [MemberData(nameof(Flies))]
+    public void Read_TheTextOfACard_IsTheSameFly(string file)
+    {
+        string recipe = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", file));
+        RecipeCard card = RecipeCard.Of(recipe)!;
+        // As a browser copies the list of a card: a heading, then what belongs to it, each on a line of its own.
+        string[] lines =
+        [
+            card.Name, $"meant to ride {card.Ride}", "hook", card.Hook, .. card.Parts.SelectMany(p => new[] { p.Kind, p.Said }),
+            .. card.Fishing.Length > 0 ? new[] { "fishing", card.Fishing } : [], .. card.Steps.Length > 0 ? card.Steps.Prepend("steps") : [],
+        ];
+
+        string read = RecipePaste.Read(string.Join("\r\n", lines));
+
+        Recipe there = RecipeParser.Parse(recipe).Value!, here = RecipeParser.Parse(read).Value!;
+        Assert.Equal(RecipeWriter.Write(there), RecipeWriter.Write(here));
+    }
+
+    [Theory]
+    [InlineData("http://10.0.0.7:5000/bench?r={0}")]
+    [InlineData("Look at /bench?soak=20&r={0} and tell me")]
+    [InlineData("https://club.example/bench/card?r={0}#top")]
+    public void Read_TheAddressOfABench_IsTheRecipeOnIt(string pasted)
+    {
+        string recipe = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Course", "recipes", "slate-minnow.fly.yaml"));
+        Assert.Equal(recipe, RecipePaste.Read(string.Format(System.Globalization.CultureInfo.InvariantCulture, pasted, Packed.Pack(recipe))));
+    }
+
+    [Theory]
+    [InlineData("recipe: A fly\r\nintent: point down", "recipe: A fly\nintent: point down")]
+    [InlineData("/bench?r=not-packed-here", "/bench?r=not-packed-here")]
+    [InlineData("meant to ride point down", "meant to ride point down")]
+    [InlineData(null, "")]
+    public void Read_AnythingElse_StaysAsItWasTyped(string? typed, string read) => Assert.Equal(read, RecipePaste.Read(typed));
+
+    [Fact]
+    public void Read_ACardInInches_TakesTheRecipesOwnFigures()
+    {
+        string card = "Mill Loach\nmeant to ride point up\nhook\nsize 4\ndumbbell eyes\nbrass, size 0.118 in (3 mm), at 0.118 in (3 mm), side top";
+        Recipe read = RecipeParser.Parse(RecipePaste.Read(card)).Value!;
+        Assert.Equal(0.003, read.Parts[0].SizeM!.Value, 6);
+    }
+}

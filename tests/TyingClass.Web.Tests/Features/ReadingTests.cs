@@ -1,0 +1,76 @@
+using AngleSharp.Dom;
+using AngleSharp.Html.Dom;
+using TyingClass.Web.Tests.Pages;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Features;
+
+/// <summary>What waits for a person, read one after another or all answers to one question.</summary>
+public sealed class ReadingTests : IAsyncLifetime
+{
+    private TwoClasses _two = null!;
+
+    public async ValueTask InitializeAsync() => _two = await TwoClasses.OpenAsync();
+
+    public ValueTask DisposeAsync()
+    {
+        _two.Dispose();
+        return ValueTask.CompletedTask;
+    }
+
+    [Fact]
+    public async Task Read_OneAfterAnother_AcceptsWithoutAWordAndReturnsWithOne()
+    {
+        _two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
+        await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because the wing holds the tail up.").SubmitAsync();
+        Browser otter = await _two.AsAsync("Otter");
+        Assert.Contains("To read (2)", (await otter.OpenAsync("/")).Text("nav"), StringComparison.Ordinal);
+        Sheet first = await (await otter.OpenAsync("/class/waiting")).Browser.OpenAsync("/class/read");
+        Assert.Contains("Because the eyes hang low.", first.Text(".their-answer"), StringComparison.Ordinal);
+
+        Sheet next = await SendJudgmentAsync(first, "accept", "");
+
+        Assert.Contains("Because the wing holds the tail up.", next.Text(".their-answer"), StringComparison.Ordinal);
+        Assert.True(_two.Room.Store.Attempts.StandingOf(_two.Wren.Id, "second-03").Passed);
+        Sheet refused = await SendJudgmentAsync(next, "return", "");
+        Assert.Contains("Give a reason", refused.Text("[role=alert]"), StringComparison.Ordinal);
+        Sheet list = await SendJudgmentAsync(refused, "return", "Which side?");
+        Assert.Equal("/class/waiting?done=true", list.Address);
+        Assert.Equal("Which side?", _two.AttemptOf(_two.Heron, "second-03").Judgments[0].Reason);
+    }
+
+    [Fact]
+    public async Task Read_AllToOneQuestion_AButtonLosesNothingTypedForTheOthers()
+    {
+        _two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
+        await (await ExercisePage.OpenAsync(await _two.AsAsync("Heron"), "second-03")).Answer("Because the wing holds the tail up.").SubmitAsync();
+        Sheet all = await (await _two.AsAsync("Otter")).OpenAsync("/class/read?exercise=second-03");
+        IHtmlTextAreaElement[] boxes = [.. all.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>()];
+        Assert.Equal(2, boxes.Length);
+        (boxes[0].Value, boxes[1].Value) = ("Well said.", "Half written");
+
+        Sheet after = await all.Browser.SendAsync(all, all.Form(".one-form"), all.Find("button[value^='accept:']"));
+
+        Assert.Equal("Half written", ((IHtmlTextAreaElement)after.Find("textarea[name^='reason-']")).Value);
+        Assert.Equal("Well said.", _two.AttemptOf(_two.Wren, "second-03").Judgments[0].Reason);
+    }
+
+    [Fact]
+    public async Task Phrases_Ticked_AreAddedToTheWords()
+    {
+        Browser otter = await _two.AsAsync("Otter");
+        await (await otter.OpenAsync("/phrases")).FillAndSendAsync("main form", "button", ("phrases", "Say which side.\nHang it first."));
+        Sheet read = await otter.OpenAsync("/class/read");
+        ((IHtmlInputElement)read.All(".phrases input").First()).IsChecked = true;
+        await SendJudgmentAsync(read, "return", "Nearly.");
+        Assert.Equal("Nearly.\nSay which side.", _two.AttemptOf(_two.Wren, "second-03").Judgments[0].Reason);
+        Assert.False((await (await _two.AsAsync("Dipper")).OpenAsync("/phrases")).Text("textarea").Length > 0);
+    }
+
+    private static Task<Sheet> SendJudgmentAsync(Sheet page, string what, string reason)
+    {
+        ((IHtmlTextAreaElement)page.Find("textarea[name^='reason-']")).Value = reason;
+        IElement button = page.Find($"button[value^='{what}:']");
+        return page.Browser.SendAsync(page, (IHtmlFormElement)button.Closest("form")!, button);
+    }
+}
