@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using Xunit;
@@ -179,6 +180,6 @@ public sealed class AccountStoreTests : IDisposable
         Assert.Null(_temp.Store.Slips.Find(slips.Ticket));
     }
 
-    private SealedSlips Sheet(IReadOnlyCollection<Person> people) =>
-        new($"ticket-{people.Count}", "teacher", _temp.Clock.GetUtcNow().AddMinutes(30), "sealed");
+    private SealedSlips Sheet(ImmutableArray<Person> people) =>
+        new($"ticket-{people.Length}", "teacher", _temp.Clock.GetUtcNow().AddMinutes(30), "sealed");
 }
