@@ -107,8 +107,8 @@ internal sealed class RigidFly
     }
 
     /// <summary>
-    /// A cinched leader under a pull turns the fly as the towed one's, slack as the sinking one's. It is taut when the pull is no less than the water's hold on
-    /// the stretch that is bent; below that the two change over evenly. Estimate: the ends are exact, the way between them is not.
+    /// A cinched leader under a pull turns the fly as the towed one's, slack as the sinking one's. They change over, smoothly, where the pull is as great as the
+    /// water's hold on the stretch that is bent. Estimate: the ends are exact, the way between them is not.
     /// </summary>
     private Vector3D KnotMoment(Vector3D pullN, Vector3D flowMS)
     {
@@ -119,9 +119,9 @@ internal sealed class RigidFly
             : 0;
         double held = perLength > 0 ? Math.Cbrt(perLength * perLength * _knotStiffness) : 0;
         if (pull + held == 0) return default;
-        double taut = held > 0 ? Math.Min(1, pull / held) : 1;
+        double taut = Math.Pow(pull, 4) / (Math.Pow(pull, 4) + Math.Pow(held, 4));
         Vector3D moment = taut * TowedFly.KnotMoment(pullN, _knotStiffness);
-        return taut < 1 ? moment + (1 - taut) * SlackLeader.On(flowMS, perLength, _knotStiffness).MomentNM : moment;
+        return perLength > 0 ? moment + (1 - taut) * SlackLeader.On(flowMS, perLength, _knotStiffness).MomentNM : moment;
     }
 
     private void AddBed(Bed bed, in FlyPose pose, Twist motion, ref Vector3D force, ref Vector3D moment)
