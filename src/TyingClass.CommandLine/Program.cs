@@ -8,6 +8,7 @@ Command root = new("tying", "What a weighted fly would do in the water, from its
     new HelpOption(),
     new VersionOption(),
     BalanceVerb.Command(),
+    RetrieveVerb.Command(),
     GradeVerb.Command(),
     CheckLessonsVerb.Command(),
     BackupVerb.Command(),

@@ -36,6 +36,13 @@ public static class Curves
     public static string DepthInPause(SolvedFly fly, DrawingOptions options) =>
         DepthPlot.Draw(fly.Recipe.Name, fly.Report, Bands(fly, options), options);
 
+    /// <summary>Depth and nose over the whole retrieve on one axis of time, the strips marked.</summary>
+    public static string Retrieve(SolvedFly fly, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        return RetrievePlot.Draw(fly.Recipe.Name, fly.Retrieve, options);
+    }
+
     /// <summary>Keel height, sink rate or mass against the time under water, at the recipe's own speed.</summary>
     public static string AgainstSoak(SolvedFly fly, SoakFigure figure, DrawingOptions options) =>
         SoakPlot.Draw(fly.Recipe.Name, fly.Report, figure, options);

@@ -38,6 +38,21 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Run(SolvedFly fly, DrawingOptions options) => new RunPlate(fly, options).ToSvg();
 
+    /// <summary>
+    /// The last round of its retrieve as a film strip, at true spacing along its path. For a script that moves it when asked, the whole round stands in data
+    /// attributes of the group <c>fly-film-moving</c>.
+    /// </summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static string Film(SolvedFly fly, DrawingOptions options) => new FilmPlate(fly, options).ToSvg();
+
+    /// <summary>Two flies, or one fly retrieved in two ways, as film strips to one scale.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static (string First, string Second) Films(SolvedFly first, SolvedFly second, DrawingOptions options)
+    {
+        double width = Math.Max(new FilmPlate(first, options).NaturalWidthMm, new FilmPlate(second, options).NaturalWidthMm);
+        return (new FilmPlate(first, options, width).ToSvg(), new FilmPlate(second, Second(options), width).ToSvg());
+    }
+
     /// <summary>As it sits in the vise, shank level, without any mark of how it swims.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Vise(SolvedFly fly, DrawingOptions options) => new VisePlate(fly, options).ToSvg();

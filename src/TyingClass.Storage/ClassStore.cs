@@ -60,6 +60,7 @@ public sealed class ClassStore : IDisposable
         Starts = new ClassStartStore(_database);
         Phrases = new PhraseStore(_database);
         LeftVisits = new LeftVisits(_database, time);
+        Slips = new SlipStore(_database, time);
         RoomChoice = new RoomChoiceStore(_database);
         IsInvented = _database.Read(db => Marks(db).FindById(InventedMark) is not null);
     }
@@ -103,6 +104,8 @@ public sealed class ClassStore : IDisposable
     public PhraseStore Phrases { get; }
 
     public LeftVisits LeftVisits { get; }
+
+    public SlipStore Slips { get; }
 
     public RoomChoiceStore RoomChoice { get; }
 
@@ -161,6 +164,7 @@ public sealed class ClassStore : IDisposable
         GuestMoves.Prepare(db);
         ClassStartStore.Prepare(db);
         LeftVisits.Prepare(db);
+        SlipStore.Prepare(db);
     }
 
     private static Records Marks(OpenData db) => db.Records("marks");

@@ -25,6 +25,12 @@ if (args is ["doubt", ..])
     return 0;
 }
 
+if (args is ["retrieve", ..])
+{
+    RetrieveLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3);
+    return 0;
+}
+
 if (args is ["reports", var reports, ..])
 {
     ReportDump.Write(reports, 400);

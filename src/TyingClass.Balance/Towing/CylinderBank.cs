@@ -43,13 +43,15 @@ internal sealed class CylinderBank
     }
 
     /// <summary>Force and moment in a flow. Allocates nothing.</summary>
-    public Wrench At(Vector3D flowMS)
+    public Wrench At<TFlow>(TFlow past)
+        where TFlow : struct, ILocalFlow
     {
         DragTable table = DragTable.Cylinder;
-        Triple flow = Triple.Of(flowMS), force = default, moment = default;
+        Triple force = default, moment = default;
         for (int i = 0; i < _normal.Length; i += Lanes)
         {
-            Triple axis = new(Load(_axisX, i), Load(_axisY, i), Load(_axisZ, i));
+            Triple axis = new(Load(_axisX, i), Load(_axisY, i), Load(_axisZ, i)), arm = new(Load(_armX, i), Load(_armY, i), Load(_armZ, i));
+            Triple flow = past.At(arm);
             Vector256<double> along = Triple.Dot(flow, axis);
             Triple across = Triple.Add(flow, -along, axis);
             Vector256<double> speed = Vector256.Sqrt(Triple.Dot(across, across)), speedAlong = Vector256.Abs(along);
@@ -57,7 +59,7 @@ internal sealed class CylinderBank
             Vector256<double> tangential = along * (Load(_friction, i) * Vector256.Sqrt(speedAlong) + Load(_blunt, i) * speedAlong);
             Triple f = Triple.Add(normal * across, tangential, axis);
             force += f;
-            moment += Triple.Cross(new Triple(Load(_armX, i), Load(_armY, i), Load(_armZ, i)), f);
+            moment += Triple.Cross(arm, f);
         }
 
         return new Wrench(force.Sum(), moment.Sum());

@@ -93,21 +93,42 @@ public sealed class DragField
     /// <param name="flowMS">Velocity of the water past the fly, hook frame, m/s.</param>
     public Wrench At(Vector3D flowMS)
     {
-        Wrench all = _cylinders.At(flowMS) + _sides.At(flowMS);
+        UniformFlow flow = new(flowMS);
+        return At(_cylinders.At(flow) + _sides.At(flow), flowMS, Vector3D.Zero);
+    }
+
+    /// <summary>The same of a fly that turns as it goes: each element meets the water at its own speed. Allocates nothing.</summary>
+    /// <param name="flowMS">Past the origin.</param>
+    /// <param name="turnRadS">The fly's turning, hook frame, rad/s.</param>
+    public Wrench At(Vector3D flowMS, Vector3D turnRadS)
+    {
+        TurningFlow flow = new(flowMS, turnRadS);
+        return At(_cylinders.At(flow) + _sides.At(flow), flowMS, turnRadS);
+    }
+
+    // A plate meets the water at the speed of its middle; supple stuff, all of it together, at that of the middle of where it is tied.
+    private Wrench At(Wrench all, Vector3D flowMS, Vector3D turnRadS)
+    {
         foreach (ref readonly PlateTerm plate in _plates.AsSpan())
         {
-            all += plate.At(flowMS);
+            all += plate.At(flowMS + Vector3D.Cross(plate.Arm, turnRadS));
         }
 
-        double speed = flowMS.Length;
-        Vector3D streaming = speed * flowMS;
-        Vector3D force = all.ForceN + _streamer * streaming;
-        Vector3D moment = all.MomentNM + Vector3D.Cross(_streamerMoment, streaming);
+        Vector3D force = all.ForceN, moment = all.MomentNM;
+        if (_streamer > 0)
+        {
+            Vector3D flow = flowMS + Vector3D.Cross(_streamerMoment / _streamer, turnRadS), streaming = flow.Length * flow;
+            force += _streamer * streaming;
+            moment += Vector3D.Cross(_streamerMoment, streaming);
+        }
+
         DragTable table = DragTable.Sphere;
         foreach (ref readonly Term t in _spheres.AsSpan())
         {
+            Vector3D flow = flowMS + Vector3D.Cross(t.Arm, turnRadS);
+            double speed = flow.Length;
             double k = speed > 0 ? t.Normal * table.At(speed * t.ReynoldsPerSpeed) : 0;
-            Vector3D f = k * streaming;
+            Vector3D f = k * (speed * flow);
             force += f;
             moment += Vector3D.Cross(t.Arm, f);
         }

@@ -43,20 +43,19 @@ internal sealed class SideBank
     }
 
     /// <summary>Force and moment in a flow. Allocates nothing.</summary>
-    public Wrench At(Vector3D flowMS)
+    public Wrench At<TFlow>(TFlow past)
+        where TFlow : struct, ILocalFlow
     {
-        double speed = flowMS.Length;
-        if (Count == 0 || speed == 0)
+        if (Count == 0 || past.IsStill)
         {
             return default;
         }
 
-        Triple flow = Triple.Of(flowMS), force = default, moment = default;
-        Vector256<double> perSpeed = Vector256.Create(1 / speed);
+        Triple force = default, moment = default;
         for (int i = 0; i < _strength.Length; i += Lanes)
         {
-            Triple axis = Axis(i), arm = Arm(i);
-            Vector256<double> along = Triple.Dot(flow, axis), cos = along * perSpeed;
+            Triple axis = Axis(i), arm = Arm(i), flow = past.At(arm);
+            Vector256<double> along = Triple.Dot(flow, axis), cos = along * past.PerSpeed(flow);
             Shape shape = Shape.At(cos, Triple.Load(_even, i), Triple.Load(_odd, i));
             Triple f = (Triple.Load(_strength, i) * shape.Value * along) * Triple.Add(flow, -along, axis);
             force += f;

@@ -118,12 +118,15 @@ public sealed class TowedFly
         return KnotStiffnessNM2 > 0 ? weight + KnotMoment(up, dragN) : weight;
     }
 
+    internal Vector3D KnotMoment(Vector3D up, Vector3D dragN) => KnotMoment(PullN(up, dragN), KnotStiffnessNM2);
+
     /// <summary>
     /// M = 2 √(EI T) sin(ψ/2), turning the shank's forward end toward the pull (semi-infinite elastica clamped at ψ to its tension; docs/formulas.md).
     /// </summary>
-    internal Vector3D KnotMoment(Vector3D up, Vector3D dragN)
+    /// <param name="pull">T, N, hook frame.</param>
+    /// <param name="stiffnessNM2">EI.</param>
+    internal static Vector3D KnotMoment(Vector3D pull, double stiffnessNM2)
     {
-        Vector3D pull = PullN(up, dragN);
         double tension = pull.Length;
         if (tension == 0)
         {
@@ -133,6 +136,6 @@ public sealed class TowedFly
         // |a × t| = sin ψ = 2 sin(ψ/2) cos(ψ/2), with a = -x the way the leader is clamped.
         Vector3D toward = Vector3D.Cross(-Vector3D.UnitX, pull / tension);
         double cosHalf = Math.Sqrt(Math.Max(1e-12, (1 - pull.X / tension) / 2));
-        return Math.Sqrt(KnotStiffnessNM2 * tension) / cosHalf * toward;
+        return Math.Sqrt(stiffnessNM2 * tension) / cosHalf * toward;
     }
 }

@@ -30,7 +30,7 @@ internal sealed class Plot : IDisposable
         _canvas.Words("desc", description, ("id", _prefix + "-desc"));
     }
 
-    public Box Area { get; init; } = new(46, 40, 308, 196);
+    public Box Area { get; set; } = new(46, 40, 308, 196);
 
     public Scale X { get; set; } = Scale.Exact(0, 1, 1, 46, 308);
 

@@ -36,7 +36,7 @@ public static class CourseChecker
             errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
         BrokenLessons broken = BrokenLessons.Of(files, course);
         Add(Recipes(files).Concat(IdList.Check(files.Directory, course, broken.MayHold)).Concat(Concepts(course, broken))
-            .Concat(GlossaryChecker.Check(course)).Concat(TermOrder.Check(course)).Concat(KeyBalance.Check(course)));
+            .Concat(GlossaryChecker.Check(course)).Concat(TermOrder.Check(course)).Concat(KeyBalance.Check(course)).Concat(EveningChecker.Check(course)));
         Action[] work =
         [
             .. course.Exercises.Select(e => (Action)(() => Add(ExerciseChecker.Check(e)))),

@@ -13,8 +13,10 @@ public static class ReadingTime
     public static double Minutes(Lesson lesson)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        return Words(lesson) / WordsPerMinute + lesson.Exercises.Sum(e => e.Kind.Minutes);
+        return ReadingMinutes(lesson) + lesson.Exercises.Sum(e => e.Kind.Minutes);
     }
+
+    public static double ReadingMinutes(Lesson lesson) => Words(lesson) / WordsPerMinute;
 
     public static int Words(Lesson lesson)
     {

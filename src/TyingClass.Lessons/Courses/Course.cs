@@ -10,6 +10,9 @@ public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<Autho
 {
     public static Course Empty { get; } = new([], []);
 
+    /// <summary>The plans of the evenings, from <c>evenings.yaml</c>; empty where the course has none.</summary>
+    public ImmutableArray<CourseEvening> Evenings { get; init; } = [];
+
     public IEnumerable<Exercise> Exercises => Lessons.SelectMany(l => l.Exercises);
 
     /// <summary>The words that the lessons bring in, in the order of the alphabet.</summary>

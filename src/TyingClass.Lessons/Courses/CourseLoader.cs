@@ -31,8 +31,12 @@ internal static class CourseLoader
             foreach (Exercise exercise in lesson.Exercises) idOwners[exercise.Id] = name;
         }
 
+        (ImmutableArray<CourseEvening> evenings, ImmutableArray<AuthorError> wrong) = files.Read(EveningsReader.FileName) is { } plans
+            ? EveningsReader.Read(plans)
+            : ([], []);
+        problems.AddRange(wrong);
         GlossaryLinks links = new(Glossary.Of(lessons));
-        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]);
+        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]) { Evenings = wrong.IsEmpty ? evenings : last.Evenings };
     }
 
     private static AuthorError Placed(AuthorError error, string lesson, LessonFiles files) => error with

@@ -15,7 +15,13 @@ public static class FlyViews
     public const string Lean = "lean";
     public const string Ledger = "ledger";
 
-    public static ImmutableArray<string> All { get; } = [Side, Front, Hang, Pitch, KeelHeight, Righting, Depth, Lean, Ledger];
+    /// <summary>The last round of its retrieve, at true spacing.</summary>
+    public const string Film = "film";
+
+    /// <summary>Depth and nose over its retrieve.</summary>
+    public const string Retrieve = "retrieve";
+
+    public static ImmutableArray<string> All { get; } = [Side, Front, Hang, Pitch, KeelHeight, Righting, Depth, Lean, Ledger, Film, Retrieve];
 
     /// <summary>Arguments a fence may carry after the view, and the values each takes.</summary>
     public static ImmutableDictionary<string, ImmutableArray<string>> Arguments { get; } =

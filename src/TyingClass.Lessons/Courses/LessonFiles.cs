@@ -41,7 +41,7 @@ internal sealed class LessonFiles(string directory)
     public string Fingerprint()
     {
         HashCode hash = default;
-        foreach (string name in LessonNames().Concat(RecipeNames()))
+        foreach (string name in LessonNames().Concat(RecipeNames()).Append(EveningsReader.FileName))
         {
             FileInfo file = new(Path.Combine(directory, name));
             hash.Add(name);

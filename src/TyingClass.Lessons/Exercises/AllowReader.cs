@@ -13,7 +13,11 @@ namespace TyingClass.Lessons.Exercises;
 internal static partial class AllowReader
 {
     private static readonly string[] HookKeys = ["size", "shank", "wire", "gape", "eye", "bend", "mass"];
-    private static readonly string[] FishingKeys = ["leader", "knot", "water", "speed"];
+    private static readonly string[] FishingKeys =
+    [
+        "leader", "knot", "water", "speed", "retrieve", "repeat", "count down", "line", "line out", "leader length", "rod tip", "water depth", "current",
+        "wetted",
+    ];
 
     public static ImmutableArray<AllowedChange> Allow(FieldReader fields, Recipe? given)
     {
@@ -99,6 +103,6 @@ internal static partial class AllowReader
         return box.ToImmutable();
     }
 
-    [GeneratedRegex(@"\A(?:(?<group>hook|fishing)\.(?<key>[a-z]+)|parts\[(?<index>[0-9]{1,3})\](?:\.(?<key>[a-z ]+))?)\z")]
+    [GeneratedRegex(@"\A(?:(?<group>hook|fishing)\.(?<key>[a-z ]+)|parts\[(?<index>[0-9]{1,3})\](?:\.(?<key>[a-z ]+))?)\z")]
     private static partial Regex Pattern();
 }

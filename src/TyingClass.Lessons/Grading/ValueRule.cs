@@ -19,11 +19,13 @@ internal static class ValueRule
     /// <summary>What the key of a path measures; null for words and plain numbers.</summary>
     public static Dimension? DimensionOf(string key) => key switch
     {
-        "size" or "diameter" or "length" or "at" or "to" or "side offset" or "shank" or "wire" or "gape" or "leader" => Dimension.Length,
+        "size" or "diameter" or "length" or "at" or "to" or "side offset" or "shank" or "wire" or "gape" or "leader" or "line out"
+            or "leader length" or "rod tip" or "water depth" => Dimension.Length,
+        "count down" or "wetted" => Dimension.Duration,
         "mass" => Dimension.Mass,
         "density" => Dimension.Density,
         "clocked" => Dimension.Angle,
-        "speed" => Dimension.Speed,
+        "speed" or "current" => Dimension.Speed,
         _ => null,
     };
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
@@ -15,6 +16,7 @@ public sealed class FlyFigures
     private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
     private readonly Dictionary<(WetState, double?, Knot?), ToleranceReport> _tolerances = [];
     private readonly Dictionary<(WetState, double?, Knot?), ImmutableArray<LedgerEntry>> _ledgers = [];
+    private readonly Dictionary<double, RetrieveReport> _retrieves = [];
     private readonly BuiltFly _built;
     private readonly ReportOptions _options;
 
@@ -119,6 +121,20 @@ public sealed class FlyFigures
         return _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
             ? State(report, query.State).Roll
             : PartialReports.Roll(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
+    }
+
+    /// <summary>Over the retrieve that the recipe states.</summary>
+    public RetrieveReport Retrieved => Counted(null);
+
+    /// <summary>The same, counted down for another time.</summary>
+    /// <param name="countDownS">s; null for the recipe's own.</param>
+    public RetrieveReport Counted(double? countDownS)
+    {
+        double key = countDownS ?? -1;
+        if (_retrieves.TryGetValue(key, out RetrieveReport? known)) return known;
+        RetrievePlan plan = RetrieveBuilder.Build(Recipe.Fishing.Retrieve, Conditions);
+        if (countDownS is { } counted) plan = plan with { CountDownS = counted };
+        return _retrieves[key] = RetrieveEngine.Report(Body, Conditions, plan);
     }
 
     private BalanceReport FullReport(double? speedMS, Knot? knot)

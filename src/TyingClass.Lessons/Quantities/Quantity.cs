@@ -25,6 +25,9 @@ public enum Circumstances
     /// <summary>Compares with the fly the exercise starts from.</summary>
     Start = 16,
 
+    /// <summary>"to 0.5 m".</summary>
+    Depth = 32,
+
     Towed = Speed | State | Knot,
 }
 
@@ -46,15 +49,19 @@ public sealed record Quantity(
     /// <summary>Of a plain count: "parts on the hook".</summary>
     public string CountOf { get; init; } = Name;
 
+    /// <summary>Worked out over the whole retrieve of the recipe.</summary>
+    public bool IsOfTheRetrieve { get; init; }
+
     /// <summary>True for what mass and place alone decide, without any flow.</summary>
-    public bool IsOfMass => Takes is Circumstances.None or Circumstances.Start || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
+    public bool IsOfMass => (!IsOfTheRetrieve && Takes is Circumstances.None or Circumstances.Start)
+        || Name.StartsWith("center of buoyancy", StringComparison.Ordinal)
         || Name.StartsWith("balance point", StringComparison.Ordinal) || Name is "wet weight" or "displaced volume" or "level-line keel";
 
     /// <summary>Worked out with the fly held the way it was meant to ride, however it settles.</summary>
     public bool IsOfTheWayMeant => Name is "keel height" or "keel moment of" or "level-line keel";
 
     /// <summary>True for a figure whose sign says which way the nose points.</summary>
-    public bool IsOfTheNose => Name is "pitch" or "pitch while sinking";
+    public bool IsOfTheNose => Name is "pitch" or "pitch while sinking" or "pitch in the pause";
 
     /// <summary>How it is told, the same on every page; null for a plain count.</summary>
     public Magnitude? Magnitude => Magnitudes.Find(Name);

@@ -5,6 +5,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Quantities;
@@ -14,6 +15,9 @@ namespace TyingClass.Lessons.Quantities;
 public sealed partial record QuantityQuery(
     Quantity Quantity, double? SpeedMS = null, double? PauseS = null, WetState State = WetState.Soaked, Knot? Knot = null, string? Part = null)
 {
+    /// <summary>For "strips until back up to 0.5 m": the depth, m.</summary>
+    public double? DepthM { get; init; }
+
     // Long names first, so that "hook eye" is not read as a hook.
     private static readonly Regex PartName = new(
         $@"\G\s+(?<part>(?:{string.Join('|', LedgerNames.OrderByDescending(w => w.Length))})(?:\s+[0-9]+)?)\b",
@@ -24,13 +28,14 @@ public sealed partial record QuantityQuery(
 
     /// <summary>As it is shown and as it parses back.</summary>
     public string Name => Quantity.Name + (Part is null ? "" : $" {PartWords}")
+        + (DepthM is { } depth ? $" to {Units.Write(depth, Dimension.Length)}" : "")
         + Circumstances(s => $" after {Units.Write(s, Dimension.Duration)}", ms => $" at {Units.Write(ms, Dimension.Speed)}");
 
     /// <summary>As a sentence names it, in the reader's units.</summary>
-    public string Phrase(UnitSystem units) => Quantity.Phrase + OfThePart + Told(units);
+    public string Phrase(UnitSystem units) => Quantity.Phrase + OfThePart + UpTo(units) + Told(units);
 
     /// <summary>As a heading names it, in the reader's units.</summary>
-    public string Heading(UnitSystem units) => Quantity.Name + OfThePart + Told(units);
+    public string Heading(UnitSystem units) => Quantity.Name + OfThePart + UpTo(units) + Told(units);
 
     /// <summary>"The pitch while sinking is −89°."</summary>
     internal static string Sentence(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
@@ -52,6 +57,8 @@ public sealed partial record QuantityQuery(
     private string? PartWords => Part == "bend" ? BendWords : Part;
 
     private string OfThePart => Part is null ? "" : $" the {PartWords}";
+
+    private string UpTo(UnitSystem units) => DepthM is { } depth ? $" to {Stated.Say(depth, Dimension.Length, units)}" : "";
 
     private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
 
@@ -150,6 +157,7 @@ public sealed partial record QuantityQuery(
         {
             "at" => (Quantities.Circumstances.Speed, Dimension.Speed),
             "after" => (Quantities.Circumstances.Pause, Dimension.Duration),
+            "to" => (Quantities.Circumstances.Depth, Dimension.Length),
             "when" => (Quantities.Circumstances.State, (Dimension?)null),
             _ => (Quantities.Circumstances.Knot, null),
         };
@@ -169,12 +177,15 @@ public sealed partial record QuantityQuery(
 
         if (kind == Quantities.Circumstances.Speed && si is not (>= 0.01 and <= 3))
             error = $"A fly is fished at 0.01 m/s to 3 m/s; “{value}” is outside that.";
+        if (kind == Quantities.Circumstances.Depth && si is not (>= 0 and <= 50))
+            error = $"A depth may be up to 50 m; “{value}” is not.";
         if (kind == Quantities.Circumstances.Pause && si is not (> 0 and <= LongestPauseS))
             error = string.Create(CultureInfo.InvariantCulture, $"A pause may be up to {LongestPauseS} s; “{value}” is not.");
         query = kind switch
         {
             Quantities.Circumstances.Speed => query with { SpeedMS = si },
             Quantities.Circumstances.Pause => query with { PauseS = si },
+            Quantities.Circumstances.Depth => query with { DepthM = si },
             Quantities.Circumstances.State =>
                 query with { State = value.Equals("fresh", StringComparison.OrdinalIgnoreCase) ? WetState.Fresh : WetState.Soaked },
             _ => query with { Knot = value.Equals("loop", StringComparison.OrdinalIgnoreCase) ? Balance.Bodies.Knot.Loop : Balance.Bodies.Knot.Cinched },
@@ -187,12 +198,13 @@ public sealed partial record QuantityQuery(
         List<string> forms = [];
         if (quantity.Takes.HasFlag(Quantities.Circumstances.Speed)) forms.Add("“at 0.6 m/s”");
         if (quantity.Takes.HasFlag(Quantities.Circumstances.Pause)) forms.Add("“after 8 s”");
+        if (quantity.Takes.HasFlag(Quantities.Circumstances.Depth)) forms.Add("“to 0.5 m”");
         if (quantity.Takes.HasFlag(Quantities.Circumstances.State)) forms.Add("“when fresh”");
         if (quantity.Takes.HasFlag(Quantities.Circumstances.Knot)) forms.Add("“on a loop knot”");
         return forms.Count == 0 ? $"{quantity.Name} stands alone." : $"After {quantity.Name} may stand {string.Join(", ", forms)}.";
     }
 
-    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)",
+    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>to)\s+(?<value>[0-9.]+\s*(?:mm|cm|m|in|ft)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)",
         RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 }

@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 using static TyingClass.Lessons.Quantities.Circumstances;
 
 namespace TyingClass.Lessons.Quantities;
@@ -74,6 +76,19 @@ public static class QuantityTable
         new("mass moment of", Dimension.Moment, 0.02 * GramMM, None,
             (f, q) => Part(f, q)?.Masses.Sum(m => m.MassKg * m.PositionM.X)),
 
+        Retrieved(Magnitudes.Hop, 0.02, r => r.HopM),
+        Retrieved(Magnitudes.Deepest, 0.05, r => r.DeepestM),
+        Retrieved(Magnitudes.Shallowest, 0.05, r => r.ShallowestM),
+        Retrieved(Magnitudes.DivePitch, 4 * Degree, r => r.DivePitchDeg * Degree),
+        Retrieved(Magnitudes.UprightShare, 0.05, r => r.Ride.Upright),
+        Retrieved(Magnitudes.PointDownTime, 0.1, r => r.SettleS),
+        new(Magnitudes.CountDepth.Name, Dimension.Length, 0.05, Pause,
+            (f, q) => f.Counted(q.PauseS) is { HasDepth: true } r ? r.CountedDepthM : null),
+        new("strips until back up", null, 0.5, Depth, (f, q) => f.Retrieved is { HasFigures: true } r ? r.StripsUntilAt(q.DepthM ?? 0.5) : null)
+        {
+            CountOf = "strips that bring it back up to a depth, half a meter unless said",
+        },
+
         new("parts", null, 0.5, None, (f, _) => f.Recipe.Parts.Length) { CountOf = "parts on the hook" },
         new("added mass", Dimension.Mass, 0.005 * Gram, Circumstances.Start,
             (f, _) => f.Moments(WetState.Soaked).MassKg - f.Start?.Moments(WetState.Soaked).MassKg),
@@ -83,6 +98,12 @@ public static class QuantityTable
             CountOf = "things changed from the fly given",
         },
     ];
+
+    private static Quantity Retrieved(Magnitude what, double noticeableSi, Func<RetrieveReport, double?> of) =>
+        new(what.Name, what.Dimension, noticeableSi, None, (f, _) => f.Retrieved is { HasFigures: true } report ? of(report) : null)
+        {
+            IsOfTheRetrieve = true,
+        };
 
     private static readonly FrozenDictionary<string, Quantity> ByName = All.ToFrozenDictionary(q => q.Name, StringComparer.OrdinalIgnoreCase);
 

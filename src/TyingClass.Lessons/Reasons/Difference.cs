@@ -36,6 +36,8 @@ internal sealed class Differences
         Add(ThingKind.Leader, "leader", path => path == "fishing.leader");
         Add(ThingKind.Knot, "knot", path => path == "fishing.knot");
         Add(ThingKind.Speed, "speed", path => path == "fishing.speed");
+        Add(ThingKind.Retrieve, "retrieve", path => path.StartsWith("fishing.", StringComparison.Ordinal)
+            && path is not ("fishing.water" or "fishing.leader" or "fishing.knot" or "fishing.speed"));
         _all = all.ToImmutable();
 
         void Add(ThingKind kind, string group, Func<string, bool> mine)
@@ -75,6 +77,7 @@ internal sealed class Differences
                 LeaderMaterial = Of("leader").Fishing.LeaderMaterial,
                 Knot = Of("knot").Fishing.Knot,
                 SpeedMS = Of("speed").Fishing.SpeedMS,
+                Retrieve = Of("retrieve").Fishing.Retrieve,
             },
         };
     }

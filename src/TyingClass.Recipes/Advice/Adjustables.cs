@@ -29,6 +29,7 @@ public static class Adjustables
             "fishing.knot", "another knot", 1,
             _ => recipe with { Fishing = recipe.Fishing with { Knot = other } },
             _ => new AdvisedKnot(other)));
+        all.AddRange(RetrieveChanges.Of(recipe));
         return [.. all];
     }
 

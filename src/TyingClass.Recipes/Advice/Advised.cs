@@ -8,6 +8,11 @@ public abstract record Advised;
 
 public sealed record AdvisedKnot(Knot Knot) : Advised;
 
+/// <summary>Another way to fish it; the fly stays as it is.</summary>
+/// <param name="Key">"retrieve", "count down", "line".</param>
+/// <param name="To">As the recipe would state it.</param>
+public sealed record AdvisedRetrieve(string Key, string To, string From) : Advised;
+
 /// <param name="Rad">From the shank's line, up positive; 0 straight.</param>
 public sealed record AdvisedEye(double Rad) : Advised;
 

@@ -81,7 +81,8 @@ public static class Adviser
         options = (options ?? ReportOptions.Default) with { Flies = 1, SoakTimesS = [] };
         StateReport here = SolvedFly.Solve(recipe, options).Report.Soaked;
         (Adjustable Change,
-            StateReport There)[] steps = [.. Adjustables.Of(recipe).Select(change => (change, SolvedFly.Solve(change.At(1), options).Report.Soaked))];
+            StateReport There)[] steps = [.. Adjustables.Of(recipe).Where(c => c.Advise(1) is not AdvisedRetrieve)
+                .Select(change => (change, SolvedFly.Solve(change.At(1), options).Report.Soaked))];
         return [.. steps.Select(step =>
         {
             StateReport[] back = [.. steps.Where(s => s.Change.Path == step.Change.Path && s.Change.Kind != step.Change.Kind).Select(s => s.There)];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Doubting;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
@@ -47,6 +48,20 @@ public static class Doubt
         ArgumentNullException.ThrowIfNull(built);
         return new DoubtCalculation(built.Body, built.Conditions).Bands(
             [.. Flies(recipe, options).OfType<BuiltFly>().Select(fly => (fly.Body, fly.Conditions))], speedsMS);
+    }
+
+    // A retrieve takes as long as ten reports: fewer draws, and the ends of the range are that much rougher.
+    private const int DrawsOfARetrieve = 16;
+
+    /// <summary>What the guesses leave open of its retrieve. Those about the fly; the line is as it is.</summary>
+    public static RetrieveDoubt OfRetrieve(Recipe recipe)
+    {
+        ArgumentNullException.ThrowIfNull(recipe);
+        return RetrieveDoubt.Of(
+        [
+            .. Flies(recipe, new DoubtOptions(DrawsOfARetrieve)).OfType<BuiltFly>().Select(fly =>
+                RetrieveEngine.Report(fly.Body, fly.Conditions, RetrieveBuilder.Build(recipe.Fishing.Retrieve, fly.Conditions))),
+        ]);
     }
 
     /// <summary>The drawn flies themselves, draw by draw; null where the draw leaves no hook to tie on.</summary>

@@ -137,4 +137,7 @@ public sealed record FishingSpec
     public double? TemperatureC { get; init; }
 
     public double? SpeedMS { get; init; }
+
+    /// <summary>How it is stripped and let fall.</summary>
+    public RetrieveSpec Retrieve { get; init; } = RetrieveSpec.Unstated;
 }

@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
@@ -14,6 +15,15 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
     // Kept with the built fly, whatever else is worked out of it.
     private static readonly ConditionalWeakTable<BuiltFly, DoubtReport> Doubts = [];
     private static readonly ConditionalWeakTable<BuiltFly, DoubtBands> Bands = [];
+    private static readonly ConditionalWeakTable<BuiltFly, RetrieveReport> Retrieves = [];
+    private static readonly ConditionalWeakTable<BuiltFly, RetrieveDoubt> RetrieveDoubts = [];
+
+    /// <summary>What it does over a whole retrieve: worked out when first asked for.</summary>
+    public RetrieveReport Retrieve => Retrieves.GetValue(
+        Built, built => RetrieveEngine.Report(built.Body, built.Conditions, RetrieveBuilder.Build(Recipe.Fishing.Retrieve, built.Conditions)));
+
+    /// <summary>What the model's guesses leave open of it: worked out when first asked for.</summary>
+    public RetrieveDoubt RetrieveDoubt => RetrieveDoubts.GetValue(Built, _ => Doubting.Doubt.OfRetrieve(Recipe));
 
     /// <summary>How far the model can be trusted with this fly: worked out when first asked for.</summary>
     public DoubtReport Doubt => Doubts.GetValue(Built, built => Doubting.Doubt.Of(Recipe, built));

@@ -37,7 +37,7 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
         (YamlNode? root, _) = RecipeYaml.Read(text, errors);
         if (root is not YamlMap) RootAdvice.Add(root, errors);
         return root is YamlMap map && errors.Count == 0
-            ? ParseResult<RecipeDraft>.Of(new RecipeDraft(map))
+            ? ParseResult<RecipeDraft>.Of(new RecipeDraft(RetrieveInOneLine(map)))
             : ParseResult<RecipeDraft>.Failed(errors.InOrder());
     }
 
@@ -95,6 +95,12 @@ public sealed class RecipeDraft : IEquatable<RecipeDraft>
     public override bool Equals(object? obj) => Equals(obj as RecipeDraft);
 
     public override int GetHashCode() => ToText().GetHashCode(StringComparison.Ordinal);
+
+    // A form has one field for it.
+    private static YamlMap RetrieveInOneLine(YamlMap root) =>
+        (root.Find("fishing") as YamlMap)?.Find("retrieve") is YamlList list && RetrieveText.InOneLine(list) is { } line
+            ? (YamlMap)DraftTree.Set(root, DraftPath.Parse("fishing.retrieve"), new YamlText(line))!
+            : root;
 
     private RecipeDraft WithParts(ImmutableArray<YamlNode> items) =>
         new((YamlMap)DraftTree.Set(_root, [new DraftStep("parts", 0)], new YamlList(items))!);

@@ -47,11 +47,33 @@ public static class RecipeWriter
         ("side offset", part.SideOffsetM == 0 ? null : Length(part.SideOffsetM)),
         ("clocked", part.ClockedRad == 0 ? null : Angle(part.ClockedRad)));
 
-    private static IEnumerable<KeyValuePair<string, string>> FishingFields(FishingSpec fishing) => Given(
-        ("leader", Leader(fishing)),
-        ("knot", fishing.Knot is { } knot ? Words.Knots.For(knot) : null),
-        ("water", Water(fishing)),
-        ("speed", fishing.SpeedMS is { } speedMS ? Units.Exact(speedMS, Dimension.Speed, "m/s") : null));
+    private static IEnumerable<KeyValuePair<string, string>> FishingFields(FishingSpec fishing) =>
+    [
+        .. Given(
+            ("leader", Leader(fishing)),
+            ("knot", fishing.Knot is { } knot ? Words.Knots.For(knot) : null),
+            ("water", Water(fishing)),
+            ("speed", Speed(fishing.SpeedMS, "m/s"))),
+        .. RetrieveFields(fishing.Retrieve),
+    ];
+
+    private static IEnumerable<KeyValuePair<string, string>> RetrieveFields(RetrieveSpec retrieve) => Given(
+        ("retrieve", RetrieveText.Write(retrieve)),
+        ("repeat", retrieve.Repeat?.ToString(CultureInfo.InvariantCulture)),
+        ("count down", Time(retrieve.CountDownS)),
+        ("line", retrieve.LineSinkMS is not { } sinkMS ? null : sinkMS == 0 ? "floating" : $"sinks {Speed(sinkMS, "cm/s")}"),
+        ("line out", Far(retrieve.LineOutM)),
+        ("leader length", Far(retrieve.LeaderLengthM)),
+        ("rod tip", Far(retrieve.RodTipM)),
+        ("water depth", Far(retrieve.WaterDepthM)),
+        ("current", Speed(retrieve.CurrentMS, "m/s")),
+        ("wetted", Time(retrieve.WettedS)));
+
+    private static string? Speed(double? speedMS, string symbol) => speedMS is { } ms ? Units.Exact(ms, Dimension.Speed, symbol) : null;
+
+    private static string? Time(double? seconds) => seconds is { } s ? Units.Exact(s, Dimension.Duration, "s") : null;
+
+    private static string? Far(double? lengthM) => lengthM is { } m ? Units.Exact(m, Dimension.Length, Math.Abs(m) < 1 ? "cm" : "m") : null;
 
     private static string? Leader(FishingSpec fishing)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Files;
 
@@ -52,6 +53,13 @@ public sealed record Attempt
 
     /// <summary>Tub test: seen beside predicted.</summary>
     public ImmutableArray<Observation> Observations { get; init; } = [];
+
+    /// <summary>
+    /// Of the form it came in: the same answer out of the same form is the same attempt, sent again because its page never arrived. Null in attempts from
+    /// before forms had one, and of no use to another server.
+    /// </summary>
+    [JsonIgnore]
+    public string? Form { get; init; }
 
     /// <summary>A graded answer as it is to be kept, under a new id.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>

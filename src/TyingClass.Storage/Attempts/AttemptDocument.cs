@@ -29,6 +29,7 @@ internal static class AttemptDocument
         ["answer"] = attempt.AnswerText,
         ["engine"] = attempt.EngineVersion,
         ["exerciseVersion"] = attempt.ExerciseVersion,
+        ["form"] = attempt.Form,
         ["passed"] = attempt.Passed,
         ["awaitsReview"] = attempt.AwaitsReview,
         ["judgments"] = Documents.ToArray(attempt.Judgments, j => new BsonDocument
@@ -63,6 +64,7 @@ internal static class AttemptDocument
         AnswerText = document["answer"].AsString,
         EngineVersion = document["engine"].AsString,
         ExerciseVersion = document["exerciseVersion"].AsString,
+        Form = document["form"].TextOrNull(),
         Passed = document["passed"].AsBoolean,
         AwaitsReview = document["awaitsReview"].AsBoolean,
         Judgments = document["judgments"].ToList(j => new Judgment(

@@ -18,15 +18,18 @@ public sealed class AttemptStore
 
     /// <summary>Keeps a graded answer under the next number of that person and exercise.</summary>
     /// <param name="answerText">Kept character by character.</param>
+    /// <param name="form">Of the form it came in; null where there is none.</param>
+    /// <returns>The attempt; the one that is there already where the same answer came out of the same form.</returns>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
     /// <exception cref="StorageException">Nothing was kept.</exception>
-    public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade)
+    public Attempt Add(string personId, string exerciseId, string answerText, GradeResult grade, string? form = null)
     {
         ArgumentNullException.ThrowIfNull(grade);
         return _database.Write(db =>
         {
+            if (form is not null && InSlot(db, personId, exerciseId).Find(a => a.Form == form && a.AnswerText == answerText) is { } kept) return kept;
             Standing before = StandingIn(db, personId, exerciseId);
-            Attempt attempt = Attempt.Of(personId, exerciseId, NextNumber(db, before), _time.GetUtcNow(), answerText, grade);
+            Attempt attempt = Attempt.Of(personId, exerciseId, NextNumber(db, before), _time.GetUtcNow(), answerText, grade) with { Form = form };
             Attempts(db).Insert(AttemptDocument.From(attempt));
             StandingDocument.Keep(db, before.After(attempt));
             return attempt;

@@ -35,6 +35,8 @@ internal static class LogDocument
             ["massKg"] = Number(entry.Seen.MassKg),
             ["sinkTimeS"] = Number(entry.Seen.SinkTimeS),
             ["sinkDepthM"] = Number(entry.Seen.SinkDepthM),
+            ["hopM"] = Number(entry.Seen.HopM),
+            ["noseDownS"] = Number(entry.Seen.NoseDownS),
             ["state"] = entry.Seen.State.ToString(),
             ["waterC"] = Number(entry.Seen.WaterC),
         },
@@ -44,6 +46,8 @@ internal static class LogDocument
             ["way"] = entry.Foreseen.Way,
             ["massKg"] = entry.Foreseen.MassKg,
             ["sinkRateMS"] = Number(entry.Foreseen.SinkRateMS),
+            ["hopM"] = Number(entry.Foreseen.HopM),
+            ["noseDownS"] = Number(entry.Foreseen.NoseDownS),
             ["engine"] = entry.Foreseen.EngineVersion,
         },
         ["note"] = entry.Note,
@@ -69,12 +73,18 @@ internal static class LogDocument
                 MassKg = seen["massKg"].NumberOrNull(),
                 SinkTimeS = seen["sinkTimeS"].NumberOrNull(),
                 SinkDepthM = seen["sinkDepthM"].NumberOrNull(),
+                HopM = seen["hopM"].NumberOrNull(),
+                NoseDownS = seen["noseDownS"].NumberOrNull(),
                 State = Enum.Parse<WetState>(seen["state"].AsString),
                 WaterC = seen["waterC"].NumberOrNull(),
             },
             new Foreseen(
                 foreseen["hangRad"].AsDouble, foreseen["way"].AsString, foreseen["massKg"].AsDouble, foreseen["sinkRateMS"].NumberOrNull(),
-                foreseen["engine"].AsString),
+                foreseen["engine"].AsString)
+            {
+                HopM = foreseen["hopM"].NumberOrNull(),
+                NoseDownS = foreseen["noseDownS"].NumberOrNull(),
+            },
             document["note"].AsString,
             document["atTicks"].ToTime(),
             document["version"].AsInt32)

@@ -52,12 +52,25 @@ public sealed record Seen
     /// <summary>Of the tub, °C; null for the recipe's own.</summary>
     public double? WaterC { get; init; }
 
+    /// <summary>How far a strip lifted it, m, read off a film.</summary>
+    public double? HopM { get; init; }
+
+    /// <summary>From the end of a strip until the nose pointed down, s.</summary>
+    public double? NoseDownS { get; init; }
+
     public double? SinkRateMS => SinkDepthM / SinkTimeS;
 }
 
 /// <summary>What the engine said of the fly when the entry was written, SI. A newer engine never changes it.</summary>
 /// <param name="Way">"point down", "point up", "on its side" or "no clear way".</param>
-public sealed record Foreseen(double HangAngleRad, string Way, double MassKg, double? SinkRateMS, string EngineVersion);
+public sealed record Foreseen(double HangAngleRad, string Way, double MassKg, double? SinkRateMS, string EngineVersion)
+{
+    /// <summary>By the retrieve of the recipe, m; null where it was not asked for.</summary>
+    public double? HopM { get; init; }
+
+    /// <summary>s; null where it was not asked for, or never comes.</summary>
+    public double? NoseDownS { get; init; }
+}
 
 /// <summary>One line of the bench log.</summary>
 /// <param name="ClassId">The class the tyer belonged to; null for none.</param>

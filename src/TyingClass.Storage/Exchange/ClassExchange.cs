@@ -62,14 +62,21 @@ public sealed class ClassExchange
     /// <param name="passphrases">As many as there are people: each gets one, to be handed over and changed at the first visit.</param>
     /// <returns>The class, or everything that is wrong with the export; then nothing was written.</returns>
     /// <exception cref="StorageException">Nothing was written.</exception>
-    public ImportOutcome Import(ClassExport export, string instructorId, IReadOnlyList<HandedOut> passphrases)
+    /// <param name="slips">What is to be handed over to them, kept in the same stroke; null for nothing.</param>
+    public ImportOutcome Import(
+        ClassExport export, string instructorId, IReadOnlyList<HandedOut> passphrases, Func<ImportOutcome, SealedSlips>? slips = null)
     {
         ArgumentNullException.ThrowIfNull(export);
         ArgumentNullException.ThrowIfNull(passphrases);
         ImmutableArray<string> problems = ImportCheck.Problems(export);
         if (!problems.IsEmpty) return new ImportOutcome(null, [], problems);
         if (passphrases.Count < export.People.Length) throw new ArgumentException("Each person needs a passphrase.", nameof(passphrases));
-        return _database.Write(db => new ClassImporter(db, _time, export).Run(instructorId, passphrases));
+        return _database.Write(db =>
+        {
+            ImportOutcome outcome = new ClassImporter(db, _time, export).Run(instructorId, passphrases);
+            if (slips is not null) SlipStore.KeepIn(db, slips(outcome));
+            return outcome;
+        });
     }
 
     private static ExportedQuestion Of(RoomQuestion q, ImmutableArray<ExportedAnswer> answers) =>

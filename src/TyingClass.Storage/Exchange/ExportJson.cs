@@ -37,7 +37,14 @@ public static class ExportJson
         try
         {
             ClassExport? export = await JsonSerializer.DeserializeAsync<ClassExport>(stream, Options, cancel).ConfigureAwait(false);
-            return export is null ? (null, "The file holds nothing but null.") : (export, null);
+            if (export is null) return (null, "The file holds nothing but null.");
+            // A part that is missing deep inside is read as nothing at all, and would only show when the class is to be taken out again.
+            await JsonSerializer.SerializeAsync(Stream.Null, export, Options, cancel).ConfigureAwait(false);
+            return (export, null);
+        }
+        catch (Exception e) when (e is InvalidOperationException or NullReferenceException)
+        {
+            return (null, $"A part of the file is missing: this is not a class export that can be read. {e.Message}");
         }
         catch (JsonException e)
         {

@@ -63,27 +63,39 @@ public sealed class AccountStore
         : new JoinOutcome(null, JoinProblem.NoName));
 
     /// <summary>Makes students and mentors of a list, all of them or nobody: one name that is blank, taken or twice in the list refuses it.</summary>
-    public AddedPeople AddAll(string classId, IReadOnlyList<NewPerson> people)
+    /// <param name="slips">What is to be handed over to them, kept in the same stroke; null for nothing.</param>
+    public AddedPeople AddAll(string classId, IReadOnlyList<NewPerson> people, Func<ImmutableArray<Person>, SealedSlips>? slips = null)
     {
         ArgumentNullException.ThrowIfNull(people);
         return _database.Write(db =>
         {
             ImmutableArray<RefusedPerson> refused = [.. Refusals(db, classId, people)];
             if (!refused.IsEmpty) return new AddedPeople([], refused);
-            return new AddedPeople([.. people.Select(p => MakeHanded(db, classId, p))], []);
+            ImmutableArray<Person> added = [.. people.Select(p => MakeHanded(db, classId, p))];
+            if (slips is not null) SlipStore.KeepIn(db, slips(added));
+            return new AddedPeople(added, []);
         });
     }
 
     /// <summary>Gives those who have not been here yet another passphrase to hand over, all at once; anyone else is left as is.</summary>
     /// <param name="hashes">By person.</param>
+    /// <param name="slips">What is to be handed over to them, kept in the same stroke.</param>
     /// <returns>Those who have one now.</returns>
-    public ImmutableArray<Person> HandAgain(string classId, IReadOnlyDictionary<string, string> hashes)
+    public ImmutableArray<Person> HandAgain(
+        string classId, IReadOnlyDictionary<string, string> hashes, Func<ImmutableArray<Person>, SealedSlips> slips)
     {
         ArgumentNullException.ThrowIfNull(hashes);
-        return _database.Write(db => OfClassIn(db, classId, removed: false)
-            .Where(p => !p.HasBeenHere && hashes.ContainsKey(p.Id))
-            .Select(p => Change(db, p.Id, q => q with { PassphraseHash = hashes[q.Id], Stamp = RandomId.New(), MustChoosePassphrase = true })!)
-            .ToImmutableArray());
+        ArgumentNullException.ThrowIfNull(slips);
+        return _database.Write(db =>
+        {
+            ImmutableArray<Person> handed =
+            [
+                .. OfClassIn(db, classId, removed: false).Where(p => !p.HasBeenHere && hashes.ContainsKey(p.Id))
+                    .Select(p => Change(db, p.Id, q => q with { PassphraseHash = hashes[q.Id], Stamp = RandomId.New(), MustChoosePassphrase = true })!),
+            ];
+            SlipStore.KeepIn(db, slips(handed));
+            return handed;
+        });
     }
 
     /// <summary>Two names with one key are one name: for comparing names that stand in no store yet.</summary>

@@ -43,8 +43,8 @@ internal static class PersonDocument
         MustChoosePassphrase = document["mustChoose"].IsBoolean && document["mustChoose"].AsBoolean,
     };
 
-    /// <summary>Case, runs of spaces, characters without ink and the spelling of a marked letter make no other name.</summary>
-    public static string NameKey(string name) => SpelledKey(Letters.Compose(name));
+    /// <summary>Case, runs of spaces, characters without ink, letters that look alike and the spelling of a marked letter make no other name.</summary>
+    public static string NameKey(string name) => Lookalikes.Fold(SpelledKey(Letters.Compose(name)));
 
     /// <summary>As <see cref="NameKey"/>, but with marked letters as they were typed: the key of accounts that could not be given the other.</summary>
     public static string SpelledKey(string name) =>

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using LiteDB;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Files;
@@ -9,6 +11,8 @@ namespace TyingClass.Storage.People;
 public sealed class PersonStore
 {
     public const int MostNameLength = 60;
+
+    private const int MostMarks = 3;
 
     /// <summary>A removed person can be brought back so long.</summary>
     public const int DaysInTrash = 30;
@@ -90,5 +94,21 @@ public sealed class PersonStore
         }
     }
 
-    internal static string? CleanName(string? name) => CleanText.Line(name is null ? null : Letters.Compose(name), MostNameLength);
+    internal static string? CleanName(string? name) => CleanText.Line(name is null ? null : Letters.Compose(Visible(name)), MostNameLength);
+
+    // A name is what can be seen of it, and every sign carries few marks: a tower of them would cover the lines above.
+    private static string Visible(string name)
+    {
+        StringBuilder seen = new(name.Length);
+        int marks = 0;
+        foreach (Rune rune in name.EnumerateRunes())
+        {
+            bool isMark = Rune.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark;
+            marks = isMark ? marks + 1 : 0;
+            if (rune != Rune.ReplacementChar && marks <= MostMarks && !(rune.IsBmp && Lookalikes.IsInvisible((char)rune.Value) && rune.Value != '\t'))
+                seen.Append(rune.ToString());
+        }
+
+        return seen.ToString();
+    }
 }

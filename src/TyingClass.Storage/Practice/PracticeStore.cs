@@ -18,13 +18,16 @@ public sealed class PracticeStore
     /// <summary>Keeps a graded answer under the next number of that person and problem.</summary>
     /// <exception cref="ArgumentException">The answer could not be graded, so it is no attempt.</exception>
     /// <exception cref="StorageException">Nothing was kept.</exception>
-    public Attempt Add(string personId, PracticeProblem problem, string answerText, GradeResult grade)
+    public Attempt Add(string personId, PracticeProblem problem, string answerText, GradeResult grade, string? form = null)
     {
         ArgumentNullException.ThrowIfNull(problem);
         return _database.Write(db =>
         {
+            string slot = AttemptDocument.Slot(personId, problem.Id);
+            if (form is not null && Answers(db).FindFirst("slot = @0 and form = @1 and answer = @2", slot, form, answerText) is { } kept)
+                return AttemptDocument.ToAttempt(kept);
             int number = NextNumber(db, personId, problem.Id);
-            Attempt attempt = Attempt.Of(personId, problem.Id, number, _time.GetUtcNow(), answerText, grade);
+            Attempt attempt = Attempt.Of(personId, problem.Id, number, _time.GetUtcNow(), answerText, grade) with { Form = form };
             InsertIn(db, new PracticeAnswer(problem, attempt));
             return attempt;
         });

@@ -127,6 +127,53 @@ public static class Magnitudes
 
     public static readonly Magnitude SoakTime = new("soak", Dimension.Duration, Precision.Time, "how long it has been in the water");
 
+    public static readonly Magnitude Hop =
+        new("hop", Dimension.Length, Precision.Hop, "how far a strip lifts the fly once the retrieve repeats itself") { Label = "A strip lifts it by" };
+
+    public static readonly Magnitude Deepest =
+        new("deepest", Dimension.Length, Precision.Depth, "how deep the fly gets in the last round of the retrieve")
+        {
+            Phrase = "greatest depth of the retrieve",
+            Label = "Deepest",
+        };
+
+    public static readonly Magnitude Shallowest =
+        new("shallowest", Dimension.Length, Precision.Depth, "how near the surface it comes in the last round of the retrieve")
+        {
+            Phrase = "least depth of the retrieve",
+            Label = "Shallowest",
+        };
+
+    public static readonly Magnitude DivePitch =
+        new("pitch in the pause", Dimension.Angle, Precision.Angle,
+            "where the nose points when it points most steeply down in the pause; negative is nose down")
+        {
+            Label = "Nose in the pause, up positive",
+        };
+
+    public static readonly Magnitude UprightShare =
+        new("upright share", Dimension.Share, Precision.Share,
+            "share of the time, from the first strip on, that it rides within 30° of the way it was meant to")
+        {
+            Phrase = "share of the time it rides as intended",
+            Label = "Of the time, rides as intended",
+        };
+
+    public static readonly Magnitude PointDownTime =
+        new("time to point down", Dimension.Duration, Precision.Beat, "how long a pause must be until the nose points 20° down")
+        {
+            Label = "Pause until the nose points down",
+        };
+
+    public static readonly Magnitude CountDepth =
+        new("depth after a count", Dimension.Length, Precision.Depth, "depth reached on the count, before the first strip, on the line of the retrieve")
+        {
+            Label = "Depth when the count is over",
+        };
+
+    public static readonly Magnitude Tension =
+        new("pull of the leader", Dimension.Force, Precision.SmallForce, "what the leader pulls the eye with");
+
     public static readonly Magnitude MassCenterX = Places[0], MassCenterZ = Places[2];
 
     public static ImmutableArray<Magnitude> All { get; } =
@@ -135,7 +182,7 @@ public static class Magnitudes
         Lift,
         LineAngle, FishingSpeed, SinkRate, FirstMeterRate, PitchSinking, LeanSinking, Depth,
         RidesAsIntended, Leans, Flips, ShareInterval, RightingRange, KeelMoment,
-        MassMoment, SoakTime,
+        MassMoment, SoakTime, Hop, Deepest, Shallowest, DivePitch, UprightShare, PointDownTime, CountDepth, Tension,
     ];
 
     private static readonly FrozenDictionary<string, Magnitude> ByName = All.ToFrozenDictionary(m => m.Name, StringComparer.OrdinalIgnoreCase);

@@ -37,6 +37,12 @@ internal sealed record Precision(Fineness Metric, Fineness Imperial)
 
     public static readonly Precision Depth = new(new("m", 2, 0.0095), new("ft", 1, 0.095));
 
+    /// <summary>How far a strip lifts a fly.</summary>
+    public static readonly Precision Hop = new(new("cm", 0, 9.5), new("in", 1, 0.95));
+
+    /// <summary>Of a retrieve: a hand is no clock.</summary>
+    public static readonly Precision Beat = new(new("s", 1), new("s", 1));
+
     public static readonly Precision KeelMoment = new(new("g·mm", 2), new("gr·in", 2));
 
     /// <summary>In imperial units as the weight of so many grains: there is no other unit of force this small that a tyer would know.</summary>

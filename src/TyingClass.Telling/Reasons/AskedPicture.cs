@@ -70,7 +70,8 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
         _ => FlyView.Towed,
     };
 
-    internal static bool IsOfFalling(string quantity) => quantity is "sink rate" or "depth" or "pitch while sinking" or "lean while sinking" or "wet weight";
+    internal static bool IsOfFalling(string quantity) =>
+        quantity is "sink rate" or "depth" or "depth after a count" or "pitch while sinking" or "lean while sinking" or "wet weight";
 
     // A fly turned right over is seen as well from the side.
     private static bool Leans(double? rad) => rad is > 0.3 and < Math.PI - 0.3;

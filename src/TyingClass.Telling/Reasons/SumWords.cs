@@ -15,7 +15,7 @@ internal static class SumWords
 
     private static string OfMass(string part) => KindsOfPart.FindByName(part) switch
     {
-        { Word: "wraps" } => "the wraps weigh one turn's length, times the turns, times what a millimeter of their wire weighs",
+        { Word: "wraps" } => "the wraps weigh one turn's length, times the turns, times what a millimeter or inch of their wire weighs",
         { IsWeight: true, IsPlural: true } => $"a size goes into the mass of {part} three times over, their metal only once",
         { IsWeight: true } => $"its size goes into the mass of a {part} three times over, its metal only once",
         _ => $"the {part} weighs no more than what is tied in, before the water gets into it",

@@ -12,6 +12,7 @@ public enum ThingKind
     Leader,
     Knot,
     Speed,
+    Retrieve,
 
     /// <summary>Air that a part holds until it has soaked.</summary>
     Air,

@@ -19,6 +19,7 @@ public static class TurnedWords
             ThingKind.Knot => turned[0].After == "cinched" ? "with the knot cinched instead of tied as a loop" : "with the knot tied as a loop",
             ThingKind.Leader => $"on {Sized(turned[0], "a thicker", "a thinner", "another")} leader",
             ThingKind.Speed => $"pulled {Sized(turned[0], "faster", "more slowly", "at another speed")} through the water",
+            ThingKind.Retrieve => Retrieve(turned[0]),
             ThingKind.Intent => $"meant to ride {turned[0].After}",
             ThingKind.Hook => $"on {Hook(turned[0])}",
             ThingKind.Rest => "with the rest of the changes",
@@ -47,6 +48,14 @@ public static class TurnedWords
         static string? Degrees(string? text) =>
             text?.Split(' ', StringSplitOptions.RemoveEmptyEntries).FirstOrDefault(t => t.Length > 0 && char.IsAsciiDigit(t[0]));
     }
+
+    private static string Retrieve(TurnedLine line) => line.Key switch
+    {
+        "count down" => $"counted down {Sized(line, "longer", "less long", "otherwise")}",
+        "line" => line.After?.StartsWith("sinks", StringComparison.Ordinal) == true ? "on a line that sinks" : "on a line that floats",
+        "current" => "in another current",
+        _ => "retrieved otherwise",
+    };
 
     private static string Hook(TurnedLine hook) => hook.Key switch
     {

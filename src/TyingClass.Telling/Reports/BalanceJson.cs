@@ -16,7 +16,7 @@ namespace TyingClass.Telling.Reports;
 /// </summary>
 public static class BalanceJson
 {
-    private static readonly JsonSerializerOptions Options = new()
+    internal static readonly JsonSerializerOptions Options = new()
     {
         WriteIndented = true,
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,

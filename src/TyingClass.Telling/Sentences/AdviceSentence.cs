@@ -16,6 +16,7 @@ public static class AdviceSentence
     public static string Of(Advised advised, UnitSystem units) => advised switch
     {
         AdvisedKnot knot => knot.Knot == Knot.Loop ? "tie it on with a loop knot" : "cinch the knot on the eye",
+        AdvisedRetrieve retrieve => WrittenFigures.Instead(Retrieve(retrieve), units),
         AdvisedEye eye => $"use a hook with its eye {Eye(eye.Rad)}",
         AdvisedGape gape => $"use a hook with a gape of {Length(gape.ToM, units)} instead of {Length(gape.FromM, units)}",
         AdvisedSize size => Size(size, units),
@@ -32,6 +33,21 @@ public static class AdviceSentence
     public static string Cost(double addedMassG, UnitSystem units) => Math.Abs(addedMassG) < LeastG
         ? "It adds no mass."
         : $"It {(addedMassG > 0 ? "adds" : "takes off")} {Magnitudes.AddedMass.Say(Si.G(Math.Abs(addedMassG)), units)}.";
+
+    /// <summary>What a change costs: one of the hand costs nothing, one of the fly its mass and the tying.</summary>
+    public static string Cost(Advised advised, double addedMassG, UnitSystem units) =>
+        advised is AdvisedRetrieve ? "It costs nothing: the fly stays as it is." : Cost(addedMassG, units);
+
+    private static string Retrieve(AdvisedRetrieve retrieve)
+    {
+        string instead = retrieve.From.Length > 0 ? $" instead of “{retrieve.From}”" : "";
+        return retrieve.Key switch
+        {
+            "count down" => $"count down {retrieve.To}{(retrieve.From.Length > 0 ? $" instead of {retrieve.From}" : "")}",
+            "line" => retrieve.To == "floating" ? "fish it on a floating line" : $"fish it on a line that {retrieve.To}",
+            _ => $"retrieve it otherwise: “{retrieve.To}”{instead}",
+        };
+    }
 
     private static string Eye(double rad)
     {

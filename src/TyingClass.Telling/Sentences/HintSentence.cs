@@ -24,6 +24,6 @@ public static class HintSentence
     private static string Told(Proposal change, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(change);
-        return $"{AdviceSentence.Of(change.Advised, units)}. {AdviceSentence.Cost(change.AddedMassG, units)}";
+        return $"{AdviceSentence.Of(change.Advised, units)}. {AdviceSentence.Cost(change.Advised, change.AddedMassG, units)}";
     }
 }

@@ -38,7 +38,7 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<OneProposal>
     private static string Words(Advised advised, UnitSystem units) => Grammar.Capital(AdviceSentence.Of(advised, units));
 
     private static string Effect(Proposal p, UnitSystem units) =>
-        $"{AdviceSentence.Cost(p.AddedMassG, units)} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
+        $"{AdviceSentence.Cost(p.Advised, p.AddedMassG, units)} {VerdictSentence.Of(p.Recipe.Intent, p.Solved.Report.Soaked, units)}";
 
     private static string Moves(Magnitude what, double? by, UnitSystem units) => by is not { } value || !double.IsFinite(value)
         ? Magnitude.None

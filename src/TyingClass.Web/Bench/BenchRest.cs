@@ -22,6 +22,8 @@ public sealed record BenchRest(
 
     public required string? Mostly { get; init; }
 
+    public required BenchRetrieve Retrieve { get; init; }
+
     public static BenchRest Of(SolvedFly fly, StateReport state, double tipDeg, UnitSystem units)
     {
         DrawingOptions Named(string prefix) => BenchResult.Options(prefix, state, units);
@@ -48,6 +50,10 @@ public sealed record BenchRest(
         {
             Doubt = DoubtSentence.Of(fly.Doubt),
             Mostly = DoubtSentence.Mostly(fly.Doubt),
+            Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units) with
+            {
+                Doubt = fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null,
+            },
         };
     }
 

@@ -20,6 +20,8 @@ public sealed record Comparison(
     string KeptWords, string NowWords, ImmutableArray<RecipeChange> Changes, ImmutableArray<FigurePair> Figures, IHtmlContent KeptPicture,
     IHtmlContent NowPicture)
 {
+    public required (BenchRetrieve Kept, BenchRetrieve Now) Retrieves { get; init; }
+
     public static Comparison Of(SolvedFly kept, SolvedFly now, bool soaked, UnitSystem units)
     {
         StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.PartlySoaked ?? fly.Report.Fresh;
@@ -30,6 +32,9 @@ public sealed record Comparison(
             VerdictSentence.Of(kept.Report.Intent, State(kept), units), VerdictSentence.Of(now.Report.Intent, State(now), units),
             ChangeList.Between(kept.Recipe, now.Recipe),
             [.. was.Zip(isNow, (a, b) => new FigurePair(a.Label, a.Value, b.Value))],
-            Draw(kept, "kept-side"), Draw(now, "now-side"));
+            Draw(kept, "kept-side"), Draw(now, "now-side"))
+        {
+            Retrieves = BenchRetrieve.Abreast(kept, now, units),
+        };
     }
 }

@@ -37,6 +37,20 @@ public static class Agreement
                 : new AgreementRow(what, "settles to no rate", Stated.Say(rate, Dimension.Speed, units), "nothing to compare with"));
         }
 
+        if (seen.HopM is { } hop)
+        {
+            rows.Add(foreseen.HopM is { } computed
+                ? Row("Hop of a strip", computed, hop, Magnitudes.Hop, units)
+                : new AgreementRow("Hop of a strip", "no retrieve to follow", Stated.Say(hop, Dimension.Length, units), "nothing to compare with"));
+        }
+
+        if (seen.NoseDownS is { } down)
+        {
+            rows.Add(foreseen.NoseDownS is { } computed
+                ? Row("Pause until the nose is down", computed, down, Magnitudes.PointDownTime, units)
+                : new AgreementRow("Pause until the nose is down", "never points down", Stated.Say(down, Dimension.Duration, units), "not as computed"));
+        }
+
         return rows.ToImmutable();
     }
 

@@ -1,8 +1,11 @@
 using System.Globalization;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Revisions;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Files;
@@ -126,13 +129,29 @@ public sealed class LogDesk(PatternStore patternStore, BenchLogStore benchLogSto
         try
         {
             FlyForecast forecast = FlyForecast.Of(recipe, seen.State, seen.WaterC);
-            return new Foreseen(forecast.HangAngleRad, forecast.Way, forecast.MassKg, forecast.SinkRateMS, BalanceEngine.Version);
+            RetrieveReport? retrieve = seen.HopM is null && seen.NoseDownS is null ? null : Retrieved(recipe, seen);
+            return new Foreseen(forecast.HangAngleRad, forecast.Way, forecast.MassKg, forecast.SinkRateMS, BalanceEngine.Version)
+            {
+                HopM = retrieve is { HasFigures: true } ? retrieve.HopM : null,
+                NoseDownS = retrieve is { HasFigures: true } ? retrieve.SettleS : null,
+            };
         }
         catch (ArgumentException e)
         {
             errors["fly"] = $"No fly can be computed from this recipe: {e.Message}";
             return null;
         }
+    }
+
+    // A fly that was soaked before has been wet for long.
+    private static RetrieveReport Retrieved(Recipe recipe, Seen seen)
+    {
+        const double soakedS = 600;
+        FishingSpec fishing = recipe.Fishing;
+        if (seen.State == WetState.Soaked && fishing.Retrieve.WettedS is null)
+            fishing = fishing with { Retrieve = fishing.Retrieve with { WettedS = soakedS } };
+        if (seen.WaterC is { } waterC) fishing = fishing with { TemperatureC = waterC, Water = fishing.Water ?? WaterKind.Fresh };
+        return SolvedFly.Solve(recipe with { Fishing = fishing }, ReportOptions.AttitudeOnly).Retrieve;
     }
 
     private static LogResult Guarded(Func<LogResult> keep, Func<LogForm> again)

@@ -7,6 +7,10 @@ namespace TyingClass.Web.BenchLog;
 public sealed record LogPost(string Fly, string Recipe, string Hang, string Way, string Mass, string SinkTime, string SinkDepth, string State, string Water,
     string Note)
 {
+    public string Hop { get; init; } = "";
+
+    public string NoseDown { get; init; } = "";
+
     public static LogPost Empty { get; } = new("text", "", "", "", "", "", "", "soaked", "", "");
 
     public static LogPost Read(IFormCollection form)
@@ -15,6 +19,10 @@ public sealed record LogPost(string Fly, string Recipe, string Hang, string Way,
         string Get(string name) => form[name].ToString().Trim();
         return new LogPost(
             Get("fly"), RecipePaste.Read(form["recipe"]), Get("hang"), Get("way"), Get("mass"),
-            Get("sink-time"), Get("sink-depth"), Get("state"), Get("water"), form["note"].ToString());
+            Get("sink-time"), Get("sink-depth"), Get("state"), Get("water"), form["note"].ToString())
+        {
+            Hop = Get("hop"),
+            NoseDown = Get("nose-down"),
+        };
     }
 }

@@ -27,6 +27,8 @@ internal static class LogReader
             MassKg = Number("mass", post.Mass, Dimension.Mass, 1e-6, 0.05, "1 mg and 50 g"),
             SinkTimeS = Number("sink-time", post.SinkTime, Dimension.Duration, 0.05, 600, "0.05 s and 10 minutes"),
             SinkDepthM = Number("sink-depth", post.SinkDepth, Dimension.Length, 0.02, 10, "2 cm and 10 m"),
+            HopM = Number("hop", post.Hop, Dimension.Length, 0, 2, "0 cm and 2 m"),
+            NoseDownS = Number("nose-down", post.NoseDown, Dimension.Duration, 0, 60, "0 s and 60 s"),
             State = post.State == "fresh" ? WetState.Fresh : WetState.Soaked,
             WaterC = Number("water", post.Water, Dimension.Temperature, 0, 40, "0 °C and 40 °C"),
         };
@@ -34,8 +36,8 @@ internal static class LogReader
             errors["sink-depth"] = "Over what depth did you time it? Give the distance between your two marks.";
         if (seen is { SinkDepthM: not null, SinkTimeS: null } && !errors.ContainsKey("sink-time"))
             errors["sink-time"] = "How long did it take over that depth?";
-        if (errors.Count == 0 && seen is { HangAngleRad: null, Way: null, MassKg: null, SinkTimeS: null })
-            errors["hang"] = "Write down at least one thing you saw: the hang angle, which way up, the mass, or a sink time.";
+        if (errors.Count == 0 && seen is { HangAngleRad: null, Way: null, MassKg: null, SinkTimeS: null, HopM: null, NoseDownS: null })
+            errors["hang"] = "Write down at least one thing you saw: the hang angle, which way up, the mass, a sink time, or a hop.";
         return errors.Count == 0 ? seen : null;
 
         double? Number(string field, string text, Dimension dimension, double low, double high, string range)
@@ -56,7 +58,11 @@ internal static class LogReader
             TypingHelp.Again(seen.HangAngleRad, Dimension.Angle, units), seen.Way is { } way ? Ways.First(w => w.Way == way).Value : "",
             TypingHelp.Again(seen.MassKg, Dimension.Mass, units),
             TypingHelp.Again(seen.SinkTimeS, Dimension.Duration, units), TypingHelp.Again(seen.SinkDepthM, Dimension.Length, units),
-            seen.State == WetState.Fresh ? "fresh" : "soaked", TypingHelp.Again(seen.WaterC, Dimension.Temperature, units), entry.Note);
+            seen.State == WetState.Fresh ? "fresh" : "soaked", TypingHelp.Again(seen.WaterC, Dimension.Temperature, units), entry.Note)
+        {
+            Hop = TypingHelp.Again(seen.HopM, Dimension.Length, units),
+            NoseDown = TypingHelp.Again(seen.NoseDownS, Dimension.Duration, units),
+        };
     }
 
     public static string Words(SeenWay way) => Ways.First(w => w.Way == way).Words;

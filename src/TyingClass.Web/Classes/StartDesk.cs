@@ -90,11 +90,18 @@ public sealed class StartDesk(ICourseSource course, StartStores store, ClassAcce
         if (Open() is not { Waiting.IsEmpty: false } view) return null;
         Dictionary<string, (string Passphrase, string Hash)> made = view.Waiting.AsParallel()
             .Select(p => (p.Id, Passphrase: HandedPassphrase.New())).ToDictionary(p => p.Id, p => (p.Passphrase, account.Hash(p.Passphrase)));
-        ImmutableArray<Person> handed = store.Accounts.HandAgain(view.Room.Id, made.ToDictionary(m => m.Key, m => m.Value.Hash));
+        string? ticket = null;
+        store.Accounts.HandAgain(view.Room.Id, made.ToDictionary(m => m.Key, m => m.Value.Hash), handed =>
+        {
+            SlipSheet sheet = new($"Slips of {view.Room.Name}", [.. handed.Select(p => new Slip(p.Label, made[p.Id].Passphrase))]);
+            SealedSlips kept = slips.Seal(visitor.Person!.Id, sheet);
+            ticket = kept.Ticket;
+            return kept;
+        });
         Mark(StartSteps.Slips);
-        return slips.Lay(visitor.Person!.Id, $"Slips of {view.Room.Name}", handed.Select(p => new Slip(p.Label, made[p.Id].Passphrase)));
+        return ticket;
     }
 
     /// <summary>Of the last slips this instructor made that can still be shown; null when they are gone.</summary>
-    public string? SlipsStillHere => visitor.Person is { } me ? slips.Latest(me.Id)?.Ticket : null;
+    public string? SlipsStillHere => visitor.Person is { } me ? slips.Latest(me.Id) : null;
 }

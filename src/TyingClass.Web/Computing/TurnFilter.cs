@@ -1,8 +1,7 @@
-using System.Net;
-using System.Net.Sockets;
 using Microsoft.AspNetCore.Mvc.Filters;
 using TyingClass.Balance.Reports;
 using TyingClass.Web.Identity;
+using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Computing;
 
@@ -53,14 +52,5 @@ internal sealed class TurnFilter : IAsyncPageFilter
     // Someone with an account is one asker on every device; the rest are told apart by where they are.
     private static string Asker(HttpContext http) => http.RequestServices.GetRequiredService<Visitor>() is { HasAccount: true, Person: { } person }
         ? "person " + person.Id
-        : "address " + Network(http.Connection.RemoteIpAddress);
-
-    // One household has 2⁶⁴ addresses of the sixth version.
-    private static string Network(IPAddress? address) => address switch
-    {
-        null => "unknown",
-        { IsIPv4MappedToIPv6: true } => address.MapToIPv4().ToString(),
-        { AddressFamily: AddressFamily.InterNetworkV6 } => Convert.ToHexString(address.GetAddressBytes().AsSpan(0, 8)),
-        _ => address.ToString(),
-    };
+        : "address " + Doors.Network(http.Connection.RemoteIpAddress);
 }

@@ -42,7 +42,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         ArgumentNullException.ThrowIfNull(post);
         if (AnswerLimit.Check(post.Typed.Text) is { } tooLong)
             return new DeskResult(null, Again(work, post.Typed) with { Problems = [tooLong] }, StatusCodes.Status413PayloadTooLarge);
-        return post.IsSubmit ? Submit(work, post.Typed) : new DeskResult(null, Edit(work, post));
+        return post.IsSubmit ? Submit(work, post) : new DeskResult(null, Edit(work, post));
     }
 
     /// <summary>The form with what was typed, nothing done.</summary>
@@ -51,15 +51,20 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private UnitSystem UnitsRead =>
         accessor.HttpContext is { } http ? Look.Of(http.Request).Units : UnitSystem.Metric;
 
-    private DeskResult Submit(Assignment work, Typed typed)
+    private DeskResult Submit(Assignment work, AnswerPost post)
     {
+        Typed typed = post.Typed;
         try
         {
-            int failed = work.Attempts().Count(a => a is { Counts: false, Waits: false });
+            ImmutableArray<Attempt> before = work.Attempts();
+            // Sent once more because the page it led to never arrived: that page, and no second attempt.
+            if (post.Form is { } form && before.FirstOrDefault(a => a.Form == form && a.AnswerText == typed.Text) is { } kept)
+                return new DeskResult(kept, null);
+            int failed = before.Count(a => a is { Counts: false, Waits: false });
             GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead, Draft = typed.Draft });
             if (grade.Fly is { } fly) flies.Keep(typed.Text, fly);
             return grade.IsAttempt
-                ? new DeskResult(work.Keep(typed.Text, grade), null)
+                ? new DeskResult(work.Keep(typed.Text, grade, post.Form), null)
                 : new DeskResult(null, Again(work, typed, grade.Problems), StatusCodes.Status422UnprocessableEntity);
         }
         catch (StorageException)

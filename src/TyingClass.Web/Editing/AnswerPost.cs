@@ -10,15 +10,22 @@ namespace TyingClass.Web.Editing;
 /// <param name="FromLesson">True when the form stood in its lesson, to which the answer returns.</param>
 public sealed record AnswerPost(Typed Typed, string Action, int Index, string AddKind, bool FromLesson)
 {
+    /// <summary>Names the form it came in; null for one from before forms had names.</summary>
+    public string? Form { get; init; }
+
     public const string FieldPrefix = "r:";
     public const string NotePrefix = "n:";
+    public const string FormField = "form-id";
 
     public static AnswerPost Read(IFormCollection form)
     {
         ArgumentNullException.ThrowIfNull(form);
         string[] action = form["do"].ToString().Split(':', 2);
         int index = action.Length == 2 && int.TryParse(action[1], NumberStyles.None, CultureInfo.InvariantCulture, out int typed) ? typed : -1;
-        return new AnswerPost(ReadTyped(form), action[0], index, form["add-kind"].ToString(), form["from"] == "lesson");
+        return new AnswerPost(ReadTyped(form), action[0], index, form["add-kind"].ToString(), form["from"] == "lesson")
+        {
+            Form = form[FormField] is [{ Length: > 0 and <= 64 } own] ? own : null,
+        };
     }
 
     public bool IsSubmit => Action is "submit" or "";

@@ -16,6 +16,6 @@ public sealed record Assignment(Lesson Lesson, Exercise Exercise, string Address
     /// <summary>The visitor's, first to last.</summary>
     public required Func<ImmutableArray<Attempt>> Attempts { get; init; }
 
-    /// <summary>Keeps a graded answer; begins a guest's record where there is none.</summary>
-    public required Func<string, GradeResult, Attempt> Keep { get; init; }
+    /// <summary>Keeps a graded answer that came in a form; begins a guest's record where there is none.</summary>
+    public required Func<string, GradeResult, string?, Attempt> Keep { get; init; }
 }

@@ -47,7 +47,7 @@ public sealed class ExerciseDesk(
         ? new Assignment(lesson, exercise, $"/exercises/{Uri.EscapeDataString(exercise.Id)}")
         {
             Attempts = () => visitor.Person is { } person ? store.Of(person.Id, exercise.Id) : [],
-            Keep = (text, grade) => store.Add(visitor.PersonOrNewGuest().Id, exercise.Id, text, grade),
+            Keep = (text, grade, form) => store.Add(visitor.PersonOrNewGuest().Id, exercise.Id, text, grade, form),
         }
         : null;
 }

@@ -9,7 +9,11 @@ namespace TyingClass.Web.Editing;
 internal static class FieldWords
 {
     public static readonly ImmutableArray<string> HookKeys = ["size", "shank", "wire", "gape", "eye", "bend", "mass"];
-    public static readonly ImmutableArray<string> FishingKeys = ["leader", "knot", "water", "speed"];
+    public static readonly ImmutableArray<string> FishingKeys =
+    [
+        "leader", "knot", "water", "speed", "retrieve", "repeat", "count down", "line", "line out", "leader length", "rod tip", "water depth", "current",
+        "wetted",
+    ];
 
     private static readonly FrozenDictionary<string, FieldView> Known = new[]
     {
@@ -30,6 +34,22 @@ internal static class FieldWords
         new FieldView("fishing.knot", "Knot") { Options = ["", "loop", "cinched"] },
         new FieldView("fishing.water", "Water") { Example = "fresh 12 °C", Suggestions = ["fresh 12 °C", "sea 12 °C"] },
         new FieldView("fishing.speed", "Speed") { Example = "0.4 m/s" },
+        new FieldView("fishing.retrieve", "Retrieve")
+        {
+            Example = "strip 30 cm in 0.5 s, pause 1.5 s", Suggestions = [.. RetrieveScale.Named.Select(n => n.Name)],
+        },
+        new FieldView("fishing.repeat", "Repeated, times") { Example = "8" },
+        new FieldView("fishing.count down", "Counted down") { Example = "5 s" },
+        new FieldView("fishing.line", "Fly line")
+        {
+            Example = "floating", Suggestions = ["floating", "sinks 3 cm/s", "sinks 5 cm/s", "sinks 10 cm/s", "sinks 15 cm/s"],
+        },
+        new FieldView("fishing.line out", "Line out, leader and all") { Example = "12 m", Rare = true },
+        new FieldView("fishing.leader length", "Leader’s length") { Example = "2.7 m", Rare = true },
+        new FieldView("fishing.rod tip", "Rod tip above the water") { Example = "10 cm", Rare = true },
+        new FieldView("fishing.water depth", "Depth of the water") { Example = "3 m", Rare = true },
+        new FieldView("fishing.current", "Current, away from the rod") { Example = "0.3 m/s", Rare = true },
+        new FieldView("fishing.wetted", "Wet before it lands") { Example = "60 s", Rare = true },
         new FieldView("part", "Kind") { Options = KindsOfPart.Words },
         new FieldView("material", "Material") { Example = "brass" },
         new FieldView("density", "Density, if not listed") { Example = "8500 kg/m³", Rare = true },

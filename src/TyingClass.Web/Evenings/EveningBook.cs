@@ -39,7 +39,10 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Lesson> lessons = [.. course.Current.Lessons.Where(l => l.Evening == plan.Number)];
         int students = plan.Students ?? accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student);
-        return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room));
+        return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room))
+        {
+            Course = course.Current.Evenings.FirstOrDefault(e => e.Number == plan.Number),
+        };
     }
 
     private ILookup<int, Lesson> ByEvening() => course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);

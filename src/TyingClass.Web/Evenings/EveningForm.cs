@@ -30,8 +30,8 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         EveningPlan plan = evening.Plan;
         return new EveningForm(
             ClassClock.Write(plan.StartsLocal),
-            plan.Plan.Length == 0 ? UsualPlan.ReplaceLineEndings("\n") : plan.Plan,
-            plan.Demonstrations,
+            evening.ShownPlan,
+            evening.ShownDemonstrations,
             plan.Students?.ToString(CultureInfo.InvariantCulture) ?? "",
             [.. evening.Flies.Select((f, i) => new FlyRow(i, f.Name, Whole(f.Each), Whole(f.Shown)))],
             plan.Version);

@@ -27,8 +27,20 @@ public sealed record EveningView(
 {
     public int Number => Plan.Number;
 
-    /// <summary>What students read at home beforehand.</summary>
-    public int Minutes => Lessons.Sum(l => l.Minutes);
+    /// <summary>What the course plans for it; null where it plans nothing.</summary>
+    public CourseEvening? Course { get; init; }
+
+    /// <summary>The instructor's own plan, or else the course's, or else how one usually goes. Markdown.</summary>
+    public string ShownPlan => Plan.Plan.Length > 0 ? Plan.Plan : Course?.Plan ?? EveningForm.UsualPlan.ReplaceLineEndings("\n");
+
+    /// <summary>The instructor's own demonstrations, or else the course's. Markdown, may be empty.</summary>
+    public string ShownDemonstrations => Plan.Demonstrations.Length > 0 ? Plan.Demonstrations : Course?.Demonstrations ?? "";
+
+    /// <summary>Exercises that the course works together that evening.</summary>
+    public IEnumerable<Exercise> Together => Lessons.SelectMany(l => l.Exercises).Where(e => Course?.InTheRoom.Contains(e.Id) == true);
+
+    /// <summary>What students read and work at home beforehand.</summary>
+    public int Minutes => Course is { } course ? (int)Math.Round(course.HomeworkMinutes(Lessons)) : Lessons.Sum(l => l.Minutes);
 
     public IEnumerable<EveningFly> Tied => Flies.Where(f => f.Each > 0);
 

@@ -42,10 +42,14 @@ public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visi
         if (export.People.Length > 1000) return new FilesOutcome(null, ["$.people: more than 1000 people are no class."]);
         HandedOut[] passphrases =
             [.. export.People.AsParallel().AsOrdered().Select(_ => HandedPassphrase.New()).Select(p => new HandedOut(p, account.Hash(p)))];
-        ImportOutcome outcome = there.Exchange.Import(export, visitor.Person!.Id, passphrases);
-        return outcome.Room is { } room
-            ? new FilesOutcome(Lay(room, outcome.People.Select(p => new Slip(p.Person.Label, p.Passphrase))), [])
-            : new FilesOutcome(null, outcome.Problems);
+        string? ticket = null;
+        ImportOutcome outcome = there.Exchange.Import(export, visitor.Person!.Id, passphrases, made =>
+        {
+            SealedSlips sheet = Seal(made.Room!, made.People.Select(p => new Slip(p.Person.Label, p.Passphrase)));
+            ticket = sheet.Ticket;
+            return sheet;
+        });
+        return new FilesOutcome(ticket, outcome.Problems);
     }
 
     public (string Name, FileStream File, BackupContents Contents) Backup()
@@ -54,7 +58,8 @@ public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visi
         return ($"tyingclass-backup-{Day()}.zip", file, contents);
     }
 
-    private string Lay(ClassRoom room, IEnumerable<Slip> made) => slips.Lay(visitor.Person!.Id, $"Imported: {room.Name}", made, room.Id);
+    private SealedSlips Seal(ClassRoom room, IEnumerable<Slip> made) =>
+        slips.Seal(visitor.Person!.Id, new SlipSheet($"Imported: {room.Name}", [.. made], room.Id));
 
     private string Stem(ClassRoom room)
     {

@@ -53,10 +53,17 @@ public sealed class NamesDesk(
         // Hashing is slow on purpose: before the store is locked.
         (RosterLine Line, string Passphrase, string Hash)[] made =
             [.. roster.All.AsParallel().AsOrdered().Select(l => (l, HandedPassphrase.New())).Select(p => (p.l, p.Item2, account.Hash(p.Item2)))];
-        AddedPeople outcome = accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))]);
+        string? ticket = null;
+        AddedPeople outcome = accounts.AddAll(room.Id, [.. made.Select(m => new NewPerson(m.Line.Name, m.Line.Role, m.Hash))], added =>
+        {
+            SlipSheet sheet = new($"New in {room.Name}", [.. added.Zip(made, (p, m) => new Slip(p.Label, m.Passphrase))]);
+            SealedSlips kept = slips.Seal(visitor.Person!.Id, sheet);
+            ticket = kept.Ticket;
+            return kept;
+        });
         if (!outcome.Refused.IsEmpty) return (null, Refused(roster, outcome.Refused));
         starts.KeepNames(room.Id, "", lastNameFirst: false, "");
-        return (slips.Lay(visitor.Person!.Id, $"New in {room.Name}", outcome.Added.Zip(made, (p, m) => new Slip(p.Label, m.Passphrase))), roster);
+        return (outcome.Added.IsEmpty ? null : ticket, roster);
     }
 
     /// <summary>Text of a file.</summary>

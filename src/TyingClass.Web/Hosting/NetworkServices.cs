@@ -21,6 +21,7 @@ internal static class NetworkServices
         builder.Services.AddScoped<ClassAddress>();
         builder.Services.AddScoped<RoomSetup>();
         builder.Services.AddHostedService<RoomKeeper>();
+        Proxies.Add(builder.Services, builder.Configuration);
     }
 
     private static string[] Urls(ConfigurationManager configuration) =>

@@ -1,4 +1,5 @@
 using TyingClass.Drawing;
+using TyingClass.Web.Network;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Hosting;
@@ -8,7 +9,10 @@ internal static class Pipeline
 {
     public static void Use(WebApplication app)
     {
+        // First: who asks, and how, is what a known proxy says of it.
+        if (Proxies.AreKnown(app.Configuration)) app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();
+        Squeezing.Use(app);
         app.UseMiddleware<LastWord>();
         app.UseExceptionHandler("/problem/500");
         app.UseStatusCodePagesWithReExecute("/problem/{0}");
@@ -25,7 +29,6 @@ internal static class Pipeline
         app.UseRouting();
         app.UseAuthentication();
         app.UseAuthorization();
-        app.UseRateLimiter();
         app.UseMiddleware<FormDoor>();
         app.MapGet("/css/drawing.css", (HttpContext context) =>
         {

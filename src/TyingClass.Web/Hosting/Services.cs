@@ -5,6 +5,7 @@ using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.AspNetCore.Mvc;
+using Microsoft.AspNetCore.Mvc.ModelBinding;
 using Microsoft.Extensions.WebEncoders;
 using TyingClass.Lessons.Courses;
 using TyingClass.Storage.People;
@@ -114,11 +115,16 @@ internal static class Services
         services.AddScoped<Microsoft.AspNetCore.Authorization.IAuthorizationHandler, RightHandler>();
         services.AddScoped<AccountSignIn>();
         services.AddSingleton<AccountLimit>();
+        services.AddSingleton<Delays>();
+        services.AddSingleton<KnownDevices>();
+        services.AddScoped<Doors>();
+        services.AddScoped<SignInGuards>();
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
+        Squeezing.Add(services);
+        KeyFiles.PutAsideTorn(folders.Data.KeysPath);
         services.AddDataProtection().PersistKeysToFileSystem(new DirectoryInfo(folders.Data.KeysPath)).SetApplicationName("TyingClass");
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(AccountSignIn.Configure);
         ClassPolicies.Add(services.AddAuthorizationBuilder());
-        services.AddRateLimiter(SignInLimit.Configure);
         services.AddAntiforgery(options =>
         {
             options.Cookie.Name = "tying-form";
@@ -142,6 +148,12 @@ internal static class Services
             options.Conventions.ConfigureFilter(new FormTokenFilter());
             options.Conventions.ConfigureFilter(new ArchivedFilter());
             ComputingPages.TakeTurns(options.Conventions);
+        });
+        // No form here names its fields as jQuery does, and whoever reads such names ends in an error at one without its other bracket.
+        services.Configure<MvcOptions>(options =>
+        {
+            options.ValueProviderFactories.RemoveType<JQueryFormValueProviderFactory>();
+            options.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
         });
         // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
         services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit) = (BodyLimit.MostBytes, BodyLimit.MostFields));

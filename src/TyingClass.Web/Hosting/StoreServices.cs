@@ -39,6 +39,7 @@ internal static class StoreServices
         AddOne(services, s => s.Starts);
         AddOne(services, s => s.Phrases);
         AddOne(services, s => s.LeftVisits);
+        AddOne(services, s => s.Slips);
         AddOne(services, s => s.Damage);
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();

@@ -7,6 +7,7 @@ internal sealed class TrashKeeper(ClassStore store, TimeProvider time, ILogger<T
 {
     protected override void Round(CancellationToken stop)
     {
+        store.Slips.Sweep();
         // A record that cannot be read may be the one that names what else would be swept away.
         if (!store.Trash.MayBelieveClock() || !store.Damage.Lines.IsEmpty) return;
         store.Trash.Empty();

@@ -23,12 +23,15 @@ public enum EnterOutcome
     TooManyTries,
 }
 
+/// <summary>What slows down guessing: at passphrases and codes, but not in a browser that has opened the account before.</summary>
+public sealed record SignInGuards(Doors Doors, KnownDevices Devices);
+
 /// <summary>What signing in reads and changes.</summary>
 public sealed record SignInStores(
     InstructorStore Instructors, AccountStore Accounts, ClassRoomStore Classes, ClassStartStore Starts, PersonStore People, LeftVisits LeftVisits);
 
 /// <summary>Lets people in: with name and passphrase, with a class code, or with an instructor's one-time code.</summary>
-public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores store, IPasswordHasher<Person> hasher, AccountLimit limit)
+public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores store, IPasswordHasher<Person> hasher, SignInGuards guards)
 {
     /// <summary>Of a student's passphrase.</summary>
     public const int FewestSigns = 8;
@@ -53,9 +56,10 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
 
     public async Task<EnterOutcome> EnterAsync(string name, string passphrase)
     {
-        if (!limit.MayTry(name)) return EnterOutcome.TooManyTries;
         Person? person = store.Accounts.FindByName(name);
+        if (await guards.Doors.TryNameAsync(AccountStore.NameKey(name), person?.Id) is not { } tried) return EnterOutcome.TooManyTries;
         if (!Matches(person, passphrase)) return EnterOutcome.Refused;
+        tried.WasRight();
         await KeepSignedInAsync(person!);
         return person!.MustChoosePassphrase ? EnterOutcome.MustChoose : EnterOutcome.Entered;
     }
@@ -77,11 +81,32 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         return true;
     }
 
-    /// <summary>The code would open an instructor's account now.</summary>
-    public bool CodeOpens(string code) => store.Instructors.Opens(code);
+    /// <summary>The code would open an instructor's account now. Null when too many codes are being tried from here.</summary>
+    public async Task<bool?> CodeOpensAsync(string code)
+    {
+        if (await guards.Doors.TryCodeAsync() is not { } tried) return null;
+        if (!store.Instructors.Opens(code)) return false;
+        tried.WasRight();
+        return true;
+    }
 
-    /// <summary>What keeps someone from joining, in the order of the form; nothing is written.</summary>
-    public ImmutableArray<JoinProblem> WhatKeepsOut(string code, string? name) => store.Accounts.WhatKeepsOut(code, name);
+    /// <summary>What keeps someone from joining, in the order of the form; nothing is written. Null when too many codes are being tried from here.</summary>
+    public async Task<ImmutableArray<JoinProblem>?> WhatKeepsOutAsync(string code, string? name)
+    {
+        if (await guards.Doors.TryCodeAsync() is not { } tried) return null;
+        ImmutableArray<JoinProblem> problems = store.Accounts.WhatKeepsOut(code, name);
+        if (!problems.Contains(JoinProblem.NoSuchClass)) tried.WasRight();
+        return problems;
+    }
+
+    /// <summary>As <see cref="Matches"/>, for somebody who is signed in and changes the passphrase. Null when too many are being tried.</summary>
+    public async Task<bool?> MatchesOwnAsync(Person person, string passphrase)
+    {
+        if (await guards.Doors.TryOwnAsync(person.Id) is not { } tried) return null;
+        if (!Matches(person, passphrase)) return false;
+        tried.WasRight();
+        return true;
+    }
 
     /// <summary>What is wrong with a passphrase someone chooses; null when it will do.</summary>
     public static string? TooShort(string? passphrase, int fewest) => (passphrase ?? "").Length switch
@@ -155,15 +180,19 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         };
     }
 
-    private Task KeepSignedInAsync(Person person) => Http.SignInAsync(
-        new ClaimsPrincipal(new ClaimsIdentity(
-            [
-                new Claim(ClaimTypes.NameIdentifier, person.Id),
-                new Claim(ClaimTypes.Role, person.Role.ToString()),
-                new Claim(StampClaim, person.Stamp),
-                new Claim(VisitClaim, LeftVisits.NewVisit()),
-            ],
-            CookieAuthenticationDefaults.AuthenticationScheme)));
+    private Task KeepSignedInAsync(Person person)
+    {
+        guards.Devices.Remember(Http, person.Id);
+        return Http.SignInAsync(
+            new ClaimsPrincipal(new ClaimsIdentity(
+                [
+                    new Claim(ClaimTypes.NameIdentifier, person.Id),
+                    new Claim(ClaimTypes.Role, person.Role.ToString()),
+                    new Claim(StampClaim, person.Stamp),
+                    new Claim(VisitClaim, LeftVisits.NewVisit()),
+                ],
+                CookieAuthenticationDefaults.AuthenticationScheme)));
+    }
 
     // A new passphrase, another role, or a person removed, ends every sign-in made before; signing out ends its own, copies and all.
     private static async Task RefuseOldStampsAsync(CookieValidatePrincipalContext context)

@@ -21,12 +21,15 @@ internal static class Plates
         ["keel height"] = Curves.KeelHeightAgainstSpeed,
         ["righting"] = Curves.Righting,
         ["depth"] = Curves.DepthInPause,
+        ["film"] = FlyDrawing.Film,
+        ["retrieve"] = Curves.Retrieve,
         ["lean"] = Curves.LeanHistogram,
         ["ledger"] = Curves.Ledger,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Views of one attitude: a tenth of the full report draws them.</summary>
-    private static readonly FrozenSet<string> OfOneAttitude = FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang");
+    private static readonly FrozenSet<string> OfOneAttitude =
+        FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang", "film", "retrieve");
 
     public static bool NeedsAttitudeOnly(string view) => OfOneAttitude.Contains(view);
 

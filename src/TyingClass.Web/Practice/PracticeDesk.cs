@@ -92,9 +92,9 @@ public sealed class PracticeDesk(PracticeSets all, PracticeStore store, Visitor 
         {
             GoesOnFresh = false,
             Attempts = () => visitor.Person is { } person ? [.. store.Of(person.Id, problem.Id).Select(a => a.Attempt)] : [],
-            Keep = (text, grade) => store.Add(
+            Keep = (text, grade, form) => store.Add(
                 visitor.PersonOrNewGuest().Id, new PracticeProblem(problem.Id, set.Concept, key.Seed, key.LevelHundredths, problem.RecipeText ?? ""), text,
-                grade),
+                grade, form),
         };
     }
 

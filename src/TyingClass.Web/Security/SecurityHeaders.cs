@@ -45,5 +45,5 @@ public sealed class SecurityHeaders(RequestDelegate next)
     }
 
     // Names, codes and people's work: Back after a sign-out on a shared machine must not bring them up again.
-    private static bool IsPrivate(PathString path) => path.StartsWithSegments("/class") || path.StartsWithSegments("/account");
+    internal static bool IsPrivate(PathString path) => path.StartsWithSegments("/class") || path.StartsWithSegments("/account");
 }

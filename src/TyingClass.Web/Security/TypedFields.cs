@@ -17,7 +17,7 @@ public sealed record TypedField(string Label, string Text)
 public static class TypedFields
 {
     // Buttons, and what a form keeps for itself.
-    private static readonly string[] OwnFields = ["do", "handler", "id", "step", "question", "ticket", "next", "show", "shown", "move", "with-code"];
+    private static readonly string[] OwnFields = ["do", "handler", "id", "step", "question", "ticket", "next", "show", "shown", "move", "with-code", "form-id"];
 
     // What opens an account stays off every page it was not typed on.
     private static readonly string[] Secrets = ["pass", "current", "chosen", "code"];

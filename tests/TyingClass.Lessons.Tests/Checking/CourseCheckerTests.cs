@@ -54,6 +54,34 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.Contains("which lesson 2 brings in", error.Text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "01-first.md", "evening 1, which evenings.yaml does not plan")]
+    [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "evenings.yaml", "No lesson is read for evening 2")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    watch four: x\n", "evenings.yaml", "Did you mean “watch for”?")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n", "evenings.yaml", "“plan” is missing")]
+    public void Check_EveningsThatDoNotFitTheLessons_AreErrorsWithTheirPlace(string plans, string file, string text)
+    {
+        _folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Question("first-01",
+            "Which way up does it ride?"));
+        _folder.Write("evenings.yaml", plans);
+
+        Assert.Contains(CourseChecker.Check(_folder.Path).Errors, e => e.File == file && e.Text.Contains(text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("", true)]
+    [InlineData("    in the room: [first-01]\n", false)]
+    public void Check_MoreThanAnHourAtHome_IsRefusedUnlessWorkedInTheRoom(string inTheRoom, bool refused)
+    {
+        // 14 200 words are 59.7 minutes at 238 words a minute; a prediction is one and a half more.
+        _folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Words(14_200) + "\n"
+            + Question("first-01", "Up?"));
+        _folder.Write("evenings.yaml", "evenings:\n  - evening: 1\n    title: T\n    plan: P\n" + inTheRoom);
+
+        Assert.Equal(refused, CourseChecker.Check(_folder.Path).Errors.Any(e => e.Text.Contains("61 minutes at home, more than 60", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Check_NineQuestionsWithOneAnswer_AreRefusedAsUnbalanced()
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using Xunit;
@@ -105,7 +106,7 @@ public sealed class AccountStoreTests : IDisposable
         Person[] added = [.. Accounts.AddAll(_room.Id, [new NewPerson("Otter", Role.Student, "h"), new NewPerson("Wren", Role.Student, "h")]).Added];
         _temp.Clock.Advance(TimeSpan.FromMinutes(1));
         Accounts.Touch(added[0].Id);
-        Person[] handed = [.. Accounts.HandAgain(_room.Id, added.ToDictionary(p => p.Id, _ => "new"))];
+        Person[] handed = [.. Accounts.HandAgain(_room.Id, added.ToDictionary(p => p.Id, _ => "new"), Sheet)];
         Assert.Equal(["Wren"], handed.Select(p => p.Name));
         Assert.Equal(("h", "new"), (Accounts.FindByName("Otter")!.PassphraseHash, Accounts.FindByName("Wren")!.PassphraseHash));
     }
@@ -162,4 +163,23 @@ public sealed class AccountStoreTests : IDisposable
     }
 
     public void Dispose() => _temp.Dispose();
+
+    [Fact]
+    public void AddAll_WithSlips_KeepsBothOrNeither()
+    {
+        SealedSlips slips = Sheet([]);
+        Accounts.AddAll(_room.Id, [new NewPerson("Siskin", Role.Student, "h")], _ => slips);
+        _temp.Reopen();
+        Assert.Equal(slips, _temp.Store.Slips.Find(slips.Ticket));
+        Assert.Equal(slips, _temp.Store.Slips.LatestOf("teacher"));
+
+        Assert.Throws<InvalidOperationException>(
+            () => Accounts.AddAll(_room.Id, [new NewPerson("Redwing", Role.Student, "h")], _ => throw new InvalidOperationException("the lamp went out")));
+        Assert.Null(Accounts.FindByName("Redwing"));
+        _temp.Clock.Advance(TimeSpan.FromHours(1));
+        Assert.Null(_temp.Store.Slips.Find(slips.Ticket));
+    }
+
+    private SealedSlips Sheet(ImmutableArray<Person> people) =>
+        new($"ticket-{people.Length}", "teacher", _temp.Clock.GetUtcNow().AddMinutes(30), "sealed");
 }

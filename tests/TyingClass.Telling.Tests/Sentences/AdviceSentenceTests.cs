@@ -37,6 +37,12 @@ public sealed class AdviceSentenceTests
             new AdvisedPlace("wing", 1.5e-3, Back: true, 6.5e-3), "tie the wing 1.5 mm further back, at 6.5 mm",
             "tie the wing 0.059 in further back, at 0.256 in"
         },
+        { new AdvisedRetrieve("count down", "8 s", "5 s"), "count down 8 s instead of 5 s", "count down 8 s instead of 5 s" },
+        {
+            new AdvisedRetrieve("retrieve", "strip 10 cm in 0.3 s", "strip 25.4 cm in 0.3 s"),
+            "retrieve it otherwise: “strip 10 cm in 0.3 s” instead of “strip 25.4 cm in 0.3 s”",
+            "retrieve it otherwise: “strip 3.94 in in 0.3 s” instead of “strip 10 in in 0.3 s”"
+        },
         { new AdvisedSide("wing", Side.Under), "tie the wing under the shank, on the point side", "tie the wing under the shank, on the point side" },
     };
 

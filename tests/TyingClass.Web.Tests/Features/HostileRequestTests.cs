@@ -62,6 +62,21 @@ public sealed class HostileRequestTests : IDisposable
         Assert.True((int)after.Status < 500, $"{field}: {after.Status}");
     }
 
+    [Theory]
+    [InlineData("a["), InlineData("[a"), InlineData("r:hook.["), InlineData("a[0"), InlineData("]")]
+    public async Task Post_FieldWithOneBracket_IsNoErrorOfTheServer(string field)
+    {
+        Browser browser = _room.NewBrowser();
+        foreach (string address in (string[])["/preferences", "/exercises/first-01"])
+        {
+            IHtmlFormElement form = (await browser.OpenAsync(address)).All("form").OfType<IHtmlFormElement>().Last(f => f.Method == "post");
+            Sheet after = await browser.PostAsync(address, [.. Browser.FieldsOf(form), new(field, "1")]);
+            Assert.True((int)after.Status < 500, $"{address} {field}: {after.Status}");
+            using HttpResponseMessage asked = await browser.Client.GetAsync(new Uri($"{address}?{field}=1", UriKind.Relative), Stop);
+            Assert.True((int)asked.StatusCode < 500, $"{address}?{field}: {asked.StatusCode}");
+        }
+    }
+
     [Fact]
     public async Task Post_HandlerThatIsNone_IsNoSuchPage()
     {

@@ -131,14 +131,59 @@ public sealed class JoinTests : IDisposable
     }
 
     [Fact]
-    public async Task SignIn_ManyTriesAtOneName_IsSlowedDownForThatNameOnly()
+    public async Task SignIn_ManyTriesAtOneName_IsSlowedDownForThatNameOnlyAndTheRightPassphraseStillOpens()
     {
         await _room.NewInstructorAsync();
         await _room.NewStudentAsync("Wren");
         SignInPage door = await SignInPage.OpenAsync(_room.NewBrowser());
-        for (int i = 0; i < Security.AccountLimit.Tries; i++) door = await door.EnterAsync("guess", "wren");
-        Assert.Contains("Too many tries with this name", (await door.EnterAsync(TwoClasses.Passphrase, "Wren")).Errors, StringComparison.Ordinal);
+        for (int i = 0; i < Security.Doors.FreeTries; i++) door = await door.EnterAsync("guess", "wren");
+
+        Task<SignInPage> right = door.EnterAsync(TwoClasses.Passphrase, "Wren");
         Assert.Equal("/class", (await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(TwoClasses.Passphrase)).Sheet.Address);
+        Assert.False(right.IsCompleted);
+        while (!right.IsCompleted)
+        {
+            _room.Clock.Advance(TimeSpan.FromSeconds(1));
+            await Task.Delay(10, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Empty((await right).Errors);
+    }
+
+    [Fact]
+    public async Task SignIn_BrowserThatOpenedTheAccountBefore_IsNotSlowedDownByOthersTries()
+    {
+        await _room.NewInstructorAsync();
+        Browser known = _room.NewBrowser();
+        await _room.NewStudentAsync("Wren", known);
+        await (await known.OpenAsync("/sign-out")).PressAsync("Sign out");
+        SignInPage stranger = await SignInPage.OpenAsync(_room.NewBrowser());
+        for (int i = 0; i < Security.Doors.FreeTries; i++) stranger = await stranger.EnterAsync("guess", "Wren");
+
+        // No second of the clock goes by: it would wait for ever.
+        Assert.Empty((await (await SignInPage.OpenAsync(known)).EnterAsync(TwoClasses.Passphrase, "Wren")).Errors);
+    }
+
+    [Fact]
+    public async Task Join_WholeRoomFromOneAddress_LosesNobodyAndNothing()
+    {
+        await _room.NewInstructorAsync();
+        for (int phone = 0; phone < 45; phone++) await _room.NewStudentAsync($"Phone {phone}");
+        Assert.Equal(45, _room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id).Length);
+    }
+
+    [Theory]
+    [InlineData("Wr\u0435n")]
+    [InlineData("W\u200Bren")]
+    [InlineData("\u202EWren")]
+    [InlineData("\uFF37ren")]
+    [InlineData("Wren\u3164")]
+    public async Task Join_NameThatLooksLikeAnothers_IsTaken(string name)
+    {
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        JoinPage second = await (await JoinPage.OpenAsync(_room.NewBrowser())).JoinAsync(_room.Store.Classes.All()[0].Code, name);
+        Assert.Contains("already has that name", second.Errors, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,7 +49,7 @@ internal static class BoxCheck
         {
             BoxEntry entry = box[b];
             if (entry.Part != kind) continue;
-            AllowedChange? broken = entry.Rules.FirstOrDefault(r => !ValueRule.Allows(r, r.Path, draft.Get($"parts[{index}].{r.Path}")));
+            AllowedChange? broken = entry.Rules.FirstOrDefault(r => !ValueRule.Allows(r, r.Path, Value(r.Path)));
             string slot = $"{b}";
             int count = used.GetValueOrDefault(slot);
             if (broken is null && (entry.AtMost is not { } most || count < most))
@@ -66,5 +66,9 @@ internal static class BoxCheck
         }
 
         return complaint ?? ($"parts[{index}].part", $"There is no {kind} in the parts box. {Contents(box)}");
+
+        // What is left open is what is usual, and the form says so.
+        string? Value(string key) => draft.Get($"parts[{index}].{key}")
+            ?? (key == "material" && draft.Get($"parts[{index}].density") is null ? KindsOfPart.Find(kind)?.UsualMaterial : null);
     }
 }

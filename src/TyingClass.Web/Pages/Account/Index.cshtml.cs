@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Authorization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using Microsoft.AspNetCore.RateLimiting;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Identity;
@@ -10,7 +9,6 @@ using TyingClass.Web.Security;
 namespace TyingClass.Web.Pages.Account;
 
 [Authorize(ClassPolicies.Student)]
-[EnableRateLimiting(SignInLimit.Policy)]
 public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAccess access, GuestStores guests, AccountStore accounts) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "name")]
@@ -75,7 +73,7 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     private async Task<IActionResult> ChangeAsync()
     {
         Name = Me.Name;
-        if (!account.Matches(Me, Current ?? "")) ModelState.AddModelError("current", "That is not the passphrase you have now.");
+        if (await account.MatchesOwnAsync(Me, Current ?? "") is not true) ModelState.AddModelError("current", "That is not the passphrase you have now.");
         if (AccountSignIn.TooShort(Chosen, FewestSigns) is { } tooShort) ModelState.AddModelError("chosen", tooShort);
         if (!ModelState.IsValid) return Refuse();
         await account.ChangePassphraseAsync(Me, Chosen!);

@@ -1,6 +1,5 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using Microsoft.AspNetCore.RateLimiting;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
@@ -8,7 +7,6 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.SignIn;
 
-[EnableRateLimiting(SignInLimit.Policy)]
 public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptStore store) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "code", SupportsGet = true)]
@@ -39,7 +37,11 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
     {
         if (visitor.HasAccount) return LocalRedirect("/join");
         if (ShownField.WasAsked(Request)) return Page();
-        foreach (JoinProblem problem in account.WhatKeepsOut(Code ?? "", Name)) Explain(problem);
+        if (await account.WhatKeepsOutAsync(Code ?? "", Name) is { } problems)
+            foreach (JoinProblem problem in problems) Explain(problem);
+        else
+            ModelState.AddModelError(
+                "code", "Many wrong codes are being tried from this network just now. Wait a moment and send it again: all you typed still stands here.");
         if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
         if (ModelState.IsValid)
         {

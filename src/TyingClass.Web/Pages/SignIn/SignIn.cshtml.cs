@@ -1,12 +1,10 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using Microsoft.AspNetCore.RateLimiting;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.SignIn;
 
-[EnableRateLimiting(SignInLimit.Policy)]
 public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
 {
     private const string WrongCode =
@@ -82,7 +80,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     private async Task<string?> ClaimAsync()
     {
         if (string.IsNullOrWhiteSpace(Code)) ModelState.AddModelError("code", "Type the one-time code: three groups of four letters and digits.");
-        else if (!account.CodeOpens(Code)) ModelState.AddModelError("code", WrongCode);
+        else if (await account.CodeOpensAsync(Code) is not true) ModelState.AddModelError("code", WrongCode);
         if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestInstructorSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
         if (!ModelState.IsValid) return null;
         if (await account.ClaimAsync(Code!, Name, ClassName, Passphrase!)) return "/welcome?claimed=true";
@@ -104,7 +102,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
                 Next = null;
                 return "/account?choose=true#current";
             case EnterOutcome.TooManyTries:
-                ModelState.AddModelError("name", $"Too many tries with this name. Wait {AccountLimit.Minutes} minutes, then try again.");
+                ModelState.AddModelError("name", "Many tries with this name are waiting already. Wait a moment, then send it again.");
                 return null;
             default:
                 ModelState.AddModelError("passphrase",

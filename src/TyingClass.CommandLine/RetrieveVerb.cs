@@ -1,0 +1,67 @@
+using System.CommandLine;
+using TyingClass.Balance.Retrieving;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
+using TyingClass.Telling.Reports;
+using TyingClass.Telling.Sentences;
+
+namespace TyingClass.CommandLine;
+
+/// <summary>retrieve FILE [--json]: the fly stripped and let fall.</summary>
+internal static class RetrieveVerb
+{
+    private const UnitSystem Reader = UnitSystem.Metric;
+    private const double RowS = 0.5;
+
+    public static Command Command()
+    {
+        Argument<FileInfo> file = new("FILE") { Description = "A recipe, *.fly.yaml. What its fishing does not say of the retrieve is assumed." };
+        Option<bool> json = new("--json") { Description = "Print one JSON object, the whole path with it, instead of text." };
+        Command command = new("retrieve", "How deep a retrieve fishes, how far a strip lifts the fly, where its nose points in the pause.") { file, json };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(json), Console.Out, Console.Error));
+        return command;
+    }
+
+    public static int Run(FileInfo file, bool json, TextWriter output, TextWriter errors)
+    {
+        if (!RecipeFile.TryRead(file, errors, out Recipe? recipe)) return ExitCodes.InputError;
+        SolvedFly fly = SolvedFly.Solve(recipe, Balance.Reports.ReportOptions.AttitudeOnly);
+        if (json)
+        {
+            output.WriteLine(RetrieveJson.Write(fly));
+        }
+        else
+        {
+            WriteText(fly, output);
+        }
+
+        return fly.Retrieve.HasFigures ? ExitCodes.AllIsWell : ExitCodes.FallsShort;
+    }
+
+    private static void WriteText(SolvedFly fly, TextWriter output)
+    {
+        RetrieveReport r = fly.Retrieve;
+        output.WriteLine(fly.Recipe.Name);
+        foreach (string sentence in RetrieveSentence.Of(r, Reader)) output.WriteLine(sentence);
+        if (r.HasFigures)
+        {
+            if (RetrieveSentence.Doubt(fly.RetrieveDoubt, Reader) is { } doubt) output.WriteLine(doubt);
+            output.WriteLine();
+            output.WriteLine($"{"time",8}{"nearer",9}{"depth",9}{"pitch",8}{"lean",7}{"pull",10}");
+            int every = Math.Max(1, (int)Math.Round(RowS / (r.Path[1].TimeS - r.Path[0].TimeS)));
+            foreach (RetrievePoint p in r.Path.Where((_, i) => i % every == 0))
+            {
+                string time = Magnitudes.PointDownTime.Say(p.TimeS, Reader), near = Magnitudes.Depth.Say(p.AlongM, Reader);
+                string depth = Magnitudes.Depth.Say(p.DepthM, Reader), pull = p.IsSlack ? "slack" : Magnitudes.Tension.Say(Si.MN(p.TensionMN), Reader);
+                output.WriteLine($"{time,8}{near,9}{depth,9}{FlyWords.Degrees(p.PitchDeg),8}{FlyWords.Degrees(p.LeanDeg),7}{pull,10}");
+            }
+        }
+
+        output.WriteLine();
+        string assumed = string.Join(", ", RetrieveBuilder.Assumed(fly.Recipe.Fishing.Retrieve));
+        output.WriteLine(assumed.Length == 0 ? "Everything is as the recipe says." : $"Assumed, because the recipe does not say: {assumed}.");
+    }
+}

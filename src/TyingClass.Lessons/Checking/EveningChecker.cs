@@ -1,0 +1,41 @@
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+
+namespace TyingClass.Lessons.Checking;
+
+/// <summary>Whether evenings.yaml and the lessons agree, and nobody has more homework than an hour before any evening.</summary>
+internal static class EveningChecker
+{
+    private const double MostMinutes = 60;
+
+    public static IEnumerable<AuthorError> Check(Course course)
+    {
+        if (course.Evenings.IsEmpty) yield break;
+        foreach (IGrouping<int, Lesson> evening in course.Lessons.Where(l => l.Evening is not null).GroupBy(l => l.Evening!.Value))
+        {
+            if (course.Evenings.FirstOrDefault(e => e.Number == evening.Key) is not { } plan)
+            {
+                yield return new AuthorError(evening.First().File, 1, 1,
+                    $"It is read for evening {evening.Key}, which {EveningsReader.FileName} does not plan. "
+                    + $"Add “evening: {evening.Key}” there.");
+                continue;
+            }
+
+            double minutes = plan.HomeworkMinutes(evening);
+            if (minutes > MostMinutes)
+                yield return new AuthorError(EveningsReader.FileName, plan.Line, 1,
+                    $"Evening {plan.Number} asks for {Math.Round(minutes)} minutes at home, more than {MostMinutes}. "
+                    + "Name exercises under “in the room”, or move a lesson to another evening.");
+        }
+
+        foreach (CourseEvening plan in course.Evenings)
+        {
+            Exercise[] those = [.. course.Lessons.Where(l => l.Evening == plan.Number).SelectMany(l => l.Exercises)];
+            if (those.Length == 0)
+                yield return new AuthorError(EveningsReader.FileName, plan.Line, 1,
+                    $"No lesson is read for evening {plan.Number}. Give one “evening: {plan.Number}”, or take the plan out.");
+            foreach (string id in plan.InTheRoom.Where(id => those.Length > 0 && those.All(e => e.Id != id)))
+                yield return new AuthorError(EveningsReader.FileName, plan.Line, 1, $"No lesson of evening {plan.Number} has an exercise “{id}”.");
+        }
+    }
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
+
+namespace TyingClass.Lessons.Courses;
+
+/// <summary>How the course means one evening to be spent. The instructor may write a plan of his own over it.</summary>
+/// <param name="Plan">Markdown: what comes when.</param>
+/// <param name="Demonstrations">Markdown.</param>
+/// <param name="WatchFor">What students get wrong that evening, plain text.</param>
+/// <param name="Home">What is left for home, plain text.</param>
+/// <param name="Besides">What to bring that no recipe lists.</param>
+/// <param name="InTheRoom">Ids of exercises that are worked together that evening, and so are no homework.</param>
+/// <param name="Line">Where the file lists it.</param>
+public sealed record CourseEvening(
+    int Number, string Title, string Plan, string Demonstrations, string WatchFor, string Home, ImmutableArray<string> Besides,
+        ImmutableArray<string> InTheRoom, int Line)
+{
+    /// <summary>Minutes of reading and exercises at home, of an evening's lessons.</summary>
+    public double HomeworkMinutes(IEnumerable<Lesson> lessons)
+    {
+        ArgumentNullException.ThrowIfNull(lessons);
+        return lessons.Sum(l => Checking.ReadingTime.ReadingMinutes(l) + l.Exercises.Where(IsHomework).Sum(e => e.Kind.Minutes));
+    }
+
+    private bool IsHomework(Exercise exercise) => !exercise.Kind.IsAtTheBench && !InTheRoom.Contains(exercise.Id);
+}
