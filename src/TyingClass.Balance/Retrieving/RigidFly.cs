@@ -107,8 +107,8 @@ internal sealed class RigidFly
     }
 
     /// <summary>
-    /// A cinched leader under a pull turns the fly as the towed one's, slack as the sinking one's. They change over, smoothly, where the pull is as great as the
-    /// water's hold on the stretch that is bent. Estimate: the ends are exact, the way between them is not.
+    /// A cinched leader under a pull turns the fly as the towed one's, slack as the sinking one's. They change over, smoothly, where the pull is as great as
+    /// the water's hold on the stretch that is bent. Estimate: the ends are exact, the way between them is not.
     /// </summary>
     private Vector3D KnotMoment(Vector3D pullN, Vector3D flowMS)
     {
