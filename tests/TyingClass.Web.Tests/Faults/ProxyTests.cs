@@ -18,7 +18,7 @@ public sealed class ProxyTests : IDisposable
     public async Task Request_SaidToBeOverHttps_IsBelievedOfAKnownProxyOnly(string? proxy, bool believed)
     {
         using ServerProcess server = await ServerProcess.StartAsync(_folder.FullName, proxy is null ? [] : ["--proxy", proxy]);
-        using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/sign-in", UriKind.Relative));
+        using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/join", UriKind.Relative));
         request.Headers.Add("X-Forwarded-Proto", "https");
         request.Headers.Add("X-Forwarded-For", "192.0.2.7");
         HttpClient client = server.NewBrowser(new CookieContainer()).Client;
