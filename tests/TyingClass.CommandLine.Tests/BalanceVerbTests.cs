@@ -61,7 +61,8 @@ public sealed class BalanceVerbTests : IDisposable
         using JsonDocument report = JsonDocument.Parse(CommandRun.Of(_folder, "balance", Write(Rides), "--json").Output);
         JsonElement doubt = report.RootElement.GetProperty("doubt");
 
-        Assert.Equal(200, doubt.GetProperty("draws").GetInt32());
+        // Of 200, those that could be worked out; intervals are told from nine in ten on.
+        Assert.InRange(doubt.GetProperty("draws").GetInt32(), 180, 200);
         Assert.InRange(doubt.GetProperty("sameVerdict").GetDouble(), 0, 1);
         foreach ((string name, double figure) in new[]
         {

@@ -22,7 +22,7 @@ public sealed class InstructorTests : IDisposable
     }
 
     [Fact]
-    public async Task SignIn_CodeThenPassphrase_OpensTheRegister()
+    public async Task SignIn_CodeThenPassphrase_OpensTheBrief()
     {
         Browser first = await _room.NewInstructorAsync(Passphrase);
         Assert.Equal(HttpStatusCode.OK, (await first.OpenAsync("/class")).Status);
@@ -32,7 +32,7 @@ public sealed class InstructorTests : IDisposable
         SignInPage wrong = await door.EnterAsync("not the passphrase");
         Assert.Equal(HttpStatusCode.UnprocessableEntity, wrong.Sheet.Status);
         Assert.NotEmpty(wrong.Errors);
-        Assert.Equal("Register", (await wrong.EnterAsync(Passphrase)).Sheet.Heading);
+        Assert.Equal("Brief", (await wrong.EnterAsync(Passphrase)).Sheet.Heading);
     }
 
     [Fact]
