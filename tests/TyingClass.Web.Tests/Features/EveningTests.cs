@@ -100,13 +100,13 @@ public sealed class EveningTests : IDisposable
     }
 
     [Fact]
-    public async Task Wall_BeforeTheAnswer_ShowsNoDrawingOfTheFlyInQuestion()
+    public async Task Wall_BeforeTheAnswer_ShowsTheFlyInQuestionInTheViseOnly()
     {
         Browser instructor = await _room.NewInstructorAsync();
         Sheet step = await instructor.OpenAsync("/class/evenings/1/wall/1");
         while (step.Heading != "Before the eyes are moved") step = await instructor.OpenAsync(step.Find("a[rel=next]").GetAttribute("href")!);
         Assert.True(step.Has(".card"));
-        Assert.False(step.Has(".plate"));
+        Assert.Equal(step.All(".at-the-vise .plate"), step.All(".plate"));
     }
 
     [Fact]
@@ -115,7 +115,8 @@ public sealed class EveningTests : IDisposable
         Sheet handout = await (await _room.NewInstructorAsync()).OpenAsync("/class/evenings/1/handout");
         Assert.Contains("Before the eyes are moved", handout.Text(), StringComparison.Ordinal);
         Assert.True(handout.All(".boxes li").Count() >= 4);
-        Assert.False(handout.Has(".plate"));
+        Assert.NotEmpty(handout.All(".at-the-vise .plate"));
+        Assert.Equal(handout.All(".at-the-vise .plate"), handout.All(".plate"));
     }
 
     public void Dispose() => _room.Dispose();

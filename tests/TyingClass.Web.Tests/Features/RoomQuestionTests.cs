@@ -27,7 +27,7 @@ public sealed class RoomQuestionTests : IDisposable
         Sheet changed = await Say(heron, "point up");
         Assert.Contains("You said “point up”. All 3 have answered.", changed.Text(), StringComparison.Ordinal);
         Assert.DoesNotContain("The engine says", changed.Text(), StringComparison.Ordinal);
-        Assert.False(changed.Has(".plate"));
+        Assert.Equal(changed.All(".at-the-vise .plate"), changed.All(".plate"));
         await Say(heron, "point down");
         wall = await instructor.OpenAsync("/class/tonight/wall");
         Assert.False(wall.Has(".tally"));
