@@ -125,7 +125,8 @@ public sealed class ComposeTests : IDisposable
         Assert.True(sent.Sheet.Has("figure.plate svg"));
         Assert.Empty(sent.Sheet.All("script:not([src^='/js/']), img, b, [onerror]"));
         string id = _room.Store.Accounts.FindByName(name)!.Id;
-        foreach (string address in new[] { "/class/register", "/class/people", $"/class/students/{id}", $"/class/students/{id}/{Id}", $"/class/exercises/{Id}" })
+        string[] pages = ["/class/register", "/class/people", $"/class/students/{id}", $"/class/students/{id}/{Id}", $"/class/exercises/{Id}"];
+        foreach (string address in pages)
         {
             Sheet sheet = await instructor.OpenAsync(address);
             Assert.Contains(name, sheet.Document.Body!.TextContent, StringComparison.Ordinal);
