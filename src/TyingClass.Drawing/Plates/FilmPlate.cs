@@ -70,6 +70,8 @@ internal sealed class FilmPlate : Plate
         canvas.Close();
     }
 
+    private Point TimeAbove => new(0, -0.32 * _lengthMm - 0.2 * LetterMm);
+
     private static RetrievePoint[] Shown(RetrieveReport report)
     {
         if (!report.HasFigures) return [];
@@ -128,10 +130,24 @@ internal sealed class FilmPlate : Plate
                 ("y1", SvgCanvas.N(y)), ("y2", SvgCanvas.N(y)), ("stroke-width", SvgCanvas.Exact((tick == 0 ? 1.6 : 0.6) * PenMm)),
                 ("stroke-opacity", tick == 0 ? "1" : "0.35"));
             string words = tick == 0 ? "surface" : $"{Numbers.Write(tick, Math.Max(scale.Decimals, 1))} {Magnitudes.Depth.Symbol(Options.Units)} deep";
-            Say(canvas, words, new Point(Window.Left + 0.3 * LetterMm, y - 0.25 * LetterMm), "start", "depth");
+            bool right = IsTaken(Window.Left, words, y) && !IsTaken(Window.Right - 0.55 * LetterMm * words.Length, words, y);
+            double x = right ? Window.Right - 0.3 * LetterMm : Window.Left + 0.3 * LetterMm;
+            Say(canvas, words, new Point(x, y - 0.25 * LetterMm), right ? "end" : "start", "depth");
         }
 
         canvas.Close();
+    }
+
+    // Whether the time over a pose or the pose itself stands where these words would.
+    private bool IsTaken(double left, string words, double y)
+    {
+        Box place = new(left, y - 1.4 * LetterMm, left + 0.6 * LetterMm * words.Length, y + 0.2 * LetterMm);
+        return _poses.Any(p =>
+        {
+            Point time = At(p.Point) + TimeAbove;
+            return place.Meets(new Box(time.X - 1.5 * LetterMm, time.Y - LetterMm, time.X + 1.5 * LetterMm, time.Y + 0.3 * LetterMm))
+                || place.Meets(Shift(p.Scene.Frame, At(p.Point)));
+        });
     }
 
     private void DrawPath(Ink ink)
@@ -152,7 +168,7 @@ internal sealed class FilmPlate : Plate
         scene.Draw(ink);
         canvas.Close();
         string time = Magnitudes.PointDownTime.Say(point.TimeS - _round[0].TimeS, Options.Units);
-        Say(canvas, time, at + new Point(0, -0.32 * _lengthMm - 0.2 * LetterMm), "middle", "time");
+        Say(canvas, time, at + TimeAbove, "middle", "time");
         canvas.Close();
     }
 
