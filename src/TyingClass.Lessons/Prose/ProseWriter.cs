@@ -29,6 +29,8 @@ internal static partial class ProseWriter
         foreach (Block block in blocks) renderer.Render(block);
         // A wide table scrolls within its frame, which the keyboard must be able to reach; added after cleaning, which would take it out.
         return FigureAndUnit().Replace(SafeHtml.Clean(text.ToString()).Trim(), "\u00A0")
+            // A heading without words is none: it is read aloud as one.
+            .Replace("<th></th>", "<td></td>", StringComparison.Ordinal)
             .Replace("<table>", "<div class=\"table-frame\" role=\"group\" aria-label=\"Table\" tabindex=\"0\"><table>", StringComparison.Ordinal)
             .Replace("</table>", "</table></div>", StringComparison.Ordinal)
             // The page's security policy knows no style attributes; Markdig aligns table cells by nothing else.

@@ -22,7 +22,7 @@ public static partial class RecipePaste
         string text = (typed ?? "").ReplaceLineEndings("\n");
         if (BenchAddressIn().Match(text) is { Success: true } bench && Packed.TryUnpack(bench.Groups[1].Value, AnswerLimit.MostBytes, out string? packed))
             return packed;
-        return !RecipeParser.Parse(text).Success && FromCard(text) is { } card && RecipeParser.Parse(card).Success ? card : text;
+        return FromCard(text) is { } card && !RecipeParser.Parse(text).Success && RecipeParser.Parse(card).Success ? card : text;
     }
 
     // The lines of a card as a browser copies them: a name, how it is meant to ride, then each heading with what belongs to it.

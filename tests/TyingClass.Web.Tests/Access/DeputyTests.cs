@@ -125,7 +125,7 @@ public sealed class DeputyTests(DeputyTests.Opened opened) : IClassFixture<Deput
         Browser otter = await _two.AsAsync("Otter");
         Assert.Equal("Register", (await otter.OpenAsync("/class/register")).Heading);
         Sheet cell = await otter.OpenAsync($"/class/students/{_two.Wren.Id}/first-03");
-        await cell.PressAsync("Accept", ("reason", "Seen at the vise."));
+        await cell.PressAsync("Accept", (cell.Find(".judge-box textarea").GetAttribute("name")!, "Seen at the vise."));
         Attempt judged = _two.AttemptOf(_two.Wren, "first-03");
         Assert.Equal(("Otter", true), (judged.Judgments[^1].ByName, judged.Counts));
 
