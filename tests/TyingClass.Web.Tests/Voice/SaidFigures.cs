@@ -21,7 +21,8 @@ internal static partial class SaidFigures
         ("sink rate", new Regex($@"(?:[Ss]ink rate(?: on a slack line)?|[Ss]inks(?: at)?)[:,]? ?{Speed}")),
         ("mass", new Regex($@"(?:Mass, dry|It weighs(?! less)|(?<=\n)mass) ?{Mass}(?! less)")),
         ("hang angle", new Regex($@"(?:Hung dry, shank from plumb|The shank stands|hangs shank) ?{Figure}(?<unit>°)")),
-        ("depth", new Regex($@"(?:Depth after a pause of 5 s|(?<!Counted down for [0-9.]+ s )it is) ?{Figure}[ \u00A0](?<unit>m|ft|mm|in)\b(?: down after 5 s)?")),
+        ("depth", new Regex(
+            $@"(?:Depth after a pause of 5 s|(?<!Counted down for [0-9.]+ s )it is) ?{Figure}[ \u00A0](?<unit>m|ft|mm|in)\b(?: down after 5 s)?")),
         ("rides as intended", new Regex($@"(?:ride as intended|fly\):|as intended) ?{Figure}[ \u00A0](?<unit>%)")),
     ];
 
