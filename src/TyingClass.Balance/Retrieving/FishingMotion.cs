@@ -43,7 +43,7 @@ internal sealed class FishingMotion
     public required Func<double, double> DrawnM { get; init; }
 
     /// <summary>One step; false, and nothing changed, when it was too long for what happened in it.</summary>
-    /// <param name="force">Takes it however coarse it is.</param>
+    /// <param name="force">Takes it however coarse it is, but only where its equations were solved: what they were not is no motion.</param>
     public bool TryStep(double fromS, double stepS, StepTolerance tolerance, bool force)
     {
         int last = _line.Count;
@@ -54,7 +54,7 @@ internal sealed class FishingMotion
 
         Array.Copy(_speedsMS, _baseMS, last + 1);
         SetEnds(fromS + stage, restM, drawn);
-        bool fine = Solve(stage, pose, motion, fresh: true);
+        bool solved = Solve(stage, pose, motion, fresh: true);
         Twist first = (Motion - motion) / stage;
         FlyPose half = new(pose.EyeM + early * Pose.Frame.ToWorld(Motion.Eye), pose.Frame.Turned(early * Motion.Turn));
         Twist halfMotion = motion + early * first;
@@ -66,10 +66,10 @@ internal sealed class FishingMotion
         }
 
         SetEnds(fromS + stepS, restM, drawn);
-        fine &= Solve(stage, half, halfMotion, fresh: false);
+        solved &= Solve(stage, half, halfMotion, fresh: false);
         Twist second = (Motion - halfMotion) / stage, off = stage * (second - first);
-        fine &= stepS * off.Eye.Length < tolerance.PlaceM && stepS * off.Turn.Length < tolerance.TurnRad;
-        if (fine || force)
+        bool fine = stepS * off.Eye.Length < tolerance.PlaceM && stepS * off.Turn.Length < tolerance.TurnRad;
+        if (solved && (fine || force))
         {
             _line.TakeIn();
             _felt += (1 - Math.Exp(-stepS / KnotS)) * (_line.PullN - _felt);

@@ -9,8 +9,9 @@ internal sealed class RetrieveRun
 {
     private const double PointS = 0.05;
     private const int MostPoints = 1200;
-    // Steps divide a point's interval by powers of two, down to this one.
-    private const int FinestLevel = 9;
+    // Steps divide a point's interval by powers of two, down to the first of these for the sake of tolerance, on to the second until their equations are solved.
+    private const int FinestLevel = 9, LastLevel = 15;
+    private const int MostTries = 200_000;
     private const double LongestStripStepS = 0.0125;
 
     private readonly FlyBody _body;
@@ -23,7 +24,7 @@ internal sealed class RetrieveRun
     private readonly double _landingM;
     private readonly RetrieveFineness _fineness;
     private readonly StepTolerance _tolerance;
-    private int _level = 2;
+    private int _level = 2, _tries;
     private double _pullN;
 
     public RetrieveRun(FlyBody body, FishingConditions conditions, RetrievePlan plan, Timeline timeline, RetrieveFineness fineness)
@@ -91,14 +92,15 @@ internal sealed class RetrieveRun
     {
         StopSignal.Heed();
         _fly.Soak(_plan.WettedS + fromS);
-        int finest = FinestLevel, ticks = 1 << finest;
+        const int ticks = 1 << LastLevel;
         _pullN = 0;
         for (int at = 0; at < ticks;)
         {
             double now = fromS + PointIntervalS * at / ticks;
-            while ((at & ((ticks >> _level) - 1)) != 0 || (_level < finest && Longest(now) < PointIntervalS / (1 << _level))) _level++;
+            while ((at & ((ticks >> _level) - 1)) != 0 || (_level < FinestLevel && Longest(now) < PointIntervalS / (1 << _level))) _level++;
             double step = PointIntervalS / (1 << _level);
-            bool force = _level >= finest;
+            bool force = _level >= FinestLevel;
+            if (++_tries > MostTries) return false;
             if (_motion.TryStep(now, step, _tolerance, force))
             {
                 if (!double.IsFinite(_motion.Pose.EyeM.LengthSquared) || _motion.Pose.EyeM.Length > 1e4) return false;
@@ -107,9 +109,9 @@ internal sealed class RetrieveRun
                 at += ticks >> _level;
                 TryCoarser(at, ticks);
             }
-            else
+            else if (++_level > LastLevel)
             {
-                _level++;
+                return false;
             }
         }
 

@@ -33,6 +33,9 @@ internal sealed class RigidFly
     private const double SurfaceM = 0.005;
     private const int BedPoints = 14;
 
+    // Regularization: within this of bent right back, a knot's moment goes to nothing, so that it passes through the turn and does not jump there.
+    private const double PassageRad = 10 * Math.PI / 180;
+
     private readonly FlyBody _body;
     private readonly DragField _drag;
     private readonly Water _water;
@@ -120,8 +123,16 @@ internal sealed class RigidFly
         double held = perLength > 0 ? Math.Cbrt(perLength * perLength * _knotStiffness) : 0;
         if (pull + held == 0) return default;
         double taut = Math.Pow(pull, 4) / (Math.Pow(pull, 4) + Math.Pow(held, 4));
-        Vector3D moment = taut * TowedFly.KnotMoment(pullN, _knotStiffness);
-        return perLength > 0 ? moment + (1 - taut) * SlackLeader.On(flowMS, perLength, _knotStiffness).MomentNM : moment;
+        Vector3D moment = taut * Passing(pullN) * TowedFly.KnotMoment(pullN, _knotStiffness);
+        return perLength > 0 ? moment + (1 - taut) * Passing(flowMS) * SlackLeader.On(flowMS, perLength, _knotStiffness).MomentNM : moment;
+    }
+
+    // 1, but to nothing where the leader is drawn right back along the shank.
+    private static double Passing(Vector3D along)
+    {
+        if (along.X <= 0) return 1;
+        double aside = Math.Sqrt(along.Y * along.Y + along.Z * along.Z), share = Math.Min(1, Math.Atan2(aside, along.X) / PassageRad);
+        return share * share * (3 - 2 * share);
     }
 
     private void AddBed(Bed bed, in FlyPose pose, Twist motion, ref Vector3D force, ref Vector3D moment)

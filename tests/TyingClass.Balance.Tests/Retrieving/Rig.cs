@@ -2,6 +2,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Retrieving;
+using Xunit;
 
 namespace TyingClass.Balance.Tests.Retrieving;
 
@@ -52,8 +53,16 @@ internal static class Rig
         int steps = (int)Math.Round(seconds / stepS);
         for (int i = 0; i < steps; i++)
         {
-            motion.TryStep(i * stepS, stepS, new StepTolerance(1, 1), force: true);
+            Step(i * stepS, stepS, 6);
             after?.Invoke((i + 1) * stepS);
+        }
+
+        void Step(double fromS, double lengthS, int halvings)
+        {
+            if (motion.TryStep(fromS, lengthS, new StepTolerance(1, 1), force: true)) return;
+            Assert.True(halvings > 0, $"no step from {fromS} s could be solved");
+            Step(fromS, lengthS / 2, halvings - 1);
+            Step(fromS + lengthS / 2, lengthS / 2, halvings - 1);
         }
     }
 }
