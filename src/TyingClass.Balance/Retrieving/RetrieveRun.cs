@@ -9,7 +9,7 @@ internal sealed class RetrieveRun
 {
     private const double PointS = 0.05;
     private const int MostPoints = 1200;
-    // Steps divide a point's interval by powers of two, down to the first of these for the sake of tolerance, on to the second until their equations are solved.
+    // Steps divide a point's interval by powers of two, down to the first of these for the sake of tolerance, on to the second until they are solved.
     private const int FinestLevel = 9, LastLevel = 15;
     private const int MostTries = 200_000;
     private const double LongestStripStepS = 0.0125;
