@@ -109,14 +109,22 @@ internal static class BackupFile
         using LiteDatabase db = Database.OpenFile(databasePath, readOnly: true);
         int format = FileFormat.Of(db), damaged = 0;
         SortedDictionary<string, int> counted = new(StringComparer.Ordinal);
-        foreach (string name in db.GetCollectionNames().ToList())
+        try
         {
-            counted[name] = 0;
-            foreach (BsonDocument record in db.GetCollection(name).FindAll())
+            foreach (string name in db.GetCollectionNames().ToList())
             {
-                counted[name]++;
-                if (format >= FileFormat.WithChecksums && !Checksum.TakeOff(name, record)) damaged++;
+                counted[name] = 0;
+                foreach (BsonDocument record in db.GetCollection(name).FindAll())
+                {
+                    counted[name]++;
+                    if (format >= FileFormat.WithChecksums && !Checksum.TakeOff(name, record)) damaged++;
+                }
             }
+        }
+        catch
+        {
+            Dead.Quiet(db);
+            throw;
         }
 
         return new Looked(counted.ToImmutableSortedDictionary(StringComparer.Ordinal), damaged, format);

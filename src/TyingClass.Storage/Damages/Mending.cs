@@ -67,6 +67,7 @@ internal static class Mending
             }
             catch (Exception e) when (e is not (IOException or UnauthorizedAccessException))
             {
+                Dead.Quiet(db);
                 found[name] = [];
             }
         }

@@ -326,6 +326,7 @@ internal sealed class Database : IDisposable
     {
         OpenData? dead = database;
         database = null;
+        if (dead is not null) Dead.Quiet(dead.File);
         try
         {
             dead?.Dispose();

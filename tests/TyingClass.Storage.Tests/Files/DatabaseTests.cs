@@ -56,6 +56,18 @@ public sealed class DatabaseTests : IDisposable
     }
 
     [Fact]
+    public void Dead_InstanceWithATransactionUnderWay_KnowsWhereItIs()
+    {
+        using LiteDatabase file = Database.OpenFile(Path.Combine(_directory.FullName, "other.db"));
+        file.GetCollection("flies").Insert(new BsonDocument { ["name"] = "before" });
+        Assert.Equal(0, Dead.Quiet(file));
+        file.BeginTrans();
+        file.GetCollection("flies").Insert(new BsonDocument { ["name"] = "under way" });
+        Assert.Equal(1, Dead.Quiet(file));
+        file.Commit();
+    }
+
+    [Fact]
     public void Read_Disposed_Throws()
     {
         _database.Dispose();
