@@ -1,4 +1,5 @@
 using System.Collections;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 using LiteDB;
 
@@ -15,6 +16,7 @@ internal static class Dead
 
     /// <summary>To be called before the instance is disposed of.</summary>
     /// <returns>How many were under way; null when the library is built otherwise by now.</returns>
+    [SuppressMessage("Usage", "CA1816", Justification = "The library's own objects are meant: their last step is what throws.")]
     public static int? Quiet(LiteDatabase file)
     {
         object? at = file;
