@@ -40,7 +40,7 @@ internal sealed class FilmPlate : Plate
         foreach (RetrievePoint point in Chosen()) Add(point);
         Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(Shift(p.Scene.Frame.Grown(0.25 * _lengthMm), At(p.Point))));
         if (_poses.Count == 0) content = new Box(0, 0, 100, 20);
-        NaturalWidthMm = 1.24 * Math.Max(content.Width, 0.9 * content.Height);
+        NaturalWidthMm = 1.36 * Math.Max(content.Width, 0.9 * content.Height);
         double width = widthMm ?? NaturalWidthMm, letter = LetterShare * width;
         double left = content.Center.X - width / 2;
         Window = new Box(left, content.Top - 2.2 * letter, left + width, content.Bottom + (2.4 + 1.3 * Caption(width).Count) * letter);
@@ -130,25 +130,29 @@ internal sealed class FilmPlate : Plate
                 ("y1", SvgCanvas.N(y)), ("y2", SvgCanvas.N(y)), ("stroke-width", SvgCanvas.Exact((tick == 0 ? 1.6 : 0.6) * PenMm)),
                 ("stroke-opacity", tick == 0 ? "1" : "0.35"));
             string words = tick == 0 ? "surface" : $"{Numbers.Write(tick, Math.Max(scale.Decimals, 1))} {Magnitudes.Depth.Symbol(Options.Units)} deep";
-            bool right = IsTaken(Window.Left, words, y) && !IsTaken(Window.Right - 0.55 * LetterMm * words.Length, words, y);
-            double x = right ? Window.Right - 0.3 * LetterMm : Window.Left + 0.3 * LetterMm;
-            Say(canvas, words, new Point(x, y - 0.25 * LetterMm), right ? "end" : "start", "depth");
+            // Above its line at the left, or at the right, or below it: where no fly and no time stands.
+            double wide = 0.55 * LetterMm * words.Length, right = Window.Right - 0.3 * LetterMm, left = Window.Left + 0.3 * LetterMm;
+            (double X, double Y, string Anchor)[] places =
+            [
+                (left, y - 0.25 * LetterMm, "start"), (right, y - 0.25 * LetterMm, "end"), (left, y + LetterMm, "start"), (right, y + LetterMm, "end"),
+            ];
+            Box Around((double X, double Y, string Anchor) p)
+            {
+                double from = p.Anchor == "start" ? p.X : p.X - wide;
+                return new Box(from, p.Y - LetterMm, from + wide, p.Y + 0.3 * LetterMm);
+            }
+
+            (double x, double baseline, string anchor) = places.OrderBy(p => (MeetsTime(Around(p)) ? 2 : 0) + (MeetsFly(Around(p)) ? 1 : 0)).First();
+            Say(canvas, words, new Point(x, baseline), anchor, "depth");
         }
 
         canvas.Close();
     }
 
-    // Whether the time over a pose or the pose itself stands where these words would.
-    private bool IsTaken(double left, string words, double y)
-    {
-        Box place = new(left, y - 1.4 * LetterMm, left + 0.6 * LetterMm * words.Length, y + 0.2 * LetterMm);
-        return _poses.Any(p =>
-        {
-            Point time = At(p.Point) + TimeAbove;
-            return place.Meets(new Box(time.X - 1.5 * LetterMm, time.Y - LetterMm, time.X + 1.5 * LetterMm, time.Y + 0.3 * LetterMm))
-                || place.Meets(Shift(p.Scene.Frame, At(p.Point)));
-        });
-    }
+    private bool MeetsTime(Box place) => _poses.Select(p => At(p.Point) + TimeAbove).Any(time =>
+        place.Meets(new Box(time.X - 1.5 * LetterMm, time.Y - LetterMm, time.X + 1.5 * LetterMm, time.Y + 0.3 * LetterMm)));
+
+    private bool MeetsFly(Box place) => _poses.Any(p => place.Meets(Shift(p.Scene.Frame, At(p.Point))));
 
     private void DrawPath(Ink ink)
     {
