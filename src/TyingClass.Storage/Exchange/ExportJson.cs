@@ -46,6 +46,10 @@ public static class ExportJson
         {
             return (null, $"A part of the file is missing: this is not a class export that can be read. {e.Message}");
         }
+        catch (ArgumentException)
+        {
+            return (null, "A number in the file is larger than any number can be (such as 1e999): this is not a class export that can be read.");
+        }
         catch (JsonException e)
         {
             string where = e.LineNumber is { } line ? FormattableString.Invariant($"Line {line + 1}") : "The file";

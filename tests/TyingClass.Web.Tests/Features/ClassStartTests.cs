@@ -52,7 +52,7 @@ public sealed class ClassStartTests : IDisposable
 
         start = await second.OpenAsync("/class/start");
         Assert.Equal(["done", "done", "done", "next", "done"], Words(start));
-        Assert.Equal("Register", (await start.PressAsync("Leave the rest")).Heading);
+        Assert.Equal("Before evening 1", (await start.PressAsync("Leave the rest")).Heading);
         Assert.False((await second.OpenAsync("/class/people/names")).Has(".start-trail"));
     }
 
