@@ -18,7 +18,8 @@ internal static class FileLength
         if (File.Exists(folder.LogPath) && new FileInfo(folder.LogPath).Length > 0) return;
         throw new StorageException(
             $"The data file {folder.DatabasePath} is cut short: {said - there} of its {said} pages of {PageBytes / 1024} KB are missing, and with them what "
-                + $"they held. Nothing was changed. {Loss.WayBack(folder)}") { IsLoss = true };
+                + $"they held. Nothing was changed. {Loss.WayBack(folder)}")
+        { IsLoss = true };
     }
 
     public static bool IsShort(DataFolder folder) => Pages(folder.DatabasePath) is var (there, said) && there < said;

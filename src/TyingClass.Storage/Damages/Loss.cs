@@ -17,7 +17,8 @@ internal static class Loss
             : $"{folder.LogPath} was deleted or emptied while it was needed, or {folder.DatabasePath} is an older one";
         return new StorageException(
             $"{beside.Writes - held.Writes} writes that were acknowledged, the last at {Utc(beside.At)}, are missing{since}: {log}. Nothing was changed. If "
-                + $"the missing file is in the trash of this machine, put it back and start again. {WayBack(folder)}") { IsLoss = true };
+                + $"the missing file is in the trash of this machine, put it back and start again. {WayBack(folder)}")
+        { IsLoss = true };
     }
 
     /// <summary>Keeps what is there beside, and lets the next opening go on with it.</summary>

@@ -38,7 +38,8 @@ public sealed class PatternCards(ReviewStores store, Visitor visitor, ClassAcces
 
     private CardView? Card(Pattern pattern, int revision) => store.Patterns.Revision(pattern.Id, revision) is { } found
         ? new CardView(pattern, revision, sheets.Of(found.RecipeText), threads.NameOf(pattern.OwnerId), SignedOffBy(pattern, revision),
-        pattern.OwnerId == visitor.Person?.Id) { Despite = SignedOff(pattern, revision)?.Despite }
+        pattern.OwnerId == visitor.Person?.Id)
+        { Despite = SignedOff(pattern, revision)?.Despite }
         : null;
 
     private string? SignedOffBy(Pattern pattern, int revision) => SignedOff(pattern, revision)?.DecidedById is { } id ? threads.NameOf(id) : null;
