@@ -185,9 +185,14 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             [var only] => pictures.Asked(asked, only),
             [var first, var second] when asked.Pair == FlyPair.Change =>
                 pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
+            var all when asked.Pair == FlyPair.Order => pictures.Row(asked, [.. all.OrderBy(text => Place(attempt.AnswerText, RecipeCard.Of(text)?.Name ?? ""))]),
             _ => null,
         },
     };
+
+    // Where a line of the answer names it.
+    private static int Place(string answer, string name) =>
+        Array.FindIndex(answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise
