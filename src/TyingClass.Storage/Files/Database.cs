@@ -59,6 +59,9 @@ internal sealed class Database : IDisposable
     /// <summary>What was found damaged, now or earlier.</summary>
     public DamageBook Damage { get; }
 
+    /// <summary>Grows with each write, and with each that was taken back.</summary>
+    public WriteCount Writes { get; } = new();
+
     /// <summary>False while the disk takes nothing and the file is open for reading only. Asking looks for room.</summary>
     public bool TakesWrites
     {
@@ -108,6 +111,10 @@ internal sealed class Database : IDisposable
                 {
                     RollBack(db);
                     throw;
+                }
+                finally
+                {
+                    Writes.Add();
                 }
 
                 FlushLog(db);
@@ -298,6 +305,7 @@ internal sealed class Database : IDisposable
         Discard(ref _open);
         Discard(ref _reading);
         _ledger.Dispose();
+        Writes.Add();
         if (_mended) throw StillBroken(why);
         _mended = true;
         Mending.Run(_folder, Damage, _time.GetUtcNow());
