@@ -1,8 +1,5 @@
 using Microsoft.Playwright;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
-using TyingClass.Storage.Attempts;
-using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using Xunit;
 
@@ -12,8 +9,6 @@ namespace TyingClass.Browser.Tests.Stories;
 [Collection(BrowserCollection.Name)]
 public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
 {
-    private const string Passphrase = "kettle river amber stone";
-
     // Eyes under the shank: it flips.
     private const string Flips = """
         recipe: Story Darter
@@ -33,13 +28,13 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
     public async Task Instructor_AnEvening_FromTheBriefToTheRoomAndBack()
     {
         // Before it: three students hold one wrong vote, and one of them has missed a repair twice.
-        (ClassRoom room, Person[] people) = Class("Bunting", "Brief Wren", "Brief Teal", "Brief Heron");
+        StoryClass story = StoryClass.Make(app, browser, "Bunting", "Brief Wren", "Brief Teal", "Brief Heron");
         Exercise question = app.Course.Exercises.First(e => e.Kind.Word == "predict" && e.WrongAnswers.Any(w => w.FindingNamed == "misreading 1"));
         string wrong = question.WrongAnswers.First(w => w.FindingNamed == "misreading 1").Answer;
-        foreach (Person person in people) Send(person, question, wrong);
+        foreach (Person person in story.Students) story.Miss(person, question, wrong);
         Exercise repair = app.Course.Exercises.First(e => e.Kind.Word == "repair" && e.WrongAnswers.Length > 0);
-        for (int i = 0; i < 2; i++) Send(people[0], repair, repair.WrongAnswers[0].Answer);
-        IPage instructor = await EnterAsync("Bunting"), student = await EnterAsync("Brief Teal", 390);
+        for (int i = 0; i < 2; i++) story.Miss(story.Students[0], repair, repair.WrongAnswers[0].Answer);
+        IPage instructor = await story.EnterAsync("Bunting"), student = await story.EnterAsync("Brief Teal", 390);
 
         // The first page names it, with who and what to show.
         await instructor.GotoAsync("/class");
@@ -86,18 +81,17 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         // Then he sits beside the one who is stuck: the page says where to begin.
         await instructor.Locator(".stuck-group a").GetByText("Brief Wren").First.ClickAsync();
         Assert.Contains(repair.Title, await instructor.Locator(".begin").InnerTextAsync(), StringComparison.Ordinal);
-        Assert.NotEmpty(app.Store.Evenings.OfClass(room.Id).Where(e => e.Demonstrations.Length > 0));
+        Assert.NotEmpty(app.Store.Evenings.OfClass(story.Room.Id).Where(e => e.Demonstrations.Length > 0));
     }
 
     [Fact]
     public async Task Mentor_AnEvening_FromWhatWaitsToTheBook()
     {
-        (ClassRoom room, Person[] people) = Class("Sandpiper", "Table Wren");
-        app.Store.Accounts.Add(room.Id, Role.Mentor, "Table Otter", app.Hash(Passphrase));
-        string pattern = app.Store.Patterns.Create(people[0].Id, "Story Darter", Flips).Id;
-        app.Store.Reviews.Ask(pattern, people[0].Id, room.Id, "Why does it turn over?");
-        Send(people[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the line of pull.");
-        IPage mentor = await EnterAsync("Table Otter"), student = await EnterAsync("Table Wren", 390);
+        StoryClass story = StoryClass.Make(app, browser, "Sandpiper", "Table Wren");
+        story.AddMentor("Table Otter");
+        string pattern = story.Ask(story.Students[0], "Story Darter", Flips, "Why does it turn over?").Pattern.Id;
+        story.Miss(story.Students[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the line of pull.");
+        IPage mentor = await story.EnterAsync("Table Otter"), student = await story.EnterAsync("Table Wren", 390);
 
         // The home page says what waits.
         await mentor.GotoAsync("/");
@@ -135,31 +129,5 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         Assert.Contains("The weight hangs below", await mentor.Locator(".their-answer").InnerTextAsync(), StringComparison.Ordinal);
         await Chromium.PressToAsync(mentor, "a", url => url.Contains("/class/waiting", StringComparison.Ordinal));
         await mentor.GetByText("Nothing waits to be read.").WaitForAsync();
-    }
-
-    private (ClassRoom Room, Person[] People) Class(string instructor, params string[] students)
-    {
-        string hash = app.Hash(Passphrase);
-        Person teacher = app.Store.Instructors.Claim(app.NewInstructorCode(), instructor, hash, $"Class of {instructor}")!;
-        ClassRoom room = app.Store.Classes.OfInstructor(teacher.Id)[0];
-        return (room, [.. students.Select(s => app.Store.Accounts.Add(room.Id, Role.Student, s, hash).Person!)]);
-    }
-
-    private void Send(Person person, Exercise exercise, string answer)
-    {
-        int failed = app.Store.Attempts.StandingOf(person.Id, exercise.Id).Failed;
-        Attempt kept = app.Store.Attempts.Add(person.Id, exercise.Id, answer, Grader.Grade(exercise, answer, failed));
-        Assert.False(kept.Passed);
-    }
-
-    private async Task<IPage> EnterAsync(string name, int width = 1280)
-    {
-        IPage page = await browser.NewVisitorAsync(app.Address, width);
-        await page.GotoAsync("/sign-in?door=open");
-        await page.Locator("#name").FillAsync(name);
-        await page.Locator("#passphrase").FillAsync(Passphrase);
-        await page.Locator("main form button.button").First.ClickAsync();
-        await page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal));
-        return page;
     }
 }
