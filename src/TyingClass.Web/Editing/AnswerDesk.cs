@@ -179,14 +179,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
         { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
         _ when !IsTold(exercise, [attempt]) => null,
-        _ when AskedRecipes.Change(exercise) is { } change => pictures.Asked(asked, change.Before, change.After),
-        _ => AskedRecipes.Of(exercise).ToArray() switch
-        {
-            [var only] => pictures.Asked(asked, only),
-            [var first, var second] when asked.Pair == FlyPair.Change =>
-                pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
-            _ => null,
-        },
+        _ => AskedRecipes.Picture(exercise, asked, pictures),
     };
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>

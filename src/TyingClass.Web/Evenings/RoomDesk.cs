@@ -7,6 +7,7 @@ using TyingClass.Recipes.Text;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.People;
+using TyingClass.Telling.Reasons;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Identity;
@@ -15,7 +16,7 @@ namespace TyingClass.Web.Evenings;
 
 /// <summary>Puts questions to the room of the visitor's class, takes answers and reveals what the engine says.</summary>
 public sealed class RoomDesk(ICourseSource course, RoomQuestionStore roomQuestionStore, AccountStore accountStore, ClassAccess access, Visitor visitor,
-    TimeProvider time)
+    UntilWritten memory, TimeProvider time)
 {
     public ClassRoom? Room => access.Current;
 
@@ -110,9 +111,13 @@ public sealed class RoomDesk(ICourseSource course, RoomQuestionStore roomQuestio
             accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student))
         {
             Prompt = (exercise?.Kind as IPutToRoom)?.RoomPrompt ?? "",
-            Change = exercise is null ? null : AskedRecipes.Change(exercise),
+            Asked = exercise is not null && question.Answer is not null && PictureOf(question, exercise) is { } picture ? (exercise, picture) : null,
         };
     }
+
+    // Every phone looks again and again, and the answer takes a fly or two.
+    private AskedPicture? PictureOf(RoomQuestion question, Exercise exercise) => memory.Get(
+        $"picture of {question.Id}", exercise, () => Tuple.Create((exercise.Kind as IPutToRoom)?.RoomAnswer(exercise)?.Feedback.Picture)).Item1;
 
     private Exercise? ExerciseOf(RoomQuestion question)
     {
