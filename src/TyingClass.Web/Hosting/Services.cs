@@ -51,6 +51,8 @@ internal static class Services
         services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
         services.AddScoped<FlyPictures>();
+        services.AddSingleton<LessonPieces>();
+        services.AddScoped<LessonReaders>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddSingleton<BenchSolver>();
