@@ -62,6 +62,7 @@ internal static class Services
         services.AddScoped<AfterAnswer>();
         services.AddScoped<NewsBoard>();
         services.AddScoped<GuestWords>();
+        services.AddScoped<WhoSees>();
         services.AddSingleton<PracticeDraws>();
         services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
@@ -70,6 +71,7 @@ internal static class Services
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<PulseReader>();
         services.AddScoped<EveningDays>();
+        services.AddSingleton<Demonstrations>();
         services.AddScoped<BriefLines>();
         services.AddScoped<BriefDesk>();
         services.AddScoped<StudentWhys>();
