@@ -4,7 +4,6 @@ using System.Text.Encodings.Web;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Courses;
-using TyingClass.Recipes.Text;
 using TyingClass.Web.Editing;
 
 namespace TyingClass.Web.Pictures;
@@ -20,14 +19,15 @@ public sealed class LessonPieces(IAntiforgery antiforgery, TimeProvider time)
     private const string TokenField = "__RequestVerificationToken";
 
     // Goes with its version of the course.
-    private readonly ConditionalWeakTable<Course, ConcurrentDictionary<PieceKey, Piece>> _pieces = [];
+    private readonly ConditionalWeakTable<Course, ConcurrentDictionary<string, Piece>> _pieces = [];
 
     /// <summary>The piece, made where none is kept.</summary>
+    /// <param name="key">The block, the unit system and the kind of reader: whoever has the same gets the same words.</param>
     /// <param name="make">Lays it out for this request, with this request's token.</param>
-    public async ValueTask<IHtmlContent> Of(Course course, PieceKey key, HttpContext http, Func<Task<IHtmlContent>> make)
+    public async ValueTask<IHtmlContent> Of(Course course, string key, HttpContext http, Func<Task<IHtmlContent>> make)
     {
         ArgumentNullException.ThrowIfNull(make);
-        ConcurrentDictionary<PieceKey, Piece> pieces = _pieces.GetOrCreateValue(course);
+        ConcurrentDictionary<string, Piece> pieces = _pieces.GetOrCreateValue(course);
         if (!pieces.TryGetValue(key, out Piece? piece) || time.GetUtcNow() - piece.MadeAt > Kept)
         {
             using StringWriter text = new();
@@ -84,7 +84,3 @@ public sealed class LessonPieces(IAntiforgery antiforgery, TimeProvider time)
         }
     }
 }
-
-/// <param name="Block">Which of the lesson's blocks, from 0.</param>
-/// <param name="Reader">The kind of reader: whoever has the same gets the same words.</param>
-public readonly record struct PieceKey(string Lesson, int Block, UnitSystem Units, string Reader);

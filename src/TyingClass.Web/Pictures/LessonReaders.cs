@@ -8,7 +8,8 @@ using TyingClass.Web.Preferences;
 namespace TyingClass.Web.Pictures;
 
 /// <summary>Which pieces of a lesson this reader shares with others.</summary>
-public sealed class LessonReaders(LessonPieces pieces, FlyPictures pictures, AttemptStore attempts, Visitor visitor, GuestWords guests, IHttpContextAccessor accessor)
+public sealed class LessonReaders(
+    LessonPieces pieces, FlyPictures pictures, AttemptStore attempts, Visitor visitor, GuestWords guests, IHttpContextAccessor accessor)
 {
     private readonly Lazy<ImmutableHashSet<string>> _workedOn = new(() => visitor.Person is { } person
         ? [.. attempts.StandingsOf(person.Id).Where(s => s.Attempts > 0).Select(s => s.ExerciseId)] : []);
@@ -27,6 +28,6 @@ public sealed class LessonReaders(LessonPieces pieces, FlyPictures pictures, Att
         if (lesson.Blocks[block] is not ExerciseBlock exercise) return await Of("");
         return _workedOn.Value.Contains(exercise.Exercise.Id) ? await make() : await Of(_kind.Value);
 
-        ValueTask<IHtmlContent> Of(string reader) => pieces.Of(course, new PieceKey(lesson.Slug, block, Look.Of(http.Request).Units, reader), http, make);
+        ValueTask<IHtmlContent> Of(string reader) => pieces.Of(course, $"{lesson.Slug} {block} {Look.Of(http.Request).Units} {reader}", http, make);
     }
 }
