@@ -60,6 +60,7 @@ internal static class Services
         services.AddScoped<AfterAnswer>();
         services.AddScoped<NewsBoard>();
         services.AddScoped<GuestWords>();
+        services.AddScoped<WhoSees>();
         services.AddSingleton<PracticeDraws>();
         services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
@@ -68,6 +69,7 @@ internal static class Services
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<PulseReader>();
         services.AddScoped<EveningDays>();
+        services.AddSingleton<Demonstrations>();
         services.AddScoped<BriefLines>();
         services.AddScoped<BriefDesk>();
         services.AddScoped<StudentWhys>();
