@@ -152,7 +152,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : Picture(exercise, attempt),
-        Swimming = inLesson && !exercise.Kind.AnswerIsRecipe && IsTold(exercise, [attempt]) ? Swimming(exercise.Kind.Answered(exercise, attempt.AnswerText)) : [],
+        Swimming = inLesson ? Swimming(exercise, attempt) : [],
         Doubt = inLesson ? null : Doubt(exercise, attempt),
         Cards = Cards(exercise, attempt),
         Regraded = Regraded(exercise, attempt),
@@ -161,9 +161,14 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };
 
-    private ImmutableArray<IHtmlContent> Swimming(Exercise exercise) => AskedRecipes.Change(exercise) is { } change
-        ? [.. new[] { pictures.Pair(change.Before, change.After) }.OfType<IHtmlContent>()]
-        : [.. AskedRecipes.Of(exercise).Select(text => pictures.Draw(text)).OfType<IHtmlContent>()];
+    private ImmutableArray<IHtmlContent> Swimming(Exercise exercise, Attempt attempt)
+    {
+        if (exercise.Kind.AnswerIsRecipe || !IsTold(exercise, [attempt])) return [];
+        Exercise answered = exercise.Kind.Answered(exercise, attempt.AnswerText);
+        IEnumerable<IHtmlContent?> all = AskedRecipes.Change(answered) is { } change ? [pictures.Pair(change.Before, change.After)]
+            : AskedRecipes.Of(answered).Select(text => pictures.Draw(text));
+        return [.. all.OfType<IHtmlContent>()];
+    }
 
     private IHtmlContent? Picture(Exercise exercise, Attempt attempt) => attempt.Feedback?.Picture is { } asked
         ? AskedPicture(exercise.Kind.Answered(exercise, attempt.AnswerText), attempt, asked)
