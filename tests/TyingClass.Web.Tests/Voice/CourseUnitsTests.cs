@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Net;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Dom;
