@@ -6,7 +6,9 @@ using TyingClass.Web.Preferences;
 
 namespace TyingClass.Web.Figures;
 
-/// <summary>What a fly is called for whoever reads the page. A name that the course gave is prose, its figures with it; a name of a reader's own stays as it is.</summary>
+/// <summary>
+/// What a fly is called for whoever reads the page. A name that the course gave is prose, its figures with it; a name of a reader's own stays as it is.
+/// </summary>
 public sealed class FlyCalled(ICourseSource course, ReaderUnits units)
 {
     /// <summary>"Wraps at 0.276 in (7 mm)".</summary>

@@ -48,7 +48,8 @@ public sealed partial class CourseUnitsTests
     public void Title_OfTheCourse_HasNoFigureWithAUnit()
     {
         Course course = OurCourse.Value;
-        string titles = string.Join('\n', course.Lessons.Select(l => l.Title).Concat(course.Exercises.Select(e => e.Title)).Concat(course.Evenings.Select(e => e.Title)));
+        string titles = string.Join('\n',
+            course.Lessons.Select(l => l.Title).Concat(course.Exercises.Select(e => e.Title)).Concat(course.Evenings.Select(e => e.Title)));
 
         Assert.Empty(SaidFigures.MetricAlone(titles).Concat(SaidFigures.ImperialAlone(titles)));
     }
@@ -64,8 +65,12 @@ public sealed partial class CourseUnitsTests
         string code = course.Services.GetRequiredService<ClassStore>().Instructors.NewCode();
         await (await SignInPage.OpenAsync(heron, withCode: true)).ClaimAsync(code, "Heron", "four quiet winter trout");
         await OneWayTests.ChooseAsync(heron, units);
-        foreach (string page in (string[])
-            ["/lessons/wraps", "/lessons/leader-and-knot", "/lessons/nose-up-nose-down", "/class/evenings/6", "/class/evenings/6/handout", "/class/evenings/6/wall/2", "/glossary"])
+        string[] pages =
+        [
+            "/lessons/wraps", "/lessons/leader-and-knot", "/lessons/nose-up-nose-down", "/class/evenings/6", "/class/evenings/6/handout",
+            "/class/evenings/6/wall/2", "/glossary",
+        ];
+        foreach (string page in pages)
         {
             string text = Everything(await heron.OpenAsync(page));
             string[] alone = [.. units == UnitSystem.Imperial ? SaidFigures.MetricAlone(text) : SaidFigures.ImperialAlone(text)];
@@ -108,7 +113,8 @@ public sealed partial class CourseUnitsTests
         IHtmlDocument page = (IHtmlDocument)sheet.Document.Clone(true);
         // "0.22 in and 5.6 mm are the same answer" is meant so.
         foreach (AngleSharp.Dom.IElement help in page.QuerySelectorAll("[id$=-help]").ToArray()) help.Remove();
-        string said = string.Join('\n', page.All.SelectMany(e => new[] { "alt", "title", "aria-label", "placeholder" }.Select(e.GetAttribute)).OfType<string>());
+        string said = string.Join('\n',
+            page.All.SelectMany(e => new[] { "alt", "title", "aria-label", "placeholder" }.Select(e.GetAttribute)).OfType<string>());
         return OneWayTests.Read(page) + "\n" + Sheet.Plain(said);
     }
 
@@ -138,7 +144,9 @@ public sealed partial class CourseUnitsTests
     private static IEnumerable<string> Card(string recipe) => RecipeCard.Of(recipe) is { } card
         ? [card.Name, card.Hook, card.Fishing, .. card.Parts.Select(p => p.Said), .. card.Steps] : [];
 
-    private static string Plain(string html) => WebUtility.HtmlDecode(Tags().Replace(html, m => m.Value is ['<', '/', 't', ..] or ['<', '/', 'l', ..] ? " | " : ""));
+    // The ends of cells and list items part what stands in them.
+    private static string Plain(string html) =>
+        WebUtility.HtmlDecode(Tags().Replace(html, m => m.Value is ['<', '/', 't', ..] or ['<', '/', 'l', ..] ? " | " : ""));
 
     [GeneratedRegex("<(code|pre|svg|math)\\b[\\s\\S]*?</\\1>|<[^>]*>")]
     private static partial Regex Tags();
