@@ -49,6 +49,8 @@ if (args is ["answers", ..])
     return 0;
 }
 
+if (args is ["lessons", ..]) return await LessonLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1);
+
 if (args is ["ratios"])
 {
     Ratios.Print(400);

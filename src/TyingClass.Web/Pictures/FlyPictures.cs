@@ -25,6 +25,10 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     private const string KeptIds = "ids-of-this-picture";
 
     private int _onThisPage;
+    private string _ids = "fly";
+
+    /// <summary>What the ids of pictures drawn from now on begin with: a page is put together from pieces that were made for others.</summary>
+    public void NameIds(string beginning) => (_ids, _onThisPage) = (beginning, 0);
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
@@ -114,6 +118,6 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
             return draw(options);
         });
         // Ids inside a picture must be the page's only ones.
-        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++_onThisPage}", StringComparison.Ordinal));
+        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"{_ids}{++_onThisPage}", StringComparison.Ordinal));
     }
 }
