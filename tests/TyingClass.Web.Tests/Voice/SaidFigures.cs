@@ -63,8 +63,8 @@ internal static partial class SaidFigures
         Metric().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
 
     /// <summary>
-    /// Figures in imperial units that stand alone, and are not what a shop or the trade calls a thing in every country: a fraction of an inch or an ounce, a wire
-    /// or leader in thousandths of an inch, a leader's strength in pounds, the first 30 feet of a fly line.
+    /// Figures in imperial units that stand alone, and are not what a shop or the trade calls a thing in every country: a fraction of an inch or an ounce, a
+    /// wire or leader in thousandths of an inch, a leader's strength in pounds, the first 30 feet of a fly line.
     /// </summary>
     public static IEnumerable<string> ImperialAlone(string text) =>
         Imperial().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
