@@ -20,9 +20,6 @@ internal abstract class PartArt
     /// <summary>Wire that more wire may be wound on.</summary>
     public virtual bool IsWound => false;
 
-    /// <summary>Every kind that has a drawing.</summary>
-    public static ImmutableArray<PartKind> Drawn => ByKind.Keys;
-
     public static PartArt Of(PartKind kind) => ByKind.TryGetValue(kind, out PartArt? found)
         ? found
         : throw new ArgumentOutOfRangeException(nameof(kind), kind, $"Write src/TyingClass.Drawing/Flies/{kind}Art.cs: nothing draws this kind of part.");
