@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
 using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
