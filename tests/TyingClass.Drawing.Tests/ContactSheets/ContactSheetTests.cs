@@ -1,5 +1,4 @@
 using TyingClass.Drawing.ContactSheets;
-using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
