@@ -120,7 +120,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         // She sees both flies; there is nothing left to vote on.
         Assert.Equal(2, await exercise.Feedback.Locator(".fly-halves svg").CountAsync());
         Assert.Equal(0, await exercise.Question("Your prediction").CountAsync());
-        Assert.Equal(3, await exercise.Question("Of the fly you were shown: why did it do that?").GetByRole(AriaRole.Radio).CountAsync());
+        Assert.Equal(3, await exercise.Question("Distance from the front of the shank to the mass center of the Slate Minnow: it gets smaller. Why?").GetByRole(AriaRole.Radio).CountAsync());
         Assert.Empty(await Axe.ViolationsAsync(student));
 
         // The fresh fly alone is not taken, and stays chosen. Its bead, ahead of the mass center, becomes lighter, so the mass center moves back.
@@ -130,7 +130,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         Assert.Contains(ReasonOffer.ChooseReason, await exercise.Problems.InnerTextAsync(), StringComparison.Ordinal);
         Assert.True(await exercise.Question("This fresh fly decides").GetByLabel("it gets larger", new() { Exact = true }).IsCheckedAsync());
 
-        await exercise.ChooseAsync("Of the fly you were shown: why did it do that?", ReasonOffer.Of("bead"));
+        await exercise.ChooseAsync("Distance from the front of the shank to the mass center of the Slate Minnow: it gets smaller. Why?", ReasonOffer.Of("bead"));
         await exercise.SubmitAsync();
         await exercise.WaitForAttemptAsync(2);
         string feedback = await exercise.FeedbackTextAsync();
