@@ -54,6 +54,9 @@ internal sealed class Database : IDisposable
     /// <summary>What was found damaged, now or earlier.</summary>
     public DamageBook Damage { get; }
 
+    /// <summary>Grows with each write, and with each that was taken back.</summary>
+    public WriteCount Writes { get; } = new();
+
     /// <summary>False while the disk takes nothing and the file is open for reading only. Asking looks for room.</summary>
     public bool TakesWrites
     {
@@ -103,6 +106,10 @@ internal sealed class Database : IDisposable
                 {
                     DatabaseFile.RollBack(db);
                     throw;
+                }
+                finally
+                {
+                    Writes.Add();
                 }
 
                 DatabaseFile.FlushLog(db, _folder);
@@ -268,6 +275,7 @@ internal sealed class Database : IDisposable
         DatabaseFile.Discard(ref _open);
         DatabaseFile.Discard(ref _reading);
         _ledger.Dispose();
+        Writes.Add();
         if (_mended) throw StillBroken(why);
         _mended = true;
         Mending.Run(_folder, Damage, _time.GetUtcNow());

@@ -155,11 +155,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             .Where(fly => fly.Card is not null)
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
-        // One fly alone is shown as it swims with the feedback; in a lesson's page pictures wait until they tell something.
-        IHtmlContent? Picture(string text) => told && inLesson && AskedRecipes.Change(exercise) is { } change ? pictures.Pair(change.Before, change.After)
-            : told && (inLesson || texts.Length > 1) ? pictures.Draw(text)
-            : inLesson ? null
-            : pictures.Draw(text, Plates.Vise);
+        // In a lesson, and where a fly stands alone, how it swims is shown with the feedback.
+        IHtmlContent? Picture(string text) => told && !inLesson && texts.Length > 1 ? pictures.Draw(text) : pictures.Draw(text, Plates.Vise);
     }
 
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
@@ -169,6 +166,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : Picture(exercise, attempt),
+        Swimming = inLesson ? Swimming(exercise, attempt) : [],
         Doubt = inLesson ? null : Doubt(exercise, attempt),
         Cards = Cards(exercise, attempt),
         Regraded = Regraded(exercise, attempt),
@@ -176,6 +174,15 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         // The reasons given for a whole fly are the terms of its ledger; those for one figure are that figure's own.
         WorkedOutAt = exercise.Kind.AnswerIsRecipe ? FormulaLinks.MomentLedger : null,
     };
+
+    private ImmutableArray<IHtmlContent> Swimming(Exercise exercise, Attempt attempt)
+    {
+        if (exercise.Kind.AnswerIsRecipe || !IsTold(exercise, [attempt])) return [];
+        Exercise answered = exercise.Kind.Answered(exercise, attempt.AnswerText);
+        IEnumerable<IHtmlContent?> all = AskedRecipes.Change(answered) is { } change ? [pictures.Pair(change.Before, change.After)]
+            : AskedRecipes.Of(answered).Select(text => pictures.Draw(text));
+        return [.. all.OfType<IHtmlContent>()];
+    }
 
     private IHtmlContent? Picture(Exercise exercise, Attempt attempt) => attempt.Feedback?.Picture is { } asked
         ? AskedPicture(exercise.Kind.Answered(exercise, attempt.AnswerText), attempt, asked)

@@ -20,6 +20,9 @@ public sealed record ExerciseView
     /// <summary>Where its form is sent, and where it can be found again.</summary>
     public required string Address { get; init; }
 
+    /// <summary>A problem of practice: no exercise of the course.</summary>
+    public bool IsPractice => Address.StartsWith("/practice/", StringComparison.Ordinal);
+
     public required Typed Typed { get; init; }
 
     /// <summary>Why the answer could not be read.</summary>

@@ -41,6 +41,8 @@ internal static class StoreServices
         AddOne(services, s => s.LeftVisits);
         AddOne(services, s => s.Slips);
         AddOne(services, s => s.Damage);
+        AddOne(services, s => s.Writes);
+        services.AddSingleton<UntilWritten>();
         services.AddSingleton<GuestStores>();
         services.AddSingleton<PatternStores>();
         services.AddSingleton<StartStores>();
