@@ -8,6 +8,9 @@ namespace TyingClass.Lessons.Kinds.Predict;
 /// <summary>The same fly tied with a little more here and a little less there.</summary>
 internal static class FreshDressing
 {
+    private const double ThinnestM = 0.12e-3;
+    private const double StoutestM = 0.5e-3;
+
     private static readonly double[] Factors = [0.6, 0.8, 1.25, 1.6];
 
     /// <summary>Two flies to compare, each tied by itself; now and then something by which they differ changes hands.</summary>
@@ -65,10 +68,10 @@ internal static class FreshDressing
 
     // "0.40 mm nylon": only the first word is a measure.
     private static RecipeDraft Leader(RecipeDraft draft, Random random) =>
-        draft.Get("fishing.leader")?.Split(" mm", 2) is [var mm, var rest] && double.TryParse(mm, CultureInfo.InvariantCulture, out double size)
+        draft.Get("fishing.leader")?.Split(" mm", 2) is [var mm, var rest] && Units.TryParse($"{mm} mm", Dimension.Length, out double m, out _)
             && random.Next(2) == 0
-            ? draft.With("fishing.leader", string.Create(
-                CultureInfo.InvariantCulture, $"{Math.Clamp(size * Factors[random.Next(Factors.Length)], 0.12, 0.5):0.00} mm{rest}"))
+            ? draft.With(
+                "fishing.leader", $"{Units.Write(Math.Clamp(m * Factors[random.Next(Factors.Length)], ThinnestM, StoutestM), Dimension.Length, 2)}{rest}")
             : draft;
 
     private static RecipeDraft Turn(RecipeDraft draft, Random random)
