@@ -2,7 +2,6 @@ using System.CommandLine;
 using TyingClass.Balance.Doubting;
 using TyingClass.Balance.Reports;
 using TyingClass.Balance.Towing;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
@@ -16,34 +15,15 @@ internal static class BalanceVerb
 {
     private const UnitSystem Reader = UnitSystem.Metric;
 
-    public static Command Command()
+    public static Command Command() => new FlyVerb("balance", "The full report: what the fly would do, fresh and soaked, and why.")
     {
-        Argument<FileInfo> file = new("FILE") { Description = "A recipe, *.fly.yaml." };
-        Option<bool> json = new("--json") { Description = "Print one JSON object instead of text." };
-        Command command = new("balance", "The full report: what the fly would do, fresh and soaked, and why.") { file, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(json), Console.Out, Console.Error));
-        return command;
-    }
-
-    public static int Run(FileInfo file, bool json, TextWriter output, TextWriter errors)
-    {
-        if (!RecipeFile.TryRead(file, errors, out Recipe? recipe))
-        {
-            return ExitCodes.InputError;
-        }
-
-        SolvedFly fly = SolvedFly.Solve(recipe);
-        if (json)
-        {
-            output.WriteLine(BalanceJson.Write(fly));
-        }
-        else
-        {
-            WriteText(fly, output);
-        }
-
-        return fly.Report.Verdict.Kind == VerdictKind.RidesAsIntended ? ExitCodes.AllIsWell : ExitCodes.FallsShort;
-    }
+        FileHelp = "A recipe, *.fly.yaml.",
+        JsonHelp = "Print one JSON object instead of text.",
+        Solve = recipe => SolvedFly.Solve(recipe),
+        Json = fly => BalanceJson.Write(fly),
+        Text = WriteText,
+        IsWell = fly => fly.Report.Verdict.Kind == VerdictKind.RidesAsIntended,
+    }.Command();
 
     private static void WriteText(SolvedFly fly, TextWriter output)
     {

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
@@ -16,30 +15,15 @@ internal static class RetrieveVerb
     private const UnitSystem Reader = UnitSystem.Metric;
     private const double RowS = 0.5;
 
-    public static Command Command()
+    public static Command Command() => new FlyVerb("retrieve", "How deep a retrieve fishes, how far a strip lifts the fly, where its nose points in the pause.")
     {
-        Argument<FileInfo> file = new("FILE") { Description = "A recipe, *.fly.yaml. What its fishing does not say of the retrieve is assumed." };
-        Option<bool> json = new("--json") { Description = "Print one JSON object, the whole path with it, instead of text." };
-        Command command = new("retrieve", "How deep a retrieve fishes, how far a strip lifts the fly, where its nose points in the pause.") { file, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(json), Console.Out, Console.Error));
-        return command;
-    }
-
-    public static int Run(FileInfo file, bool json, TextWriter output, TextWriter errors)
-    {
-        if (!RecipeFile.TryRead(file, errors, out Recipe? recipe)) return ExitCodes.InputError;
-        SolvedFly fly = SolvedFly.Solve(recipe, Balance.Reports.ReportOptions.AttitudeOnly);
-        if (json)
-        {
-            output.WriteLine(RetrieveJson.Write(fly));
-        }
-        else
-        {
-            WriteText(fly, output);
-        }
-
-        return fly.Retrieve.HasFigures ? ExitCodes.AllIsWell : ExitCodes.FallsShort;
-    }
+        FileHelp = "A recipe, *.fly.yaml. What its fishing does not say of the retrieve is assumed.",
+        JsonHelp = "Print one JSON object, the whole path with it, instead of text.",
+        Solve = recipe => SolvedFly.Solve(recipe, Balance.Reports.ReportOptions.AttitudeOnly),
+        Json = fly => RetrieveJson.Write(fly),
+        Text = WriteText,
+        IsWell = fly => fly.Retrieve.HasFigures,
+    }.Command();
 
     private static void WriteText(SolvedFly fly, TextWriter output)
     {

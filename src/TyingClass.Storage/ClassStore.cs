@@ -117,6 +117,9 @@ public sealed class ClassStore : IDisposable
     /// <exception cref="StorageException">The backup could not be made, or does not hold what the original does.</exception>
     public BackupContents Backup(string path) => BackupFile.Write(_database, _folder, path, _time.GetUtcNow());
 
+    /// <summary>For what is worked out of the store and remembered.</summary>
+    public WriteCount Writes => _database.Writes;
+
     /// <summary>What was found damaged, now or before, and not dealt with yet.</summary>
     public DamageBook Damage => _database.Damage;
 

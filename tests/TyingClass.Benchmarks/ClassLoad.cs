@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using Microsoft.AspNetCore.Builder;
@@ -43,26 +44,71 @@ internal static class ClassLoad
         await using (app)
         {
             if (fresh) Fill(app.Services, Students, AttemptsEach);
-            await app.StartAsync();
-            using HttpClient client = new(new HttpClientHandler { UseCookies = true })
-            {
-                BaseAddress =
-                new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First())
-            };
-            await SignInAsync(client);
             ClassStore store = app.Services.GetRequiredService<ClassStore>();
-            Person student = store.Accounts.OfClass(store.Classes.All()[0].Id)[0];
             Course course = app.Services.GetRequiredService<ICourseSource>().Current;
-            string exercise = course.Exercises.First(e => e.Kind.Word == "repair").Id;
-            Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises");
-            foreach (string address in new[] { "/class", "/class/register?evening=all", "/class/register?evening=2", "/class/register?stuck=true",
-                "/class/stuck", "/class/waiting", "/class/students", "/class/read", "/class/evenings/2", "/reviews", "/",
-                $"/class/exercises/{exercise}", $"/class/students/{student.Id}", $"/class/students/{student.Id}/{exercise}", "/class/people" })
-                await TimeAsync(client, address);
+            ClassRoom room = store.Classes.All()[0];
+            if (store.Reviews.Queue(room.Id).IsEmpty) new WorkSeed(store, course).Fill(room);
+            await app.StartAsync();
+            await RestAsync();
+            Uri server = new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+            Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises, {store.Reviews.Queue(room.Id).Length} patterns wait");
+            ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
+            foreach ((string name, string[] addresses) in new[]
+            {
+                ("Dipper", [.. OfInstructor(store, course, room, people)]),
+                (people.First(p => p.Role == Role.Mentor).Label, [.. OfMentor(store, course, room, people)]),
+                (people.First(p => p.Role == Role.Student).Label, OfStudent(store, course, people)),
+            })
+            {
+                Console.WriteLine(name);
+                using HttpClient client = new(new HttpClientHandler { UseCookies = true }) { BaseAddress = server };
+                await SignInAsync(client, name);
+                foreach (string address in addresses) await TimeAsync(client, address);
+            }
+
             await app.StopAsync();
         }
 
         return 0;
+    }
+
+    private static IEnumerable<string> OfInstructor(ClassStore store, Course course, ClassRoom room, ImmutableArray<Person> people)
+    {
+        (string student, string exercise) = (people.First(p => p.Role == Role.Student).Id, course.Exercises.First(e => e.Kind.Word == "repair").Id);
+        string explained = course.Exercises.First(e => e.Kind.Word == "explain").Id;
+        return
+        [
+            "/", "/class", "/class/register", "/class/register?evening=all", "/class/register?evening=2", "/class/register?stuck=true",
+            "/class/stuck", "/class/waiting", "/class/read", $"/class/read?exercise={explained}", "/class/students", $"/class/students/{student}",
+            $"/class/students/{student}/{exercise}", $"/class/exercises/{exercise}", $"/class/show/{exercise}", "/class/people", "/class/evenings",
+            "/class/evenings/2", "/class/evenings/2/handout", "/class/evenings/2/wall/1", "/class/tonight", "/class/dates", "/class/files",
+            "/class/files?handler=Register", .. OfTable(store, room), "/pattern-book", "/pattern-book/cards", "/pattern-book/booklet",
+            "/pattern-book/labels", "/bench-log/class",
+        ];
+    }
+
+    private static IEnumerable<string> OfMentor(ClassStore store, Course course, ClassRoom room, ImmutableArray<Person> people)
+    {
+        string student = people.First(p => p.Role == Role.Student).Id;
+        return ["/", "/class/students", $"/class/students/{student}", "/class/read", .. OfTable(store, room), $"/lessons/{course.Lessons[0].Slug}"];
+    }
+
+    // One that waits and one that was judged, each with the page its tyer sees.
+    private static IEnumerable<string> OfTable(ClassStore store, ClassRoom room)
+    {
+        yield return "/reviews";
+        yield return $"/reviews/{store.Reviews.Queue(room.Id)[0].Id}";
+        yield return $"/reviews/{store.Reviews.Decided(room.Id, 1)[0].Id}";
+    }
+
+    private static string[] OfStudent(ClassStore store, Course course, ImmutableArray<Person> people)
+    {
+        string pattern = store.Patterns.Of(people.First(p => p.Role == Role.Student).Id)[0].Id;
+        return
+        [
+            "/", $"/lessons/{course.Lessons[0].Slug}", $"/exercises/{course.Exercises.First(e => e.Kind.Word == "repair").Id}", "/reached", "/practice",
+            "/patterns", $"/patterns/{pattern}", $"/patterns/{pattern}/card", "/bench-log", "/comments", "/tonight", "/pattern-book",
+        ];
     }
 
     private static void Fill(IServiceProvider services, int students, int? attemptsEach)
@@ -74,19 +120,34 @@ internal static class ClassLoad
         new ClassSeed(store, services.GetRequiredService<ICourseSource>().Current, TimeProvider.System).Fill(room, students, hash, attemptsEach);
     }
 
-    private static async Task SignInAsync(HttpClient client)
+    private static async Task SignInAsync(HttpClient client, string name)
     {
         string page = await client.GetStringAsync(new Uri("/sign-in", UriKind.Relative));
         const string Mark = "name=\"__RequestVerificationToken\" type=\"hidden\" value=\"";
         int from = page.IndexOf(Mark, StringComparison.Ordinal) + Mark.Length;
         using FormUrlEncodedContent form = new(new Dictionary<string, string>
         {
-            ["name"] = "Dipper",
+            ["name"] = name,
             ["passphrase"] = Passphrase,
             ["__RequestVerificationToken"] = page[from..page.IndexOf('"', from)],
         });
         using HttpResponseMessage response = await client.PostAsync(new Uri("/sign-in", UriKind.Relative), form);
         response.EnsureSuccessStatusCode();
+    }
+
+    // A server that has just started draws and reads ahead for some seconds: what that costs belongs to no page.
+    private static async Task RestAsync()
+    {
+        using Process self = Process.GetCurrentProcess();
+        // A busy machine may give it nothing for a second or two.
+        for (int quiet = 0, i = 0; quiet < 8 && i < 300; i++)
+        {
+            self.Refresh();
+            TimeSpan before = self.TotalProcessorTime;
+            await Task.Delay(TimeSpan.FromSeconds(1));
+            self.Refresh();
+            quiet = self.TotalProcessorTime - before < TimeSpan.FromMilliseconds(30) ? quiet + 1 : 0;
+        }
     }
 
     private static async Task TimeAsync(HttpClient client, string address)

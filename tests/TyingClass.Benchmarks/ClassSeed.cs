@@ -44,9 +44,11 @@ public sealed class ClassSeed(ClassStore store, Course course, TimeProvider time
         {
             at += step;
             (GradeResult? wrong, GradeResult? right) = GradesOf(exercise);
+            // With a fixed number of attempts everyone would be done with everything: so many are not, each with some.
+            bool staysOpen = _random.NextDouble() < (1 - skill) / 3;
             for (int number = 1; number <= (attemptsEach ?? 8); number++)
             {
-                bool passes = attemptsEach is { } all ? number == all : _random.NextDouble() < skill;
+                bool passes = attemptsEach is { } all ? number == all && !staysOpen : _random.NextDouble() < skill;
                 if ((passes ? right ?? wrong : wrong ?? right) is not { } grade) break;
                 yield return Make(person, exercise, number, at + TimeSpan.FromMinutes(4 * number), grade, passes);
                 if (attemptsEach is null && (grade.Passed || grade.AwaitsReview || _random.NextDouble() < 0.1)) break;

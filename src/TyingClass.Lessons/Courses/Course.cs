@@ -121,7 +121,11 @@ public sealed record ProseBlock(string Html) : LessonBlock
 /// <param name="View">One of <see cref="FlyViews.All"/>.</param>
 /// <param name="Caption">Plain text, may be empty.</param>
 /// <param name="Arguments">What else the fence says, as "state" = "fresh".</param>
-public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock;
+public sealed record FlyBlock(string RecipeText, string View, string Caption, ImmutableDictionary<string, string> Arguments) : LessonBlock
+{
+    /// <summary>On a phone it waits behind its caption.</summary>
+    public bool Folded { get; init; }
+}
 
 /// <summary>A picture that explains one idea: the page asks the drawing library for it.</summary>
 /// <param name="Kind">One of <see cref="FigureKinds.All"/>.</param>
@@ -130,7 +134,11 @@ public sealed record FlyBlock(string RecipeText, string View, string Caption, Im
 /// <param name="Caption">Plain text, may be empty.</param>
 /// <param name="Line">Where the fence stands in the lesson's file.</param>
 public sealed record FigureBlock(string Kind, ImmutableArray<FigureRecipe> Flies, ImmutableDictionary<string, string> Values,
-    ImmutableArray<(string Place, string Words)> Labels, string Caption, int Line) : LessonBlock;
+    ImmutableArray<(string Place, string Words)> Labels, string Caption, int Line) : LessonBlock
+{
+    /// <summary>On a phone it waits behind its caption.</summary>
+    public bool Folded { get; init; }
+}
 
 /// <param name="Called">Its name in the figure; empty where it stands alone.</param>
 public sealed record FigureRecipe(string Called, string Text);

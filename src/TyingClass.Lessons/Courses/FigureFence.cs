@@ -25,14 +25,16 @@ internal static class FigureFence
         if (Kind(fields) is not { } kind) return null;
         bool one = kind.MostFlies == 1;
         string[] ofFly = one ? [File, Recipe, With] : kind.MostFlies > 1 ? [Flies] : [];
-        fields.CheckKeys([KindKey, Caption, .. ofFly, .. kind.Names ? [Labels] : (string[])[], .. kind.Values.Select(v => v.Key)]);
+        fields.CheckKeys([KindKey, Caption, Fold.Key, .. ofFly, .. kind.Names ? [Labels] : (string[])[], .. kind.Values.Select(v => v.Key)]);
         RecipeFinder recipes = new(lines, readFile, errors);
         ImmutableArray<FigureRecipe> flies = one ? [.. Fly(fields, recipes, "")] : [.. Named(fields, recipes)];
         if (errors.Count == before && (flies.Length < kind.FewestFlies || flies.Length > kind.MostFlies))
             errors.Add(fields.At(Flies), $"A figure of the kind “{kind.Word}” shows {kind.FewestFlies} to {kind.MostFlies} flies, each an item of “{Flies}”.");
         ImmutableDictionary<string, string> values = Values(fields, kind);
         ImmutableArray<(string, string)> labels = errors.Count == before && kind.Names ? Words(fields, flies[0].Text) : [];
-        return errors.Count > before ? null : new FigureBlock(kind.Word, flies, values, labels, fields.Text(Caption) ?? "", fence.FirstLine - 1);
+        string caption = fields.Text(Caption) ?? "";
+        bool folded = Fold.Read(fields, caption);
+        return errors.Count > before ? null : new FigureBlock(kind.Word, flies, values, labels, caption, fence.FirstLine - 1) { Folded = folded };
     }
 
     private static FigureKind? Kind(FieldReader fields)

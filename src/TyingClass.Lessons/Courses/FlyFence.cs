@@ -19,16 +19,17 @@ internal static class FlyFence
         RecipeSource? source;
         if (fields.Node("file") is { } file)
         {
-            fields.CheckKeys("file", "caption");
+            fields.CheckKeys("file", "caption", Fold.Key);
             source = file is YamlText path ? new RecipeFinder([], readFile, errors).FromFile(path) : null;
         }
         else
         {
-            source = new RecipeSource(Without(fence, map, "caption"), errors.File, fence.FirstLine, 0);
+            source = new RecipeSource(Without(fence, map, "caption", Fold.Key), errors.File, fence.FirstLine, 0);
         }
 
         source?.Parse(errors);
-        return source is null || errors.Count > before ? null : new FlyBlock(source.Text, view, caption, arguments);
+        bool folded = Fold.Read(fields, caption);
+        return source is null || errors.Count > before ? null : new FlyBlock(source.Text, view, caption, arguments) { Folded = folded };
     }
 
     private static (string View, ImmutableDictionary<string, string> Arguments) Arguments(Fence fence, AuthorErrors errors)
@@ -55,13 +56,13 @@ internal static class FlyFence
         return (view, arguments);
     }
 
-    // The lines of our own key are emptied, not cut, so that the recipe's mistakes keep their line.
-    private static string Without(Fence fence, YamlMap map, string key)
+    // The lines of our own keys are emptied, not cut, so that the recipe's mistakes keep their line.
+    private static string Without(Fence fence, YamlMap map, params string[] keys)
     {
         string[] lines = fence.Text.Split('\n');
         for (int i = 0; i < map.Entries.Length; i++)
         {
-            if (map.Entries[i].Key != key) continue;
+            if (!keys.Contains(map.Entries[i].Key)) continue;
             int first = map.Entries[i].Line - fence.FirstLine;
             int end = i + 1 < map.Entries.Length ? map.Entries[i + 1].Line - fence.FirstLine : lines.Length;
             Array.Fill(lines, "", first, end - first);

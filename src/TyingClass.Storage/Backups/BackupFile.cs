@@ -106,7 +106,7 @@ internal static class BackupFile
     // Every document is read, not only the index: a count alone would not notice a broken page. And its checksum, for a broken bit.
     private static Looked Look(string databasePath)
     {
-        using LiteDatabase db = Database.OpenFile(databasePath, readOnly: true);
+        using LiteDatabase db = DatabaseFile.OpenFile(databasePath, readOnly: true);
         int format = FileFormat.Of(db), damaged = 0;
         SortedDictionary<string, int> counted = new(StringComparer.Ordinal);
         try

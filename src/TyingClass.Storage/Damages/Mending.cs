@@ -47,8 +47,8 @@ internal static class Mending
 
     private static void Rebuild(string path)
     {
-        using LiteDatabase db = Database.OpenFile(path);
-        db.Rebuild(new RebuildOptions { Collation = Database.Spelling });
+        using LiteDatabase db = DatabaseFile.OpenFile(path);
+        db.Rebuild(new RebuildOptions { Collation = DatabaseFile.Spelling });
         db.DropCollection(ReportCollection);
         db.Checkpoint();
     }
@@ -60,7 +60,7 @@ internal static class Mending
         foreach (string name in Names(path))
         {
             // A broken page ends the instance: each collection is asked through one of its own.
-            using LiteDatabase db = Database.OpenFile(path);
+            using LiteDatabase db = DatabaseFile.OpenFile(path);
             try
             {
                 found[name] = [.. db.GetCollection(name).Query().Select(BsonExpression.Create("$._id")).ToEnumerable().Select(d => d["_id"].ToString())];
@@ -77,7 +77,7 @@ internal static class Mending
 
     private static List<string> Names(string path)
     {
-        using LiteDatabase db = Database.OpenFile(path);
+        using LiteDatabase db = DatabaseFile.OpenFile(path);
         return [.. db.GetCollectionNames()];
     }
 

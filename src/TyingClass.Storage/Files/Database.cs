@@ -1,6 +1,4 @@
-using System.Globalization;
 using LiteDB;
-using Microsoft.Win32.SafeHandles;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Damages;
 
@@ -14,9 +12,6 @@ namespace TyingClass.Storage.Files;
 /// every write tries the whole opening again, and so does a read from time to time, until the disk has room.</remarks>
 internal sealed class Database : IDisposable
 {
-    // Above this the log is folded into the data file, after it is safe on disk: never by LiteDB in the middle of a commit.
-    private const long MostLogBytes = 8 << 20;
-
     // How long a disk that took nothing is left alone by those who only read.
     private static readonly TimeSpan Rest = TimeSpan.FromSeconds(2);
 
@@ -58,6 +53,9 @@ internal sealed class Database : IDisposable
 
     /// <summary>What was found damaged, now or earlier.</summary>
     public DamageBook Damage { get; }
+
+    /// <summary>Grows with each write, and with each that was taken back.</summary>
+    public WriteCount Writes { get; } = new();
 
     /// <summary>False while the disk takes nothing and the file is open for reading only. Asking looks for room.</summary>
     public bool TakesWrites
@@ -106,11 +104,15 @@ internal sealed class Database : IDisposable
                 }
                 catch
                 {
-                    RollBack(db);
+                    DatabaseFile.RollBack(db);
                     throw;
                 }
+                finally
+                {
+                    Writes.Add();
+                }
 
-                FlushLog(db);
+                DatabaseFile.FlushLog(db, _folder);
                 _ledger.NoteBeside(last);
                 return result;
             }));
@@ -139,8 +141,8 @@ internal sealed class Database : IDisposable
             if (_disposed) return;
             _disposed = true;
             FoldLog();
-            Discard(ref _open);
-            Discard(ref _reading);
+            DatabaseFile.Discard(ref _open);
+            DatabaseFile.Discard(ref _reading);
             _ledger.Dispose();
             _folderLock.Dispose();
         }
@@ -153,21 +155,11 @@ internal sealed class Database : IDisposable
         {
             _open?.File.Checkpoint();
         }
-        catch (Exception e) when (IsOfTheDisk(e) || e is LiteException)
+        catch (Exception e) when (DatabaseFile.IsOfTheDisk(e) || e is LiteException)
         {
             // It stays where it is.
         }
     }
-
-    public static Collation Spelling { get; } = new(CultureInfo.InvariantCulture.LCID, CompareOptions.Ordinal);
-
-    public static LiteDatabase OpenFile(string path, bool readOnly = false) => new(new ConnectionString
-    {
-        Filename = path,
-        Connection = ConnectionType.Direct,
-        Collation = Spelling,
-        ReadOnly = readOnly,
-    });
 
     // At the start a file may turn out broken while it is prepared.
     private OpenData OpenWhole(bool acceptLoss)
@@ -204,22 +196,22 @@ internal sealed class Database : IDisposable
         OpenData? db = null;
         try
         {
-            db = new OpenData(OpenFile(_folder.DatabasePath), Damage);
+            db = new OpenData(DatabaseFile.OpenFile(_folder.DatabasePath), Damage);
             db.File.CheckpointSize = 0;
             if (_ledger.Beside() is { } beside && Ledger.Of(db) is var held && held.Writes < beside.Writes) throw Loss.Of(_folder, held, beside);
             _prepare(db);
             db.File.Checkpoint();
-            KeepPrivate();
+            DatabaseFile.KeepPrivate(_folder);
             return db;
         }
         catch (Exception e) when (e is BrokenFileException or StorageException)
         {
-            Discard(ref db);
+            DatabaseFile.Discard(ref db);
             throw;
         }
-        catch (Exception e) when (IsOfTheDisk(e))
+        catch (Exception e) when (DatabaseFile.IsOfTheDisk(e))
         {
-            Discard(ref db);
+            DatabaseFile.Discard(ref db);
             throw new StorageException(
                 $"The database {_folder.DatabasePath} cannot be opened: {e.Message} Make room on the disk, or see who may write there; nothing kept so far "
                     + "is lost.", e);
@@ -227,22 +219,9 @@ internal sealed class Database : IDisposable
         catch (Exception e)
         {
             // A damaged file can make LiteDB throw anything at all.
-            Discard(ref db);
+            DatabaseFile.Discard(ref db);
             throw new StorageException(
                 $"The database {_folder.DatabasePath} cannot be opened: {e.Message} {Loss.LastBackup(_folder)} Or move the file away to begin anew.", e);
-        }
-    }
-
-    // An instance that cannot even take back what it began is of no more use, whatever it says of the reason.
-    private static void RollBack(OpenData db)
-    {
-        try
-        {
-            db.File.Rollback();
-        }
-        catch (Exception e) when (e is not IOException)
-        {
-            throw new IOException(e.Message, e);
         }
     }
 
@@ -251,7 +230,7 @@ internal sealed class Database : IDisposable
         if (_open is not null) return _open;
         _triedAt = _time.GetTimestamp();
         // First: LiteDB removes an empty log as it closes, and it would be the log of the new one.
-        Discard(ref _reading);
+        DatabaseFile.Discard(ref _reading);
         return _open = Open();
     }
 
@@ -266,11 +245,9 @@ internal sealed class Database : IDisposable
         catch (StorageException)
         {
             // It was open before, so it can be read, unless the reading says otherwise.
-            return _reading ??= new OpenData(OpenFile(_folder.DatabasePath, readOnly: true), Damage);
+            return _reading ??= new OpenData(DatabaseFile.OpenFile(_folder.DatabasePath, readOnly: true), Damage);
         }
     }
-
-    private static bool IsOfTheDisk(Exception e) => e is IOException or UnauthorizedAccessException || e.InnerException is IOException;
 
     // A page that is not what it should be ends the instance. The file is mended once, with what cannot be read left behind and named, and the work done again.
     private T Mended<T>(Func<T> work)
@@ -295,9 +272,10 @@ internal sealed class Database : IDisposable
 
     private void Mend(BrokenFileException why)
     {
-        Discard(ref _open);
-        Discard(ref _reading);
+        DatabaseFile.Discard(ref _open);
+        DatabaseFile.Discard(ref _reading);
         _ledger.Dispose();
+        Writes.Add();
         if (_mended) throw StillBroken(why);
         _mended = true;
         Mending.Run(_folder, Damage, _time.GetUtcNow());
@@ -313,47 +291,11 @@ internal sealed class Database : IDisposable
         {
             return work(opened());
         }
-        catch (Exception e) when (e is not StorageException && IsOfTheDisk(e))
+        catch (Exception e) when (e is not StorageException && DatabaseFile.IsOfTheDisk(e))
         {
-            Discard(ref _open);
-            Discard(ref _reading);
+            DatabaseFile.Discard(ref _open);
+            DatabaseFile.Discard(ref _reading);
             throw new StorageException($"The data folder {_folder.Path} could not be read or written, and nothing was kept: {e.Message} Is the disk full?", e);
         }
-    }
-
-    // Disposing an instance whose disk failed may fail again; there is nothing more to save in it.
-    private static void Discard(ref OpenData? database)
-    {
-        OpenData? dead = database;
-        database = null;
-        if (dead is not null) Dead.Quiet(dead.File);
-        try
-        {
-            dead?.Dispose();
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or LiteException)
-        {
-        }
-    }
-
-    // LiteDB hands its commits to the operating system and stops there. Windows lets no second handle flush, so there the log is folded in each time.
-    private void FlushLog(OpenData db)
-    {
-        if (OperatingSystem.IsWindows())
-        {
-            db.File.Checkpoint();
-            return;
-        }
-
-        using SafeFileHandle log = File.OpenHandle(_folder.LogPath, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-        RandomAccess.FlushToDisk(log);
-        if (RandomAccess.GetLength(log) > MostLogBytes) db.File.Checkpoint();
-    }
-
-    private void KeepPrivate()
-    {
-        if (OperatingSystem.IsWindows()) return;
-        foreach (string path in new[] { _folder.DatabasePath, _folder.LogPath }.Where(File.Exists))
-            File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite);
     }
 }

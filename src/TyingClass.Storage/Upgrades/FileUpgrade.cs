@@ -47,7 +47,7 @@ internal static class FileUpgrade
     {
         try
         {
-            using LiteDatabase db = Database.OpenFile(path);
+            using LiteDatabase db = DatabaseFile.OpenFile(path);
             int format = FileFormat.Of(db);
             if (format == 0) return null;
             if (format < newest) db.Checkpoint();
@@ -67,7 +67,7 @@ internal static class FileUpgrade
             // Left over from an upgrade that was cut off, LiteDB would take it for this copy's own.
             File.Delete(log);
             File.Copy(path, copy, overwrite: true);
-            using (LiteDatabase db = Database.OpenFile(copy))
+            using (LiteDatabase db = DatabaseFile.OpenFile(copy))
             {
                 foreach (UpgradeStep step in steps) step.Run(db);
                 db.UserVersion = newest;

@@ -38,7 +38,7 @@ public sealed record Magnitude
 
     /// <summary>"0.7 mm", in the reader's units.</summary>
     /// <param name="si">SI.</param>
-    public string Say(double si, UnitSystem units) => With(Number(si, units), units);
+    public string Say(double si, UnitSystem units) => Told(si, units, 0);
 
     /// <summary>As <see cref="Say(double, UnitSystem)"/>; "cannot be told" for none.</summary>
     public string Say(double? si, UnitSystem units) => si is { } known && double.IsFinite(known) ? Say(known, units) : None;
@@ -48,18 +48,18 @@ public sealed record Magnitude
     {
         double[] all = [.. si.ToArray().OfType<double>().Where(double.IsFinite)];
         int more = 0;
-        while (more < MostMore && Told(more).Distinct().Count() < all.Select(Units.Rounded).Distinct().Count()) more++;
-        return [.. si.ToArray().Select(v => v is { } known && double.IsFinite(known) ? With(Number(known, units, more), units) : None)];
+        while (more < MostMore && With(more).Distinct().Count() < all.Select(Units.Rounded).Distinct().Count()) more++;
+        return [.. si.ToArray().Select(v => v is { } known && double.IsFinite(known) ? Told(known, units, more) : None)];
 
-        IEnumerable<string> Told(int places) => all.Select(v => Number(v, units, places));
+        IEnumerable<string> With(int places) => all.Select(v => Told(v, units, places));
     }
 
     /// <summary>With as many places as it takes to tell it from another that it is not.</summary>
     internal string SayAgainst(double si, double otherSi, UnitSystem units)
     {
         int more = 0;
-        while (more < MostMoreOfAGoal && Number(si, units, more) == Number(otherSi, units, more)) more++;
-        return With(Number(si, units, more), units);
+        while (more < MostMoreOfAGoal && Told(si, units, more) == Told(otherSi, units, more)) more++;
+        return Told(si, units, more);
     }
 
     /// <summary>With a plus sign where it is above zero.</summary>
@@ -81,9 +81,13 @@ public sealed record Magnitude
     private string Number(double si, UnitSystem units, int more) =>
         Precision == Precision.Share ? ShareNumber(si, more) : Precision.For(units).Write(Shown(si, units), more);
 
-    private string With(string number, UnitSystem units) => Symbol(units) is "°" ? number + "°" : $"{number} {Symbol(units)}";
+    private string Told(double si, UnitSystem units, int more)
+    {
+        if (Symbol(units) == "in³" && Stated.Millionths(Shown(si, units), Precision.For(units), more) is { } small) return small;
+        return Symbol(units) is "°" ? Number(si, units, more) + "°" : $"{Number(si, units, more)} {Symbol(units)}";
+    }
 
-    private string Plus(double si, UnitSystem units) => si > 0 && Number(si, units) != "0" ? "+" : "";
+    private string Plus(double si, UnitSystem units) => si > 0 && Number(si, units).AsSpan().IndexOfAnyInRange('1', '9') >= 0 ? "+" : "";
 
     // "100 %" is all of them, "0 %" none.
     private string ShareNumber(double share, int more)

@@ -6,10 +6,12 @@ namespace TyingClass.Telling.Figures;
 /// <param name="Decimals">At most so many; last zeros are dropped.</param>
 /// <param name="FinerUnder">Under this, in the unit, one more place, lest what is small but decides read as nothing.</param>
 /// <param name="Significant">Where set, so many digits count and <paramref name="Decimals"/> is the most places.</param>
-internal readonly record struct Fineness(string Symbol, int Decimals, double FinerUnder = 0, int? Significant = null)
+/// <param name="KeepsZeros">For what stands in columns and is added up there: "−0.10" beside "+0.25".</param>
+internal readonly record struct Fineness(string Symbol, int Decimals, double FinerUnder = 0, int? Significant = null, bool KeepsZeros = false)
 {
     /// <param name="more">Places beyond what the figure alone would get.</param>
-    public string Write(double value, int more = 0) => Numbers.Write(value, Places(value) + more);
+    public string Write(double value, int more = 0) =>
+        KeepsZeros ? Numbers.Fixed(value, Places(value) + more) : Numbers.Write(value, Places(value) + more);
 
     private int Places(double value)
     {
@@ -43,7 +45,7 @@ internal sealed record Precision(Fineness Metric, Fineness Imperial)
     /// <summary>Of a retrieve: a hand is no clock.</summary>
     public static readonly Precision Beat = new(new("s", 1), new("s", 1));
 
-    public static readonly Precision KeelMoment = new(new("g·mm", 2), new("gr·in", 2));
+    public static readonly Precision KeelMoment = new(new("g·mm", 2, KeepsZeros: true), new("gr·in", 2, KeepsZeros: true));
 
     /// <summary>In imperial units as the weight of so many grains: there is no other unit of force this small that a tyer would know.</summary>
     public static readonly Precision SmallForce = new(new("mN", 1, 0.095), new("gr", 1, 0.095));

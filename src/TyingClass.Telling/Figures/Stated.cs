@@ -17,12 +17,15 @@ public static class Stated
     {
         string symbol = Units.SymbolFor(si, dimension, units);
         double shown = Units.FromSi(si, dimension, symbol);
-        // The air in a tuft of hair: nobody reads 0.0000153.
-        if (symbol == "in³" && Math.Abs(shown) < SmallIn3) return $"{Numbers.Write(1e6 * shown, Math.Abs(shown) < 1e-5 ? 1 : 0)} millionths of an in³";
+        if (symbol == "in³" && Millionths(shown, new Fineness(symbol, Math.Abs(shown) < 1e-5 ? 1 : 0), 0) is { } small) return small;
         int places = shown == 0 || !double.IsFinite(shown) ? 0 : Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(shown))), 0, Finest(symbol));
         string number = Numbers.Write(shown, places);
         return symbol == "°" ? number + symbol : $"{number} {symbol}";
     }
+
+    /// <summary>The air in a tuft of hair, "15 millionths of an in³": nobody reads 0.0000153. Null for what is larger, and for nothing.</summary>
+    internal static string? Millionths(double in3, Fineness fineness, int more) =>
+        in3 != 0 && Math.Abs(in3) < SmallIn3 ? $"{fineness.Write(1e6 * in3, more)} millionths of an in³" : null;
 
     /// <summary>As <see cref="Say"/>; a plain count has no unit.</summary>
     /// <param name="dimension">Null for a plain count.</param>

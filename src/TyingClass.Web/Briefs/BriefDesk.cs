@@ -27,7 +27,8 @@ public sealed class BriefDesk(BriefStores store, PulseReader pulse, BriefLines l
         ImmutableArray<Belief> beliefs = Beliefs.Of(now);
         ImmutableArray<StuckGroup> groups = SitBeside.Of(now.Lines);
         return new Brief(
-            room, now.Students.Length, when, [.. beliefs.Take(BeliefsShown).Select(lines.Of)], beliefs.Length, [.. groups.Take(GroupsShown)],
+            room, now.Students.Length, when, [.. beliefs.Take(BeliefsShown).Select(lines.Of)], beliefs.Length,
+            [.. groups.Take(GroupsShown).Select(lines.WithWhy)],
             groups.SelectMany(g => g.People).DistinctBy(p => p.Person.Id).Count(),
             ConceptMoves.Of(now, when.LastAt, when.Next ?? when.Last, days.Now),
             when.Next is { } next ? days.Prepare(next) : null);
@@ -40,6 +41,9 @@ public sealed class BriefDesk(BriefStores store, PulseReader pulse, BriefLines l
         ClassPulse now = pulse.Of(room);
         return (SitBeside.Of(now.Lines), SitBeside.MissedOnce(now.Lines));
     }
+
+    /// <summary>With what most of its people were told, where they share only a goal that they miss.</summary>
+    public StuckGroup WithWhy(StuckGroup group) => lines.WithWhy(group);
 
     /// <summary>Wrong answers to the exercises of one evening that several share.</summary>
     public ImmutableArray<BeliefLine> OfEvening(EveningView evening)

@@ -5,9 +5,25 @@ using TyingClass.Storage.Attempts;
 
 namespace TyingClass.Web.Briefs;
 
-/// <summary>Lays beside a belief what to do about it.</summary>
-public sealed class BriefLines(ICourseSource source, AttemptStore attemptStore)
+/// <summary>Lays beside a belief what to do about it, and beside a goal that several miss why most of them do.</summary>
+public sealed class BriefLines(ICourseSource source, AttemptStore attemptStore, Demonstrations demonstrations)
 {
+    // So many of the latest say what most are told.
+    private const int AttemptsRead = 6;
+
+    /// <summary>A group that shares no misreading but a goal, with what the feedback said first to most of them.</summary>
+    public StuckGroup WithWhy(StuckGroup group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        if (group.Missed is null) return group;
+        return group with
+        {
+            Why = group.People.SelectMany(p => p.Lines).Take(AttemptsRead)
+                .Select(l => l.Standing.LastFailed is { } last ? attemptStore.Find(last.AttemptId)?.Feedback?.First : null).OfType<string>()
+                .GroupBy(f => f).MaxBy(g => g.Count())?.Key,
+        };
+    }
+
     public BeliefLine Of(Belief belief)
     {
         ArgumentNullException.ThrowIfNull(belief);
@@ -16,7 +32,7 @@ public sealed class BriefLines(ICourseSource source, AttemptStore attemptStore)
         bool isFly = exercise.Kind.AnswerIsRecipe;
         return new BeliefLine(
             belief, isFly || text is null ? null : exercise.Kind.Shown(exercise, text), isFly ? text : null,
-            Demonstration.Of(exercise, isFly ? text : null), ToRoom(belief), PracticeOf(belief.Concept));
+            demonstrations.Of(exercise, isFly ? text : null), ToRoom(belief), PracticeOf(belief.Concept));
     }
 
     // The very question; else one of the same concept, of the same lesson before any other.

@@ -18,7 +18,8 @@ public sealed record ClassPulse(
     ImmutableArray<Person> Students, ImmutableArray<RegisterColumn> Columns, ImmutableArray<StuckLine> Lines, ImmutableArray<WrongVote> Votes);
 
 /// <summary>Reads a class once for a brief: its standings, never its attempts. Mentors work exercises for pleasure and are not counted.</summary>
-public sealed class PulseReader(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore, RoomQuestionStore roomQuestionStore)
+public sealed class PulseReader(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore, RoomQuestionStore roomQuestionStore,
+    UntilWritten memory)
 {
     // What a room thought so long ago says little of tonight.
     private const int QuestionsRead = 12;
@@ -26,7 +27,13 @@ public sealed class PulseReader(ICourseSource source, AccountStore accountStore,
     public ClassPulse Of(ClassRoom room)
     {
         ArgumentNullException.ThrowIfNull(room);
-        ImmutableArray<RegisterColumn> columns = [.. ClassRegister.Columns(source.Current)];
+        Course course = source.Current;
+        return memory.Get($"pulse of {room.Id}", course, () => Read(room, course));
+    }
+
+    private ClassPulse Read(ClassRoom room, Course course)
+    {
+        ImmutableArray<RegisterColumn> columns = [.. ClassRegister.Columns(course)];
         Dictionary<string, RegisterColumn> byExercise = columns.ToDictionary(c => c.Exercise.Id);
         ImmutableArray<Person> students = [.. accountStore.OfClass(room.Id).Where(p => p.Role == Role.Student)];
         Dictionary<string, Person> people = students.ToDictionary(p => p.Id);

@@ -12,6 +12,9 @@ namespace TyingClass.Web.Classes;
 /// <summary>A whole class's standing with everything, for its instructor.</summary>
 public sealed class ClassRegister(ICourseSource source, AccountStore accountStore, AttemptStore attemptStore, ClassCalendar calendar)
 {
+    /// <summary>What the columns are made of.</summary>
+    public Course Course => source.Current;
+
     /// <summary>Late and overdue are marked against the dates of the class.</summary>
     public RegisterView Of(ClassRoom room, RegisterFilter filter)
     {

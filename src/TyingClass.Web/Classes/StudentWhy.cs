@@ -16,9 +16,13 @@ using TyingClass.Web.Patterns;
 namespace TyingClass.Web.Classes;
 
 /// <summary>What somebody is stuck on, with what is known of why.</summary>
-/// <param name="Why">What the last answer shows; null where nothing is known of it.</param>
+/// <param name="Why">What the last answer misread, or else what the feedback said first of it; null where nothing is known of it.</param>
 /// <param name="Tried">That answer, in a line.</param>
-public sealed record StuckWhy(StuckLine Line, string? Why, string? Tried);
+public sealed record StuckWhy(StuckLine Line, string? Why, string? Tried)
+{
+    /// <summary>The goal it misses, where no misreading is known.</summary>
+    public string? Missed => SitBeside.Missed(Line);
+}
 
 /// <param name="Review">Its latest round: a pattern nobody was asked about is its owner's own.</param>
 public sealed record ShownPattern(Pattern Pattern, Review Review);
@@ -44,7 +48,8 @@ public sealed class StudentWhys(StudentStores store)
     public ImmutableArray<StuckWhy> Of(IEnumerable<StuckLine> stuck)
     {
         ArgumentNullException.ThrowIfNull(stuck);
-        return [.. stuck.Take(MostTold).Select(l => new StuckWhy(l, SitBeside.Cause(l), Tried(l)))];
+        return [.. stuck.Take(MostTold).Select(l => (Line: l, Last: Last(l)))
+            .Select(l => new StuckWhy(l.Line, SitBeside.Cause(l.Line) ?? l.Last?.Feedback?.First, l.Last is { } last ? Tried(l.Line, last) : null))];
     }
 
     public StudentFlies FliesOf(Person person)
@@ -75,9 +80,10 @@ public sealed class StudentWhys(StudentStores store)
         return $"{many} on {turnsOn.Key}: {where}{(first.Tried is null ? "" : ", and ask why the last try should work")}.";
     }
 
-    private string? Tried(StuckLine line)
+    private Attempt? Last(StuckLine line) => line.Standing.LastFailed is { } last ? store.Attempts.Find(last.AttemptId) : null;
+
+    private static string? Tried(StuckLine line, Attempt attempt)
     {
-        if (line.Standing.LastFailed is not { } last || store.Attempts.Find(last.AttemptId) is not { } attempt) return null;
         Exercise exercise = line.Column.Exercise;
         if (!exercise.Kind.AnswerIsRecipe) return Cut(exercise.Kind.Shown(exercise, attempt.AnswerText));
         if (RecipeParser.Parse(attempt.AnswerText).Value is not { } answer) return null;

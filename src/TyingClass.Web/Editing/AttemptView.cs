@@ -10,6 +10,9 @@ public sealed record AttemptView(Attempt Attempt)
     /// <summary>The fly that was sent in as it swims; in a repair, below the fly that was given.</summary>
     public IHtmlContent? Picture { get; init; }
 
+    /// <summary>In a lesson, where the answer is known: the flies asked about, as they swim.</summary>
+    public ImmutableArray<IHtmlContent> Swimming { get; init; } = [];
+
     /// <summary>Of the fly that was sent in. A bare hook stays as the cast leaves it: a share that rides as intended would say otherwise.</summary>
     public IEnumerable<KeptFigure> Figures => Attempt.Figures.IsEmpty || RecipeCard.Of(Attempt.AnswerText) is not { Parts.IsEmpty: true }
         ? Attempt.Figures

@@ -50,7 +50,10 @@ internal static class Services
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
+        services.AddScoped<FlyCalled>();
         services.AddScoped<FlyPictures>();
+        services.AddSingleton<LessonPieces>();
+        services.AddScoped<LessonReaders>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddSingleton<BenchSolver>();
@@ -60,6 +63,7 @@ internal static class Services
         services.AddScoped<AfterAnswer>();
         services.AddScoped<NewsBoard>();
         services.AddScoped<GuestWords>();
+        services.AddScoped<WhoSees>();
         services.AddSingleton<PracticeDraws>();
         services.AddScoped<PracticeSets>();
         services.AddScoped<PracticeDesk>();
@@ -68,6 +72,7 @@ internal static class Services
         services.AddScoped<ExerciseAcross>();
         services.AddScoped<PulseReader>();
         services.AddScoped<EveningDays>();
+        services.AddSingleton<Demonstrations>();
         services.AddScoped<BriefLines>();
         services.AddScoped<BriefDesk>();
         services.AddScoped<StudentWhys>();

@@ -5,15 +5,23 @@ using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Patterns;
+using TyingClass.Storage.Reviews;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Pictures;
 
 namespace TyingClass.Web.Hosting;
 
 /// <summary>
-/// Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once.
+/// Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once; then works
+/// out the flies that wait for a mentor or stand in a pattern book, whose pages show many at once.
 /// </summary>
-internal sealed class WarmUp(ICourseSource course, ClassStore store, IHostApplicationLifetime lifetime) : BackgroundService
+internal sealed class WarmUp(ICourseSource course, ClassStore store, SolvedFlies flies, IServiceScopeFactory scopes, IHostApplicationLifetime lifetime)
+    : BackgroundService
 {
+    // As many as are kept without pushing out one another, and some seconds of one core at most.
+    private const int MostPatterns = 60;
+
     // Different flies, because each material is drawn by code of its own.
     private const int Flies = 8;
 
@@ -22,13 +30,54 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IHostApplic
         TaskCompletionSource started = new(TaskCreationOptions.RunContinuationsAsynchronously);
         await using CancellationTokenRegistration listening = lifetime.ApplicationStarted.Register(started.SetResult);
         await started.Task.WaitAsync(stoppingToken);
-        foreach (string text in course.Current.Exercises.Select(e => e.RecipeText).OfType<string>().Distinct().Take(Flies))
+        string[] first = [.. course.Current.Exercises.Select(e => e.RecipeText).OfType<string>().Distinct().Take(Flies)];
+        foreach (string text in first)
         {
             if (stoppingToken.IsCancellationRequested) return;
             Draw(text);
         }
 
-        if (!stoppingToken.IsCancellationRequested) ReadAClass();
+        // Everything that is computed and drawn of a fly, once.
+        if (first.Length > 0)
+        {
+            using IServiceScope scope = scopes.CreateScope();
+            FlyPictures pictures = scope.ServiceProvider.GetRequiredService<FlyPictures>();
+            foreach (string view in Plates.Views) pictures.Draw(first[0], view);
+        }
+
+        if (stoppingToken.IsCancellationRequested) return;
+        try
+        {
+            ReadAClass();
+            foreach (string text in Shown().Distinct().Take(MostPatterns))
+            {
+                if (stoppingToken.IsCancellationRequested) return;
+                flies.Whole(text);
+                using IServiceScope scope = scopes.CreateScope();
+                scope.ServiceProvider.GetRequiredService<FlyPictures>().Draw(text);
+            }
+        }
+        catch (Exception e) when (e is StorageException or ObjectDisposedException)
+        {
+            // Whoever opens a page is told what is wrong with the disk; a server that stops meanwhile needs no warming.
+        }
+    }
+
+    // Those that wait, with the revision they are compared with, the longest wait first; then the books.
+    private IEnumerable<string> Shown()
+    {
+        foreach (Review waiting in store.Classes.All().SelectMany(c => store.Reviews.Queue(c.Id)))
+        {
+            foreach (int number in new[] { waiting.Revision, waiting.Revision - 1 })
+            {
+                if (store.Patterns.Revision(waiting.PatternId, number) is { } revision) yield return revision.RecipeText;
+            }
+        }
+
+        foreach (Pattern pattern in store.Classes.All().SelectMany(c => store.Patterns.Book(c.Id)))
+        {
+            if (store.Patterns.Revision(pattern.Id, pattern.SignedOffRevision ?? pattern.Revision) is { } revision) yield return revision.RecipeText;
+        }
     }
 
     private static void Draw(string recipeText)
@@ -46,14 +95,7 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IHostApplic
 
     private void ReadAClass()
     {
-        try
-        {
-            if (store.Classes.All() is not [var room, ..] || course.Current.Exercises.FirstOrDefault() is not { } exercise) return;
-            new ExerciseAcross(course, store.Accounts, store.Attempts).Of(room, exercise.Id);
-        }
-        catch (Exception e) when (e is StorageException or ObjectDisposedException)
-        {
-            // Whoever opens a page is told what is wrong with the disk; a server that stops meanwhile needs no warming.
-        }
+        if (store.Classes.All() is not [var room, ..] || course.Current.Exercises.FirstOrDefault() is not { } exercise) return;
+        new ExerciseAcross(course, store.Accounts, store.Attempts).Of(room, exercise.Id);
     }
 }

@@ -11,7 +11,7 @@ public sealed class GuestWords(Visitor visitor, ClassRoomStore classes)
     public bool HasClass => _hasClass.Value;
 
     /// <summary>Who reads what no engine can mark.</summary>
-    public string WhoReads => visitor.HasAccount ? "A mentor or the instructor reads this."
+    public string WhoReads => visitor.HasAccount ? "A mentor or the instructor reads this; other students do not."
         : HasClass ? "As a guest nobody reads this: once you send it, the model answer opens beside it. In a class your mentor reads it."
         : "There is no class on this server, so nobody reads this: once you send it, the model answer opens beside it for you to compare.";
 

@@ -33,5 +33,7 @@ internal static class Plates
 
     public static bool NeedsAttitudeOnly(string view) => OfOneAttitude.Contains(view);
 
+    public static IEnumerable<string> Views => ByName.Keys;
+
     public static Plate? Find(string view) => ByName.GetValueOrDefault(view);
 }

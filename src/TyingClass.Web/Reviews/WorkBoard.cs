@@ -17,7 +17,7 @@ public sealed record WorkCount(int Reviews, int ToRead)
 
 /// <summary>Counts what waits for a mentor or whoever runs the class; nothing for anyone else, or where the store cannot be read: this frames every
 /// page.</summary>
-public sealed class WorkBoard(ReviewDesk reviews, ClassRegister register, ClassAccess access, Visitor visitor)
+public sealed class WorkBoard(ReviewDesk reviews, ClassRegister register, ClassAccess access, Visitor visitor, UntilWritten memory)
 {
     private WorkCount? _mine;
 
@@ -28,7 +28,8 @@ public sealed class WorkBoard(ReviewDesk reviews, ClassRegister register, ClassA
         try
         {
             if (visitor.PersonIfReadable is not { } me || !(me.Role == Role.Mentor || access.Right >= ClassRight.Everything)) return WorkCount.None;
-            return new WorkCount(reviews.Queue().Length, access.Current is { } room ? register.WaitingIn(room, me).Length : 0);
+            return access.Current is not { } room ? new WorkCount(reviews.Queue().Length, 0) : memory.Get(
+                $"work of {me.Id} in {room.Id}", register.Course, () => new WorkCount(reviews.Queue().Length, register.WaitingIn(room, me).Length));
         }
         catch (StorageException)
         {

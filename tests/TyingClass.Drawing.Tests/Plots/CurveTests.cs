@@ -230,7 +230,7 @@ public sealed class CurveTests
     {
         SolvedFly named = _fly.WithSoaked(s => s with { Ledger = [new LedgerEntry("dumbbell eyes lashed twice", 0.4)] });
         Picture picture = new(Curves.Ledger(named, DrawingOptions.Default));
-        Assert.Contains("dumbbell eyes lashed twice +0.4;", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("dumbbell eyes lashed twice +0.40;", picture.Description, StringComparison.Ordinal);
         Assert.Contains(picture.All("text"), t => t.Value.EndsWith('…'));
     }
 }

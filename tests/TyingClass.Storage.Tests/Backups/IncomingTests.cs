@@ -74,7 +74,7 @@ public sealed class IncomingTests : IDisposable
         Assert.Equal(["Old hand"], Names());
         Assert.Equal(["restored.jpg"], Photos());
         Assert.Equal(["present.jpg"], Directory.GetFiles(stem + "-photos").Select(Path.GetFileName));
-        using LiteDB.LiteDatabase old = Database.OpenFile(stem + ".db", readOnly: true);
+        using LiteDB.LiteDatabase old = DatabaseFile.OpenFile(stem + ".db", readOnly: true);
         Assert.Equal(2, old.GetCollection("people").Count());
         Assert.False(Directory.Exists(_temp.Folder.IncomingPath));
     }

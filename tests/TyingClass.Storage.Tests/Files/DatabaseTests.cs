@@ -58,7 +58,7 @@ public sealed class DatabaseTests : IDisposable
     [Fact]
     public void Dead_InstanceWithATransactionUnderWay_KnowsWhereItIs()
     {
-        using LiteDatabase file = Database.OpenFile(Path.Combine(_directory.FullName, "other.db"));
+        using LiteDatabase file = DatabaseFile.OpenFile(Path.Combine(_directory.FullName, "other.db"));
         file.GetCollection("flies").Insert(new BsonDocument { ["name"] = "before" });
         Assert.Equal(0, Dead.Quiet(file));
         file.BeginTrans();

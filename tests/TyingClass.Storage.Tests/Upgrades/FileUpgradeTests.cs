@@ -33,7 +33,7 @@ public sealed class FileUpgradeTests : IDisposable
 
         Upgraded upgraded = Assert.IsType<Upgraded>(store.Upgraded);
         Assert.Equal((1, FileFormat.Current), (upgraded.From, upgraded.To));
-        Assert.Equal(1912, store.Attempts.AllStandings().Sum(s => s.Attempts));
+        Assert.Equal(1912, store.Attempts.StandingsOf(store.People.All().Select(p => p.Id)).Sum(s => s.Attempts));
         Assert.Equal(16, store.People.All().Length);
         Assert.True(store.IsInvented);
         Assert.NotNull(store.Accounts.FindByName("Wren"));
@@ -146,7 +146,7 @@ public sealed class FileUpgradeTests : IDisposable
         Assert.Equal((2, 4), (upgraded!.From, upgraded.To));
         Assert.Equal([3, 4], ran);
         Assert.Equal(4, FormatOfFile());
-        using LiteDatabase db = Database.OpenFile(Folder.DatabasePath);
+        using LiteDatabase db = DatabaseFile.OpenFile(Folder.DatabasePath);
         Assert.NotNull(db.GetCollection("marks").FindById("step 4"));
         Assert.Equal(1912, db.GetCollection("attempts").Count());
     }
@@ -171,14 +171,14 @@ public sealed class FileUpgradeTests : IDisposable
 
     private void SetFormat(int format)
     {
-        using LiteDatabase db = Database.OpenFile(Folder.DatabasePath);
+        using LiteDatabase db = DatabaseFile.OpenFile(Folder.DatabasePath);
         db.UserVersion = format;
         db.Checkpoint();
     }
 
     private int FormatOfFile()
     {
-        using LiteDatabase db = Database.OpenFile(Folder.DatabasePath, readOnly: true);
+        using LiteDatabase db = DatabaseFile.OpenFile(Folder.DatabasePath, readOnly: true);
         return db.UserVersion;
     }
 }

@@ -21,12 +21,12 @@ public sealed class FindingSentenceTests
 
     [Fact]
     public void Of_BendThatTheWeightHelps_DoesNotSetANegativeAgainstIt() => Assert.Equal(
-        "The bend turns it away from point up with 1.2 g·mm and the cone does nothing against it.",
+        "The bend turns it away from point up with 1.20 g·mm and the cone does nothing against it.",
         FindingSentence.Of(new BendFinding(-1.2, -0.1, ["cone"]), Report, UnitSystem.Metric));
 
     [Fact]
     public void Of_BendTooHeavy_SetsTheWeightAgainstIt() => Assert.Equal(
-        "The bend turns it away from point up with 0.73 gr·in and the cone and wraps can set only 0.3 gr·in against it.",
+        "The bend turns it away from point up with 0.73 gr·in and the cone and wraps can set only 0.30 gr·in against it.",
         FindingSentence.Of(new BendFinding(-1.2, 0.5, ["cone", "wraps"]), Report, UnitSystem.Imperial));
 
     [Fact]

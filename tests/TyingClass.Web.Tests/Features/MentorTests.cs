@@ -56,6 +56,8 @@ public sealed class MentorTests : IAsyncLifetime
         Assert.Equal("It does not ride as it is meant to", review.Text("#diagnosis-title"));
         Assert.Equal(2, review.All(".fly-halves svg").Count());
         Assert.Contains("Keel height against speed", review.Text(".brief"), StringComparison.Ordinal);
+        Assert.Single(review.All("details svg.fly-film"));
+        Assert.Contains("A strip lifts it by", review.Text(".brief"), StringComparison.Ordinal);
         Assert.Equal("/bench?r=abc", review.Find(".asked-words a").GetAttribute("href"));
         Sheet bench = await review.Browser.OpenAsync(review.Find("a[href^='/bench?r=']:not([rel])").GetAttribute("href")!);
         Assert.Contains("Upside Darter", ((IHtmlTextAreaElement)bench.Find("#text")).Value, StringComparison.Ordinal);
@@ -96,7 +98,13 @@ public sealed class MentorTests : IAsyncLifetime
         Sheet broken = await same.PressAsync("Send back as my version", ("mine", "recipe: X\nintent: sideways"));
         Assert.Contains("no recipe yet. Line", broken.Text(".notice-warn"), StringComparison.Ordinal);
 
-        await broken.PressAsync("Send back as my version", ("mine", Flips.Replace("side: under", "side: top", StringComparison.Ordinal)));
+        // Of one that flips too they are told, and asked again.
+        Sheet flips = await broken.PressAsync("Send back as my version", ("mine", Flips.Replace("size: 4 mm", "size: 5 mm", StringComparison.Ordinal)));
+        Assert.Contains("your version does not ride as it is meant to", flips.Text(".notice-warn"), StringComparison.Ordinal);
+        Assert.True(flips.Has("#same"));
+        Assert.Equal(ReviewState.Waiting, Round.State);
+
+        await flips.PressAsync("Send back as my version", ("mine", Flips.Replace("side: under", "side: top", StringComparison.Ordinal)));
 
         Browser wren = await _two.AsAsync("Wren");
         Sheet pattern = await wren.OpenAsync($"/patterns/{_patternId}");
