@@ -1,7 +1,6 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
-using TyingClass.Drawing.Labels;
 using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Drawing.Plates;

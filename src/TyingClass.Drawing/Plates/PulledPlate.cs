@@ -10,7 +10,7 @@ using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
-/// <summary>The fly as it is towed, with the forces on it to one scale and the slope of its leader: what is left of the weight is what the leader carries.</summary>
+/// <summary>The fly as it is towed, with the forces on it to one scale and the slope of its leader, which carries what lift leaves of the weight.</summary>
 internal sealed class PulledPlate : FlyPlate
 {
     // m/s², as the engine takes it.
@@ -50,9 +50,11 @@ internal sealed class PulledPlate : FlyPlate
 
     public override string Kind => "pulled";
 
-    public override string Title => $"{Fly.Recipe.Name}: what pulls at it, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
+    public override string Title =>
+        $"{Fly.Recipe.Name}: what pulls at it, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    public override string Description => $"{Title}. The leader leaves the eye {Slope}. Forces, to one scale: {string.Join(", ", _forces.Select(f => f.Said))}.";
+    public override string Description =>
+        $"{Title}. The leader leaves the eye {Slope}. Forces, to one scale: {string.Join(", ", _forces.Select(f => f.Said))}.";
 
     protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 

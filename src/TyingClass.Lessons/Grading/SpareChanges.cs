@@ -4,7 +4,6 @@ using System.Numerics;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Bodies;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 

@@ -5,7 +5,7 @@ using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Reasons;
 
-/// <summary>What it is about a part that sets two flies apart: its water on the scale, its air under water, where that is most of what the part gives.</summary>
+/// <summary>What it is about a part that sets two flies apart: its water on the scale, its air under water, where that is most of its share.</summary>
 internal static class FinerThing
 {
     private const double Most = 0.5;

@@ -70,7 +70,8 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
                 : pair == FlyPair.Ways || state.AtFishingSpeed.LeanDeg > UprightDeg ? RideWords.EitherWay : RideWords.BarelyHeld(fly.Body.Intent);
             Reason other = Without(fly, out _);
             ReasonShare share = mended.Share(QuantityQuery.Known(other.Quantity), other.ToSi);
-            return new WayReason(other with { Shares = [share, .. other.Shares.Where(s => s.What != share.What)] }, WayOpening.OfMended(share, does, would), false)
+            other = other with { Shares = [share, .. other.Shares.Where(s => s.What != share.What)] };
+            return new WayReason(other, WayOpening.OfMended(share, does, would), false)
             {
                 Pair = pair,
             };
@@ -155,7 +156,8 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
 
     // The heaviest metal that is tied on.
     private static Thing? Metal(FlyFigures fly) =>
-        fly.Body.Parts.Where(p => WayOpening.IsMetal(p.Name)).MaxBy(p => p.Masses.Sum(m => m.MassKg)) is { } metal ? new Thing(ThingKind.Part, metal.Name) : null;
+        fly.Body.Parts.Where(p => WayOpening.IsMetal(p.Name)).MaxBy(p => p.Masses.Sum(m => m.MassKg)) is { } metal
+            ? new Thing(ThingKind.Part, metal.Name) : null;
 
     // What brings it to where it is, before what merely has much say.
     private static double Bearing(Reason reason, ReasonShare share) => share.FromSi is null ? 0

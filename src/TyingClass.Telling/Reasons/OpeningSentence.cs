@@ -137,7 +137,8 @@ public static class OpeningSentence
     {
         if (top.Turned is [var line, ..])
         {
-            string would = reason.Quantity == "lean" && top.FromSi < reason.NoticeableSi ? "it would not lean" : MoveWords.Of(reason.Quantity).SayWould(top.FromSi > reason.ToSi);
+            string would = reason.Quantity == "lean" && top.FromSi < reason.NoticeableSi ? "it would not lean"
+                : MoveWords.Of(reason.Quantity).SayWould(top.FromSi > reason.ToSi);
             return $"{TurnedWords.Standing(line.Key, line.After)}, {would}";
         }
 
@@ -175,7 +176,8 @@ public static class OpeningSentence
 
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 
-    internal static string Lacks(Thing thing) => (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
+    internal static string Lacks(Thing thing) =>
+        (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
 
     internal static string Turned(Reason reason)
     {
@@ -211,7 +213,8 @@ public static class OpeningSentence
 
     // In the number of the part that is spoken of.
     private static string Agreeing(Reason reason, string does) => PartOf(reason) is not { IsPlural: true } ? does
-        : does.Replace("gets ", "get ", StringComparison.Ordinal).Replace("is ", "are ", StringComparison.Ordinal).Replace("has ", "have ", StringComparison.Ordinal);
+        : does.Replace("gets ", "get ", StringComparison.Ordinal).Replace("is ", "are ", StringComparison.Ordinal)
+            .Replace("has ", "have ", StringComparison.Ordinal);
 
     private static Thing? PartOf(Reason reason) =>
         reason.Part is null ? null : reason.Part == "hook" ? new Thing(ThingKind.Hook) : new Thing(ThingKind.Part, reason.Part);

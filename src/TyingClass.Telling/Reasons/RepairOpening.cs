@@ -18,7 +18,8 @@ public static class RepairOpening
             (GoalStand.Met, true) => $"{with}, {moved}, as asked.",
             (GoalStand.Met, false) => $"{with}, {moved}, as it should.",
             (GoalStand.Short, true) => $"{with}, {moved}, but not enough.",
-            (GoalStand.Beyond, true) when !isShare && reason is { FromSi: { } from, ToSi: { } to } => $"{with}, {moved}, and now {OpeningSentence.Too(reason, to > from)}.",
+            (GoalStand.Beyond, true) when !isShare && reason is { FromSi: { } from, ToSi: { } to } =>
+                $"{with}, {moved}, and now {OpeningSentence.Too(reason, to > from)}.",
             (GoalStand.Away or GoalStand.Beyond, true) => $"{with}, {moved}, and that is the wrong way.",
             _ => $"{with}, {moved}{(isShare ? "" : ", which does not help yet")}.",
         };
@@ -29,7 +30,8 @@ public static class RepairOpening
     /// <param name="keptNames">"the size of the cone".</param>
     public static string OfEnough(ReasonShare? kept, ImmutableArray<string> keptNames, ImmutableArray<string> back)
     {
-        string one = kept is { Turned.IsEmpty: false } ? $"{Grammar.Capital(TurnedWords.Of(kept))}, that is enough" : $"{Grammar.Capital(Grammar.And(keptNames))} are enough";
+        string one = kept is { Turned.IsEmpty: false } ? $"{Grammar.Capital(TurnedWords.Of(kept))}, that is enough"
+            : $"{Grammar.Capital(Grammar.And(keptNames))} are enough";
         return $"{one}: put {Grammar.And(back)} back.";
     }
 

@@ -11,7 +11,8 @@ public static class StepOpening
     public static string OfNoFly() => "Hold each step against a fly in the hand: its parts, its eye, its knot, and the water.";
 
     /// <summary>The step is found and its reason is not: nothing of the reason.</summary>
-    public static string OfFound(Thing? about) => $"You have the step: ask what it takes for granted about {(about is null ? "the hook and its parts" : $"the {about.Word}")}.";
+    public static string OfFound(Thing? about) =>
+        $"You have the step: ask what it takes for granted about {(about is null ? "the hook and its parts" : $"the {about.Word}")}.";
 
     /// <summary>A step that sets two figures side by side: "The bead is heavier than the hook."</summary>
     /// <param name="after">What was done to the fly; null where the argument is about the fly as it is.</param>

@@ -39,7 +39,8 @@ public static class TwoOpening
     }
 
     private static string MakesIt(Reason reason, ReasonShare top) =>
-        $"{Difference(top)} {(top.What.Kind == ThingKind.Part ? top.What.Verb("makes", "make") : "makes")} the {(reason.Shares.Length > 1 ? "most " : "")}difference";
+        $"{Difference(top)} {(top.What.Kind == ThingKind.Part ? top.What.Verb("makes", "make") : "makes")} "
+        + $"the {(reason.Shares.Length > 1 ? "most " : "")}difference";
 
     // Two names with figures in them are two figures too many.
     private static string? Names(string one, string other) => (one + other).Any(char.IsAsciiDigit) ? null : $"{one} and {other}";

@@ -1,5 +1,4 @@
 using TyingClass.Recipes.Parts;
-using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;
 
@@ -24,7 +23,9 @@ public static class WayOpening
     public static string OfRing(string eye, bool over, string now, string without) =>
         $"The {eye} eye sets the ring {(over ? "above" : "below")} the metal, so it {now}; straight, it {without}.";
 
-    /// <summary>One thing set otherwise would put it right: "The wing on top of the shank decides: it rides point down, and under the shank it would ride point up."</summary>
+    /// <summary>
+    /// One thing set otherwise would put it right: "The wing on top of the shank decides: it rides point down, and under the shank it would ride point up."
+    /// </summary>
     public static string OfMended(ReasonShare share, string now, string mended)
     {
         ArgumentNullException.ThrowIfNull(share);

@@ -207,7 +207,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     // Where a line of the answer names it.
     private static int Place(string answer, string name) =>
-        Array.FindIndex(answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
+        Array.FindIndex(
+            answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise

@@ -76,8 +76,9 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
         return Keep((string.Join('\n', texts), $"{asked}"), false, options =>
         {
             SolvedFly[] solved = [.. texts.Select(Attitude).OfType<SolvedFly>()];
-            return solved.Length < texts.Count ? null
-                : $"<div class=\"fly-halves\">{string.Concat(FlyDrawing.Row(asked.View, solved, options).Select((svg, i) => Half(svg, solved[i].Recipe.Name)))}</div>";
+            if (solved.Length < texts.Count) return null;
+            IEnumerable<string> drawn = FlyDrawing.Row(asked.View, solved, options).Select((svg, i) => Half(svg, solved[i].Recipe.Name));
+            return $"<div class=\"fly-halves\">{string.Concat(drawn)}</div>";
         });
     }
 

@@ -7,7 +7,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Lessons.Tests.Answers;
 
 /// <summary>One row of answers.md.</summary>
-internal sealed record AnswerRow(string Exercise, string Answer, string Is, ImmutableArray<string> Mentions, ImmutableArray<string> Never, ImmutableArray<string> Drawn)
+internal sealed record AnswerRow(
+    string Exercise, string Answer, string Is, ImmutableArray<string> Mentions, ImmutableArray<string> Never, ImmutableArray<string> Drawn)
 {
     public static ImmutableArray<AnswerRow> All { get; } =
     [

@@ -18,14 +18,16 @@ internal static class SlipReason
         if (asked is null)
         {
             WayReason way = WayReason.Of(fly, units);
-            return AnswerReason.Silent(said is { IsFound: true, Passed: false } ? StepOpening.OfFound(way.Reason.Top?.What) : way.First, StepOpening.HowArgumentsGo);
+            bool isHalf = said is { IsFound: true, Passed: false };
+            return AnswerReason.Silent(isHalf ? StepOpening.OfFound(way.Reason.Top?.What) : way.First, StepOpening.HowArgumentsGo);
         }
 
         Reason reason = fly.Start is { } start ? ChangeReason.Of(asked, start, fly) : OneFlyReason.Of(asked, fly);
         // The reason is still to be found: whatever explains the step would give it away.
         if (said is { IsFound: true, Passed: false })
             return AnswerReason.Silent(StepOpening.OfFound(asked.Part is { } about ? PartThing(about) : reason.Top?.What), StepOpening.HowArgumentsGo);
-        if (Beside(own, fly, fly.Start is null ? null : reason.Top) is { } beside) return AnswerReason.Of(beside, units, reason).Shown(reason with { Shares = [] }, FlyPair.None);
+        if (Beside(own, fly, fly.Start is null ? null : reason.Top) is { } beside)
+            return AnswerReason.Of(beside, units, reason).Shown(reason with { Shares = [] }, FlyPair.None);
         bool ofThumb = fly.Start is null && asked.Quantity.Name == "keel height" && LevelLine(fly) is { } line && line > 0 != reason.ToSi > 0;
         string first = fly.Start is not null ? OpeningSentence.OfChange(reason, everyBit: true)
             : ofThumb ? WayOpening.OfRuleOfThumb(LevelLine(fly) > 0)

@@ -6,7 +6,6 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
-using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -15,7 +14,8 @@ internal static class PredictReason
 {
     /// <param name="key">The right choice.</param>
     /// <param name="choice">The one that was made; the right one where none was.</param>
-    public static AnswerReason Of(Exercise exercise, AskedFlies flies, string key, string choice, UnitSystem units) => ((PredictTask)exercise.Task).Question switch
+    public static AnswerReason Of(Exercise exercise, AskedFlies flies, string key, string choice, UnitSystem units) =>
+        ((PredictTask)exercise.Task).Question switch
     {
         WhichWayUp => Way(exercise, flies.Fly, units),
         ChangeIn => Change(PredictKey.Query(exercise), flies, units),
@@ -37,7 +37,8 @@ internal static class PredictReason
     private static AnswerReason Two(QuantityQuery query, WhichHasMore more, AskedFlies flies, UnitSystem units)
     {
         FlyFigures first = flies.Fly, second = flies.Other!;
-        if (query.Quantity.Name is "keel height" or "level-line keel" && HeldReason.Of(query, (more.FirstName, first), (more.SecondName, second), units) is { } held)
+        if (query.Quantity.Name is "keel height" or "level-line keel"
+            && HeldReason.Of(query, (more.FirstName, first), (more.SecondName, second), units) is { } held)
             return held;
         Reason reason = FinerThing.Of(ChangeReason.Of(query, first, second), query, first, second);
         return AnswerReason.Of(TwoOpening.Of(more.FirstName, more.SecondName, reason), units, reason).Shown(reason, FlyPair.Change);

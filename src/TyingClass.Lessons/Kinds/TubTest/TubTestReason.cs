@@ -24,6 +24,9 @@ internal static class TubTestReason
         return AnswerReason.Of(SeenOpening.Of(reason, seen.ObservedSi ?? 0), units, reason).Shown(reason, FlyPair.None);
     }
 
-    private static double Off(Observation seen) => !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _) ? seen.Observed == seen.Predicted ? 0 : 1
-        : seen is { PredictedSi: { } model, ObservedSi: { } observed } ? Math.Abs(observed - model) / query.Quantity.NoticeableSi : 0;
+    private static double Off(Observation seen)
+    {
+        if (!QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)) return seen.Observed == seen.Predicted ? 0 : 1;
+        return seen is { PredictedSi: { } model, ObservedSi: { } observed } ? Math.Abs(observed - model) / query.Quantity.NoticeableSi : 0;
+    }
 }
