@@ -97,7 +97,7 @@ public static class FlyDrawing
             : Pair(width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, Second(options), width, ways[1]));
     }
 
-    private static IEnumerable<StableAttitude> Apart(IEnumerable<StableAttitude> attitudes)
+    private static List<StableAttitude> Apart(IEnumerable<StableAttitude> attitudes)
     {
         List<StableAttitude> apart = [];
         foreach (StableAttitude attitude in attitudes)

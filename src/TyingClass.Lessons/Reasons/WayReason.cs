@@ -1,4 +1,3 @@
-using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
