@@ -40,7 +40,8 @@ if (args is ["reports", var reports, ..])
 
 if (args is ["slow", ..])
 {
-    SlowFlies.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400, 12);
+    int[] given = [.. args.Skip(1).Select(a => int.Parse(a, CultureInfo.InvariantCulture))];
+    SlowFlies.Print(given is [var thrown, ..] ? thrown : 400, given is [_, var from, ..] ? from : 0, given is [_, _, var to, ..] ? to : int.MaxValue);
     return 0;
 }
 

@@ -50,6 +50,7 @@ internal static class Services
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
+        services.AddScoped<FlyCalled>();
         services.AddScoped<FlyPictures>();
         services.AddSingleton<LessonPieces>();
         services.AddScoped<LessonReaders>();
