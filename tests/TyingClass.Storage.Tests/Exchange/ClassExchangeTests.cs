@@ -196,7 +196,8 @@ public sealed class ClassExchangeTests : IDisposable
     {
         Assert.SkipUnless(File.Exists("/dev/full"), "Only where the system has a disk that is always full.");
         ClassExport export = _here.Store.Exchange.Export(_room.Id)!;
-        StorageException e = await Assert.ThrowsAsync<StorageException>(() => ExportJson.WriteFileAsync("/dev/full", export));
+        StorageException e = await Assert.ThrowsAsync<StorageException>(() => ExportJson.WriteFileAsync("/dev/full", export,
+            TestContext.Current.CancellationToken));
         Assert.Contains("disk full", e.Message, StringComparison.Ordinal);
     }
 
