@@ -49,8 +49,8 @@ internal static class FileLoad
             long start = Stopwatch.GetTimestamp();
             Person teacher = store.Instructors.Claim(store.Instructors.NewCode(), "Dipper", "hash", "Winter class")!;
             ImportOutcome outcome = store.Exchange.Import(export, teacher.Id, [.. export.People.Select(p => new HandedOut("", "hash"))]);
-            Console.WriteLine(Line(
-                $"taken in, in {Stopwatch.GetElapsedTime(start).TotalSeconds:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems; {Memory()}"));
+            double took = Stopwatch.GetElapsedTime(start).TotalSeconds;
+            Console.WriteLine(Line($"taken in, in {took:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems; {Memory()}"));
         }
 
         Directory.Delete(elsewhere, recursive: true);

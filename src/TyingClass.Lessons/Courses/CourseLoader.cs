@@ -13,7 +13,8 @@ internal static class CourseLoader
         List<AuthorError> problems = [];
         Dictionary<string, string> idOwners = new(StringComparer.Ordinal);
         // Reading is most of a server's start; each lesson is read by itself.
-        foreach ((string name, LessonResult result) in files.LessonNames().ToArray().AsParallel().AsOrdered().Select(name => (name, Read(files, name))).ToArray())
+        (string Name, LessonResult Result)[] read = [.. files.LessonNames().ToArray().AsParallel().AsOrdered().Select(name => (name, Read(files, name)))];
+        foreach ((string name, LessonResult result) in read)
         {
             Lesson? lesson = result.Lesson;
             problems.AddRange(result.Errors.Select(e => Placed(e, name, files)));
@@ -34,7 +35,10 @@ internal static class CourseLoader
             : ([], []);
         problems.AddRange(wrong);
         GlossaryLinks links = new(Glossary.Of(lessons));
-        return new Course([.. lessons.OrderBy(l => l.Number).ToArray().AsParallel().AsOrdered().Select(links.Apply)], [.. problems]) { Evenings = wrong.IsEmpty ? evenings : last.Evenings };
+        return new Course([.. lessons.OrderBy(l => l.Number).ToArray().AsParallel().AsOrdered().Select(links.Apply)], [.. problems])
+        {
+            Evenings = wrong.IsEmpty ? evenings : last.Evenings,
+        };
     }
 
     private static LessonResult Read(LessonFiles files, string name) => files.Read(name) is { } text
