@@ -9,7 +9,9 @@ using TyingClass.Web.Hosting;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>What the server holds after many flies of as many parts as a recipe may have were opened at the bench, no two alike; four browsers at once.</summary>
+/// <summary>
+/// What the server holds after many flies of as many parts as a recipe may have were opened at the bench, no two alike, by four browsers at once.
+/// </summary>
 internal static class MemoryLoad
 {
     private const int Browsers = 4;
