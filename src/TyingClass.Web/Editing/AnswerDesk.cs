@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Catalogue;
@@ -32,7 +33,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         Typed typed = shown is null ? StartText.For(work.Exercise)
             : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
-        return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
+        return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work, attempts, shown, inLesson) };
     }
 
     /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form.</summary>
@@ -148,6 +149,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
         exercise.Kind.TellsTheAnswer ? !attempts.IsEmpty : attempts.Any(a => a.Counts);
+
+    private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
+    {
+        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
+            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+    };
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
