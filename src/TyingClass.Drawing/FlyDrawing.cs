@@ -49,8 +49,10 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second) Films(SolvedFly first, SolvedFly second, DrawingOptions options)
     {
-        double width = Math.Max(new FilmPlate(first, options).NaturalWidthMm, new FilmPlate(second, options).NaturalWidthMm);
-        return (new FilmPlate(first, options, width).ToSvg(), new FilmPlate(second, Second(options), width).ToSvg());
+        int times = Math.Min(new FilmPlate(first, options).Times, new FilmPlate(second, options).Times);
+        double Wide(SolvedFly fly) => new FilmPlate(fly, options, new FilmScale(100, times)).NaturalWidthMm;
+        FilmScale scale = new(Math.Max(Wide(first), Wide(second)), times);
+        return (new FilmPlate(first, options, scale).ToSvg(), new FilmPlate(second, Second(options), scale).ToSvg());
     }
 
     /// <summary>As it sits in the vise, shank level, without any mark of how it swims.</summary>

@@ -39,7 +39,8 @@ if (args is ["reports", var reports, ..])
 
 if (args is ["slow", ..])
 {
-    SlowFlies.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 400, 12);
+    int[] given = [.. args.Skip(1).Select(a => int.Parse(a, CultureInfo.InvariantCulture))];
+    SlowFlies.Print(given is [var thrown, ..] ? thrown : 400, given is [_, var from, ..] ? from : 0, given is [_, _, var to, ..] ? to : int.MaxValue);
     return 0;
 }
 
@@ -48,6 +49,8 @@ if (args is ["answers", ..])
     AnswerLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3);
     return 0;
 }
+
+if (args is ["lessons", ..]) return await LessonLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1);
 
 if (args is ["ratios"])
 {

@@ -12,28 +12,40 @@ using TyingClass.Recipes.Model;
 
 namespace TyingClass.Benchmarks;
 
-/// <summary>Where the time of the slowest flies goes, stage by stage of the soaked fly: processor time in ms, the least of a few rounds.</summary>
+/// <summary>What the slowest flies cost and where their time goes, stage by stage of the soaked fly: time of the one thread on a processor, in ms, so that
+/// other work on the machine adds only colder caches. In pieces, for a machine that is busy: each fly is told as soon as it is known.</summary>
 internal static class SlowFlies
 {
-    public static void Print(int thrown, int shown)
+    private const double Dear = 150;
+    private const int Rounds = 3;
+
+    /// <summary>All recipes at the limits, then so many thrown-together ones; of them those from one place up to another.</summary>
+    public static void Print(int thrown, int from, int to)
     {
         Recipe[] all = [.. LimitRecipes.All(), .. Enumerable.Range(1, thrown).Select(RandomRecipes.Fly)];
-        (Recipe Recipe, double Report, double Doubt)[] timed = [.. all.Select(Time)];
+        Recipe[] piece = all[Math.Min(from, all.Length)..Math.Min(to, all.Length)];
+        // The first runs are of code that is still being compiled.
+        foreach (Recipe recipe in all[^10..]) Time(recipe, 1);
+        List<(Recipe Recipe, double Report, double Doubt)> timed = [];
+        foreach (Recipe recipe in piece)
+        {
+            (Recipe Recipe, double Report, double Doubt) one = Time(recipe, 1);
+            if (one.Report + one.Doubt > Dear) one = Time(recipe, Rounds);
+            timed.Add(one);
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{one.Report,7:F1} report {one.Doubt,7:F1} doubt  {recipe.Name}"));
+            if (one.Report + one.Doubt > Dear) Stages(recipe);
+        }
+
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{all.Length} recipes ({all.Length - thrown} at the limits): report longest {timed.Max(t => t.Report):F0} ms, "
-                + $"doubt longest {timed.Max(t => t.Doubt):F0} ms, together over 250 ms: {timed.Count(t => t.Report + t.Doubt > 250)}"));
-        foreach ((Recipe recipe, double report, double doubt) in timed.OrderByDescending(t => t.Report + t.Doubt).Take(shown))
-        {
-            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{report,7:F1} report {doubt,7:F1} doubt  {recipe.Name}"));
-            Stages(recipe);
-        }
+            $"{from} to {from + piece.Length} of {all.Length}: report longest {timed.Max(t => t.Report):F0} ms, doubt longest {timed.Max(t => t.Doubt):F0} ms, "
+                + $"together over 250 ms: {timed.Count(t => t.Report + t.Doubt > 250)}"));
     }
 
-    private static (Recipe Recipe, double Report, double Doubt) Time(Recipe recipe)
+    private static (Recipe Recipe, double Report, double Doubt) Time(Recipe recipe, int rounds)
     {
         BuiltFly built = FlyBuilder.Build(recipe);
-        double report = Least(() => BalanceEngine.Report(built.Body, built.Conditions)), doubt = Least(() => Doubt.Of(recipe, built));
+        double report = Least(rounds, () => BalanceEngine.Report(built.Body, built.Conditions)), doubt = Least(rounds, () => Doubt.Of(recipe, built));
         return (recipe, report, doubt);
     }
 
@@ -51,25 +63,25 @@ internal static class SlowFlies
         bool sinks = sinking.TryFindStable(rest.Attitude.Up, out SteadySink steady);
         (string, double)[] stages =
         [
-            ("attitude", Least(() => Settling.TryFindRest(fly, speedMS, level, out _))),
-            ("releases", Least(() => Releases.StableAttitudes(fly, speedMS))),
-            ("righting", Least(() => Righting.Lesser(fly, level, speedMS, 36))),
-            ("flies", Least(() => flies.LeansRad(rest.Attitude, speedMS, deviates))),
-            ("sink", Least(() => sinking.TryFindStable(rest.Attitude.Up, out _))),
-            ("ways", Least(() => sinking.Ways())),
-            ("depth", sinks ? Least(() => sinking.DepthFromRest(steady, 10, 40)) : 0),
+            ("attitude", Least(2, () => Settling.TryFindRest(fly, speedMS, level, out _))),
+            ("releases", Least(2, () => Releases.StableAttitudes(fly, speedMS))),
+            ("righting", Least(2, () => Righting.Lesser(fly, level, speedMS, 36))),
+            ("flies", Least(2, () => flies.LeansRad(rest.Attitude, speedMS, deviates))),
+            ("sink", Least(2, () => sinking.TryFindStable(rest.Attitude.Up, out _))),
+            ("ways", Least(2, () => sinking.Ways())),
+            ("depth", sinks ? Least(2, () => sinking.DepthFromRest(steady, 10, 40)) : 0),
         ];
         Console.WriteLine("        " + string.Join("  ", stages.Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Item1} {s.Item2:F2}"))));
     }
 
-    private static double Least(Action work)
+    private static double Least(int rounds, Action work)
     {
         double least = double.PositiveInfinity;
-        for (int round = 0; round < 2; round++)
+        for (int round = 0; round < rounds; round++)
         {
-            TimeSpan start = Environment.CpuUsage.TotalTime;
+            double start = ThreadTime.Ms;
             work();
-            least = Math.Min(least, (Environment.CpuUsage.TotalTime - start).TotalMilliseconds);
+            least = Math.Min(least, ThreadTime.Ms - start);
         }
 
         return least;

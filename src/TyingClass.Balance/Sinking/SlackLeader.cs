@@ -31,11 +31,12 @@ public static class SlackLeader
         }
 
         Vector3D flow = flowMS / speed, forward = -Vector3D.UnitX;
-        double angle = Math.Acos(Math.Clamp(Vector3D.Dot(flow, forward), -1, 1));
-        (double moment, double along, double across) = At(angle);
-        double length = Math.Cbrt(stiffnessNM2 / dragPerLengthNM);
-        Vector3D side = forward - Vector3D.Dot(forward, flow) * flow;
+        double ahead = Vector3D.Dot(flow, forward);
+        Vector3D side = forward - ahead * flow;
         double sideLength = side.Length;
+        // Not by the cosine alone, which is blind under 10⁻⁸ rad: on a stout leader a light hook comes to rest nearer the flow than that.
+        (double moment, double along, double across) = At(Math.Atan2(sideLength, ahead));
+        double length = Math.Cbrt(stiffnessNM2 / dragPerLengthNM);
         if (sideLength < 1e-9)
         {
             return new Wrench(dragPerLengthNM * length * along * flow, Vector3D.Zero);

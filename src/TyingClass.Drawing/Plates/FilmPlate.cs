@@ -10,8 +10,8 @@ using TyingClass.Telling.Sentences;
 namespace TyingClass.Drawing.Plates;
 
 /// <summary>
-/// A film strip of the last round of a retrieve: the fly at true size and true places along its path, the rod to the left. The page is in mm, the place where
-/// the round begins at its origin.
+/// A film strip of the last round of a retrieve: flies at true places along its path, the rod to the left. A fly too small to be read beside its path is drawn
+/// larger, and the caption says so. The page is in mm, the place where the round begins at its origin.
 /// </summary>
 internal sealed class FilmPlate : Plate
 {
@@ -22,31 +22,44 @@ internal sealed class FilmPlate : Plate
     // Of a long pause the rest looks like its beginning.
     private const double LongestPauseS = 4;
 
+    // Of the breadth or height of its path a fly should fill this much, and is drawn up to so many times its size.
+    private const double ReadableShare = 0.14;
+    private const int MostTimes = 5;
+
+    // A fly turned in the plane of the page is the same drawing; one that leans otherwise, or whose hair streams otherwise, is drawn anew.
+    private const double AlikeLeanDeg = 15, AlikeStreamDeg = 45;
+
     private readonly SolvedFly _fly;
     private readonly RetrieveReport _report;
     private readonly RetrievePoint[] _round;
-    private readonly List<(RetrievePoint Point, Scene Scene)> _poses = [];
+    private readonly List<FilmShape> _shapes = [];
+    private readonly List<FilmPose> _poses = [];
     private readonly Point _start;
     private readonly double _lengthMm;
+    private readonly double _suppleness;
 
-    /// <param name="widthMm">A common width for several strips; null for this one's own.</param>
-    public FilmPlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
+    public FilmPlate(SolvedFly fly, DrawingOptions options, FilmScale? scale = null)
         : base(options)
     {
         (_fly, _report) = (fly, fly.Retrieve);
         _round = Shown(_report);
         _start = _round.Length == 0 ? default : Place(_round[0]);
-        _lengthMm = 1e3 * fly.Built.Hook.ShankM;
+        _suppleness = new Anatomy(fly, new View(Pose.Vise, default, Facing.Side), Vector3D.UnitX).Limbs.Select(l => l.Suppleness).Append(0).Max();
+        Times = scale?.Times ?? Readable();
+        _lengthMm = 1e3 * fly.Built.Hook.ShankM * Times;
         foreach (RetrievePoint point in Chosen()) Add(point);
-        Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(Shift(p.Scene.Frame.Grown(0.25 * _lengthMm), At(p.Point))));
+        Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(p.Frame.Grown(0.25 * _lengthMm)));
         if (_poses.Count == 0) content = new Box(0, 0, 100, 20);
         NaturalWidthMm = 1.36 * Math.Max(content.Width, 0.9 * content.Height);
-        double width = widthMm ?? NaturalWidthMm, letter = LetterShare * width;
+        double width = scale?.WidthMm ?? NaturalWidthMm, letter = LetterShare * width;
         double left = content.Center.X - width / 2;
-        Window = new Box(left, content.Top - 2.2 * letter, left + width, content.Bottom + (2.4 + 1.3 * Caption(width).Count) * letter);
+        Window = new Box(left, content.Top - 1.8 * letter, left + width, content.Bottom + (2 + 1.3 * Caption(width).Count) * letter);
     }
 
     public double NaturalWidthMm { get; }
+
+    /// <summary>How many times its size the fly is drawn.</summary>
+    public int Times { get; }
 
     public override string Kind => "film";
 
@@ -60,9 +73,16 @@ internal sealed class FilmPlate : Plate
         Ink ink = new(canvas, PenMm);
         if (_poses.Count > 0)
         {
-            DrawDepths(ink);
+            FilmWords words = new(Within, LetterMm);
+            foreach (FilmPose pose in _poses) words.KeepOff(pose.Covered);
+            words.KeepOff([[.. _round.Select(At)]]);
+            foreach (FilmPose pose in _poses) words.KeepOff([Line(pose)]);
+            Define(canvas);
+            // Words find their places before anything is drawn: a depth keeps off every time.
+            (FilmPose Pose, string Time, Point At)[] times = [.. _poses.Select(p => (p, Since(p.Point), words.Beside(Since(p.Point), p.Frame)))];
+            DrawDepths(ink, words);
             DrawPath(ink);
-            foreach ((RetrievePoint point, Scene scene) in _poses) DrawPose(ink, point, scene);
+            foreach ((FilmPose pose, string time, Point at) in times) DrawPose(ink, pose, time, at);
             DrawMoving(canvas);
         }
 
@@ -70,7 +90,7 @@ internal sealed class FilmPlate : Plate
         canvas.Close();
     }
 
-    private Point TimeAbove => new(0, -0.32 * _lengthMm - 0.2 * LetterMm);
+    private Box Within => Window with { Bottom = Window.Bottom - (0.8 + 1.3 * Caption(Window.Width).Count) * LetterMm };
 
     private static RetrievePoint[] Shown(RetrieveReport report)
     {
@@ -80,17 +100,27 @@ internal sealed class FilmPlate : Plate
         return [.. report.Path.Where(p => p.TimeS >= from - 1e-9 && p.TimeS <= to + 1e-9)];
     }
 
-    private static Box Shift(Box box, Point by) => new(box.Left + by.X, box.Top + by.Y, box.Right + by.X, box.Bottom + by.Y);
-
     private static Point Place(RetrievePoint p) => new(-1e3 * p.AlongM, 1e3 * p.DepthM);
 
     private Point At(RetrievePoint p) => Place(p) - _start;
+
+    private string Since(RetrievePoint p) => Magnitudes.PointDownTime.Say(p.TimeS - _round[0].TimeS, Options.Units);
+
+    private int Readable()
+    {
+        if (_round.Length == 0) return 1;
+        Box path = _round.Aggregate(Box.Empty, (box, p) => box.With(At(p)));
+        double share = LongestMm(Shape(_round[0])) / Math.Max(path.Width, path.Height);
+        return (int)Math.Clamp(Math.Ceiling(ReadableShare / Math.Max(share, 1e-6) - 1e-9), 1, MostTimes);
+    }
+
+    private static double LongestMm(FilmShape shape) => new Point(shape.Scene.Frame.Width, shape.Scene.Frame.Height).Length;
 
     private IEnumerable<RetrievePoint> Chosen()
     {
         if (_round.Length == 0) yield break;
         double way = _round.Zip(_round.Skip(1)).Sum(pair => (At(pair.Second) - At(pair.First)).Length);
-        double spacing = Math.Max(SpacingOfLength * _lengthMm, way / (MostPoses - 1)), gone = 0;
+        double spacing = Math.Max(SpacingOfLength * Times * LongestMm(Shape(_round[0])), way / (MostPoses - 1)), gone = 0;
         yield return _round[0];
         for (int i = 1; i < _round.Length; i++)
         {
@@ -103,8 +133,25 @@ internal sealed class FilmPlate : Plate
 
     private void Add(RetrievePoint point)
     {
+        FilmShape shape = Shape(point);
+        Point at = At(point);
+        (double sin, double cos) = Math.SinCos(double.DegreesToRadians(point.PitchDeg - shape.PitchDeg));
+        Point OnPage(Point p) => at + (p * cos + p.Turned() * sin) * Times;
+        Point[][] covered = [.. shape.Scene.Pieces.SelectMany(piece => piece.Covered).Select(outline => outline.Select(OnPage).ToArray())];
+        _poses.Add(new FilmPose(point, shape, at, covered));
+    }
+
+    private FilmShape Shape(RetrievePoint point)
+    {
+        Vector3D trail = Trail(point);
+        int lean = (int)Math.Round(point.LeanDeg / AlikeLeanDeg);
+        double streamDeg = Math.IEEERemainder(double.RadiansToDegrees(Math.Atan2(-trail.Z, trail.X)) - point.PitchDeg, 360);
+        int stream = (int)Math.Round(_suppleness * streamDeg / AlikeStreamDeg);
+        if (_shapes.FirstOrDefault(s => s.Lean == lean && s.Stream == stream) is { } alike) return alike;
         View view = new(Pose.Towed(point.PitchDeg, point.LeanDeg, _fly.Recipe.Intent), 1e3 * _fly.Built.Body.TowPointM, Facing.Side);
-        _poses.Add((point, new Scene(new Anatomy(_fly, view, Trail(point)))));
+        FilmShape shape = new(_shapes.Count, lean, stream, point.PitchDeg, new Scene(new Anatomy(_fly, view, trail)));
+        _shapes.Add(shape);
+        return shape;
     }
 
     // Supple stuff streams out behind: against the way it goes, x away from the rod.
@@ -115,10 +162,26 @@ internal sealed class FilmPlate : Plate
         return trail.Length > 1e-6 ? trail.Normalized() : Vector3D.UnitX;
     }
 
-    private void DrawDepths(Ink ink)
+    // Each shape is drawn once and pointed at.
+    private void Define(SvgCanvas canvas)
+    {
+        canvas.Open("defs");
+        foreach (FilmShape shape in _shapes)
+        {
+            canvas.Open("g", ("id", Name(shape)));
+            shape.Scene.Draw(new Ink(canvas, PenMm / Times));
+            canvas.Close();
+        }
+
+        canvas.Close();
+    }
+
+    private string Name(FilmShape shape) => $"{Options.IdPrefix}-shape-{shape.Index}";
+
+    private void DrawDepths(Ink ink, FilmWords words)
     {
         SvgCanvas canvas = ink.Canvas;
-        double top = Window.Top + 1.6 * LetterMm, bottom = Window.Bottom - (1.2 + 1.3 * Caption(Window.Width).Count) * LetterMm;
+        double top = Window.Top + 0.4 * LetterMm, bottom = Within.Bottom;
         double low = Math.Max(0, 1e-3 * (top + _start.Y)), high = 1e-3 * (bottom + _start.Y), per = Magnitudes.Depth.Shown(1, Options.Units);
         Plots.Scale scale = Plots.Scale.Round(low * per, high * per, 4, 0, 1);
         canvas.Open("g", ("class", "fly-depths"), ("data-mark", "depth"));
@@ -129,30 +192,12 @@ internal sealed class FilmPlate : Plate
             canvas.Element("line", ("class", tick == 0 ? "fly-flow" : "fly-ruling"), ("x1", SvgCanvas.N(Window.Left)), ("x2", SvgCanvas.N(Window.Right)),
                 ("y1", SvgCanvas.N(y)), ("y2", SvgCanvas.N(y)), ("stroke-width", SvgCanvas.Exact((tick == 0 ? 1.6 : 0.6) * PenMm)),
                 ("stroke-opacity", tick == 0 ? "1" : "0.35"));
-            string words = tick == 0 ? "surface" : $"{Numbers.Write(tick, Math.Max(scale.Decimals, 1))} {Magnitudes.Depth.Symbol(Options.Units)} deep";
-            // Above its line at the left, or at the right, or below it: where no fly and no time stands.
-            double wide = 0.55 * LetterMm * words.Length, right = Window.Right - 0.3 * LetterMm, left = Window.Left + 0.3 * LetterMm;
-            (double X, double Y, string Anchor)[] places =
-            [
-                (left, y - 0.25 * LetterMm, "start"), (right, y - 0.25 * LetterMm, "end"), (left, y + LetterMm, "start"), (right, y + LetterMm, "end"),
-            ];
-            Box Around((double X, double Y, string Anchor) p)
-            {
-                double from = p.Anchor == "start" ? p.X : p.X - wide;
-                return new Box(from, p.Y - LetterMm, from + wide, p.Y + 0.3 * LetterMm);
-            }
-
-            (double x, double baseline, string anchor) = places.OrderBy(p => (MeetsTime(Around(p)) ? 2 : 0) + (MeetsFly(Around(p)) ? 1 : 0)).First();
-            Say(canvas, words, new Point(x, baseline), anchor, "depth");
+            string depth = tick == 0 ? "surface" : $"{Numbers.Write(tick, Math.Max(scale.Decimals, 1))} {Magnitudes.Depth.Symbol(Options.Units)} deep";
+            if (words.AtMargin(depth, y) is { } place) Say(canvas, depth, place, "start", "depth");
         }
 
         canvas.Close();
     }
-
-    private bool MeetsTime(Box place) => _poses.Select(p => At(p.Point) + TimeAbove).Any(time =>
-        place.Meets(new Box(time.X - 1.5 * LetterMm, time.Y - LetterMm, time.X + 1.5 * LetterMm, time.Y + 0.3 * LetterMm)));
-
-    private bool MeetsFly(Box place) => _poses.Any(p => place.Meets(Shift(p.Scene.Frame, At(p.Point))));
 
     private void DrawPath(Ink ink)
     {
@@ -161,31 +206,36 @@ internal sealed class FilmPlate : Plate
         ink.Canvas.Close();
     }
 
-    private void DrawPose(Ink ink, RetrievePoint point, Scene scene)
+    private void DrawPose(Ink ink, FilmPose pose, string time, Point timeAt)
     {
-        Point at = At(point);
+        RetrievePoint point = pose.Point;
         SvgCanvas canvas = ink.Canvas;
         canvas.Open("g", ("class", "fly-film-pose"), ("data-time-s", SvgCanvas.Exact(point.TimeS)), ("data-pitch-deg", SvgCanvas.Exact(point.PitchDeg)),
             ("data-depth-m", SvgCanvas.Exact(point.DepthM)));
-        DrawLine(ink, point, at);
-        canvas.Open("g", ("class", "fly-film-fly"), ("transform", $"translate({SvgCanvas.N(at.X)} {SvgCanvas.N(at.Y)})"));
-        scene.Draw(ink);
+        DrawLine(ink, pose);
+        canvas.Open("g", ("class", "fly-film-fly"), ("transform",
+            $"translate({SvgCanvas.N(pose.At.X)} {SvgCanvas.N(pose.At.Y)}) rotate({SvgCanvas.N(point.PitchDeg - pose.Shape.PitchDeg)})"));
+        canvas.Element("use", ("href", "#" + Name(pose.Shape)), ("transform", $"scale({Times})"));
         canvas.Close();
-        string time = Magnitudes.PointDownTime.Say(point.TimeS - _round[0].TimeS, Options.Units);
-        Say(canvas, time, at + TimeAbove, "middle", "time");
+        Say(canvas, time, timeAt, "middle", "time");
         canvas.Close();
     }
 
-    // Taut it is straight; slack it hangs in a bight.
-    private void DrawLine(Ink ink, RetrievePoint point, Point eye)
+    private Point[] Line(FilmPose pose)
     {
-        double length = 0.9 * _lengthMm, radians = double.DegreesToRadians(point.LineDeg);
-        Point end = eye + new Point(-length * Math.Cos(radians), -length * Math.Sin(radians)), along = end - eye;
-        Point aside = along.Turned() * 0.28;
-        string d = point.IsSlack
+        double length = 0.9 * _lengthMm, radians = double.DegreesToRadians(pose.Point.LineDeg);
+        return [pose.At, pose.At + new Point(-length * Math.Cos(radians), -length * Math.Sin(radians))];
+    }
+
+    // Taut it is straight; slack it hangs in a bight.
+    private void DrawLine(Ink ink, FilmPose pose)
+    {
+        Point[] line = Line(pose);
+        Point eye = line[0], end = line[1], along = end - eye, aside = along.Turned() * 0.28;
+        string d = pose.Point.IsSlack
             ? new PathText().Move(eye).Cubic(eye + along * 0.3 + aside, eye + along * 0.7 + aside * -1, end).ToString()
             : new PathText().Move(eye).Line(end).ToString();
-        ink.Canvas.Element("path", ("class", "fly-leader"), ("data-mark", point.IsSlack ? "slack line" : "taut line"), ("d", d),
+        ink.Canvas.Element("path", ("class", "fly-leader"), ("data-mark", pose.Point.IsSlack ? "slack line" : "taut line"), ("d", d),
             ("stroke-width", SvgCanvas.Exact(0.9 * PenMm)));
     }
 
@@ -196,7 +246,7 @@ internal sealed class FilmPlate : Plate
         canvas.Open("g", ("class", "fly-film-moving"), ("visibility", "hidden"), ("aria-hidden", "true"),
             ("data-times-s", List(p => p.TimeS - _round[0].TimeS)), ("data-x-mm", List(p => At(p).X)), ("data-y-mm", List(p => At(p).Y)),
             ("data-pitches-deg", List(p => p.PitchDeg)), ("data-poses", string.Join(' ', _round.Select(Nearest))),
-            ("data-pose-pitches-deg", string.Join(' ', _poses.Select(p => SvgCanvas.N(p.Point.PitchDeg)))));
+            ("data-pose-pitches-deg", string.Join(' ', _poses.Select(p => SvgCanvas.N(p.Shape.PitchDeg)))));
         canvas.Close();
     }
 
@@ -215,8 +265,9 @@ internal sealed class FilmPlate : Plate
     private IReadOnlyList<string> Caption(double widthMm)
     {
         if (!Options.Caption) return [];
+        string larger = Times == 1 ? "" : $", the fly drawn {Times} times its size";
         string words = RetrieveSentence.Refusal(_report, Options.Units)
-            ?? $"{RetrieveWords.Round(_report.Plan, Options.Units)}, the rod is to the left, times from the start of the strip";
+            ?? $"{RetrieveWords.Round(_report.Plan, Options.Units)}, the rod is to the left, times from the start of the strip{larger}";
         return Wrapped(words, 0.94 * widthMm / (LetterShare * widthMm));
     }
 }

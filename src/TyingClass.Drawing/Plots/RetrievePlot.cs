@@ -33,7 +33,7 @@ internal static class RetrievePlot
         plot.Text($"depth, {Magnitudes.Depth.Symbol(options.Units)}", new Point(2, 13), "start", italic: true);
         plot.Curve([.. report.Path.Select(p => plot.At(p.TimeS, Shown(p.DepthM)))], "fly-line fly-soaked", 1.6);
         plot.Text("strips", new Point(DepthArea.Right, 13), "end", italic: true);
-        plot.Bar(new Box(DepthArea.Right - 62, 4, DepthArea.Right - 46, 14), "fly-strip", strips, "strips");
+        plot.Bar(new Box(DepthArea.Right - 48, 4, DepthArea.Right - 32, 14), "fly-strip", strips, "strips");
 
         plot.Area = PitchArea;
         double lowest = Math.Min(-30, report.Path.Min(p => p.PitchDeg)), highest = Math.Max(30, report.Path.Max(p => p.PitchDeg));

@@ -6,9 +6,13 @@ namespace TyingClass.Telling.Figures;
 /// <summary>How to write a figure of one kind, for whoever is about to type it.</summary>
 public static class TypingHelp
 {
+    // A push of the water is typed as an answer; 12 lb, the table's example, is what a leader breaks at.
+    private const double PushN = 0.8e-3;
+
     /// <summary>"0.25 g" or "3.86 gr": an example in the reader's units.</summary>
     public static string Example(Dimension dimension, UnitSystem units) =>
-        units == UnitSystem.Imperial && Units.TryParse(Units.Example(dimension), dimension, out double si, out _) ? Stated.Say(si, dimension, units)
+        dimension == Dimension.Force ? Stated.Say(PushN, dimension, units)
+        : units == UnitSystem.Imperial && Units.TryParse(Units.Example(dimension), dimension, out double si, out _) ? Stated.Say(si, dimension, units)
         : Units.Example(dimension);
 
     /// <summary>A figure typed before, to stand in its field again: fine enough to read back as the same.</summary>

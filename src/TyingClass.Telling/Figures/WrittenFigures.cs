@@ -13,7 +13,7 @@ public static partial class WrittenFigures
 {
     // What a writer puts behind a metric figure for readers of inches: "(1/8 in)", "(27.9 grains)", "(67 miles an hour)".
     private const string ImperialUnit =
-        @"(?:in³|in|inch|inches|gr·in|gr/in|gr|grains?|oz|ounces?|ft/s|ft|feet|lb/ft³|lbs?|pounds?|miles an hour|miles|°F)";
+        @"(?:in³|in|inch|inches|gr·in|gr/in|gr|grains?|oz|ounces?|ft/s|ft|feet|lb/ft³|lbs?|pounds?|miles\san\shour|miles|°F)";
 
     /// <summary>With the writer's own figure in parentheses.</summary>
     public static string Beside(string text, UnitSystem units) => Convert(text, units, keep: true);
@@ -45,7 +45,7 @@ public static partial class WrittenFigures
         if (match.Groups["given"].Success) return match.Value;
         string figure = match.Groups["figure"].Value, own = match.Groups["own"].Value;
         if (own.Length > 0) return keep ? Pair(own, figure, match, text) : own;
-        if (DimensionOf(match.Groups["unit"].Value) is not { } of || Number(match.Groups["last"].Value) is not { } last) return match.Value;
+        if (DimensionOf(Gap().Replace(match.Groups["unit"].Value, " ")) is not { } of || Number(match.Groups["last"].Value) is not { } last) return match.Value;
         Dimension dimension = of.Dimension;
         double lastSi = of.Times * Units.ToSi(last, dimension, of.Unit);
         string told = Stated.Say(lastSi, dimension, UnitSystem.Imperial);
@@ -72,7 +72,7 @@ public static partial class WrittenFigures
     }
 
     private static double? Number(string text) =>
-        double.TryParse(Grouping().Replace(text.Replace('−', '-'), ""), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+        double.TryParse(Gap().Replace(text.Replace('−', '-'), ""), NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             && double.IsFinite(value) ? value : null;
 
     private static Written? DimensionOf(string unit) => unit switch
@@ -95,18 +95,18 @@ public static partial class WrittenFigures
     private readonly record struct Written(Dimension Dimension, string Unit, double Times = 1);
 
     // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
-    // is its own.
+    // is its own. A text may break its line anywhere, inside a figure too.
     [GeneratedRegex(
-        @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"[ \u00A0]\()(?<![0-9][ \u00A0\u202F])"
-        + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between> (?:and|or|to) |\s?[–…]\s?))?"
-        + @"(?<last>[−-]?(?:[0-9]{1,3}(?:[ \u00A0\u202F][0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)[ \u00A0]?"
-        + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g per cm³|g|m/s|mN|m|kg/m³|°C))"
-        + @"(?![\w·/³²^])(?<given> \((?:about )?[0-9./ \u00A0]+\z)?(?: \((?<own>(?:about )?[0-9][0-9./ \u00A0]*[ \u00A0]" + ImperialUnit + @")\))?",
+        @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"\s\()(?<![0-9]\s)"
+        + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between>\s(?:and|or|to)\s|\s?[–…]\s?))?"
+        + @"(?<last>[−-]?(?:[0-9]{1,3}(?:\s[0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)\s?"
+        + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g\sper\scm³|g|m/s|mN|m|kg/m³|°C))"
+        + @"(?![\w·/³²^])(?<given>\s\((?:about\s)?[0-9./\s]+\z)?(?:\s\((?<own>(?:about\s)?[0-9][0-9./\s]*\s" + ImperialUnit + @")\))?",
         RegexOptions.None, 1000)]
     private static partial Regex Token();
 
-    [GeneratedRegex(@"[ \u00A0\u202F]")]
-    private static partial Regex Grouping();
+    [GeneratedRegex(@"\s")]
+    private static partial Regex Gap();
 
     [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.None, 1000)]
     private static partial Regex Quoted();

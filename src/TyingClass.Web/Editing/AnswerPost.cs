@@ -28,6 +28,9 @@ public sealed record AnswerPost(Typed Typed, string Action, int Index, string Ad
         };
     }
 
+    /// <summary>For a form that is about to be shown.</summary>
+    public static string NewFormNumber() => Guid.NewGuid().ToString("N");
+
     public bool IsSubmit => Action is "submit" or "";
 
     private static Typed ReadTyped(IFormCollection form) => form["mode"].ToString() switch

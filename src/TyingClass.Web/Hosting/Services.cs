@@ -50,7 +50,10 @@ internal static class Services
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();
+        services.AddScoped<FlyCalled>();
         services.AddScoped<FlyPictures>();
+        services.AddSingleton<LessonPieces>();
+        services.AddScoped<LessonReaders>();
         services.AddScoped<AnswerDesk>();
         services.AddScoped<ExerciseDesk>();
         services.AddSingleton<BenchSolver>();

@@ -7,13 +7,15 @@ using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Lessons.Courses;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Figures;
 using TyingClass.Telling.Reasons;
+using TyingClass.Web.Figures;
 using TyingClass.Web.Preferences;
 
 namespace TyingClass.Web.Pictures;
 
 /// <summary>Pictures of recipes for one page. A picture is drawn once and kept: the same recipe always gives the same one.</summary>
-public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpContextAccessor accessor)
+public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCache cache, IHttpContextAccessor accessor)
 {
     /// <summary>Pictures kept at a time, some 40 KB each.</summary>
     public const int MostKept = 400;
@@ -25,6 +27,10 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     private const string KeptIds = "ids-of-this-picture";
 
     private int _onThisPage;
+    private string _ids = "fly";
+
+    /// <summary>What the ids of pictures drawn from now on begin with: a page is put together from pieces that were made for others.</summary>
+    public void NameIds(string beginning) => (_ids, _onThisPage) = (beginning, 0);
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
@@ -43,7 +49,7 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     /// <summary>Two flies from the side to one scale, the first above the second; null when either cannot be drawn.</summary>
     public IHtmlContent? Pair(string beforeText, string afterText) =>
         Keep((beforeText, afterText), false, options =>
-            flies.Attitude(beforeText) is { } before && flies.Attitude(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
+            Attitude(beforeText) is { } before && Attitude(afterText) is { } after ? FlyDrawing.BeforeAfter(before, after, options) : null);
 
     /// <summary>The picture that shows what was asked; null when a fly of it cannot be drawn.</summary>
     /// <param name="otherText">The fly after a change, or the second of two.</param>
@@ -51,13 +57,14 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
     public IHtmlContent? Asked(AskedPicture asked, string recipeText, string? otherText = null, (string First, string Second)? names = null)
     {
         ArgumentNullException.ThrowIfNull(asked);
+        if (names is { } given) names = (called.Say(given.First), called.Say(given.Second));
         return Keep((recipeText, $"{asked}\n{names}\n{otherText}"), false, options =>
         {
             DrawingOptions ringed = options with { TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null };
             return asked.Pair == FlyPair.Ways
-                ? flies.Whole(recipeText) is not { } either ? null
+                ? Whole(recipeText) is not { } either ? null
                     : FlyDrawing.BothWays(either, ringed) is { } ways ? Halves(ways, ("one way", "the other")) : FlyDrawing.Side(either, ringed)
-                : flies.Attitude(recipeText) is { } fly ? Draw(asked, fly, otherText, names, ringed) : null;
+                : Attitude(recipeText) is { } fly ? Draw(asked, fly, otherText, names, ringed) : null;
         });
     }
 
@@ -67,12 +74,15 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
             .Concat(figure.Labels.Select(l => $"{l.Place}: {l.Words}")));
         return Keep((string.Join('\n', figure.Flies.Select(f => $"{f.Called}\n{f.Text}")), $"{figure.Kind}\n{rest}"), false, options =>
         {
-            ImmutableArray<FigureFly> solved = [.. figure.Flies.Select(f => TeachingFigures.NeedsCurves(figure.Kind) ? (f.Called, flies.Whole(f.Text))
-                : (f.Called, flies.Attitude(f.Text))).Where(f => f.Item2 is not null).Select(f => new FigureFly(f.Called, f.Item2!))];
+            // An author's words: their figures are the reader's too.
+            string Said(string words) => WrittenFigures.Beside(words, options.Units);
+            ImmutableArray<FigureFly> solved = [.. figure.Flies.Select(f => (Called: Said(f.Called), Fly: TeachingFigures.NeedsCurves(figure.Kind)
+                ? Whole(f.Text) : Attitude(f.Text))).Where(f => f.Fly is not null).Select(f => new FigureFly(f.Called, f.Fly!))];
+            ImmutableArray<(string, string)> labels = [.. figure.Labels.Select(l => (l.Place, Said(l.Words)))];
             if (solved.Length < figure.Flies.Length) return null;
             try
             {
-                ImmutableArray<FigurePanel> panels = TeachingFigures.Draw(new FigureRequest(figure.Kind, solved, figure.Values, figure.Labels), options);
+                ImmutableArray<FigurePanel> panels = TeachingFigures.Draw(new FigureRequest(figure.Kind, solved, figure.Values, labels), options);
                 return panels is [{ Svg: var alone }] ? alone : $"<div class=\"fly-halves\">{string.Concat(panels.Select(p => Half(p.Svg, p.Name)))}</div>";
             }
             catch (ArgumentException)
@@ -90,7 +100,7 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
                 FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
             FlyPair.Knot => Halves(
                 FlyDrawing.Pair(asked.View, (fly.OnKnot(Knot.Loop), options), (fly.OnKnot(Knot.Cinched), options)), ("on a loop", "cinched")),
-            FlyPair.Change when otherText is not null => flies.Attitude(otherText) is { } other
+            FlyPair.Change when otherText is not null => Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
                 : null,
             _ => FlyDrawing.Seen(fly, asked.View, options),
@@ -102,7 +112,11 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
 
     private static string Half(string svg, string name) => $"<div><p class=\"half-name\">{HtmlEncoder.Default.Encode(name)}</p>{svg}</div>";
 
-    private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? flies.Attitude(recipeText) : flies.Whole(recipeText);
+    private SolvedFly? Attitude(string recipeText) => flies.Attitude(recipeText) is { } fly ? called.Named(fly) : null;
+
+    private SolvedFly? Whole(string recipeText) => flies.Whole(recipeText) is { } fly ? called.Named(fly) : null;
+
+    private SolvedFly? Solved(string recipeText, string view) => Plates.NeedsAttitudeOnly(view) ? Attitude(recipeText) : Whole(recipeText);
 
     private HtmlString? Keep((string, string) what, bool fresh, Func<DrawingOptions, string?> draw)
     {
@@ -114,6 +128,6 @@ public sealed class FlyPictures(SolvedFlies flies, IMemoryCache cache, IHttpCont
             return draw(options);
         });
         // Ids inside a picture must be the page's only ones.
-        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"fly{++_onThisPage}", StringComparison.Ordinal));
+        return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"{_ids}{++_onThisPage}", StringComparison.Ordinal));
     }
 }

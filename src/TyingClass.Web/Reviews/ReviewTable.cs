@@ -8,6 +8,7 @@ using TyingClass.Recipes.Text;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.Reviews;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Bench;
 using TyingClass.Web.BenchLog;
 using TyingClass.Web.Classes;
@@ -23,7 +24,13 @@ namespace TyingClass.Web.Reviews;
 public sealed record CommentChoice(string Value, string Words);
 
 /// <summary>Drawings of the fly that is reviewed; each null where it cannot be drawn.</summary>
-public sealed record ReviewDrawings(IHtmlContent? Fresh, IHtmlContent? Soaked, IHtmlContent? Ledger, ImmutableArray<(string Title, IHtmlContent Curve)> Curves);
+public sealed record ReviewDrawings(IHtmlContent? Fresh, IHtmlContent? Soaked, IHtmlContent? Ledger, ImmutableArray<(string Title, IHtmlContent Curve)> Curves)
+{
+    /// <summary>What it does stripped and let fall; empty where no fly can be computed.</summary>
+    public ImmutableArray<string> RetrieveSentences { get; init; } = [];
+
+    public ImmutableArray<(string Title, IHtmlContent Drawing)> Retrieve { get; init; } = [];
+}
 
 /// <summary>Everything a mentor needs to judge a revision.</summary>
 /// <param name="Rides">As it is meant to, soaked; a fly that does not is signed off with a reason only.</param>
@@ -46,6 +53,8 @@ public sealed class ReviewSheets(FlySheets sheets, FlyPictures pictures, Revisio
     private static readonly (string View, string Title)[] CurveViews =
         [("keel height", "Keel height against speed"), ("pitch", "Pitch against speed"), ("righting", "Righting curve"), ("depth", "Depth in a pause")];
 
+    private static readonly (string View, string Title)[] RetrieveViews = [("film", "The last round"), ("retrieve", "Depth and nose over the whole of it")];
+
     public FlySheet Of(string recipeText) => sheets.Of(recipeText);
 
     public SolvedFly? Solve(string recipeText) => sheets.Solve(recipeText);
@@ -54,7 +63,14 @@ public sealed class ReviewSheets(FlySheets sheets, FlyPictures pictures, Revisio
 
     public ReviewDrawings Draw(string recipeText) => new(
         pictures.Draw(recipeText, fresh: true), pictures.Draw(recipeText), pictures.Draw(recipeText, "ledger"),
-        [.. CurveViews.Select(c => (c.Title, Curve: pictures.Draw(recipeText, c.View))).Where(c => c.Curve is not null).Select(c => (c.Title, c.Curve!))]);
+        Drawn(recipeText, CurveViews))
+    {
+        Retrieve = Drawn(recipeText, RetrieveViews),
+        RetrieveSentences = sheets.Solve(recipeText) is { } fly ? [.. RetrieveSentence.Of(fly.Retrieve, units.Now)] : [],
+    };
+
+    private ImmutableArray<(string Title, IHtmlContent Drawing)> Drawn(string recipeText, (string View, string Title)[] views) =>
+        [.. views.Select(v => (v.Title, Drawing: pictures.Draw(recipeText, v.View))).Where(v => v.Drawing is not null).Select(v => (v.Title, v.Drawing!))];
 
     public BenchAdvice? Advise(string recipeText) => sheets.Solve(recipeText) is { } fly ? BenchAdvice.Of(fly, units.Now) : null;
 

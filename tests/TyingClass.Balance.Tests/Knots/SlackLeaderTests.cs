@@ -10,6 +10,8 @@ public sealed class SlackLeaderTests
 {
     // For small angles θ'''' carries f θ², solved by θ = 60/s³; then M = 180/s⁴ = 180 (ψ/60)^(4/3). Derived, no source; exact as ψ goes to 0.
     [Theory]
+    [InlineData(1e-8, 1e-4)]
+    [InlineData(1e-6, 1e-4)]
     [InlineData(0.02, 2e-3)]
     [InlineData(0.05, 5e-3)]
     [InlineData(0.1, 1e-2)]

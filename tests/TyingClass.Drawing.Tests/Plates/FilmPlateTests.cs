@@ -36,6 +36,57 @@ public sealed partial class FilmPlateTests
         Assert.True(picture.Has("taut line") || picture.Has("slack line"));
     }
 
+    // Letters are a twenty-fifth of the width; a serif is hardly wider than 0.5 em a letter.
+    [Fact]
+    public void Film_Words_StandApartAndInsideThePage()
+    {
+        foreach (SolvedFly fly in Samples.OfSheet.Where(f => f.Retrieve.HasFigures))
+        {
+            Picture picture = new(FlyDrawing.Film(fly, DrawingOptions.Default));
+            double letter = 0.04 * picture.ViewBox.Width;
+            (string Text, double Left, double Top, double Right, double Bottom)[] words = [.. picture.All("text").Select(t =>
+            {
+                double wide = 0.5 * letter * t.Value.Length, x = Picture.Number(t, "x"), y = Picture.Number(t, "y");
+                double left = (string?)t.Attribute("text-anchor") == "start" ? x : x - wide / 2;
+                return (t.Value, left, y - 0.7 * letter, left + wide, y + 0.05 * letter);
+            })];
+            Assert.All(words, w => Assert.True(
+                w.Left >= picture.ViewBox.Left && w.Right <= picture.ViewBox.Left + picture.ViewBox.Width, $"{fly.Recipe.Name}: {w.Text} leaves the page"));
+            for (int i = 0; i < words.Length; i++)
+            {
+                foreach (var other in words.Skip(i + 1))
+                {
+                    bool apart = words[i].Right <= other.Left || other.Right <= words[i].Left || words[i].Bottom <= other.Top || other.Bottom <= words[i].Top;
+                    Assert.True(apart, $"{fly.Recipe.Name}: “{words[i].Text}” lies on “{other.Text}”");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Film_FlySmallBesideItsPath_IsDrawnLargerAndSaysSo()
+    {
+        int[] times = [.. Samples.OfSheet.Where(f => f.Retrieve.HasFigures).Select(fly =>
+        {
+            Picture picture = new(FlyDrawing.Film(fly, DrawingOptions.Default));
+            int[] scales = [.. picture.All("use").Select(u => (int)Number(Scale().Match((string)u.Attribute("transform")!), 1))];
+            string caption = string.Join(' ', picture.All("text").Where(t => (string?)t.Attribute("data-label") == "caption").Select(t => t.Value));
+            int common = Assert.Single(scales.Distinct());
+            Assert.Equal(common > 1, caption.Contains($"drawn {common} times its size", StringComparison.Ordinal));
+            return common;
+        })];
+        Assert.Contains(1, times);
+        Assert.Contains(times, t => t > 1);
+    }
+
+    // Nine hairy flies drawn out would be a third of a megabyte.
+    [Fact]
+    public void Film_FlyThatStaysUpright_IsDrawnOnceOrTwiceAndPointedAt()
+    {
+        Picture picture = new(FlyDrawing.Film(Loach, DrawingOptions.Default));
+        Assert.True(picture.All("defs").Single().Elements().Count() < picture.All("use").Count());
+    }
+
     [Fact]
     public void Film_MovingFly_IsUnseenUntilAskedAndHasTheWholeRound()
     {
@@ -63,6 +114,9 @@ public sealed partial class FilmPlateTests
         });
 
     private static double Number(Match match, int group) => double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"scale\((\d+)\)")]
+    private static partial Regex Scale();
 
     [GeneratedRegex(@"translate\((\S+) (\S+)\)")]
     private static partial Regex Translate();

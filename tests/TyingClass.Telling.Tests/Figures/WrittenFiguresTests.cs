@@ -36,6 +36,10 @@ public sealed class WrittenFiguresTests
     [InlineData("2.30 mg/mm of 11.34 mg/mm³", "0.9 gr/in (2.30 mg/mm) of 708 lb/ft³ (11.34 mg/mm³)")]
     [InlineData("0.00785 g/mm³, 7.85 g per cm³", "490 lb/ft³ (0.00785 g/mm³), 490 lb/ft³ (7.85 g per cm³)")]
     [InlineData("0.25 mm³ of air in 38 mm³", "15 millionths of an in³ (0.25 mm³) of air in 0.00232 in³ (38 mm³)")]
+    [InlineData("eyes of 2.8\nmm", "eyes of 0.11 in (2.8\nmm)")]
+    [InlineData("an eye of 3.18\nmm (1/8\nin)", "an eye of 1/8\nin (3.18\nmm)")]
+    [InlineData("between 0.20\nand 0.25\nmm", "between 0.008\nand 0.01 in (0.20\nand 0.25\nmm)")]
+    [InlineData("Wraps at 7 mm", "Wraps at 0.276 in (7 mm)")]
     [InlineData("8500 kg/m³ and size 6 and 5 more", "531 lb/ft³ (8500 kg/m³) and size 6 and 5 more")]
     public void Beside_ImperialReader_HasTheWritersOwnInParentheses(string text, string expected)
     {

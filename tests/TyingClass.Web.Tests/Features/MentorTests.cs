@@ -56,6 +56,8 @@ public sealed class MentorTests : IAsyncLifetime
         Assert.Equal("It does not ride as it is meant to", review.Text("#diagnosis-title"));
         Assert.Equal(2, review.All(".fly-halves svg").Count());
         Assert.Contains("Keel height against speed", review.Text(".brief"), StringComparison.Ordinal);
+        Assert.Single(review.All("details svg.fly-film"));
+        Assert.Contains("A strip lifts it by", review.Text(".brief"), StringComparison.Ordinal);
         Assert.Equal("/bench?r=abc", review.Find(".asked-words a").GetAttribute("href"));
         Sheet bench = await review.Browser.OpenAsync(review.Find("a[href^='/bench?r=']:not([rel])").GetAttribute("href")!);
         Assert.Contains("Upside Darter", ((IHtmlTextAreaElement)bench.Find("#text")).Value, StringComparison.Ordinal);

@@ -154,7 +154,7 @@ public sealed class OneWayElsewhereTests
         OneWayTests.Check("grade", text, dace, units, 1, before);
     }
 
-    private static string Repository(string folder)
+    internal static string Repository(string folder)
     {
         DirectoryInfo? at = new(AppContext.BaseDirectory);
         while (at is not null && !File.Exists(Path.Combine(at.FullName, "TyingClass.sln"))) at = at.Parent;

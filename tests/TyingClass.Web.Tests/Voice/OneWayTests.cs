@@ -147,9 +147,10 @@ public sealed class OneWayTests
     }
 
     // Without what the reader typed: a form's fields and the recipe's own text.
-    internal static string Read(Sheet sheet)
+    internal static string Read(Sheet sheet) => Read((IHtmlDocument)sheet.Document.Clone(true));
+
+    internal static string Read(IHtmlDocument page)
     {
-        IHtmlDocument page = (IHtmlDocument)sheet.Document.Clone(true);
         foreach (AngleSharp.Dom.IElement typed in page.QuerySelectorAll("textarea, pre, code, datalist, script, head, form .fold summary, .help, footer, nav")
             .ToArray()) typed.Remove();
         foreach (AngleSharp.Dom.IElement element in page.QuerySelectorAll("td, th, p, li, dd, dt, title, desc, text").ToArray())

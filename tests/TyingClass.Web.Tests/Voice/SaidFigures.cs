@@ -62,6 +62,18 @@ internal static partial class SaidFigures
     public static IEnumerable<string> MetricAlone(string text) =>
         Metric().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
 
-    [GeneratedRegex(@"(?<!\()(?<![−0-9.])[−-]?[0-9]+(?:\.[0-9]+)?[ \u00A0](?:mm|cm|g|m/s|g·mm|m)(?![\w·/)³²]| per| \([0-9./ \u00A0]+(?:in|grains?)\))")]
+    /// <summary>
+    /// Figures in imperial units that stand alone, and are not what a shop or the trade calls a thing in every country: a fraction of an inch or an ounce, a
+    /// wire or leader in thousandths of an inch, a leader's strength in pounds, the first 30 feet of a fly line.
+    /// </summary>
+    public static IEnumerable<string> ImperialAlone(string text) =>
+        Imperial().Matches(text).Select(m => text[Math.Max(0, m.Index - 30)..Math.Min(text.Length, m.Index + m.Length + 10)]);
+
+    [GeneratedRegex(@"(?<!\((?:about )?)(?<![−0-9./])(?!0?\.0[0-9]+\s(?:in|inch)\b)(?!30\sfeet)[−-]?[0-9]+(?:\.[0-9]+)?\s"
+        + @"(?:in(?!\s[0-9a-z])|inch|inches|gr|grains?|oz|ounces?|ft|ft/s|feet|gr·in|in³|lb/ft³|°F)(?![\w·/)³²])")]
+    private static partial Regex Imperial();
+
+    [GeneratedRegex(@"(?<!\()(?<![−0-9.])[−-]?[0-9]+(?:\.[0-9]+)?\s(?:mm|cm|mm³|cm³|mg|g|m/s|g·mm|m|mN|kg/m³|°C)"
+        + @"(?![\w·/)³²]|\sper|\s\([0-9./\s]+(?:in|grains?)\))")]
     private static partial Regex Metric();
 }

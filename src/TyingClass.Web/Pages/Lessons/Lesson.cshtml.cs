@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Microsoft.AspNetCore.Html;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Lessons.Courses;
@@ -6,11 +7,14 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Web.Calendar;
 using TyingClass.Web.Classes;
 using TyingClass.Web.Editing;
+using TyingClass.Web.Pictures;
 
 namespace TyingClass.Web.Pages.Lessons;
 
-public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCalendar calendar, ClassAccess access) : PageModel
+public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCalendar calendar, ClassAccess access, LessonReaders readers) : PageModel
 {
+    private Course _course = Course.Empty;
+
     public Lesson Lesson { get; private set; } = null!;
 
     public Lesson? Before { get; private set; }
@@ -28,12 +32,15 @@ public sealed class LessonModel(ICourseSource course, ExerciseDesk desk, ClassCa
     {
         Course now = course.Current;
         if (!now.TryFindLesson(slug, out Lesson lesson)) return NotFound();
-        Lesson = lesson;
+        (_course, Lesson) = (now, lesson);
         int index = now.Lessons.IndexOf(lesson);
         Before = now.Lessons.ElementAtOrDefault(index - 1);
         After = now.Lessons.ElementAtOrDefault(index + 1);
         return Page();
     }
+
+    /// <summary>A block as it stands on the page: out of the pieces that many readers share, unless this one has worked on it.</summary>
+    public async ValueTask<IHtmlContent> PieceAsync(int block, Func<Task<IHtmlContent>> make) => await readers.PieceAsync(_course, Lesson, block, make);
 
     public ExerciseView? Show(Exercise exercise) => desk.Open(exercise.Id, inLesson: true);
 }
