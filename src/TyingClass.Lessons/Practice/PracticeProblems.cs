@@ -1,6 +1,5 @@
 using System.Globalization;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
 
