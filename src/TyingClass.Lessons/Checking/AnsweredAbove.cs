@@ -63,9 +63,8 @@ internal static partial class AnsweredAbove
     {
         MeasureTask task => Figure(exercise, task, above),
         PredictTask task => Choice(exercise, task, above),
-        SortTask task => above.FirstOrDefault(p => task.Items.All(i => Names(p, i.Name)) && TellsOf(p, QuantityQuery.Known(task.By), task.Items.Length)),
-        FindTheSlipTask task when SlipAnswer.Read(exercise.Kind.RightAnswer(exercise) ?? "") is { Reason: { } reason and > 0 } && reason <= task.Reasons.Length =>
-            Same(task.Reasons[reason - 1], above),
+        SortTask task => above.FirstOrDefault(p => task.Items.All(i => Names(p, i.Name)) && TellsOf(p, QuantityQuery.Known(task.Quantity), task.Items.Length)),
+        FindTheSlipTask task => Same(task.Reasons[task.RightReason - 1], above),
         _ => null,
     };
 
@@ -87,10 +86,19 @@ internal static partial class AnsweredAbove
             WhichHasMore more => above.FirstOrDefault(p => Names(p, more.FirstName) && Names(p, more.SecondName) && TellsOf(p, PredictKey.Query(exercise), 2)),
             WhichWayUp or WhereTheNosePoints => above.SelectMany(Sentences)
                 .FirstOrDefault(s => Names(s, name) && Names(s, key) && !Names(s, "meant") && !Names(s, "should") && !s.Contains('?', StringComparison.Ordinal)),
+            ChangeIn => above.SelectMany(Sentences).FirstOrDefault(s => Names(s, name) && Names(s, Plain(PredictKey.Query(exercise)))
+                && Ways(key).Any(way => Carrying(s).Contains(way)) && !s.Contains('?', StringComparison.Ordinal)),
             OwnChoices => Same(key, above),
             _ => null,
         };
     }
+
+    private static ImmutableArray<string> Ways(string key) => key switch
+    {
+        ChangeIn.Rises => ["grows", "rises", "larger", "greater", "more", "deeper", "faster"],
+        ChangeIn.Falls => ["shrinks", "falls", "smaller", "less", "shallower", "slower"],
+        _ => ["unchanged", "same"],
+    };
 
     // A passage that names the quantity and gives as many figures of it as there are flies.
     private static bool TellsOf(string passage, QuantityQuery query, int flies) =>
