@@ -33,7 +33,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         Typed typed = shown is null ? StartText.For(work.Exercise)
             : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
-        return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work, attempts, shown, inLesson) };
+        AttemptView? seen = shown is null ? null : View(work, attempts, shown, inLesson);
+        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = seen };
+        return shown is not null && PredictAnswer.Read(shown.AnswerText) is null ? view : WithFirstFly(view);
     }
 
     /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form.</summary>
@@ -90,7 +92,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     }
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
-        Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
+        WithFirstFly(Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems));
 
     private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default,
         bool inLesson = false)
@@ -109,19 +111,32 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             Form = typed.Draft is { } draft && !inLesson
                 ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft), Assumed(typed.Text)).Build() : null,
             Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
-            Fresh = work.GoesOnFresh ? Fresh(work.Exercise, attempts, inLesson) : null,
+            Fresh = work.GoesOnFresh ? Fresh(work.Exercise, attempts, typed, inLesson) : null,
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
 
-    private FreshView? Fresh(Exercise exercise, ImmutableArray<Attempt> attempts, bool inLesson)
+    private FreshView? Fresh(Exercise exercise, ImmutableArray<Attempt> attempts, Typed typed, bool inLesson)
     {
         int failed = attempts.Count(a => a is { Counts: false, Waits: false });
         if (exercise.Task is not PredictTask || failed == 0 || attempts.Any(a => a.Counts)) return null;
-        return FreshProblem.Of(exercise, failed) is { } problem
-            ? new FreshView(failed, problem, OfferedReasons.Of(exercise)?.Said ?? [], Asked(problem, told: false, inLesson))
-            : null;
+        if (FreshProblem.Of(exercise, failed) is not { } problem) return null;
+        OfferedReasons? offered = OfferedReasons.Of(exercise);
+        // Either what was just sent and not taken, or the answer before, whose reason stands if it was right.
+        PredictAnswer? answer = PredictAnswer.Read(typed.Text);
+        bool isThis = answer is not null && (answer.Fresh == failed || answer.Fresh == 0);
+        return new FreshView(failed, problem, offered?.Said ?? [], Asked(problem, told: false, inLesson))
+        {
+            Why = offered is null ? "" : FirstShown.AskWhy(exercise, UnitsRead),
+            Reason = answer is { Reason: var reason } && (isThis || offered?.IsRight(reason) == true) ? reason : 0,
+            Choice = isThis ? answer!.Choice : "",
+        };
     }
+
+    // The first fly as it swims, for where the feedback on the page is of another one, or there is none.
+    private ExerciseView WithFirstFly(ExerciseView view) =>
+        view is { InLesson: false, Fresh: { } fresh } && view.Attempts.FirstOrDefault(a => PredictAnswer.Read(a.AnswerText) is null) is { } first
+            ? view with { Fresh = fresh with { Shown = Picture(view.Exercise, first) } } : view;
 
     private static EditRules Rules(Exercise exercise, RecipeDraft draft) =>
         ((RecipeTask)exercise.Task).Rules(exercise.RecipeText is { } text ? Typed.Given(text) : null, draft);
@@ -193,14 +208,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
         { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
         _ when !IsTold(exercise, [attempt]) => null,
-        _ when AskedRecipes.Change(exercise) is { } change => pictures.Asked(asked, change.Before, change.After),
-        _ => AskedRecipes.Of(exercise).ToArray() switch
-        {
-            [var only] => pictures.Asked(asked, only),
-            [var first, var second] when asked.Pair == FlyPair.Change =>
-                pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
-            _ => null,
-        },
+        _ => AskedRecipes.Picture(exercise, asked, pictures),
     };
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
