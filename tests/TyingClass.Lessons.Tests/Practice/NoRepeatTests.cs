@@ -1,7 +1,6 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
-using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Practice;
 using TyingClass.Recipes.Text;
 using Xunit;
