@@ -85,9 +85,9 @@ internal static partial class AnsweredAbove
         {
             WhichHasMore more => above.FirstOrDefault(p => Names(p, more.FirstName) && Names(p, more.SecondName) && TellsOf(p, PredictKey.Query(exercise), 2)),
             WhichWayUp or WhereTheNosePoints => above.SelectMany(Sentences)
-                .FirstOrDefault(s => Names(s, name) && Names(s, key) && !Names(s, "meant") && !Names(s, "should") && !s.Contains('?', StringComparison.Ordinal)),
+                .FirstOrDefault(s => Names(s, name) && Names(s, key) && !Names(s, "meant") && !Names(s, "should") && !Names(s, "?")),
             ChangeIn => above.SelectMany(Sentences).FirstOrDefault(s => Names(s, name) && Names(s, Plain(PredictKey.Query(exercise)))
-                && Ways(key).Any(way => Carrying(s).Contains(way)) && !s.Contains('?', StringComparison.Ordinal)),
+                && Ways(key).Any(way => Carrying(s).Contains(way)) && !Names(s, "?")),
             OwnChoices => Same(key, above),
             _ => null,
         };

@@ -17,7 +17,8 @@ internal static class PracticeChecker
         {
             (int l, int c) = set.Template.Place.Of("vary");
             yield return new AuthorError(lesson.File, l, c,
-                $"Practice of “{set.Concept}” repeats itself after {different} problems, and {FewestApart} that differ are the least. Vary one thing more.");
+                $"Practice of “{set.Concept}” repeats itself after {different} problems, and {FewestApart} that differ are the least. "
+                + "Vary one thing more.");
         }
 
         if (Seeds.All(seed => PracticeProblems.Draw(set, seed) is not null)) yield break;

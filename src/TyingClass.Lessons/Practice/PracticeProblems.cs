@@ -43,7 +43,9 @@ public static class PracticeProblems
         ? Math.Min(running, set.Apart)
         : Enumerable.Range(1, running).Select(seed => Picked(set, seed)?.Mark).OfType<string>().Distinct().Count();
 
-    /// <summary>Where no level chooses: a fly that differs from all before it in the set, the same at every level; one of them again where there is none.</summary>
+    /// <summary>
+    /// Where no level chooses: a fly that differs from all before it in the set, the same at every level; one of them again where there is none.
+    /// </summary>
     private static (string RecipeText, string Mark)? Picked(PracticeSet set, int seed) => set.Picks.GetOrAdd(seed, _ =>
     {
         HashSet<string> met = [];

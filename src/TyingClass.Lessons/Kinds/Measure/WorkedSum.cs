@@ -108,7 +108,8 @@ internal static class SumRows
         double mass = fly.Body.Parts.Sum(MassKg), volume = fly.Body.Parts.Sum(p => VolumeM3(p, soaked)), water = volume * DensityOf(fly), left = mass - water;
         WorkedRow dry = new(WorkedWords.DryFly, "", mass, Magnitudes.Mass.Say(mass, units));
         WorkedRow pushed = new(WorkedWords.WaterPushedAside,
-            $"{Magnitudes.DisplacedVolume.Say(volume, units)} × {Stated.Say(DensityOf(fly), Dimension.Density, units)}", water, Magnitudes.Mass.Say(water, units));
+            $"{Magnitudes.DisplacedVolume.Say(volume, units)} × {Stated.Say(DensityOf(fly), Dimension.Density, units)}", water,
+            Magnitudes.Mass.Say(water, units));
         return [dry, pushed, new WorkedRow(WorkedWords.LeftInWater, $"{dry.Result} − {pushed.Result}", left, Magnitudes.WetWeight.Say(left, units))];
     }
 
@@ -153,32 +154,31 @@ internal static class SumRows
     private static IEnumerable<WorkedRow> Hang(FlyFigures fly, UnitSystem units)
     {
         Vector3D from = fly.Moments(WetState.Soaked).MassCenterM - fly.Body.TowPointM;
-        double angle = Math.Atan2(Math.Abs(from.Z), from.X);
-        return Tangent(WorkedWords.BehindRing, from.X, WorkedWords.AboveOrBelow, Math.Abs(from.Z), Magnitudes.Place, angle, units, Magnitudes.HangAngle);
+        return Tangent((WorkedWords.BehindRing, from.X), (WorkedWords.AboveOrBelow, Math.Abs(from.Z)), Magnitudes.Place, Magnitudes.HangAngle, units);
     }
 
     private static IEnumerable<WorkedRow> Lean(FlyFigures fly, QuantityQuery query, UnitSystem units)
     {
         if (fly.Moments(query.State).BalancePointM(DensityOf(fly)) is not { } point || QuantityQuery.Known("keel height").Of(fly) is not { } keel || keel <= 0)
             return [];
-        double side = Math.Abs(point.Y);
-        return Tangent(WorkedWords.KeelHeight, keel, WorkedWords.OffCenter, side, Magnitudes.Place, Math.Atan2(side, keel), units, Magnitudes.Lean);
+        return Tangent((WorkedWords.KeelHeight, keel), (WorkedWords.OffCenter, Math.Abs(point.Y)), Magnitudes.Place, Magnitudes.Lean, units);
     }
 
     private static IEnumerable<WorkedRow> LineAngle(FlyFigures fly, QuantityQuery query, UnitSystem units)
     {
         double weight = Standard.GravityMS2 * fly.Moments(query.State).WetMassKg(DensityOf(fly));
         if (QuantityQuery.Known("drag").Of(fly) is not { } drag || QuantityQuery.Known("lift").Of(fly) is not { } lift) return [];
-        return Tangent(WorkedWords.DragBack, drag, WorkedWords.WeightLessLift, weight - lift, Magnitudes.Drag, Math.Atan2(weight - lift, drag), units,
-            Magnitudes.LineAngle);
+        return Tangent((WorkedWords.DragBack, drag), (WorkedWords.WeightLessLift, weight - lift), Magnitudes.Drag, Magnitudes.LineAngle, units);
     }
 
-    private static IEnumerable<WorkedRow> Tangent(string along, double alongSi, string across, double acrossSi, Magnitude told, double angle,
-        UnitSystem units, Magnitude asked)
+    // The angle whose tangent is one side by the other.
+    private static IEnumerable<WorkedRow> Tangent((string What, double Si) along, (string What, double Si) across, Magnitude told, Magnitude asked,
+        UnitSystem units)
     {
-        WorkedRow first = new(along, "", double.NaN, told.Say(alongSi, units)), second = new(across, "", double.NaN, told.Say(acrossSi, units));
-        return [first, second, new WorkedRow(WorkedWords.AngleWithTangent, $"{second.Result} ÷ {first.Result} = {Numbers.Write(acrossSi / alongSi, 2)}", angle,
-            asked.Say(angle, units))];
+        double angle = Math.Atan2(across.Si, along.Si);
+        WorkedRow first = new(along.What, "", double.NaN, told.Say(along.Si, units)), second = new(across.What, "", double.NaN, told.Say(across.Si, units));
+        return [first, second, new WorkedRow(WorkedWords.AngleWithTangent, $"{second.Result} ÷ {first.Result} = {Numbers.Write(across.Si / along.Si, 2)}",
+            angle, asked.Say(angle, units))];
     }
 
     private static IEnumerable<WorkedRow> Sink(FlyFigures fly, QuantityQuery query, bool soaked, UnitSystem units)
