@@ -77,7 +77,8 @@ public sealed class CourseCheckerTests : IDisposable
     public void Check_FigureSaidAboveTheQuestion_IsRefused(string prose, bool refused)
     {
         _folder.Write("01-first.md", Head + prose + "\n\n```exercise\nid: first-01\nkind: measure\ntitle: T\nconcepts: [keel side]\n"
-            + "prompt: What does it weigh?\nfile: recipes/slate-minnow.fly.yaml\nquantity: mass\ntolerance: 0.03 g\nmodel answer: 0.555 g\nwrong answers: [2 g]\n```\n");
+            + "prompt: What does it weigh?\nfile: recipes/slate-minnow.fly.yaml\nquantity: mass\ntolerance: 0.03 g\n"
+            + "model answer: 0.555 g\nwrong answers: [2 g]\n```\n");
 
         Assert.Equal(refused,
             CourseChecker.Check(_folder.Path).Errors.Any(e => e.Text.Contains("first-01: its answer stands above it", StringComparison.Ordinal)));
