@@ -208,8 +208,15 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
         { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
         _ when !IsTold(exercise, [attempt]) => null,
+        _ when asked.Pair == FlyPair.Order => pictures.Row(
+            asked, [.. AskedRecipes.Of(exercise).OrderBy(text => Place(attempt.AnswerText, RecipeCard.Of(text)?.Name ?? ""))]),
         _ => AskedRecipes.Picture(exercise, asked, pictures),
     };
+
+    // Where a line of the answer names it.
+    private static int Place(string answer, string name) =>
+        Array.FindIndex(
+            answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise
