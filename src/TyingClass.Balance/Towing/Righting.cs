@@ -57,8 +57,8 @@ public static class Righting
     }
 
     /// <summary>
-    /// Heeled both ways: the lesser range and its side; where the ranges are alike, the curve of the side that restores less. A lopsided fly comes back to where
-    /// it lists, not to upright; its range on the low side is counted from upright all the same.
+    /// Heeled both ways: the lesser range and its side; where the ranges are alike, the curve of the side that restores less. A lopsided fly comes back to
+    /// where it lists, not to upright; its range on the low side is counted from upright all the same.
     /// </summary>
     public static RightingRange Lesser(TowedFly fly, Attitude upright, double speedMS, int steps)
     {
