@@ -7,7 +7,7 @@ public static class ReasonOffer
 {
     public const string WhereNext = "Look at the drawing and find out why it does that. Then say what a fresh fly will do: that one decides.";
 
-    public const string ChooseReason = "Choose the reason first: why did the fly you were shown do that?";
+    public const string ChooseReason = "Choose the reason too: why did the first fly do that?";
 
     public const string ChooseFresh = "Say too what the fresh fly will do.";
 
@@ -18,16 +18,54 @@ public static class ReasonOffer
     /// <summary>"It is the eye that makes it so."</summary>
     public static string Of(string thing) => $"The {thing} made the difference";
 
-    public static string RightReason(string said) => $"You had the reason of the first fly: “{said}”.";
+    /// <param name="fly">The fly that was shown first: "the Russet Loach"; two of them in a comparison.</param>
+    public static string RightReason(string fly, string said) => $"You had the reason for {fly}: “{Grammar.WithoutStop(said)}”.";
 
-    public static string WrongReason(string said, string right) => $"Of the first fly you said “{said}”; it is “{right}”.";
+    /// <summary>Which one it is instead is not told: it is asked again.</summary>
+    /// <param name="freshWasRight">What the fresh fly does was said rightly.</param>
+    public static string WrongReason(string fly, string said, bool freshWasRight) =>
+        $"{(freshWasRight ? "You had the fresh fly right. But for" : "For")} {fly} the reason is another one than “{Grammar.WithoutStop(said)}”.";
+
+    public const string LookForReason = "Look at the first fly’s drawing beside the reasons, and choose again. A fresh fly goes with it.";
+
+    public static string ReasonAsked(string fly) => $"why, for {fly}";
+
+    public static string ReasonSaid(string said, bool right) =>
+        $"you said “{Grammar.WithoutStop(said)}”{(right ? ", and so it is" : "; that is not why")}";
+
+    public static string OfFresh(string asked) => $"of the fresh fly: {asked}";
+
+    /// <summary>"The Steel Smelt rides point up. Why?": names the fly that was shown, and what it did.</summary>
+    public static string WhyRides(string fly, string way) => $"{Grammar.Capital(fly)} rides {way}. Why?";
+
+    /// <summary>Where a hair's error decides.</summary>
+    public static string WhyNoTelling(string fly) => $"Of {fly} there is no telling which way up it rides. Why?";
+
+    public static string WhyNose(string fly, string nose) => $"{Grammar.Capital(fly)} is towed {nose}. Why?";
+
+    /// <param name="does">"it gets larger", as the choice says it.</param>
+    public static string WhyChange(string fly, string phrase, string does) => $"{Grammar.Capital(phrase)} of {fly}: {does}. Why?";
+
+    public static string WhyMore(string fly, string phrase) => $"{fly} has the larger {phrase}. Why?";
+
+    public static string WhySame(string flies, string phrase) => $"{flies} have much the same {phrase}. Why?";
+
+    public static string WhyOwn(string fly, string choice) => $"{Grammar.Capital(fly)}: “{choice}”. Why?";
 
     /// <summary>The prompt of a fly that nobody wrote one for.</summary>
-    public static string Fresh(string name, ImmutableArray<ReasonShare> changes, string question)
+    /// <param name="number">Which cousin, from 1.</param>
+    public static string Fresh(string name, int number, ImmutableArray<ReasonShare> changes, string question)
     {
-        string change = changes.IsEmpty ? "" : $" Now you have it {Grammar.And(changes.Select(TurnedWords.Of))}.";
-        return $"A cousin of the {name}, tied as below.{change} {question}";
+        string change = changes.IsEmpty ? "" : $" Now you have it {Grammar.And(changes.Select(TurnedWords.Of))}{Figures(changes)}.";
+        return $"{(number == 1 ? "A" : "Another")} cousin of the {name}, tied as below.{change} {question}";
     }
+
+    /// <summary>"Cousin of the Russet Loach", "Cousin 2 of the Russet Loach": each fresh fly has a name of its own.</summary>
+    public static string Cousin(string name, int number) => number == 1 ? $"Cousin of the {name}" : $"Cousin {number} of the {name}";
+
+    // "(4 mm → 9 mm)", where one thing is changed and both are stated.
+    private static string Figures(ImmutableArray<ReasonShare> changes) =>
+        changes is [{ Turned: [{ Before: { } before, After: { } after, Key: not "side" }] }] ? $" ({before} → {after})" : "";
 
     public const string WhichWayUp = "Which way up does it ride?";
 

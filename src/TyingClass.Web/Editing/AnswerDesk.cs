@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Catalogue;
@@ -32,7 +33,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         Typed typed = shown is null ? StartText.For(work.Exercise)
             : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
-        return Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
+        AttemptView? seen = shown is null ? null : View(work, attempts, shown, inLesson);
+        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = seen };
+        return shown is not null && PredictAnswer.Read(shown.AnswerText) is null ? view : WithFirstFly(view);
     }
 
     /// <summary>Grades and keeps a submitted answer, or does what another button asks of the form.</summary>
@@ -89,7 +92,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     }
 
     private ExerciseView Again(Assignment work, Typed typed, ImmutableArray<AnswerProblem> problems = default, ImmutableArray<Attempt>? attempts = null) =>
-        Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems);
+        WithFirstFly(Lay(work, typed, attempts ?? work.Attempts(), problems.IsDefault ? [] : problems));
 
     private ExerciseView Lay(Assignment work, Typed typed, ImmutableArray<Attempt> attempts, ImmutableArray<AnswerProblem> problems = default,
         bool inLesson = false)
@@ -108,19 +111,32 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             Form = typed.Draft is { } draft && !inLesson
                 ? new RecipeFormBuilder(draft, found, Rules(work.Exercise, draft), Assumed(typed.Text)).Build() : null,
             Picture = isRecipe && !(inLesson && IsBareHook(work.Exercise, attempts)) ? InTheVise(typed.Text) : null,
-            Fresh = work.GoesOnFresh ? Fresh(work.Exercise, attempts, inLesson) : null,
+            Fresh = work.GoesOnFresh ? Fresh(work.Exercise, attempts, typed, inLesson) : null,
             Asked = isRecipe ? [] : Asked(work.Exercise, IsTold(work.Exercise, attempts), inLesson),
         };
     }
 
-    private FreshView? Fresh(Exercise exercise, ImmutableArray<Attempt> attempts, bool inLesson)
+    private FreshView? Fresh(Exercise exercise, ImmutableArray<Attempt> attempts, Typed typed, bool inLesson)
     {
         int failed = attempts.Count(a => a is { Counts: false, Waits: false });
         if (exercise.Task is not PredictTask || failed == 0 || attempts.Any(a => a.Counts)) return null;
-        return FreshProblem.Of(exercise, failed) is { } problem
-            ? new FreshView(failed, problem, OfferedReasons.Of(exercise)?.Said ?? [], Asked(problem, told: false, inLesson))
-            : null;
+        if (FreshProblem.Of(exercise, failed) is not { } problem) return null;
+        OfferedReasons? offered = OfferedReasons.Of(exercise);
+        // Either what was just sent and not taken, or the answer before, whose reason stands if it was right.
+        PredictAnswer? answer = PredictAnswer.Read(typed.Text);
+        bool isThis = answer is not null && (answer.Fresh == failed || answer.Fresh == 0);
+        return new FreshView(failed, problem, offered?.Said ?? [], Asked(problem, told: false, inLesson))
+        {
+            Why = offered is null ? "" : FirstShown.AskWhy(exercise, UnitsRead),
+            Reason = answer is { Reason: var reason } && (isThis || offered?.IsRight(reason) == true) ? reason : 0,
+            Choice = isThis ? answer!.Choice : "",
+        };
     }
+
+    // The first fly as it swims, for where the feedback on the page is of another one, or there is none.
+    private ExerciseView WithFirstFly(ExerciseView view) =>
+        view is { InLesson: false, Fresh: { } fresh } && view.Attempts.FirstOrDefault(a => PredictAnswer.Read(a.AnswerText) is null) is { } first
+            ? view with { Fresh = fresh with { Shown = Picture(view.Exercise, first) } } : view;
 
     private static EditRules Rules(Exercise exercise, RecipeDraft draft) =>
         ((RecipeTask)exercise.Task).Rules(exercise.RecipeText is { } text ? Typed.Given(text) : null, draft);
@@ -148,6 +164,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
         exercise.Kind.TellsTheAnswer ? !attempts.IsEmpty : attempts.Any(a => a.Counts);
+
+    private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
+    {
+        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
+            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+    };
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
@@ -186,15 +208,15 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
         { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
         _ when !IsTold(exercise, [attempt]) => null,
-        _ when AskedRecipes.Change(exercise) is { } change => pictures.Asked(asked, change.Before, change.After),
-        _ => AskedRecipes.Of(exercise).ToArray() switch
-        {
-            [var only] => pictures.Asked(asked, only),
-            [var first, var second] when asked.Pair == FlyPair.Change =>
-                pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
-            _ => null,
-        },
+        _ when asked.Pair == FlyPair.Order => pictures.Row(
+            asked, [.. AskedRecipes.Of(exercise).OrderBy(text => Place(attempt.AnswerText, RecipeCard.Of(text)?.Name ?? ""))]),
+        _ => AskedRecipes.Picture(exercise, asked, pictures),
     };
+
+    // Where a line of the answer names it.
+    private static int Place(string answer, string name) =>
+        Array.FindIndex(
+            answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise

@@ -42,8 +42,8 @@ public sealed record AnswerPost(Typed Typed, string Action, int Index, string Ad
         "record" => Typed.Plain(NamedLines.Join(form
             .Where(f => f.Key.StartsWith(NotePrefix, StringComparison.Ordinal))
             .Select(f => (f.Key[NotePrefix.Length..], f.Value.ToString())))),
-        // An order of flies comes as several values: one to a line.
-        _ => Typed.Plain(string.Join('\n', form["answer"].Where(v => !string.IsNullOrEmpty(v)).Select(v => Lines(v!)))),
+        // An order of flies comes as several values: one to a line, an empty line for a place left empty, so that the others keep theirs.
+        _ => Typed.Plain(string.Join('\n', form["answer"].Select(v => Lines(v ?? "")))),
     };
 
     // Browsers send CR LF for the one line end that was typed.

@@ -100,7 +100,20 @@ public sealed record AskedFly(RecipeCard Card, IHtmlContent? Picture);
 /// <summary>The second half of a prediction that went wrong.</summary>
 /// <param name="Number">Which fresh problem, from 1.</param>
 /// <param name="Asked">The fresh flies, in the vise.</param>
-public sealed record FreshView(int Number, Exercise Problem, ImmutableArray<string> Reasons, ImmutableArray<AskedFly> Asked);
+public sealed record FreshView(int Number, Exercise Problem, ImmutableArray<string> Reasons, ImmutableArray<AskedFly> Asked)
+{
+    /// <summary>What the reasons are asked of: the first fly by its name, and what it did.</summary>
+    public string Why { get; init; } = "";
+
+    /// <summary>The first fly as it was shown; null where that stands with the feedback above.</summary>
+    public IHtmlContent? Shown { get; init; }
+
+    /// <summary>The reason ticked, or had right in the answer before; from 1, 0 for none.</summary>
+    public int Reason { get; init; }
+
+    /// <summary>What is said of the fresh fly; empty where nothing is yet.</summary>
+    public string Choice { get; init; } = "";
+}
 
 /// <param name="Kept">The attempt, when the answer was graded and kept.</param>
 /// <param name="View">The form again, when it was not; null for an exercise nobody knows.</param>

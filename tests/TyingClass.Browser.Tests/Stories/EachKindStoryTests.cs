@@ -125,7 +125,7 @@ public sealed class EachKindStoryTests(RunningApp app, Chromium browser)
                 string[] order = right.Split('\n');
                 for (int i = 0; i < order.Length; i++)
                 {
-                    await TabToAsync(page, $"#answer-{exercise.Id}-{i}");
+                    await TabToAsync(page, $"#answer-{exercise.Id}-place-{i + 1}");
                     await page.Keyboard.TypeAsync(order[i]);
                 }
 

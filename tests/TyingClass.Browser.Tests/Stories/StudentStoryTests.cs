@@ -2,6 +2,7 @@ using Microsoft.Playwright;
 using TyingClass.Browser.Tests.Pages;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Sentences;
 using Xunit;
@@ -120,21 +121,25 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         // She sees both flies; there is nothing left to vote on.
         Assert.Equal(2, await exercise.Feedback.Locator(".fly-halves svg").CountAsync());
         Assert.Equal(0, await exercise.Question("Your prediction").CountAsync());
-        Assert.Equal(3, await exercise.Question("Of the fly you were shown: why did it do that?").GetByRole(AriaRole.Radio).CountAsync());
+        const string why = "Distance from the front of the shank to the mass center of the Slate Minnow: it gets smaller. Why?";
+        Assert.Equal(3, await exercise.Question(why).GetByRole(AriaRole.Radio).CountAsync());
         Assert.Empty(await Axe.ViolationsAsync(student));
 
-        // The fresh fly alone is not taken, and stays chosen. Its bead, ahead of the mass center, becomes lighter, so the mass center moves back.
-        await exercise.ChooseAsync("This fresh fly decides", "it gets larger");
+        // The fresh fly alone is not taken, and stays chosen.
+        Exercise fresh = FreshProblem.Of(predict, 1)!;
+        string key = fresh.Kind.RightAnswer(fresh)!;
+        await exercise.ChooseAsync("This fresh fly decides", key);
         await exercise.SubmitAsync();
         await exercise.Problems.WaitForAsync();
         Assert.Contains(ReasonOffer.ChooseReason, await exercise.Problems.InnerTextAsync(), StringComparison.Ordinal);
-        Assert.True(await exercise.Question("This fresh fly decides").GetByLabel("it gets larger", new() { Exact = true }).IsCheckedAsync());
+        Assert.True(await exercise.Question("This fresh fly decides").GetByLabel(key, new() { Exact = true }).IsCheckedAsync());
 
-        await exercise.ChooseAsync("Of the fly you were shown: why did it do that?", ReasonOffer.Of("bead"));
+        string reason = OfferedReasons.Of(predict)!.At(OfferedReasons.Of(predict)!.Right)!;
+        await exercise.ChooseAsync(why, reason);
         await exercise.SubmitAsync();
         await exercise.WaitForAttemptAsync(2);
         string feedback = await exercise.FeedbackTextAsync();
-        Assert.Contains(ReasonOffer.RightReason(ReasonOffer.Of("bead")), feedback, StringComparison.Ordinal);
+        Assert.Contains(ReasonOffer.RightReason("the Slate Minnow", reason), feedback, StringComparison.Ordinal);
         Assert.DoesNotContain("not met", feedback, StringComparison.Ordinal);
     }
 

@@ -7,7 +7,7 @@ using Xunit;
 
 namespace TyingClass.Telling.Tests.Sentences;
 
-/// <summary>Retrieves at the limits of what is fished, from the recipe's text to what is told: an answer, or a plain sentence why not, and the same each time.</summary>
+/// <summary>Retrieves at the limits, from the recipe's text to what is told: an answer, or a plain sentence why not, and the same each time.</summary>
 public sealed class HardRetrieveTests
 {
     private const string Jig = """

@@ -66,7 +66,7 @@ public sealed class OtherKindsTests : IDisposable
     {
         ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "second-02");
         string[] order = ["Copper Loach", "Slate Minnow", "Bare Hook"];
-        for (int i = 0; i < order.Length; i++) page.Fill($"#answer-second-02-{i}", order[i]);
+        for (int i = 0; i < order.Length; i++) page.Fill($"#answer-second-02-place-{i + 1}", order[i]);
 
         page = await page.SubmitAsync();
 
@@ -77,7 +77,7 @@ public sealed class OtherKindsTests : IDisposable
     [Fact]
     public async Task Sort_OnePlaceEmpty_IsAskedFor()
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "second-02")).Fill("#answer-second-02-0", "Bare Hook").SubmitAsync();
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "second-02")).Fill("#answer-second-02-place-1", "Bare Hook").SubmitAsync();
         Assert.Single(page.Problems);
         Assert.Empty(page.Attempts);
     }

@@ -10,7 +10,6 @@ internal static class SlipReader
 {
     private const int FewestSteps = 3;
     private const int MostSteps = 8;
-    private const int MostReasons = 6;
 
     public static FindTheSlipTask? Read(TaskReading reading)
     {
@@ -18,7 +17,7 @@ internal static class SlipReader
         int before = fields.Errors.Count;
         ImmutableArray<YamlText>.Builder claims = ImmutableArray.CreateBuilder<YamlText>();
         ImmutableArray<ArgumentStep> steps = Steps(fields, claims);
-        (ImmutableArray<string> reasons, int right) = Reasons(fields);
+        (ImmutableArray<string> reasons, int right) = ReasonsReader.Read(fields, "what may be wrong with the step");
         // A step that could not be read has been complained about; the number may be right all the same.
         int? slip = fields.WholeNumber("slip", 1, fields.Errors.Count > before ? MostSteps : steps.Length);
         if (!fields.Has("slip") && claims.Count == 0 && fields.Errors.Count == before)
@@ -58,33 +57,6 @@ internal static class SlipReader
             steps.Add(new ArgumentStep(say, claim, place.Line, place.Column));
             if (step.Node("claim") is YamlText node && claim is not null) claims.Add(node);
         }
-    }
-
-    private static (ImmutableArray<string> All, int Right) Reasons(FieldReader fields)
-    {
-        const string Forms = "Write each reason as a sentence, and the right one as “right: the sentence”.";
-        ImmutableArray<string>.Builder reasons = ImmutableArray.CreateBuilder<string>();
-        List<int> right = [];
-        ImmutableArray<YamlNode> items = fields.Items("reasons");
-        foreach (YamlNode item in items)
-        {
-            string? said = item switch
-            {
-                YamlText text => text.Value.Trim(),
-                YamlMap { Entries: [{ Key: "right", Value: YamlText text }] } => text.Value.Trim(),
-                _ => null,
-            };
-            if (string.IsNullOrEmpty(said)) fields.Errors.Add(item, Forms);
-            else reasons.Add(said);
-            if (item is YamlMap && said is not null) right.Add(reasons.Count);
-        }
-
-        if (!fields.Has("reasons")) fields.Missing("reasons", $"list what may be wrong with the step. {Forms}");
-        else if (items.Length is < 2 or > MostReasons)
-            fields.Errors.Add(fields.At("reasons"), $"Give two to {MostReasons} reasons to choose from; here are {items.Length}.");
-        else if (reasons.Count == items.Length && right.Count != 1)
-            fields.Errors.Add(fields.At("reasons"), $"One of the reasons is the right one; {(right.Count == 0 ? "none" : "more than one")} is marked. {Forms}");
-        return (reasons.ToImmutable(), right.FirstOrDefault(1));
     }
 
     private static string? Proposed(TaskReading reading)

@@ -6,21 +6,29 @@ using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
-/// <summary>Three reasons why a fly did what it did, one of which the engine finds to be the largest.</summary>
+/// <summary>
+/// Reasons why a fly did what it did, one of which holds: the author's own, in the lesson's words; else three parts of it, one of which the engine finds to
+/// have the largest share.
+/// </summary>
 /// <param name="Right">The place of the right one, from 1.</param>
 public sealed record OfferedReasons(ImmutableArray<string> Said, int Right)
 {
     private const int Offered = 3;
 
-    /// <summary>The same exercise always offers the same three in the same order.</summary>
+    public bool IsRight(int reason) => reason == Right;
+
+    public string? At(int reason) => Said.ElementAtOrDefault(reason - 1);
+
+    /// <summary>The same exercise always offers the same ones in the same order.</summary>
     /// <returns>Null where nothing decides that could be named.</returns>
     public static OfferedReasons? Of(Exercise exercise)
     {
         ArgumentNullException.ThrowIfNull(exercise);
+        if (exercise.Task is PredictTask { Reasons: { IsEmpty: false } own, RightReason: var holds }) return new OfferedReasons(own, holds);
         AskedFlies flies = AskedFlies.Of(exercise, null);
         if (PredictKey.Of(exercise, flies) is not { } key) return null;
         // Nothing makes so great a difference where there is hardly one, or where no one thing does.
-        if (PredictReason.Of(exercise, flies, key, UnitSystem.Metric) is not { NamesTop: true, Reasons: [{ Top: { } top } reason, ..] }) return null;
+        if (PredictReason.Of(exercise, flies, key, key, UnitSystem.Metric) is not { NamesTop: true, Reasons: [{ Top: { } top } reason, ..] }) return null;
         if (reason is { Form: ReasonForm.Change, IsNoticeable: false }) return null;
         // What has nearly as much say would be no wrong answer.
         HashSet<string> taken = [.. reason.Shares.Where(s => s == top || s.SaySi > top.SaySi / 3).Select(s => s.What.Word)];

@@ -15,6 +15,32 @@ internal static class PredictChecker
     private const double MostShareOfUndecided = 0.65;
     private const double LeastShareOfRival = 0.20;
 
+    // A change is clear when it is this many times what is noticed, and none when it is this little of it. Estimates.
+    private const double ClearChange = 2;
+    private const double NoChange = 0.4;
+
+    // As shares of the larger of two figures. Estimates.
+    private const double ClearlyMore = 0.15;
+    private const double ClearlySame = 0.02;
+
+    private const int FewFlies = 6;
+
+    /// <summary>A first look, far quicker than <see cref="KeyComplaint"/>: what is close here would be too close there.</summary>
+    public static bool MayBeClear(Exercise exercise, AskedFlies flies, string key)
+    {
+        Question question = ((PredictTask)exercise.Task).Question;
+        if (question is ChangeIn or WhichHasMore)
+        {
+            QuantityQuery query = PredictKey.Query(exercise);
+            if (query.Of(flies.Fly) is not { } a || query.Of(flies.Other!) is not { } b) return false;
+            return question is ChangeIn ? Math.Abs(b - a) / query.Quantity.NoticeableSi is >= ClearChange or <= NoChange
+                : Math.Abs(b - a) / Math.Max(Math.Abs(a), Math.Abs(b)) is >= ClearlyMore or <= ClearlySame;
+        }
+
+        return question is WhichWayUp || TiedFlies.Of(flies.Fly.Body, TyingAccuracy.Practiced, FewFlies)
+            .All(f => PredictKey.Of(exercise, new AskedFlies(flies.Fly.Tied(f, null), null)) == key);
+    }
+
     public static string? KeyComplaint(Exercise exercise) =>
         ((PredictTask)exercise.Task).Question is WhichWayUp ? WayUp(exercise) : Choice(exercise);
 

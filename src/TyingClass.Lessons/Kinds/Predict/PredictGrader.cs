@@ -19,25 +19,44 @@ internal static class PredictGrader
     {
         if (PredictAnswer.Read(answerText) is { } answer) return Fresh(exercise, answer, failedAttempts, options);
         // Whoever has seen the fly would only vote among what is left. Where no fresh fly can be drawn, that is all there is.
-        return failedAttempts > 0 && Chosen(exercise, answerText) is not null && FreshProblem.Of(exercise, failedAttempts) is not null
-            ? GradeResult.Refused(ReasonOffer.AlreadyShown)
+        if (failedAttempts == 0 || FreshProblem.Of(exercise, failedAttempts) is null) return Vote(exercise, answerText, options);
+        return string.IsNullOrWhiteSpace(answerText) ? Fresh(exercise, new PredictAnswer(0, 0, ""), failedAttempts, options)
+            : Chosen(exercise, answerText) is not null ? GradeResult.Refused(ReasonOffer.AlreadyShown)
             : Vote(exercise, answerText, options);
     }
 
     private static GradeResult Fresh(Exercise exercise, PredictAnswer answer, int failedAttempts, GradeOptions options)
     {
         OfferedReasons? offered = OfferedReasons.Of(exercise);
-        if (offered is not null && (answer.Reason < 1 || answer.Reason > offered.Said.Length))
-            return GradeResult.Refused(new AnswerProblem(0, 0, PredictAnswer.ReasonLine, ReasonOffer.ChooseReason));
-        if (answer.Fresh == 0) return GradeResult.Refused(ReasonOffer.ChooseFresh);
+        string? why = offered?.At(answer.Reason);
+        List<AnswerProblem> missing = [];
+        if (offered is not null && why is null) missing.Add(new AnswerProblem(0, 0, PredictAnswer.ReasonLine, ReasonOffer.ChooseReason));
+        if (answer.Fresh == 0)
+            missing.Add(new AnswerProblem(0, 0, PredictAnswer.FreshLine(Math.Max(failedAttempts, 1)), ReasonOffer.ChooseFresh));
+        if (missing.Count > 0) return GradeResult.Refused([.. missing]);
         if (failedAttempts > 0 && answer.Fresh != failedAttempts) return GradeResult.Refused(ReasonOffer.AnotherFresh);
         if (FreshProblem.Of(exercise, answer.Fresh) is not { } fresh) return Vote(exercise, answer.Choice, options);
         GradeResult grade = Vote(fresh, answer.Choice, options);
         if (grade.Feedback is not { } feedback) return grade;
-        string? remark = offered is null ? null : answer.Reason == offered.Right
-            ? ReasonOffer.RightReason(offered.Said[answer.Reason - 1])
-            : ReasonOffer.WrongReason(offered.Said[answer.Reason - 1], offered.Said[offered.Right - 1]);
-        return grade with { ExerciseVersion = exercise.Version, Feedback = feedback with { Remark = remark } };
+        if (offered is null || why is null) return grade with { ExerciseVersion = exercise.Version };
+        // Whoever has the right answer for a wrong reason has guessed it. Which reason holds is not told: it is asked again.
+        bool understood = offered.IsRight(answer.Reason);
+        string first = FirstShown.NameOf(exercise);
+        return grade with
+        {
+            ExerciseVersion = exercise.Version,
+            Passed = grade.Passed && understood,
+            Feedback = feedback with
+            {
+                Remark = understood ? ReasonOffer.RightReason(first, why) : ReasonOffer.WrongReason(first, why, grade.Passed),
+                Goals =
+                [
+                    new GoalResult(ReasonOffer.ReasonAsked(first), ReasonOffer.ReasonSaid(why, understood), understood),
+                    .. feedback.Goals.Select(g => g with { Asked = ReasonOffer.OfFresh(g.Asked) }),
+                ],
+                WhereToLook = understood ? feedback.WhereToLook : ReasonOffer.LookForReason,
+            },
+        };
     }
 
     private static GradeResult Vote(Exercise exercise, string answerText, GradeOptions options)
@@ -50,7 +69,7 @@ internal static class PredictGrader
             return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
         bool passed = choice == key;
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, flies.Fly.Recipe, new ConditionFacts(flies.Fly, null, choice));
-        AnswerReason reason = PredictReason.Of(exercise, flies, key, options.Units);
+        AnswerReason reason = PredictReason.Of(exercise, flies, key, choice, options.Units);
         return new GradeResult
         {
             Passed = passed,
@@ -65,7 +84,8 @@ internal static class PredictGrader
                 Goals =
                 [
                     new GoalResult(
-                        Asked(exercise, options.Units), passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
+                        Asked(exercise, options.Units),
+                        passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
                 Why = reason.Why,
                 WhereToLook = passed ? null : ReasonOffer.WhereNext,
@@ -100,7 +120,7 @@ internal static class PredictGrader
         WhereTheNosePoints => "where the nose points",
         WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
         ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
-        _ => "what the fly does",
+        _ => "your choice",
     };
 
     private static string What(Exercise exercise, AskedFlies flies, string key, UnitSystem units)

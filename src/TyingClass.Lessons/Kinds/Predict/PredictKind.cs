@@ -34,8 +34,8 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
     }
 
     public override string Shown(Exercise exercise, string answerText) => PredictAnswer.Read(answerText) is not { } answer ? answerText
-        : OfferedReasons.Of(exercise) is { } offered && answer.Reason >= 1 && answer.Reason <= offered.Said.Length
-            ? $"{offered.Said[answer.Reason - 1]}. Of a fresh fly: {answer.Choice}"
+        : OfferedReasons.Of(exercise)?.At(answer.Reason) is { } said
+            ? $"{said.TrimEnd('.')}. Of a fresh fly: {answer.Choice}"
             : $"Of a fresh fly: {answer.Choice}";
 
     public ImmutableArray<string> RoomChoices(Exercise exercise) => Of(exercise).Choices;
@@ -44,14 +44,15 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
 
     public string RoomPrompt => "What will it do?";
 
-    internal override ImmutableArray<string> Keys => ["ask", "choices", "change", "other recipe"];
+    internal override ImmutableArray<string> Keys => ["ask", "choices", "change", "other recipe", "reasons"];
 
     internal override bool NeedsFly => true;
 
     internal override ExerciseTask? Read(TaskReading reading)
     {
         if (QuestionReader.Read(reading.Fields, reading.Given, reading.Recipes, reading.Answers) is not { } read) return null;
-        PredictTask task = new(read.Question, read.Choices, read.Quantity);
+        (ImmutableArray<string> reasons, int right) = reading.Fields.Has("reasons") ? ReasonsReader.Read(reading.Fields, "why it comes out so") : ([], 0);
+        PredictTask task = new(read.Question, read.Choices, read.Quantity) { Reasons = reasons, RightReason = right };
         if (reading.Given is not { } given) return task;
         foreach (YamlText node in read.When) ConditionReader.Check(node, OwnScope(task, given), reading.Errors);
         return task;

@@ -7,6 +7,12 @@ namespace TyingClass.Lessons.Kinds.Predict;
 /// <param name="Quantity">The quantity asked about; null where the question is no single figure's.</param>
 public sealed record PredictTask(Question Question, ImmutableArray<string> Offered, string? Quantity) : ExerciseTask
 {
+    /// <summary>Why it comes out so, to choose from once the fly has been shown; empty where the author gives none.</summary>
+    public ImmutableArray<string> Reasons { get; init; } = [];
+
+    /// <summary>The one that holds, from 1.</summary>
+    public int RightReason { get; init; }
+
     public override ExerciseKind Kind => PredictKind.Instance;
 
     public override ImmutableArray<string> Choices => Offered;

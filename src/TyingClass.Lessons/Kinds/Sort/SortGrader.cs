@@ -16,7 +16,8 @@ internal static class SortGrader
     {
         SortTask task = (SortTask)exercise.Task;
         string[] order = [.. answerText.Split(['\n', '\r', ',', ';', '>'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
-        if (Complaint(task, order) is { } complaint) return GradeResult.Refused(complaint);
+        if (Complaint(task, order) is { } complaint)
+            return GradeResult.Refused(new AnswerProblem(0, 0, PlaceOf(task, answerText, order), complaint));
         QuantityQuery query = task.Query;
         Dictionary<string, double?> values = Values(task, query, options);
         if (values.Values.Any(v => v is null))
@@ -76,6 +77,18 @@ internal static class SortGrader
         return order.Length < task.Items.Length
             ? $"Your order leaves out {Grammar.And(task.Items.Where(i => !order.Any(o => Same(i.Name, o))).Select(i => i.Name))}."
             : null;
+    }
+
+    // Where to mend it, in a form with a place for each fly: the one that stands there twice, or the first that is empty.
+    private static string PlaceOf(SortTask task, string answerText, string[] order)
+    {
+        string[] places = answerText.Split('\n', StringSplitOptions.TrimEntries);
+        int twice = order.Length == order.Distinct(StringComparer.OrdinalIgnoreCase).Count() ? -1
+            : Array.FindIndex(places, p => p.Length > 0 && places.Count(o => Same(o, p)) > 1);
+        if (twice >= 0) twice = Array.FindLastIndex(places, p => Same(p, places[twice]));
+        int empty = Array.FindIndex(places, p => p.Length == 0);
+        int at = twice >= 0 ? twice : empty >= 0 ? empty : Math.Min(places.Length, task.Items.Length - 1);
+        return SortTask.Place(Math.Min(at, task.Items.Length - 1) + 1);
     }
 
     private static string Clip(string text) => text.Length <= 40 ? text : text[..40] + "…";

@@ -17,6 +17,10 @@ public sealed record SortTask(ImmutableArray<SortItem> Items, string Quantity, b
 
     internal override string? AskedQuantity => Quantity;
 
+    /// <summary>How a place of the order is called where something is wrong with it.</summary>
+    /// <param name="number">From 1.</param>
+    public static string Place(int number) => FormattableString.Invariant($"place {number}");
+
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 }
 

@@ -1,3 +1,4 @@
+using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds.Predict;
@@ -8,6 +9,7 @@ namespace TyingClass.Lessons.Tests.Kinds.Predict;
 public sealed class PredictTests
 {
     private const string Head = "id: p-1\nkind: predict\ntitle: P\nconcepts: [keel side]\nprompt: What?\nhints: [A hint.]\n";
+    private const string Reasons = "\nreasons:\n  - It looks heavier.\n  - right: The bead counts for more.\n  - The water is cold.\n";
     private const string Darter = Head + "file: recipes/reed-darter.fly.yaml\n";
     private const string Minnow = Head + "file: recipes/slate-minnow.fly.yaml\n";
 
@@ -114,9 +116,9 @@ public sealed class PredictTests
     [InlineData(1)]
     [InlineData(2)]
     [InlineData(3)]
-    public void Grade_FreshFly_DecidesWhateverTheReason(int reason)
+    public void Grade_FreshFly_PassesOnlyForTheRightReason(int reason)
     {
-        Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten");
+        Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten" + Reasons);
         Exercise fresh = FreshProblem.Of(exercise, 1)!;
         string key = fresh.Kind.RightAnswer(fresh)!, other = fresh.Choices.First(c => c != key);
 
@@ -124,9 +126,12 @@ public sealed class PredictTests
             wrong = Grader.Grade(exercise, new PredictAnswer(1, reason, other).Text, 1);
 
         Assert.NotEqual(exercise.RecipeText, fresh.RecipeText);
-        Assert.True(right.Passed);
+        Assert.Equal(reason == 2, right.Passed);
         Assert.False(wrong.Passed);
-        Assert.Equal(OfferedReasons.Of(exercise)!.Right == reason, right.Feedback!.Remark!.StartsWith("You had the reason", StringComparison.Ordinal));
+        Assert.Equal(reason == 2, right.Feedback!.Remark!.StartsWith("You had the reason", StringComparison.Ordinal));
+        Assert.Contains("the Slate Minnow", right.Feedback.Remark, StringComparison.Ordinal);
+        // Which one it is instead would be voted for next time.
+        Assert.Equal(reason == 2, Everything(right.Feedback).Contains("bead counts for more", StringComparison.Ordinal));
         Assert.Equal(right.Feedback.Goals, Grader.Grade(exercise, new PredictAnswer(1, reason, key).Text, 0).Feedback!.Goals);
     }
 
@@ -136,6 +141,7 @@ public sealed class PredictTests
     [InlineData("reason: 1", "fresh fly")]
     [InlineData("reason: 1\nfresh 3: it gets larger", "answered")]
     [InlineData("reason: 1\nfresh 1: sideways", "Choose one of these")]
+    [InlineData("", "fresh fly")]
     public void Grade_HalfAFreshAnswer_IsExplainedAndNoAttempt(string answer, string text)
     {
         Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten");
@@ -143,7 +149,43 @@ public sealed class PredictTests
         GradeResult result = Grader.Grade(exercise, answer, 1);
 
         Assert.False(result.IsAttempt);
-        Assert.Contains(text, result.Problems.Single().Text, StringComparison.Ordinal);
+        Assert.Contains(result.Problems, p => p.Text.Contains(text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("fresh 1: it gets larger", "reason")]
+    [InlineData("reason: 1", "fresh 1")]
+    [InlineData("", "reason,fresh 1")]
+    public void Grade_HalfAFreshAnswer_NamesWhatIsMissing(string answer, string paths)
+    {
+        Exercise exercise = Repo.Exercise(Minnow + "ask: change in mass center, x\nchange:\n  parts[0].material: tungsten" + Reasons);
+
+        Assert.Equal(paths.Split(','), Grader.Grade(exercise, answer, 1).Problems.Select(p => p.Path!));
+    }
+
+    [Fact]
+    public void Read_Reasons_AreOfferedAsWritten()
+    {
+        OfferedReasons offered = OfferedReasons.Of(Repo.Exercise(Minnow + "ask: nose" + Reasons))!;
+
+        Assert.Equal(["It looks heavier.", "The bead counts for more.", "The water is cold."], offered.Said);
+        Assert.Equal(2, offered.Right);
+    }
+
+    // One thing is changed, so its name is no reason: those that are offered say how it comes about.
+    [Fact]
+    public void Reasons_OfTheCourse_AreMechanismsAndNoNames()
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        Exercise[] asked = [.. folder.Current.Exercises.Where(e => e.Task is PredictTask)];
+
+        Assert.NotEmpty(asked);
+        Assert.All(asked, e =>
+        {
+            PredictTask task = (PredictTask)e.Task;
+            Assert.Equal(3, task.Reasons.Length);
+            Assert.All(task.Reasons, r => Assert.True(r.Split(' ').Length is >= 6 and <= 22 && r.EndsWith('.'), $"{e.Id}: {r}"));
+        });
     }
 
     [Fact]
@@ -153,4 +195,8 @@ public sealed class PredictTests
 
         Assert.Equal(FreshProblem.Of(exercise, 2)?.RecipeText, FreshProblem.Of(Repo.Exercise(Darter + "ask: which way up"), 2)?.RecipeText);
     }
+
+    private static string Everything(Feedback feedback) =>
+        $"{feedback.First} {feedback.WhatItWouldDo} {feedback.Why} {feedback.WhereToLook} {feedback.Remark} "
+        + string.Join(' ', feedback.Goals.Select(g => $"{g.Asked} {g.Reached}"));
 }

@@ -1,0 +1,67 @@
+using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.Predict;
+using TyingClass.Recipes.Text;
+using Xunit;
+
+namespace TyingClass.Lessons.Tests.Kinds.Predict;
+
+/// <summary>What whoever only turns the answer round, or says it again, would get by with the course's own predictions.</summary>
+public sealed class FreshTests
+{
+    private static readonly Lazy<(Exercise First, Exercise Fresh)[]> Drawn = new(() =>
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        return
+        [
+            .. folder.Current.Exercises.Where(e => e.Task is PredictTask).AsParallel().AsOrdered()
+                .Select(e => (e, FreshProblem.Of(e, 1))).Where(p => p.Item2 is not null).Select(p => (p.e, p.Item2!)),
+        ];
+    });
+
+    [Fact]
+    public void Of_TheCourse_FindsAFreshFlyForNearlyEveryOne()
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        int asked = folder.Current.Exercises.Count(e => e.Task is PredictTask);
+
+        Assert.InRange(Drawn.Value.Length, asked * 0.95, asked);
+    }
+
+    [Fact]
+    public void Of_AChange_IsNeverThatChangeNorThatChangeUndone()
+    {
+        Assert.All(Drawn.Value.Where(p => p.First.Task is PredictTask { Question: ChangeIn }), p =>
+        {
+            (RecipeChange[] asked, RecipeChange[] fresh) = (Changes(p.First), Changes(p.Fresh));
+            Assert.NotEmpty(fresh);
+            Assert.DoesNotContain(fresh, f => asked.Any(a => a.Path == f.Path && a.Before == f.After && a.After == f.Before));
+            Assert.False(asked.Select(Line).SequenceEqual(fresh.Select(Line)), p.First.Id);
+        });
+    }
+
+    [Fact]
+    public void Of_TheCourse_NeitherTheOppositeNorTheSameAnswerIsWorthAVote()
+    {
+        (string Key, string Fresh)[] keys = [.. Drawn.Value.Select(p => (Key(p.First), Key(p.Fresh)))];
+        (string Key, string Fresh)[] changes =
+            [.. Drawn.Value.Where(p => p.First.Task is PredictTask { Question: ChangeIn }).Select(p => (Key(p.First), Key(p.Fresh)))];
+
+        Assert.InRange(keys.Count(k => k.Key == k.Fresh), 1, keys.Length * 0.6);
+        Assert.InRange(changes.Count(k => Opposite(k.Key) == k.Fresh), 1, changes.Length * 0.5);
+        Assert.InRange(changes.Count(k => k.Key == k.Fresh), 1, changes.Length * 0.5);
+    }
+
+    private static string Key(Exercise exercise) => exercise.Kind.RightAnswer(exercise)!;
+
+    private static string Opposite(string key) => key == ChangeIn.Rises ? ChangeIn.Falls : key == ChangeIn.Falls ? ChangeIn.Rises : key;
+
+    private static string Line(RecipeChange change) => $"{change.Path}: {change.Before} {change.After}";
+
+    private static RecipeChange[] Changes(Exercise exercise) =>
+    [
+        .. ChangeList.Between(
+            RecipeParser.Parse(exercise.RecipeText!).Value!, RecipeParser.Parse(((ChangeIn)((PredictTask)exercise.Task).Question).ChangedRecipeText).Value!),
+    ];
+}
