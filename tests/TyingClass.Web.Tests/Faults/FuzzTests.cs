@@ -29,7 +29,8 @@ public sealed class FuzzTests
     private const int Requests = 1500;
     private const int Files = 300;
 
-    private readonly int? _seconds = int.TryParse(Environment.GetEnvironmentVariable("FUZZ_SECONDS"), CultureInfo.InvariantCulture, out int asked) ? asked : null;
+    private readonly int? _seconds =
+        int.TryParse(Environment.GetEnvironmentVariable("FUZZ_SECONDS"), CultureInfo.InvariantCulture, out int asked) ? asked : null;
     private readonly long _began = Stopwatch.GetTimestamp();
 
     [Fact]
