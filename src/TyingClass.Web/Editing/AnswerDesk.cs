@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Catalogue;
@@ -32,7 +33,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         Typed typed = shown is null ? StartText.For(work.Exercise)
             : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
-        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
+        AttemptView? seen = shown is null ? null : View(work, attempts, shown, inLesson);
+        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = seen };
         return shown is not null && PredictAnswer.Read(shown.AnswerText) is null ? view : WithFirstFly(view);
     }
 
@@ -162,6 +164,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
         exercise.Kind.TellsTheAnswer ? !attempts.IsEmpty : attempts.Any(a => a.Counts);
+
+    private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
+    {
+        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
+            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+    };
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
