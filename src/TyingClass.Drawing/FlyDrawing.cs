@@ -11,6 +11,9 @@ namespace TyingClass.Drawing;
 /// </summary>
 public static class FlyDrawing
 {
+    // Two attitudes as near as this are drawn as one.
+    private const double SameDeg = 3;
+
     /// <summary>From the side, in the attitude it settles in when towed.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Side(SolvedFly fly, DrawingOptions options) => new SidePlate(fly, options).ToSvg();
@@ -73,14 +76,38 @@ public static class FlyDrawing
         FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
         Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
 
-    /// <summary>A fly in the two commonest ways it can ride at its own speed; null where there is but one.</summary>
+    /// <summary>Several flies to one scale, one picture each.</summary>
+    /// <exception cref="ArgumentException">An option out of range.</exception>
+    public static IReadOnlyList<string> Row(FlyView view, IReadOnlyList<SolvedFly> flies, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(flies);
+        double width = flies.Max(f => Plate(f, view, options, null).NaturalWidthMm);
+        return [.. flies.Select((f, i) => Plate(f, view, options with { IdPrefix = $"{options.IdPrefix}-{i}" }, width).ToSvg())];
+    }
+
+    /// <summary>
+    /// A fly in the two commonest ways it can ride at its own speed; null where there is but one. Leaning as far to the left as to the right is one way.
+    /// </summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second)? BothWays(SolvedFly fly, DrawingOptions options)
     {
         ArgumentNullException.ThrowIfNull(fly);
-        StableAttitude[] ways = [.. fly.Report.State(options.State).Attitudes.OrderByDescending(a => a.Share).Take(2)];
+        StableAttitude[] ways = [.. Apart(fly.Report.State(options.State).Attitudes).OrderByDescending(a => a.Share).Take(2)];
         return ways.Length < 2 ? null
             : Pair(width => new SidePlate(fly, options, width, ways[0]), width => new SidePlate(fly, Second(options), width, ways[1]));
+    }
+
+    private static List<StableAttitude> Apart(IEnumerable<StableAttitude> attitudes)
+    {
+        List<StableAttitude> apart = [];
+        foreach (StableAttitude attitude in attitudes)
+        {
+            int same = apart.FindIndex(a => Math.Abs(a.LeanDeg - attitude.LeanDeg) < SameDeg && Math.Abs(a.PitchDeg - attitude.PitchDeg) < SameDeg);
+            if (same < 0) apart.Add(attitude);
+            else apart[same] = apart[same] with { Share = apart[same].Share + attitude.Share };
+        }
+
+        return apart;
     }
 
     private static (string First, string Second) Pair(Func<double?, FlyPlate> first, Func<double?, FlyPlate> second)
@@ -97,6 +124,11 @@ public static class FlyDrawing
         FlyView.Hanging => new HangPlate(fly, options, widthMm),
         FlyView.Ahead => new FrontPlate(fly, options, widthMm),
         FlyView.Level => new LevelPlate(fly, options, widthMm),
+        FlyView.Meant => new SidePlate(fly, options, widthMm, held: true),
+        FlyView.Pulled => new PulledPlate(fly, options, widthMm),
+        FlyView.Vise => new VisePlate(fly, options, widthMm),
+        FlyView.Weighed => new WeighedPlate(fly, options, widthMm),
+        FlyView.Placed => new PlacedPlate(fly, options, widthMm),
         _ => new SidePlate(fly, options, widthMm),
     };
 }

@@ -12,6 +12,13 @@ public static class Grammar
         return all.Length < 2 ? string.Concat(all) : string.Join(", ", all[..^1]) + " and " + all[^1];
     }
 
+    /// <summary>"a down", "an up".</summary>
+    public static string A(string word)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(word);
+        return (char.ToLowerInvariant(word[0]) is 'a' or 'e' or 'i' or 'o' or 'u' ? "an " : "a ") + word;
+    }
+
     /// <summary>A sentence to stand inside another one.</summary>
     public static string WithoutStop(string text)
     {

@@ -139,13 +139,14 @@ internal static class ClassLoad
     private static async Task RestAsync()
     {
         using Process self = Process.GetCurrentProcess();
-        for (int i = 0; i < 120; i++)
+        // A busy machine may give it nothing for a second or two.
+        for (int quiet = 0, i = 0; quiet < 8 && i < 300; i++)
         {
             self.Refresh();
             TimeSpan before = self.TotalProcessorTime;
             await Task.Delay(TimeSpan.FromSeconds(1));
             self.Refresh();
-            if (i > 2 && self.TotalProcessorTime - before < TimeSpan.FromMilliseconds(30)) return;
+            quiet = self.TotalProcessorTime - before < TimeSpan.FromMilliseconds(30) ? quiet + 1 : 0;
         }
     }
 

@@ -64,9 +64,6 @@ internal sealed class RigidFly
 
     public FlyInertia Inertia { get; }
 
-    /// <summary>Weight in water with the air it holds now, N.</summary>
-    public double WetWeightN => _wet.WetMassKg(_water.DensityKgM3) * Standard.GravityMS2;
-
     /// <summary>Takes the air as it is after so many seconds under water.</summary>
     public void Soak(double seconds) => _wet = MassMoments.Of(_body.Parts, seconds);
 

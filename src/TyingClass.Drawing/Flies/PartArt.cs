@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
 using TyingClass.Recipes.Model;
 
 namespace TyingClass.Drawing.Flies;
@@ -19,9 +18,6 @@ internal abstract class PartArt
 
     /// <summary>Wire that more wire may be wound on.</summary>
     public virtual bool IsWound => false;
-
-    /// <summary>Every kind that has a drawing.</summary>
-    public static ImmutableArray<PartKind> Drawn => ByKind.Keys;
 
     public static PartArt Of(PartKind kind) => ByKind.TryGetValue(kind, out PartArt? found)
         ? found

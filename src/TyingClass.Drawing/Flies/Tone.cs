@@ -30,9 +30,6 @@ internal sealed record Tone(string Name, string Color)
         new("olive", "#8d8a4e"), new("rust", "#b06a3c"), new("slate", "#78858e"), new("sand", "#bd9d6b"), new("umber", "#83674b"),
     ];
 
-    public static IEnumerable<Tone> All =>
-        [Steel, Brass, Copper, Tungsten, Lead, Bright, Glass, Black, Thread, Hide, Foam, Cork, Resin, Iris, Pupil, Gleam, Shade, Paper, Water, .. Dyes];
-
     public static Tone Dye(int number) => Dyes[(number % Dyes.Length + Dyes.Length) % Dyes.Length];
 
     /// <summary>The look of a hard material; the recipe text says nothing of color, so this is what the stuff looks like unpainted.</summary>

@@ -6,6 +6,7 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Marks;
 using TyingClass.Drawing.Words;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
 
@@ -15,15 +16,19 @@ namespace TyingClass.Drawing.Plates;
 internal sealed class SidePlate : FlyPlate
 {
     private readonly TowReport _tow;
+    private readonly bool _isHeld;
     private readonly Point _pull;
     private HeightLine? _keel;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     /// <param name="at">Another attitude it can settle in at its own speed; null for the one it does.</param>
-    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null, StableAttitude? at = null)
+    /// <param name="held">Held the way up it is meant to ride, whether or not it would stay so.</param>
+    public SidePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null, StableAttitude? at = null, bool held = false)
         : base(fly, options)
     {
         _tow = State.Towed(options.SpeedMS);
+        _isHeld = held && (!_tow.Settles || _tow.LeanDeg > SideWords.AskewDeg);
+        if (_isHeld) _tow = _tow with { Settles = true, PitchDeg = _tow.SymmetricPitchDeg, LeanDeg = 0 };
         if (at is { } other) _tow = _tow with { Settles = true, PitchDeg = other.PitchDeg, LeanDeg = other.LeanDeg };
         _pull = Pull(_tow);
         View view = Seen(_tow);
@@ -40,11 +45,11 @@ internal sealed class SidePlate : FlyPlate
 
     public override string Title => $"{Fly.Recipe.Name}: side view, {FlyWords.State(State)}, at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    public override string Description => SideWords.Describe(Fly, State, _tow, Marks, Options.Units);
+    public override string Description => (_isHeld ? $"{Grammar.Capital(CaptionWords)}. " : "") + SideWords.Describe(Fly, State, _tow, Marks, Options.Units);
 
     protected override string? FlowWords => $"flow {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}";
 
-    protected override string CaptionWords => SideWords.Caption(State, _tow, Report.Intent);
+    protected override string CaptionWords => _isHeld ? SideWords.Held(State, _tow, Report.Intent) : SideWords.Caption(State, _tow, Report.Intent);
 
     protected override void DrawBehind(Ink ink)
     {

@@ -11,12 +11,13 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>The fly as it sits in the vise, shank level: what was tied and to what scale, and nothing of what it would do.</summary>
 internal sealed class VisePlate : FlyPlate
 {
-    public VisePlate(SolvedFly fly, DrawingOptions options)
+    /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
+    public VisePlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
         : base(fly, options with { Marks = options.Marks & MarkSet.ScaleBar })
     {
         Scene = new Scene(new Anatomy(fly, new View(Pose.Vise, Report.TowPointMm, Facing.Side), Vector3D.UnitX));
         Content = Scene.Frame;
-        Compose(NaturalWidthMm);
+        Compose(widthMm ?? NaturalWidthMm);
     }
 
     public override string Kind => "vise";

@@ -11,7 +11,10 @@ namespace TyingClass.Drawing.Words;
 /// <summary>The side view told in words, from the same figures that draw it.</summary>
 internal static class SideWords
 {
-    private const double OverDeg = 90, AskewDeg = 30;
+    private const double OverDeg = 90, FlippedDeg = 150;
+
+    /// <summary>Leaning further than this, a fly lies between its two ways up.</summary>
+    public const double AskewDeg = 30;
 
     /// <summary>Which way up the fly really rides.</summary>
     public static Intent Settled(Intent intent, TowReport tow) => tow.LeanDeg > OverDeg ? FlyWords.Other(intent) : intent;
@@ -20,14 +23,19 @@ internal static class SideWords
     public static double? SettledKeel(Intent intent, TowReport tow) =>
         !tow.Settles || tow.LeanDeg is > AskewDeg and < 180 - AskewDeg ? null : tow.KeelHeightMm.For(Settled(intent, tow));
 
-    public static string Caption(StateReport state, TowReport tow, Intent intent) =>
-        $"{FlyWords.State(state)}, {FlyWords.Way(Settled(intent, tow))}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
+    public static string Caption(StateReport state, TowReport tow, Intent intent) => tow is { Settles: true, LeanDeg: > AskewDeg and <= FlippedDeg }
+        ? $"{FlyWords.State(state)}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}"
+        : $"{FlyWords.State(state)}, {FlyWords.Way(Settled(intent, tow))}, {FlyWords.Pitch(tow.PitchDeg)}, {Leaning(tow)}";
+
+    /// <summary>Held the way up it is meant to ride, where it would not stay.</summary>
+    public static string Held(StateReport state, TowReport tow, Intent intent) =>
+        $"{FlyWords.State(state)}, held {FlyWords.Way(intent)} as meant, let go it {(tow.KeelHeightMm.For(intent) < 0 ? "rolls over" : "does not stay so")}";
 
     public static string Leaning(TowReport tow) => !tow.Settles ? "never at rest" : tow.LeanDeg switch
     {
         < 0.5 => "no lean",
         < AskewDeg => $"leaning {FlyWords.Degrees(tow.LeanDeg)}",
-        <= 120 => $"leaning {FlyWords.Degrees(tow.LeanDeg)} from as intended",
+        <= FlippedDeg => $"leaning {FlyWords.Degrees(tow.LeanDeg)} from as intended",
         _ => "flipped",
     };
 

@@ -41,6 +41,7 @@ public static class CourseChecker
         [
             .. course.Exercises.Select(e => (Action)(() => Add(ExerciseChecker.Check(e)))),
             .. course.Lessons.Select(l => (Action)(() => Add(FigureChecker.Check(l)))),
+            .. course.Lessons.Select(l => (Action)(() => Add(AnsweredAbove.Check(l)))),
             .. course.Lessons.SelectMany(l => l.Blocks.OfType<PracticeBlock>().Select(p => (Action)(() => Add(PracticeChecker.Check(l, p.Practice))))),
         ];
         Parallel.ForEach(work, action => action());

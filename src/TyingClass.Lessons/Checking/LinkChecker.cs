@@ -10,7 +10,7 @@ namespace TyingClass.Lessons.Checking;
 internal static partial class LinkChecker
 {
     private static readonly string[] Pages =
-        ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/practice", "/safety", "/model", "/glossary", "/handouts/bench-test"];
+        ["/", "/bench", "/patterns", "/bench-log", "/reviews", "/practice", "/safety", "/first-wraps", "/model", "/glossary", "/handouts/bench-test"];
 
     public static IEnumerable<AuthorError> Check(Course course, Lesson lesson, BrokenLessons broken)
     {

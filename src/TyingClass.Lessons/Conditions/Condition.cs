@@ -27,11 +27,16 @@ public abstract record Condition
 
     /// <summary>The quantities it speaks of.</summary>
     internal virtual IEnumerable<QuantityQuery> Quantities => [];
+
+    /// <summary>The most that it lets a quantity be, SI; null where it sets no upper end.</summary>
+    internal virtual double? HighestOf(QuantityQuery query) => null;
 }
 
 internal sealed record AllOf(ImmutableArray<Condition> Parts) : Condition
 {
     internal override IEnumerable<QuantityQuery> Quantities => Parts.SelectMany(p => p.Quantities);
+
+    internal override double? HighestOf(QuantityQuery query) => Parts.Min(p => p.HighestOf(query));
 
     public override bool Holds(ConditionFacts facts) => Parts.All(p => p.Holds(facts));
 }
@@ -48,6 +53,10 @@ internal enum Relation { Below, AtMost, Equal, NotEqual, AtLeast, Above, Near }
 internal sealed record RelationCondition(Expression Left, Relation Relation, Expression Right) : Condition
 {
     internal override IEnumerable<QuantityQuery> Quantities => Left.Quantities.Concat(Right.Quantities);
+
+    internal override double? HighestOf(QuantityQuery query) =>
+        Relation is Relation.Below or Relation.AtMost && Left.Quantities.ToArray() is [var only] && only == query && !Right.Quantities.Any()
+            ? Right.Value(new ConditionFacts(null, null)) : null;
 
     public override bool Holds(ConditionFacts facts)
     {

@@ -17,15 +17,15 @@ internal static class RecipeReason
     public static AnswerReason Of(Exercise exercise, FlyFigures fly, FlyFigures? start, UnitSystem units)
     {
         (Goal Goal, QuantityQuery Query)[] asked = [.. TurnsOn(exercise, fly, start)];
-        if (asked.Length == 0) return AnswerReason.Silent(OpeningSentence.OfBareHook(), "");
-        return start is null ? Built(asked, fly, units) : Changed(asked, fly, start, units);
+        if (asked.Length == 0) return InTheVise(WayOpening.OfBareHook());
+        return start is null ? Built(exercise, asked, fly, units) : Changed(exercise, asked, fly, start, units);
     }
 
     /// <summary>What it would do: which way up where that is asked, else the figures that are.</summary>
     public static string WhatItWouldDo(Exercise exercise, FlyFigures fly, UnitSystem units)
     {
         QuantityQuery[] asked = [.. exercise.Goals.Select(GoalCheck.Query)];
-        if (fly.Body.Parts.Length == 1) return OpeningSentence.OfBareHook();
+        if (fly.Body.Parts.Length == 1) return WayOpening.OfBareHook();
         bool keel = asked.Any(q => q.Quantity.Name is "keel height" or "level-line keel" or "righting range");
         if (asked.Any(IsOfRiding)) return VerdictSentence.Of(fly.Body.Intent, fly.Report.Soaked, units, keel);
         return asked.Where(IsOfSwimming).ToArray() is { Length: > 0 } told ? QuantityQuery.Sentence(fly, told, units)
@@ -37,50 +37,74 @@ internal static class RecipeReason
 
     private static bool IsOfSwimming(QuantityQuery query) => !query.Quantity.IsOfMass && query.Quantity.Name is not ("parts" or "changes" or "added mass");
 
-    /// <summary>The goals missed; where none is, those that the fly given missed; else the first that a fly's swimming decides.</summary>
+    /// <summary>
+    /// The goals missed, the one missed by the most first; where none is, those that the fly given missed; else the first that a fly's swimming decides. What
+    /// is counted against the fly given comes last: it only limits what was asked.
+    /// </summary>
     private static IEnumerable<(Goal Goal, QuantityQuery Query)> TurnsOn(Exercise exercise, FlyFigures fly, FlyFigures? start)
     {
         (Goal Goal, QuantityQuery Query)[] all = [.. exercise.Goals.Select(g => (g, GoalCheck.Query(g)))];
-        (Goal, QuantityQuery)[] missed = [.. all.Where(g => !GoalCheck.IsMet(g.Goal, fly))];
-        if (missed.Length > 0) return missed.Take(MostGoals);
-        if (start is not null && all.Where(g => !GoalCheck.IsMet(g.Goal, start)).ToArray() is { Length: > 0 } mended) return mended.Take(MostGoals);
+        if (Missed(fly) is { Length: > 0 } missed) return missed.Take(MostGoals);
+        if (start is not null && Missed(start) is { Length: > 0 } mended) return mended.Take(MostGoals);
         return all.OrderBy(g => g.Query.Quantity.IsOfMass).Take(1);
+
+        (Goal Goal, QuantityQuery Query)[] Missed(FlyFigures of) =>
+            [.. all.Where(g => !GoalCheck.IsMet(g.Goal, of)).OrderBy(g => IsLimit(g.Query)).ThenByDescending(g => GoalDistance.Of(g.Goal, g.Query, of))];
     }
 
-    private static AnswerReason Changed((Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, FlyFigures start, UnitSystem units)
+    private static bool IsLimit(QuantityQuery query) => query.Quantity.Name is "changes" or "added mass";
+
+    private static AnswerReason Changed(Exercise exercise, (Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, FlyFigures start, UnitSystem units)
     {
-        asked = asked.Length > 1 && asked.Any(a => a.Query.Quantity.Name != "changes") ? [.. asked.Where(a => a.Query.Quantity.Name != "changes")] : asked;
+        if (asked.All(a => IsLimit(a.Query))) return TooDear(exercise, asked, fly, start, units);
+        asked = [.. asked.Where(a => a.Query.Quantity.Name != "changes")];
         Reason[] reasons = [.. asked.Select(a => ChangeReason.Of(a.Query, start, fly))];
         // What did not move and need not is not worth a word.
         reasons = [reasons[0], .. reasons.Skip(1).Where(r => r.IsNoticeable)];
-        if (reasons.All(r => r.Shares.IsEmpty)) return Built(asked, fly, units);
+        if (reasons.All(r => r.Shares.IsEmpty)) return Built(exercise, asked, fly, units);
         (Goal goal, Reason first) = (asked[0].Goal, reasons[0]);
-        bool met = GoalCheck.IsMet(goal, fly);
-        double wanted = (start, goal) switch
-        {
-            _ when first.FromSi is { } from => from < goal.LowSi ? 1 : from > goal.HighSi ? -1 : 0,
-            _ => 0,
-        };
-        // A goal that the fly given met and this one misses was lost on the way.
-        bool upward = wanted != 0 ? wanted > 0 : first.ToSi is { } to && to < goal.LowSi;
-        return AnswerReason.Of(OpeningSentence.OfRepair(first, met, upward), units, [.. reasons]).Shown(first, FlyPair.Change);
+        GoalStand stand = GoalCheck.IsMet(goal, fly) ? GoalStand.Met : GoalStands.Of(first.FromSi, first.ToSi, goal.LowSi, goal.HighSi);
+        return AnswerReason.Of(RepairOpening.Of(first, stand), units, [.. reasons]).Shown(first, FlyPair.Change);
     }
 
-    private static AnswerReason Built((Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, UnitSystem units)
+    // What was asked is met, and the way there costs more changes or more grams than it may: what can be put back.
+    private static AnswerReason TooDear(Exercise exercise, (Goal Goal, QuantityQuery Query)[] limits, FlyFigures fly, FlyFigures start, UnitSystem units)
+    {
+        (Goal Goal, QuantityQuery Query)[] real = [.. exercise.Goals.Select(g => (Goal: g, Query: GoalCheck.Query(g))).Where(g => !IsLimit(g.Query))];
+        (Goal _, QuantityQuery query) = real.OrderByDescending(g => GoalDistance.Of(g.Goal, g.Query, start)).Concat(limits).First();
+        Reason did = ChangeReason.Of(query, start, fly);
+        if (SpareChanges.Of(exercise, fly, start) is { } spare)
+        {
+            ReasonShare? one = spare.Kept is [var only] ? did.Shares.Select(s => s with { Turned = [.. s.Turned.Where(t => IsThe(t, only))] })
+                .FirstOrDefault(s => !s.Turned.IsEmpty) : null;
+            string first = RepairOpening.OfEnough(one, [.. spare.Kept.Select(c => c.Said)], spare.BackSaid);
+            AskedPicture picture = AskedPicture.Of(one is null ? did : did with { Shares = [one] }, FlyPair.Change);
+            return AnswerReason.Of(first, units, did) with { Picture = picture };
+        }
+
+        if (limits.FirstOrDefault(l => l.Query.Quantity.Name == "added mass").Query is { } mass && ChangeReason.Of(mass, start, fly) is { Top: not null } added)
+            return AnswerReason.Of(RepairOpening.OfCost(added), units, did, added).Shown(did, FlyPair.Change);
+        return AnswerReason.Of(RepairOpening.OfTooMany(did), units, did).Shown(did, FlyPair.Change);
+    }
+
+    private static bool IsThe(TurnedLine line, RecipeChange change) =>
+        line.After == change.After && change.Path.EndsWith("." + line.Key, StringComparison.Ordinal);
+
+    private static AnswerReason Built(Exercise exercise, (Goal Goal, QuantityQuery Query)[] asked, FlyFigures fly, UnitSystem units)
     {
         (Goal _, QuantityQuery query) = asked[0];
         if (query is { Quantity.Name: "mass of", Part: { } part } && query.Of(fly) is null)
-            return AnswerReason.Silent(OpeningSentence.Missing(part), "");
+            return InTheVise(OpeningSentence.Missing(part));
         if (fly.Body.Parts.Length == 1 && !query.Quantity.IsOfMass || query.Quantity.Name == "parts")
-            return AnswerReason.Silent(fly.Body.Parts.Length == 1 ? OpeningSentence.OfBareHook() : OpeningSentence.TooFew(), "");
-        if (query.Quantity.Name is "rides as intended" or "flips" or "leans" or "lean" or "keel height")
-        {
-            WayReason way = WayReason.Of(fly, units);
-            AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
-            return way.ByHands ? told : told with { Why = $"{told.Why} {CauseSentence.Of(fly.Solved, units)}" };
-        }
-
-        Reason[] reasons = [.. asked.Select(a => OneFlyReason.Of(a.Query, fly))];
+            return InTheVise(fly.Body.Parts.Length == 1 ? WayOpening.OfBareHook() : OpeningSentence.TooFew());
+        WayReason? way = asked.Any(a => IsOfTheWay(a.Query)) ? WayReason.Of(fly, units, new AuthorWords(exercise)) : null;
+        if (way is not null && IsOfTheWay(query)) return way.Told(units);
+        Reason[] reasons = [.. asked.Select(a => way is not null && IsOfTheWay(a.Query) ? way.Reason : OneFlyReason.Of(a.Query, fly, a.Goal.HighSi))];
         return AnswerReason.Of(OpeningSentence.OfOne(reasons[0]), units, [.. reasons]).Shown(reasons[0], FlyPair.None);
     }
+
+    private static bool IsOfTheWay(QuantityQuery query) => query.Quantity.Name is "rides as intended" or "flips" or "leans" or "lean" or "keel height";
+
+    private static AnswerReason InTheVise(string first) =>
+        AnswerReason.Silent(first, "") with { Picture = new AskedPicture(FlyView.Vise, FlyPair.None) };
 }

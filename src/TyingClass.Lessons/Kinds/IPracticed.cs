@@ -16,6 +16,9 @@ internal interface IPracticed
     /// <summary>What a problem turns on, and at which values; null when there is no single figure.</summary>
     (QuantityQuery Query, double[] ThresholdsSi)? TurnsOn(ExerciseTask task);
 
+    /// <summary>The figure that is the answer, told: two problems with the same one ask the same in other words. Null where the answer is no figure.</summary>
+    string? Figure(Exercise problem) => null;
+
     /// <summary>What to draw from at a level, 0 plain to 1 close: the first that gives a fair problem is taken.</summary>
     IEnumerable<ExerciseTask> At(ExerciseTask task, double level) => [task];
 }

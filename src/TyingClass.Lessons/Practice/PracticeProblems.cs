@@ -1,6 +1,5 @@
 using System.Globalization;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
 
@@ -24,6 +23,13 @@ public static class PracticeProblems
         int hundredths = PracticeLevel.Hundredths(level);
         level = hundredths / 100.0;
         Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Slug}-{seed}-{hundredths}") };
+        if (!set.IsByLevel)
+        {
+            return Picked(set, seed) is not { } picked ? null
+                : set.Kind.At(template.Task, level).Select(task => template with { Task = task, RecipeText = picked.RecipeText })
+                    .FirstOrDefault(problem => IsFair(set, problem));
+        }
+
         foreach (ExerciseTask task in set.Kind.At(template.Task, level))
         {
             if (Draw(set, template with { Task = task }, seed, level) is { } problem) return problem;
@@ -32,49 +38,59 @@ public static class PracticeProblems
         return null;
     }
 
+    /// <summary>How many of so many problems running differ in what is asked: in the figure that is the answer, or else in the fly.</summary>
+    internal static int Different(PracticeSet set, int running) => set.IsByLevel
+        ? Math.Min(running, set.Apart)
+        : Enumerable.Range(1, running).Select(seed => Picked(set, seed)?.Mark).OfType<string>().Distinct().Count();
+
+    /// <summary>
+    /// Where no level chooses: a fly that differs from all before it in the set, the same at every level; one of them again where there is none.
+    /// </summary>
+    private static (string RecipeText, string Mark)? Picked(PracticeSet set, int seed) => set.Picks.GetOrAdd(seed, _ =>
+    {
+        HashSet<string> met = [];
+        for (int earlier = seed - (seed - 1) % set.Apart; earlier < seed; earlier++)
+        {
+            if (Picked(set, earlier) is { } before) met.Add(before.Mark);
+        }
+
+        Exercise easy = set.Template with { Task = set.Kind.At(set.Template.Task, 0).Last() };
+        (string, string)? again = null;
+        foreach (IEnumerable<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws).Concat(set.Grid.Any(seed, MostDraws)))
+        {
+            Exercise candidate = Varied(set, easy, variant);
+            string mark = set.Kind.Figure(candidate) ?? candidate.RecipeText!;
+            if (met.Contains(mark) && again is not null || !IsFair(set, candidate)) continue;
+            if (!met.Contains(mark)) return (candidate.RecipeText!, mark);
+            again = (candidate.RecipeText!, mark);
+        }
+
+        return again;
+    });
+
     private static Exercise? Draw(PracticeSet set, Exercise template, int seed, double level)
     {
-        // Neighboring seeds start the generator alike; spread out, they do not.
-        Random random = new(unchecked((int)((uint)seed * 2654435769u)));
         double wanted = Math.Log(PracticeDifficulty.WantedSpreads(level));
-        (Exercise? best, double off) = (null, double.PositiveInfinity);
-        for (int draw = 0, fair = 0; draw < MostDraws && fair < Choice; draw++)
+        (Exercise? best, double off, int fair) = (null, double.PositiveInfinity, 0);
+        foreach (IEnumerable<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws))
         {
-            Exercise candidate = template with { RecipeText = Varied(set, random) };
+            Exercise candidate = Varied(set, template, variant);
             if (!IsFair(set, candidate)) continue;
-            fair++;
             if (PracticeDifficulty.Spreads(set.Kind, candidate) is not { } spreads) return candidate;
             double miss = Math.Abs(Math.Log(Math.Max(spreads, 1e-3)) - wanted);
             if (miss < off) (best, off) = (candidate, miss);
+            if (++fair == Choice) break;
         }
 
         return best;
     }
 
-    private static string Varied(PracticeSet set, Random random)
+    private static Exercise Varied(PracticeSet set, Exercise template, IEnumerable<(string Path, string Value)> variant)
     {
         RecipeDraft draft =
             RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
-        foreach (AllowedChange vary in set.Vary)
-        {
-            draft = draft.With(vary.Path, Value(vary, random));
-        }
-
-        return draft.ToText();
-    }
-
-    private static string Value(AllowedChange vary, Random random)
-    {
-        if (vary.Words.Length > 0) return vary.Words[random.Next(vary.Words.Length)];
-        string key = vary.Path[(vary.Path.LastIndexOf('.') + 1)..];
-        if (!ValueRule.TryRead(vary.LowText, key, out double low) || !ValueRule.TryRead(vary.HighText, key, out double high))
-            throw new InvalidOperationException("The range was checked when its lesson was loaded.");
-
-        // Twenty steps of the range, so that figures stay short enough to read.
-        double si = low + (high - low) * random.Next(21) / 20;
-        return ValueRule.DimensionOf(key) is { } dimension
-            ? Units.Write(si, dimension)
-            : Math.Round(si).ToString(CultureInfo.InvariantCulture);
+        foreach ((string path, string value) in variant) draft = draft.With(path, value);
+        return template with { RecipeText = draft.ToText() };
     }
 
     private static bool IsFair(PracticeSet set, Exercise candidate) =>

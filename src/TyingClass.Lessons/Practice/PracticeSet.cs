@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
@@ -9,7 +10,20 @@ namespace TyingClass.Lessons.Practice;
 /// <param name="Vary">What changes from problem to problem: a range, or a list of values.</param>
 public sealed record PracticeSet(string Concept, Exercise Template, ImmutableArray<AllowedChange> Vary)
 {
+    private VariantGrid? _grid;
+
     internal IPracticed Kind => (IPracticed)Template.Kind;
+
+    /// <summary>How near a problem lies to its threshold is chosen by level.</summary>
+    internal bool IsByLevel { get; } = ((IPracticed)Template.Kind).TurnsOn(Template.Task) is not null;
+
+    internal VariantGrid Grid => _grid ??= new VariantGrid(Vary, IsByLevel);
+
+    // By seed, where no level chooses: drawn once, since each leaves out what those before it had.
+    internal ConcurrentDictionary<int, (string RecipeText, string Mark)?> Picks { get; } = new();
+
+    /// <summary>So many problems running share no fly: then the set has been gone through, and begins again.</summary>
+    public int Apart => Grid.Apart;
 
     public string Slug => SlugOf(Concept);
 

@@ -35,6 +35,7 @@ public static class ChangeReason
         {
             NoticeableSi = query.Quantity.NoticeableSi,
             Part = query.Part,
+            LeansOver = !query.Quantity.IsOfMass && (WayReason.LeansOver(before) || WayReason.LeansOver(after)),
         };
 
         double? Value(int[] turned)

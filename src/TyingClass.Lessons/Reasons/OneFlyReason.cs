@@ -13,11 +13,14 @@ public static class OneFlyReason
 {
     // Twenty samples are tied; a few hundred flies tell which error is the worst.
     private const int FliesForErrors = 200;
+    private const double NearlyAsMuch = 0.7;
 
     /// <summary>In the form that suits the quantity.</summary>
-    public static Reason Of(QuantityQuery query, FlyFigures fly) => query.Quantity.Name switch
+    /// <param name="highestSi">The most that was asked for: a fly over it before it has drunk is not too heavy by its water.</param>
+    public static Reason Of(QuantityQuery query, FlyFigures fly, double? highestSi = null) => query.Quantity.Name switch
     {
-        "mass" or "held water" or "mass with held water" or "wet weight" or "displaced volume" or "mass of" or "mass moment of" => MadeOf(query, fly),
+        "mass" or "held water" or "mass with held water" or "wet weight" or "displaced volume" or "mass of" or "mass moment of" =>
+            MadeOf(query, fly, highestSi),
         "rides as intended" or "leans" or "flips" => Hands(query, fly),
         "keel moment of" or "center, x of" => Told(query, query.Of(fly), ReasonForm.MadeOf,
             [new ReasonShare(PartThing(query.Part!), query.Of(fly) ?? 0, 0, query.Of(fly))]),
@@ -54,7 +57,19 @@ public static class OneFlyReason
         if (Straightened(fly.Recipe) is { } straight) shares.Add(Share(eye, Watched(eye, new FlyFigures(straight, fly.Start))));
         if (query.Knot is null && query.Quantity.Takes.HasFlag(Circumstances.Knot) && fly.Conditions.Knot == Knot.Cinched)
             shares.Add(Share(new Thing(ThingKind.Knot), (query with { Knot = Knot.Loop }).Of(fly)));
-        return Told(query, now, ReasonForm.Without, [.. shares.OrderBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)]);
+        ReasonShare[] ordered = [.. shares.OrderBy(s => s.What.Kind == ThingKind.Hook).ThenByDescending(s => s.SaySi)];
+        // Where metal and dressing have much the same say in how a fly falls, the metal comes first.
+        if (query.Quantity.Name == "pitch while sinking" && ordered.FirstOrDefault(s => WayOpening.IsMetal(s.What.Part)) is { } metal
+            && metal.SaySi >= NearlyAsMuch * ordered[0].SaySi)
+            ordered = [metal, .. ordered.Where(s => s != metal)];
+        // A part that sits crooked is why a fly leans, whatever else is on it.
+        if (query.Quantity.Name == "lean" && MendedPart.Straightened(fly).ToArray() is { Length: > 0 } crooked)
+        {
+            ReasonShare[] set = [.. crooked.Select(m => m.Share(query, now)).OrderByDescending(s => Math.Abs(s.Si))];
+            ordered = [.. set, .. ordered.Where(s => !set.Any(c => c.What == s.What))];
+        }
+
+        return Told(query, now, ReasonForm.Without, [.. ordered]);
 
         double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));
 
@@ -68,7 +83,7 @@ public static class OneFlyReason
         ReasonShare Share(Thing what, double? without) => new(what, now - without ?? now ?? 0, without, now);
     }
 
-    private static Reason MadeOf(QuantityQuery query, FlyFigures fly)
+    private static Reason MadeOf(QuantityQuery query, FlyFigures fly, double? highestSi)
     {
         string name = query.Quantity.Name;
         double density = fly.Conditions.Water.DensityKgM3, soakS = query.State == WetState.Fresh ? 0 : double.PositiveInfinity;
@@ -90,8 +105,11 @@ public static class OneFlyReason
                 });
         }
 
+        // What is too heavy dry is so by what is tied on; the hook is given.
+        bool waterFirst = name != "mass with held water" || highestSi is not { } most || MassMoments.Of(fly.Body.Parts, soakS).MassKg <= most;
         return Told(query, query.Of(fly), ReasonForm.MadeOf,
-            [.. shares.OrderByDescending(s => s.What.Kind == ThingKind.HeldWater).ThenByDescending(s => Math.Abs(s.Si))]);
+            [.. shares.OrderByDescending(s => waterFirst ? s.What.Kind == ThingKind.HeldWater : s.What.Kind == ThingKind.Part)
+                .ThenByDescending(s => Math.Abs(s.Si))]);
 
         void Add(Thing what, double si) => shares.Add(new ReasonShare(what, si, query.Of(fly) - si, query.Of(fly)));
     }
@@ -126,7 +144,7 @@ public static class OneFlyReason
         return [.. fly.Body.Parts.SelectMany(p => p == hook ? hook.Pieces.Remove(piece) : [p])];
     }
 
-    private static Recipe? Straightened(Recipe recipe) => recipe.Hook.Eye is EyeKind.Straight or EyeKind.Jig
+    private static Recipe? Straightened(Recipe recipe) => recipe.Hook.Eye is EyeKind.Straight
         ? null
         : recipe with { Hook = recipe.Hook with { Eye = EyeKind.Straight, EyeAngleRad = null } };
 }

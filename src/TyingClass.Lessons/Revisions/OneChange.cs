@@ -50,7 +50,7 @@ public sealed record OneChange(Recipe Changed, ImmutableArray<RecipeChange> Line
         int dot = change.Path.LastIndexOf('.');
         if (dot < 0) return change.Path;
         (string owner, string key) = (change.Path[..dot], change.Path[(dot + 1)..]);
-        if (owner == "hook") return key == "eye" ? change.Path : owner;
+        if (owner == "hook") return change.Path;
         return owner + "." + (Together.FirstOrDefault(t => t.Contains(key))?[0] ?? key);
     }
 

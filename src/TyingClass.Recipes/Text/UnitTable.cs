@@ -8,14 +8,19 @@ namespace TyingClass.Recipes.Text;
 internal sealed record Unit(string Symbol, string[] Spellings, Func<double, double> ToSi, Func<double, double> FromSi);
 
 /// <summary>The units of one dimension, and how to speak of it to a beginner.</summary>
-internal sealed record UnitGroup(string Name, string Example, Unit[] Units)
+internal sealed class UnitGroup(string name, string example, Unit[] units)
 {
-    private readonly FrozenDictionary<string, Unit> _bySpelling = Units
+    private readonly FrozenDictionary<string, Unit> _bySpelling = units
         .SelectMany(u => u.Spellings.Prepend(u.Symbol).Distinct(StringComparer.OrdinalIgnoreCase), (u, spelling) => (u, spelling))
         .ToFrozenDictionary(x => x.spelling, x => x.u, StringComparer.OrdinalIgnoreCase);
 
+    public string Name { get; } = name;
+
+    /// <summary>"5.6 mm".</summary>
+    public string Example { get; } = example;
+
     /// <summary>"mm, cm, m, in or ft".</summary>
-    public string Listed { get; } = WordList.Or(Units.Select(u => u.Symbol));
+    public string Listed { get; } = WordList.Or(units.Select(u => u.Symbol));
 
     /// <summary>"a length", "an angle".</summary>
     public string OneName => (Name[0] is 'a' ? "an " : "a ") + Name;

@@ -99,10 +99,6 @@ public sealed class AttemptStore
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => _database.Read(db =>
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
-    /// <summary>Of everyone, in no order.</summary>
-    internal ImmutableArray<Standing> AllStandings() => _database.Read(db =>
-        StandingDocument.Standings(db).FindAll().Select(StandingDocument.ToStanding).ToImmutableArray());
-
     /// <summary>Works out anew a standing that was found damaged.</summary>
     /// <param name="slot">The id it was kept under.</param>
     internal static void Recount(OpenData db, string slot)

@@ -41,11 +41,16 @@ internal static class FeedbackDocument
         ["pair"] = picture.Pair.ToString(),
         ["part"] = picture.Part,
         ["words"] = picture.Words,
+        ["slowMS"] = picture.Speeds?.SlowMS,
+        ["fastMS"] = picture.Speeds?.FastMS,
     };
 
     // A view that a later program knew and this one does not is drawn as it always was.
     private static AskedPicture? ToPicture(BsonValue document) =>
         !document.IsNull && Enum.TryParse(document["view"].AsString, out FlyView view) && Enum.TryParse(document["pair"].AsString, out FlyPair pair)
             ? new AskedPicture(view, pair, document["part"].TextOrNull(), document["words"].TextOrNull())
+            {
+                Speeds = document["slowMS"] is { IsDouble: true } slow && document["fastMS"] is { IsDouble: true } fast ? (slow.AsDouble, fast.AsDouble) : null,
+            }
             : null;
 }

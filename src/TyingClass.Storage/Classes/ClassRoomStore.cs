@@ -24,9 +24,6 @@ public sealed class ClassRoomStore
 
     public ClassRoom? Find(string classId) => _database.Read(db => FindIn(db, classId));
 
-    /// <param name="code">However it is spaced, hyphened or cased; a code that was renewed opens nothing.</param>
-    internal ClassRoom? FindByCode(string code) => _database.Read(db => FindByCodeIn(db, code));
-
     /// <summary>Oldest first.</summary>
     public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => _database.Read(db => OfInstructorIn(db, instructorId));
 
@@ -107,6 +104,7 @@ public sealed class ClassRoomStore
     internal static ClassRoom? FindIn(OpenData db, string classId) =>
         Rooms(db).FindById(classId) is { } found ? ClassRoomDocument.ToRoom(found) : null;
 
+    /// <param name="code">However it is spaced, hyphened or cased; a code that was renewed opens nothing.</param>
     internal static ClassRoom? FindByCodeIn(OpenData db, string code) =>
         ClassCode.Key(code) is { Length: > 0 } key && Rooms(db).FindFirst("codeKey = @0", key) is { } found ? ClassRoomDocument.ToRoom(found) : null;
 

@@ -17,6 +17,21 @@ public enum FlyView
 
     /// <summary>Held with the shank level, the way up it is meant to ride.</summary>
     Level,
+
+    /// <summary>Towed, and held the way up it is meant to ride, whether or not it would stay so.</summary>
+    Meant,
+
+    /// <summary>Towed, with what pulls at it: drag, lift, weight and the slope of the leader.</summary>
+    Pulled,
+
+    /// <summary>In the vise.</summary>
+    Vise,
+
+    /// <summary>In the vise, with what each part weighs.</summary>
+    Weighed,
+
+    /// <summary>In the vise, with the place of its mass center.</summary>
+    Placed,
 }
 
 /// <summary>What stands beside it to one scale.</summary>
@@ -35,6 +50,12 @@ public enum FlyPair
 
     /// <summary>Both ways that an undecided fly can ride.</summary>
     Ways,
+
+    /// <summary>Pulled slowly and fast.</summary>
+    Speeds,
+
+    /// <summary>Several flies, in the order asked for.</summary>
+    Order,
 }
 
 /// <summary>The picture that shows what was asked.</summary>
@@ -44,7 +65,16 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
 {
     private const string Decides = "this decides";
 
-    public static AskedPicture Of(Reason reason, FlyPair pair)
+    // A fly turned right over is seen as well from the side.
+    private const double TurnedOverRad = Math.PI - 0.3;
+
+    /// <summary>The slower and the faster of two speeds, m/s; null where the picture is of the recipe's own.</summary>
+    public (double SlowMS, double FastMS)? Speeds { get; init; }
+
+    /// <summary>Of what one figure is asked about.</summary>
+    public static AskedPicture Of(Reason reason, FlyPair pair) => Of(reason, pair, OpeningSentence.NamesOne(reason));
+
+    private static AskedPicture Of(Reason reason, FlyPair pair, bool namesOne)
     {
         ArgumentNullException.ThrowIfNull(reason);
         (string? part, string? words) = reason.Top?.What switch
@@ -55,24 +85,30 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
             { Kind: ThingKind.Knot } => ("eye", "the knot"),
             _ => ((string?)null, (string?)null),
         };
-        // Two that decide together are named in words: a ring round one of them would say otherwise.
-        if (words == Decides && !OpeningSentence.NamesOne(reason)) (part, words) = (null, null);
+        // Two that decide together are named in words: a ring round one of them would say otherwise. Among several flies each has its own.
+        if (pair == FlyPair.Order || words == Decides && !namesOne) (part, words) = (null, null);
         return new AskedPicture(ViewOf(reason), pair, part, words);
     }
+
+    /// <summary>Of which way up a fly rides: as it does ride.</summary>
+    /// <param name="namesOne">What leads the shares is named as what decides.</param>
+    public static AskedPicture OfWay(Reason reason, FlyPair pair, bool namesOne) =>
+        Of(reason, pair, namesOne) is var picture && picture.View == FlyView.Meant ? picture with { View = FlyView.Towed } : picture;
 
     private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
         var quantity when IsOfFalling(quantity) => FlyView.Falling,
-        "hang angle" or "mass of" or "mass moment of" or "center, x of" => FlyView.Hanging,
+        "mass" or "added mass" or "mass of" or "held water" or "mass with held water" or "wet weight" or "displaced volume" => FlyView.Weighed,
+        "mass moment of" or "center, x of" => FlyView.Placed,
+        var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Placed,
+        "hang angle" => FlyView.Hanging,
         "level-line keel" => FlyView.Level,
-        "lean" when Leans(reason.FromSi) || Leans(reason.ToSi) => FlyView.Ahead,
-        var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Hanging,
-        _ => FlyView.Towed,
+        "line angle" or "lift" or "drag" => FlyView.Pulled,
+        "lean" when !(reason.ToSi > TurnedOverRad) => FlyView.Ahead,
+        "keel height" when reason.FromSi < 0 || reason.ToSi < 0 => FlyView.Meant,
+        _ => reason.LeansOver ? FlyView.Ahead : FlyView.Towed,
     };
 
     internal static bool IsOfFalling(string quantity) =>
-        quantity is "sink rate" or "depth" or "depth after a count" or "pitch while sinking" or "lean while sinking" or "wet weight";
-
-    // A fly turned right over is seen as well from the side.
-    private static bool Leans(double? rad) => rad is > 0.3 and < Math.PI - 0.3;
+        quantity is "sink rate" or "depth" or "depth after a count" or "pitch while sinking" or "lean while sinking";
 }

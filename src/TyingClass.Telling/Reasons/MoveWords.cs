@@ -20,11 +20,12 @@ public sealed record MoveWords(string Larger, string Smaller, string LargerWould
         ["center of buoyancy, x"] = Verb("the lift of the water", "moves", "lie further", "back", "forward"),
         ["balance point, x"] = Verb("the balance point", "moves", "lie further", "back", "forward"),
         ["tow point, x"] = Verb("the place where the leader pulls", "moves", "lie further", "back", "forward"),
-        ["mass center, z"] = Verb("the mass center", "moves", "lie further", "away from the point side", "toward the point side"),
-        ["mass center, below eye"] = Verb("the mass center", "moves", "lie further", "toward the point side", "away from the point side"),
-        ["center of buoyancy, z"] = Verb("the lift of the water", "moves", "lie further", "away from the point side", "toward the point side"),
-        ["balance point, z"] = Verb("the balance point", "moves", "lie further", "away from the point side", "toward the point side"),
-        ["tow point, z"] = Verb("the place where the leader pulls", "moves", "lie further", "away from the point side", "toward the point side"),
+        ["mass center, z"] = Across("the mass center"),
+        ["mass center, below eye"] = Across("the mass center") is var across
+            ? new MoveWords(across.Smaller, across.Larger, across.SmallerWould, across.LargerWould) : throw new InvalidOperationException(),
+        ["center of buoyancy, z"] = Across("the lift of the water"),
+        ["balance point, z"] = Across("the balance point"),
+        ["tow point, z"] = Across("the place where the leader pulls"),
         ["hang angle"] = Verb("it", "hangs", "hang", "further from the plumb line", "nearer the plumb line"),
         ["level-line keel"] = Verb("the level-line keel", "gets", "get", "larger", "smaller"),
         ["keel height"] = Verb("the keel height", "gets", "get", "larger", "smaller"),
@@ -42,7 +43,7 @@ public sealed record MoveWords(string Larger, string Smaller, string LargerWould
         ["leans"] = new("more flies lean", "fewer flies lean", "more flies would lean", "fewer flies would lean"),
         ["flips"] = new("more flies flip", "fewer flies flip", "more flies would flip", "fewer flies would flip"),
         ["righting range"] = Verb("it", "comes back", "come back", "from further over", "from less far over"),
-        ["keel moment of"] = Verb("its say", "gets", "get", "larger", "smaller"),
+        ["keel moment of"] = Verb("it", "gets", "get", "more say", "less say"),
         ["mass of"] = Verb("it", "gets", "get", "heavier", "lighter"),
         ["parts"] = Verb("the number of parts", "gets", "get", "larger", "smaller"),
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
@@ -52,6 +53,10 @@ public sealed record MoveWords(string Larger, string Smaller, string LargerWould
     public string Say(bool larger) => larger ? Larger : Smaller;
 
     public string SayWould(bool larger) => larger ? LargerWould : SmallerWould;
+
+    // Across the shank, larger is away from the point.
+    private static MoveWords Across(string what) => new($"{what} moves away from the point", $"{what} moves toward the point",
+        $"{what} would lie further from the point", $"{what} would lie nearer the point");
 
     private static MoveWords Verb(string what, string does, string would, string more, string less) =>
         new($"{what} {does} {more}", $"{what} {does} {less}", $"{what} would {would} {more}", $"{what} would {would} {less}");

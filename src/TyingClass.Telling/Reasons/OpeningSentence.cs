@@ -10,6 +10,9 @@ public static class OpeningSentence
     private const double Degree = Math.PI / 180;
     private const double NearlyAsMuch = 0.7;
 
+    // A fly that falls this steeply falls by one end.
+    private const double LeadsDeg = 45;
+
     /// <summary>"With the eye straight instead of down, the level-line keel gets smaller."</summary>
     /// <param name="everyBit">A difference that nobody would notice is told too, where the argument is about its direction.</param>
     public static string OfChange(Reason reason, bool everyBit = false)
@@ -18,26 +21,10 @@ public static class OpeningSentence
         bool little = everyBit && reason is { IsNoticeable: false, FromSi: { } from, ToSi: { } to, Magnitude: { } magnitude }
             && magnitude.Say(from, Recipes.Text.UnitSystem.Metric) != magnitude.Say(to, Recipes.Text.UnitSystem.Metric);
         return little
-            ? $"{Grammar.Capital(Turned(reason))}, {MoveWords.Of(reason.Quantity).Say(reason.ToSi > reason.FromSi)}, if only a little."
+            ? $"{Grammar.Capital(Turned(reason))}, {Moves(reason, reason.ToSi > reason.FromSi)}, if only a little."
+            : reason is { Quantity: "pitch", Top.What.Kind: ThingKind.Speed, FromSi: { } slow, ToSi: { } fast } && Math.Abs(fast) < Math.Abs(slow)
+            ? $"Pulled faster, the water pulls harder on it than its weight does, and the nose comes {(slow > 0 ? "down" : "up")} toward the line of pull."
             : $"{Grammar.Capital(Turned(reason))}, {Moved(reason)}.";
-    }
-
-    /// <summary>What a change did, held against what was asked of it.</summary>
-    /// <param name="met">The goal is met now.</param>
-    /// <param name="upward">The figure had to get larger.</param>
-    public static string OfRepair(Reason reason, bool met, bool upward)
-    {
-        ArgumentNullException.ThrowIfNull(reason);
-        string with = Grammar.Capital(Turned(reason)), moved = Moved(reason);
-        bool right = reason is { FromSi: { } from, ToSi: { } to } && to > from == upward;
-        string judged = (met, reason.IsNoticeable) switch
-        {
-            (true, true) => ", as asked",
-            (true, false) => ", as it should",
-            (false, true) => right ? ", but not enough" : ", and that is the wrong way",
-            _ => reason.Magnitude?.Dimension == Recipes.Text.Dimension.Share ? "" : ", which does not help yet",
-        };
-        return $"{with}, {moved}{judged}.";
     }
 
     /// <summary>Whether one thing is named as what decides, and not two.</summary>
@@ -53,7 +40,11 @@ public static class OpeningSentence
         return reason.Form switch
         {
             ReasonForm.MadeOf => MadeOf(reason, top),
+            _ when reason is { Quantity: "pitch while sinking", ToSi: { } falls } =>
+                $"It sinks {Falling(falls)}: the {top.What.Word} {top.What.Verb("decides", "decide")} most, and {Lacking(top, reason)}.",
             ReasonForm.Hands => $"The hands decide here: {HandsWords.Of(top)} {top.What.Verb("costs", "cost")} the most flies.",
+            _ when top.Turned is [var line, ..] =>
+                $"The {top.What.Word} {TurnedWords.Standing(line.Key, line.Before)} {top.What.Verb("decides", "decide")}: {Lacking(top, reason)}.",
             _ => $"{The(top.What)} {top.What.Verb("decides", "decide")} most here: {Lacking(top, reason)}.",
         };
     }
@@ -61,7 +52,12 @@ public static class OpeningSentence
     // Where two have nearly as much say, it would be wrong to name one.
     private static ReasonShare? Second(Reason reason) =>
         reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
-            && second.SaySi >= NearlyAsMuch * reason.Shares[0].SaySi && second.SaySi >= reason.NoticeableSi ? second : null;
+            && second.SaySi >= NearlyAsMuch * reason.Shares[0].SaySi && second.SaySi >= reason.NoticeableSi
+            && !Leads(reason) && reason.Shares[0].Turned.IsEmpty ? second : null;
+
+    // Where metal and dressing have much the same say in how a fly falls, a tyer means the metal.
+    private static bool Leads(Reason reason) => reason.Quantity == "pitch while sinking"
+        && WayOpening.IsMetal(reason.Shares[0].What.Part) && !WayOpening.IsMetal(reason.Shares[1].What.Part);
 
     private static string Both(Reason reason, ReasonShare top, ReasonShare second)
     {
@@ -72,108 +68,39 @@ public static class OpeningSentence
                 $"either alone would make it sink nose {(a > 0 ? "up" : "down")}",
             ({ AloneSi: { } a }, { AloneSi: { } b }, "pitch") when a > 0 == b > 0 => $"either alone would make it ride nose {(a > 0 ? "up" : "down")}",
             _ when top.Si > 0 == second.Si > 0 => $"without either, {MoveWords.Of(reason.Quantity).SayWould(top.Si < 0)}",
-            _ => "they work against each other",
+            _ => null,
         };
-        return $"{both}: {alone}.";
+        if (alone is not null) return $"{both}: {alone}.";
+        return $"{The(top.What)} {top.What.Verb("works", "work")} one way and the {second.What.Word} the other: {WhySentence.Lacking(top.What)}, "
+            + $"{MoveWords.Of(reason.Quantity).SayWould(top.FromSi > reason.ToSi)}.";
     }
+
+    /// <summary>A sink rate that was worked out from another.</summary>
+    public static string OfRate(Reason reason)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        string most = reason.Top is { } top ? $", and there the {top.What.Word} {top.What.Verb("has", "have")} the most say" : "";
+        return $"{Grammar.Capital(SumWords.OfRate)}{most}.";
+    }
+
+    /// <inheritdoc cref="OfRate"/>
+    public static string ToLookAtRate(string judged) => $"{judged}: {SumWords.OfRate}.";
 
     /// <summary>Before an answer may be told: what to look at, and nothing of how much.</summary>
     public static string ToLookAt(Reason reason, string judged)
     {
         ArgumentNullException.ThrowIfNull(reason);
+        if (reason.Top is { Turned: [var line, ..] } set)
+            return $"{judged}: look at the {set.What.Word} {TurnedWords.Standing(line.Key, line.Before)}.";
         if (SumWords.Of(reason) is { } sum) return $"{judged}: {sum}.";
         return reason.Top is { } top
             ? $"{judged}: look at the {top.What.Word}, which {top.What.Verb("has", "have")} the most say in it."
             : $"{judged}: look at the hook, for nothing else is tied here.";
     }
 
-    /// <summary>Which way up: what turns it, leans it or holds it.</summary>
-    /// <param name="now">As it rides: "rides point down".</param>
-    /// <param name="without">As it would without <paramref name="what"/>, "would ride point up"; null where that cannot be told.</param>
-    public static string OfWay(Thing what, string now, string? without)
-    {
-        ArgumentNullException.ThrowIfNull(what);
-        string lacks = Lacks(what);
-        return without is null ? $"{The(what)} {what.Verb("has", "have")} the most say here: it {now}."
-            : without == $"would {now.Replace("rides", "ride", StringComparison.Ordinal)}"
-                ? $"{The(what)} {what.Verb("has", "have")} the most say, yet {lacks} it {without} too."
-                : $"{The(what)} {what.Verb("decides", "decide")}: it {now}, and {lacks} it {without}.";
-    }
-
-    /// <summary>Where no part that is tied on turns it by itself.</summary>
-    /// <param name="most">What the ledger counts highest for the way it rides.</param>
-    public static string OfMany(Thing most, string now)
-    {
-        ArgumentNullException.ThrowIfNull(most);
-        return $"{The(most)} {most.Verb("counts", "count")} most here: it {now}, whichever one part is left off.";
-    }
-
-    /// <summary>Where the rule of thumb and the line of pull do not agree.</summary>
-    public static string OfRuleOfThumb(bool below) =>
-        $"Held level its weight lies {(below ? "below" : "above")} the eye; towed, the fly lies at another angle, "
-        + $"and it acts {(below ? "above" : "below")} the line of pull.";
-
-    public static string OfBareHook() => "Nothing is tied on this hook yet, so the bare hook falls and rides as the cast leaves it.";
-
     public static string TooFew() => "There are too few parts on this hook yet.";
 
     public static string Missing(string part) => $"There {(IsPlural(part) ? "are" : "is")} no {part} on this hook yet.";
-
-    /// <summary>Flies that are set against one another: which has more, and what makes it so.</summary>
-    /// <param name="first">The fly the reason goes from.</param>
-    public static string OfTwo(string first, string second, Reason reason)
-    {
-        ArgumentNullException.ThrowIfNull(reason);
-        if (reason.Top is not { } top) return OfOne(reason);
-        if (!reason.IsNoticeable)
-        {
-            return reason.Shares.FirstOrDefault(x => x.Si * top.Si < 0) is { } against
-                ? $"What the {top.What.Word} {top.What.Verb("gives", "give")}, "
-                    + $"the {against.What.Word} {against.What.Verb("takes", "take")}: they come out much the same."
-                : $"They come out much the same: {Difference(top)} {top.What.Verb("makes", "make")} little difference.";
-        }
-
-        bool secondHasMore = reason.ToSi > reason.FromSi;
-        string most = $"{Difference(top)} {top.What.Verb("makes", "make")} the {(reason.Shares.Length > 1 ? "most " : "")}difference";
-        string winner = Names(first, second) is null ? $"The {(secondHasMore ? "second" : "first")} of the two" : secondHasMore ? second : first;
-        return $"{winner} {MoreWords(reason)}: {most}.";
-    }
-
-    private static string MoreWords(Reason reason) => reason.Quantity switch
-    {
-        "mass" => "is the heavier",
-        "mass with held water" => "is the heavier to cast",
-        "held water" => "carries more water",
-        "wet weight" => "weighs more in the water",
-        "displaced volume" => "pushes more water aside",
-        "sink rate" => "sinks faster",
-        "depth" => "gets deeper",
-        "drag" => "is pulled on harder by the water",
-        "pitch" => "rides more nose up",
-        "pitch while sinking" => "sinks more nose up",
-        "hang angle" => "hangs further from plumb",
-        "rides as intended" => "rides right more often",
-        "lean" => "leans further over",
-        _ => $"has the larger {ShortName(reason)}",
-    };
-
-    /// <summary>Two that stand the wrong way round, and what to look at.</summary>
-    public static string OfPair(string one, string other, Reason reason)
-    {
-        ArgumentNullException.ThrowIfNull(reason);
-        string look = reason.Top is { } top ? $": compare {Difference(top)} in both" : ": compare their hooks";
-        return $"{Names(one, other) ?? "Two neighbors"} stand the wrong way round{look}.";
-    }
-
-    // Two names with figures in them are two figures too many.
-    private static string? Names(string one, string other) => (one + other).Any(char.IsAsciiDigit) ? null : $"{one} and {other}";
-
-    public const string HowArgumentsGo =
-        "In an argument each step stands on those before it. What goes wrong is the one step that does not follow, or is not so; those after it may only "
-        + "repeat its mistake.";
-
-    /// <summary>An argument that no fly can be held against.</summary>
-    public static string OfArgument() => "Hold each step against a fly in the hand: its parts, its eye, its knot, and the water.";
 
     /// <summary>An explanation that is held against a good one.</summary>
     /// <param name="modelAnswer">Null where the author wrote none.</param>
@@ -186,16 +113,11 @@ public static class OpeningSentence
 
     private const int MostWordsOfExplanation = 4;
 
-    private static string Difference(ReasonShare top) => top switch
-    {
-        { What.Kind: ThingKind.Rest } => "the whole of the hook and its parts",
-        { What.Kind: ThingKind.Hook, Turned: { Length: 1 or 2 } turned } when turned.All(t => t.Key is "wire" or "shank" or "gape" or "bend" or "size") =>
-            $"the hook's {Grammar.And(turned.Select(t => t.Key))}",
-        _ => $"the {top.What.Word}",
-    };
-
     private static string MadeOf(Reason reason, ReasonShare top)
     {
+        // More than may be cast before anything has drunk: then it is not the water.
+        if (reason.Quantity == "mass with held water" && top.What.Kind != ThingKind.HeldWater && reason.Shares.Any(s => s.What.Kind == ThingKind.HeldWater))
+            return $"Even dry it is too heavy: {The(top.What).ToLowerInvariant()} {top.What.Verb("weighs", "weigh")} the most of what is tied on.";
         string share = reason.Quantity switch
         {
             "held water" or "mass with held water" => $"{The(top.What)} comes on top of the dry fly, and you cast that too",
@@ -204,7 +126,7 @@ public static class OpeningSentence
             "mass moment of" or "center, x of" or "keel moment of" => $"{The(top.What)} alone {top.What.Verb("is", "are")} asked about here",
             _ => $"{The(top.What)} {top.What.Verb("is", "are")} the heaviest thing on it",
         };
-        return top.What.Kind != ThingKind.HeldWater && reason.Quantity is "held water" or "mass with held water" && top.What.Kind != ThingKind.HeldWater
+        return top.What.Kind != ThingKind.HeldWater && reason.Quantity is "held water" or "mass with held water"
             ? $"Nothing on it drinks: {top.What.Word} and all, you cast the dry fly and hardly any water."
             : share + ".";
     }
@@ -213,6 +135,13 @@ public static class OpeningSentence
 
     private static string Lacking(ReasonShare top, Reason reason)
     {
+        if (top.Turned is [var line, ..])
+        {
+            string would = reason.Quantity == "lean" && top.FromSi < reason.NoticeableSi ? "it would not lean"
+                : MoveWords.Of(reason.Quantity).SayWould(top.FromSi > reason.ToSi);
+            return $"{TurnedWords.Standing(line.Key, line.After)}, {would}";
+        }
+
         if (top is { AloneSi: { } alone, BareSi: { } bare } && Math.Abs(alone - bare) > 2 * Math.Abs(top.Si)) return Alone(top, reason, alone, bare);
         string without = Lacks(top.What);
         if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} {NoLonger(reason.Quantity)}";
@@ -236,24 +165,59 @@ public static class OpeningSentence
     private static string NoLonger(string quantity) => AskedPicture.IsOfFalling(quantity) ? "it would find no steady way to sink"
         : "it would no longer ride so that this could be told";
 
+    private static string Falling(double rad) => rad switch
+    {
+        < -LeadsDeg * Degree => "nose first",
+        > LeadsDeg * Degree => "tail first",
+        < -FlyWords.LevelDeg * Degree => "nose down",
+        > FlyWords.LevelDeg * Degree => "nose up",
+        _ => "about level",
+    };
+
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 
-    private static string Lacks(Thing thing) => (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
+    internal static string Lacks(Thing thing) =>
+        (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
 
-    private static string Turned(Reason reason)
+    internal static string Turned(Reason reason)
     {
         ReasonShare top = reason.Shares[0];
         return TurnedWords.Of(top);
     }
 
-    private static string Moved(Reason reason)
+    internal static string Moved(Reason reason)
     {
         if (reason.FromSi is not { } from || reason.ToSi is not { } to)
             return reason.ToSi is null ? "it no longer rides so that this can be told" : "it rides so that this can be told";
         if (!reason.IsNoticeable) return StaysAsOften(reason.Quantity, to) ?? $"{Stays(reason)} about the same";
         if (reason.Quantity == "lean" && from < 90 * Degree != to < 90 * Degree) return to > from ? "it turns over" : "it comes the right way up";
-        return MoveWords.Of(reason.Quantity).Say(to > from);
+        // Below nothing, what was the keel lifts: the fly turns over, and that is what anybody sees.
+        if (reason.Quantity == "keel height" && from > 0 != to > 0)
+            return to < from ? "its keel height falls below nothing, and it rolls over" : "its keel height rises above nothing, and it stays as it is meant";
+        return Moves(reason, to > from);
     }
+
+    /// <summary>"are too heavy".</summary>
+    internal static string Too(Reason reason, bool large) => Agreeing(reason, DegreeWords.Of(reason.Quantity).Too(large));
+
+    // A part's own figure is told of the part: "they get heavier".
+    private static string Moves(Reason reason, bool larger) =>
+        reason.Part is null ? MoveWords.Of(reason.Quantity).Say(larger) : WithSubject(reason, MoveWords.Of(reason.Quantity).Say(larger)["it ".Length..]);
+
+    private static string WithSubject(Reason reason, string does)
+    {
+        if (PartOf(reason) is not { } part) return "it " + does;
+        string said = Agreeing(reason, does);
+        return reason.Top?.What.Part == reason.Part ? $"{(part.IsPlural ? "they" : "it")} {said}" : $"the {part.Word} {said}";
+    }
+
+    // In the number of the part that is spoken of.
+    private static string Agreeing(Reason reason, string does) => PartOf(reason) is not { IsPlural: true } ? does
+        : does.Replace("gets ", "get ", StringComparison.Ordinal).Replace("is ", "are ", StringComparison.Ordinal)
+            .Replace("has ", "have ", StringComparison.Ordinal);
+
+    private static Thing? PartOf(Reason reason) =>
+        reason.Part is null ? null : reason.Part == "hook" ? new Thing(ThingKind.Hook) : new Thing(ThingKind.Part, reason.Part);
 
     private static string? StaysAsOften(string quantity, double share)
     {

@@ -34,6 +34,9 @@ public sealed record Reason(
     /// <summary>A smaller difference is about the same.</summary>
     public double NoticeableSi { get; init; }
 
+    /// <summary>A fly of it lies over to one side, and is seen best from ahead.</summary>
+    public bool LeansOver { get; init; }
+
     public Magnitude? Magnitude => Magnitudes.Find(Quantity);
 
     /// <summary>The one with the most say; null where nothing has any.</summary>

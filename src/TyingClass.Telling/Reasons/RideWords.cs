@@ -11,6 +11,12 @@ public static class RideWords
 {
     public const string Undecided = "can ride either way up as the cast leaves it";
 
+    /// <summary>The same where more is still to be said.</summary>
+    public const string EitherWay = "can ride either way up";
+
+    /// <summary>Of a fly that has one way to ride, and small errors turn it from that: "is hardly held point up".</summary>
+    public static string BarelyHeld(Intent intent) => $"is hardly held {FlyWords.Way(intent)}";
+
     public const string WouldBarely = "would hardly be held that way";
 
     /// <summary>"rides point down", "leans over by 42°".</summary>

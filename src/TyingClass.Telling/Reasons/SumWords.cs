@@ -9,9 +9,13 @@ internal static class SumWords
     public static string? Of(Reason reason) => reason.Quantity switch
     {
         "mass of" => OfMass(reason.Part ?? ""),
+        "lift" => "the water carries what is left of the fly's weight once the leader has carried its share",
         "line angle" => "the leader's slope is the weight that lift leaves, divided by the drag of the water",
         _ => null,
     };
+
+    /// <summary>For a figure that is asked to be worked out by the rule of square roots.</summary>
+    public const string OfRate = "the sink rate grows with the square root of the weight in the water";
 
     private static string OfMass(string part) => KindsOfPart.FindByName(part) switch
     {

@@ -13,7 +13,7 @@ public static class TurnedWords
         if (turned.IsEmpty) return $"with the {share.What.Word} changed";
         return share.What.Kind switch
         {
-            ThingKind.Air => $"once the {share.What.Word} has left",
+            ThingKind.Air when turned[0].Key == "air" => $"once the {share.What.Word} has left",
             ThingKind.Eye => Eye(turned[0]),
             ThingKind.Water => Water(turned[0]),
             ThingKind.Knot => turned[0].After == "cinched" ? "with the knot cinched instead of tied as a loop" : "with the knot tied as a loop",
@@ -23,16 +23,27 @@ public static class TurnedWords
             ThingKind.Intent => $"meant to ride {turned[0].After}",
             ThingKind.Hook => $"on {Hook(turned[0])}",
             ThingKind.Rest => "with the rest of the changes",
+            ThingKind.Air or ThingKind.HeldWater => Part(new Thing(ThingKind.Part, share.What.Part), turned),
             _ => Part(share.What, turned),
         };
     }
+
+    /// <summary>How a part stands, for one that is set otherwise: "on top of the shank", "in the middle".</summary>
+    /// <param name="value">As a recipe states it; null where it does not.</param>
+    public static string Standing(string key, string? value) => key switch
+    {
+        "side" => value switch { "top" => "on top of the shank", "under" => "under the shank", _ => Side(value) },
+        "side offset" => value is null ? "set in the middle" : "set to one side",
+        "clocked" => value is null ? "set straight" : "turned about the shank to one side",
+        _ => "",
+    };
 
     private static string Eye(TurnedLine eye)
     {
         string before = First(eye.Before), after = First(eye.After);
         return before == after ? "with the eye bent to another angle"
-            : after == "jig" ? $"with a jig eye instead of a {before} one"
-            : before == "jig" ? $"with a {after} eye instead of a jig eye"
+            : after == "jig" ? $"with a jig eye instead of {Grammar.A(before)} one"
+            : before == "jig" ? $"with {Grammar.A(after)} eye instead of a jig eye"
             : $"with the eye {after} instead of {before}";
 
         static string First(string? text) => (text ?? "straight").Split(' ')[0];

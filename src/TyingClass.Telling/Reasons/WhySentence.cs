@@ -70,7 +70,7 @@ public static class WhySentence
         string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
         ReasonShare[] told = [.. Worth(reason)];
         if (told.Length == 0) return now;
-        return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Lacking(s.What)}"))}.";
+        return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Otherwise(s)}"))}.";
     }
 
     private static string MadeOf(Reason reason, UnitSystem units)
@@ -88,10 +88,15 @@ public static class WhySentence
     private static string Hands(Reason reason, UnitSystem units)
     {
         string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
-        if (reason.Top is not { FromSi: { } best } top) return $"{now} No small slip of the hands changes that.";
+        if (reason.Top is not { FromSi: { } best } top) return now;
         return $"{now} With the {top.What.Word} tied without any error it would be about {Magnitudes.RidesAsIntended.Say(Math.Round(best, 2), units)}. "
             + $"The error that costs most: {HandsWords.Of(top)}.";
     }
+
+    // "with the wing under the shank".
+    private static string Otherwise(ReasonShare share) => share.Turned is [var line, ..]
+        ? $"with the {share.What.Word} {TurnedWords.Standing(line.Key, line.After)}"
+        : Lacking(share.What);
 
     /// <summary>"without the wing", "with the eye straight".</summary>
     public static string Lacking(Thing thing)

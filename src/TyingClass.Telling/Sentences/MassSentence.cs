@@ -11,12 +11,14 @@ public static class MassSentence
 
     /// <summary>The heaviest parts and how far each lies behind the front of the shank.</summary>
     /// <param name="except">A part whose mass is asked for and not to be told yet.</param>
-    public static string Most(FlyBody body, UnitSystem units, string? except = null)
+    /// <param name="withPlaces">False where only what they weigh is asked about.</param>
+    public static string Most(FlyBody body, UnitSystem units, string? except = null, bool withPlaces = true)
     {
         ArgumentNullException.ThrowIfNull(body);
         IEnumerable<string> terms = body.Parts.Where(p => p.Name != except && MassKg(p) > 0).OrderByDescending(MassKg).Take(Told)
-            .Select(p => $"the {p.Name}, {Sits(p, units)}");
+            .Select(p => $"the {p.Name}, {(withPlaces ? Sits(p, units) : Magnitudes.PartMass.Say(MassKg(p), units))}");
         string head = except is null ? "Most of the mass" : "The other masses";
+        if (!withPlaces) return $"{head}, dry: {string.Join("; ", terms)}.";
         return $"{head}, and how far behind the front of the shank it sits: {string.Join("; ", terms)}.";
     }
 

@@ -30,7 +30,7 @@ public sealed record Demonstration(string Words, string? First, string? Second)
                     + (mended.Settles ? "" : " It takes more than that to mend it, but one thing at a time shows what each does."),
                 theirs, RecipeWriter.Write(mended.Changed))
             {
-                Names = ("one of theirs", "one thing changed"),
+                Names = ("one of theirs", $"with {Said(mended)}"),
             };
         return asked is [var only, ..]
             ? new Demonstration($"Tie {NameOf(only)}. Let them say first, then put it in the tub.", only, null)
@@ -41,7 +41,7 @@ public sealed record Demonstration(string Words, string? First, string? Second)
         ? new Demonstration(
             $"Tie {NameOf(before)} twice: as it is, and with {Said(change)}. Let them say first, then pull both.", before, RecipeWriter.Write(change.Changed))
         {
-            Names = ("as it is", "one thing changed"),
+            Names = ("as it is", $"with {Said(change)}"),
         }
         : null;
 

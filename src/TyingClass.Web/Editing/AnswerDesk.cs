@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Catalogue;
@@ -32,7 +33,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         Typed typed = shown is null ? StartText.For(work.Exercise)
             : work.Exercise.Kind.AnswerIsRecipe ? Typed.FormIfPossible(shown.AnswerText)
             : Typed.Plain(shown.AnswerText);
-        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = shown is null ? null : View(work.Exercise, shown, inLesson) };
+        AttemptView? seen = shown is null ? null : View(work, attempts, shown, inLesson);
+        ExerciseView view = Lay(work, typed, attempts, inLesson: inLesson) with { Shown = seen };
         return shown is not null && PredictAnswer.Read(shown.AnswerText) is null ? view : WithFirstFly(view);
     }
 
@@ -163,6 +165,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private static bool IsTold(Exercise exercise, ImmutableArray<Attempt> attempts) =>
         exercise.Kind.TellsTheAnswer ? !attempts.IsEmpty : attempts.Any(a => a.Counts);
 
+    private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
+    {
+        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
+            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+    };
+
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {
         Picture = inLesson ? null : Picture(exercise, attempt),
@@ -200,15 +208,15 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
         { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
         _ when !IsTold(exercise, [attempt]) => null,
-        _ when AskedRecipes.Change(exercise) is { } change => pictures.Asked(asked, change.Before, change.After),
-        _ => AskedRecipes.Of(exercise).ToArray() switch
-        {
-            [var only] => pictures.Asked(asked, only),
-            [var first, var second] when asked.Pair == FlyPair.Change =>
-                pictures.Asked(asked, first, second, (RecipeCard.Of(first)?.Name ?? "", RecipeCard.Of(second)?.Name ?? "")),
-            _ => null,
-        },
+        _ when asked.Pair == FlyPair.Order => pictures.Row(
+            asked, [.. AskedRecipes.Of(exercise).OrderBy(text => Place(attempt.AnswerText, RecipeCard.Of(text)?.Name ?? ""))]),
+        _ => AskedRecipes.Picture(exercise, asked, pictures),
     };
+
+    // Where a line of the answer names it.
+    private static int Place(string answer, string name) =>
+        Array.FindIndex(
+            answer.Split(['\n', ',', ';', '>'], StringSplitOptions.TrimEntries), said => string.Equals(said, name, StringComparison.OrdinalIgnoreCase));
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise

@@ -13,6 +13,9 @@ public sealed record Assignment(Lesson Lesson, Exercise Exercise, string Address
     /// <summary>After a wrong vote the next answer is of a fresh fly; false where the next problem is one by itself.</summary>
     public bool GoesOnFresh { get; init; } = true;
 
+    /// <summary>Only the first answer counts: whoever missed a figure is shown how it is worked out.</summary>
+    public bool ShowsTheSum { get; init; }
+
     /// <summary>The visitor's, first to last.</summary>
     public required Func<ImmutableArray<Attempt>> Attempts { get; init; }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
+using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Storage.Attempts;
 
 namespace TyingClass.Web.Editing;
@@ -17,6 +18,9 @@ public sealed record AttemptView(Attempt Attempt)
     public IEnumerable<KeptFigure> Figures => Attempt.Figures.IsEmpty || RecipeCard.Of(Attempt.AnswerText) is not { Parts.IsEmpty: true }
         ? Attempt.Figures
         : Attempt.Figures.Where(f => !f.Name.EndsWith("Share", StringComparison.Ordinal));
+
+    /// <summary>How the figure asked for is worked out; null where that would tell what may still be found.</summary>
+    public WorkedSum? Worked { get; init; }
 
     /// <summary>The flies it was about, where those are not the ones the exercise began with.</summary>
     public ImmutableArray<RecipeCard> Cards { get; init; } = [];

@@ -3,6 +3,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Web.Editing;
 
 namespace TyingClass.Web.Evenings;
 
@@ -20,8 +21,8 @@ public sealed record EveningStep(string Tab, string Title)
     /// <summary>Drawn as it swims.</summary>
     public string? DrawnRecipe { get; init; }
 
-    /// <summary>Shown at the vise, with its recipe: in the water it would give the answer away.</summary>
-    public string? CardRecipe { get; init; }
+    /// <summary>Shown at the vise, with their recipes: in the water they would give the answer away.</summary>
+    public ImmutableArray<string> CardRecipes { get; init; } = [];
 
     /// <summary>The class code, for whoever has not joined yet: on the first screen.</summary>
     public string? JoinCode { get; init; }
@@ -67,7 +68,7 @@ public static class EveningSteps
             yield return new EveningStep("Say first, then look", question.Title)
             {
                 Html = question.PromptHtml,
-                CardRecipe = question.RecipeText,
+                CardRecipes = [.. AskedRecipes.Of(question)],
                 Items = kind.RoomChoices(question),
                 AskExercise = question.Id
             };
@@ -79,7 +80,7 @@ public static class EveningSteps
 
     private static IEnumerable<EveningStep> Tying(EveningFly fly)
     {
-        yield return new EveningStep("At the vise", fly.Name) { CardRecipe = fly.RecipeText, Text = fly.Each == 1 ? "One each." : $"{fly.Each} each." };
+        yield return new EveningStep("At the vise", fly.Name) { CardRecipes = [fly.RecipeText], Text = fly.Each == 1 ? "One each." : $"{fly.Each} each." };
         yield return new EveningStep("After the tub", fly.Name) { DrawnRecipe = fly.RecipeText, Text = "What the engine says it does. What did yours do?" };
     }
 

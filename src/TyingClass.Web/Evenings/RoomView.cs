@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Exercises;
 using TyingClass.Storage.Evenings;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Web.Evenings;
 
@@ -16,8 +18,8 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
     /// <summary>What is asked above the choices.</summary>
     public string Prompt { get; init; } = "";
 
-    /// <summary>The fly before and after, where the question is what a change does.</summary>
-    public (string Before, string After)? Change { get; init; }
+    /// <summary>How its flies are drawn once it is revealed, and of which exercise; null before, and where no one picture shows it.</summary>
+    public (Exercise Exercise, AskedPicture Picture)? Asked { get; init; }
 
     public IEnumerable<TallyLine> Lines => Question.Choices.Select((choice, i) => new TallyLine(
         choice, Tally.Counts[i], Tally.Total == 0 ? 0 : (int)Math.Round(100.0 * Tally.Counts[i] / Tally.Total), choice == Question.Answer?.Choice, i == Mine));
@@ -36,6 +38,18 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
         var some => $"{some} of {Members} have answered.",
     };
 
+    // As many letters as are taken in at a glance; the whole choice stands beside its count.
+    private const int Glance = 48;
+
+    /// <summary>A choice as a heading or a sentence names it.</summary>
+    public static string Short(string choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        if (choice.Length <= Glance) return choice;
+        int end = choice.LastIndexOf(' ', Glance);
+        return choice[..(end < 1 ? Glance : end)].TrimEnd('.', ',', ';') + " …";
+    }
+
     /// <summary>What the room said, in a sentence.</summary>
     public string RoomSaid
     {
@@ -43,7 +57,7 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
         {
             if (Tally.Total == 0) return "Nobody has answered.";
             int most = Tally.Counts.Max();
-            string[] tops = [.. Lines.Where(l => l.Count == most).Select(l => $"“{l.Choice}”")];
+            string[] tops = [.. Lines.Where(l => l.Count == most).Select(l => $"“{Short(l.Choice)}”")];
             if (Tally.Total == 1) return $"One has answered: {tops[0]}.";
             if (most == Tally.Total) return $"All {Tally.Total} who answered said {tops[0]}.";
             return tops.Length == 1 && most * 2 > Tally.Total ? $"Most of the room said {tops[0]}: {most} of {Tally.Total}."

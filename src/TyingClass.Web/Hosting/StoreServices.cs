@@ -2,6 +2,7 @@ using TyingClass.Storage;
 using TyingClass.Web.BenchLog;
 using TyingClass.Web.Briefs;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Evenings;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Patterns;
@@ -51,6 +52,7 @@ internal static class StoreServices
         services.AddSingleton<SignInStores>();
         services.AddSingleton<ReviewStores>();
         services.AddSingleton<BriefStores>();
+        services.AddSingleton<RoomStores>();
         services.AddSingleton<StudentStores>();
         services.AddSingleton<ConceptStores>();
         services.AddSingleton<PageBackups>();

@@ -9,6 +9,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Figures;
 using TyingClass.Web.Preferences;
 
@@ -17,8 +18,8 @@ namespace TyingClass.Web.Pictures;
 /// <summary>Pictures of recipes for one page. A picture is drawn once and kept: the same recipe always gives the same one.</summary>
 public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCache cache, IHttpContextAccessor accessor)
 {
-    /// <summary>Pictures kept at a time, some 40 KB each.</summary>
-    public const int MostKept = 400;
+    /// <summary>Of all pictures and comparisons kept at a time: some thousand of ordinary flies, some hundred of the largest.</summary>
+    public const int MostKeptKB = 48 * 1024;
 
     // As wide as a plate stands on most pages: letters are set for it, and must stay readable on a phone.
     private const int PlateWidthPx = 520;
@@ -68,6 +69,19 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
         });
     }
 
+    /// <summary>Several flies to one scale, in the order given; null when one of them cannot be drawn.</summary>
+    public IHtmlContent? Row(AskedPicture asked, IReadOnlyList<string> texts)
+    {
+        ArgumentNullException.ThrowIfNull(asked);
+        return Keep((string.Join('\n', texts), $"{asked}"), false, options =>
+        {
+            SolvedFly[] solved = [.. texts.Select(Attitude).OfType<SolvedFly>()];
+            if (solved.Length < texts.Count) return null;
+            IEnumerable<string> drawn = FlyDrawing.Row(asked.View, solved, options).Select((svg, i) => Half(svg, solved[i].Recipe.Name));
+            return $"<div class=\"fly-halves\">{string.Concat(drawn)}</div>";
+        });
+    }
+
     private HtmlString? Figure(FigureBlock figure)
     {
         string rest = string.Join('\n', figure.Values.OrderBy(v => v.Key, StringComparer.Ordinal).Select(v => $"{v.Key}={v.Value}")
@@ -100,6 +114,9 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
                 FlyDrawing.Pair(asked.View, (fly, options with { State = WetState.Fresh }), (fly, options)), ("fresh from the cast", "soaked")),
             FlyPair.Knot => Halves(
                 FlyDrawing.Pair(asked.View, (fly.OnKnot(Knot.Loop), options), (fly.OnKnot(Knot.Cinched), options)), ("on a loop", "cinched")),
+            FlyPair.Speeds when asked.Speeds is (var slow, var fast) => Halves(
+                FlyDrawing.Pair(asked.View, (fly, options with { SpeedMS = slow }), (fly, options with { SpeedMS = fast })),
+                (FigureSentence.At(slow, options.Units).Trim(), FigureSentence.At(fast, options.Units).Trim())),
             FlyPair.Change when otherText is not null => Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
                 : null,
@@ -124,8 +141,9 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
         DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = KeptIds, State = fresh ? WetState.Fresh : WetState.Soaked };
         string? svg = cache.GetOrCreate((what, options), entry =>
         {
-            entry.Size = 1;
-            return draw(options);
+            string? drawn = draw(options);
+            entry.Size = 1 + (drawn?.Length ?? 0) * sizeof(char) / 1024;
+            return drawn;
         });
         // Ids inside a picture must be the page's only ones.
         return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"{_ids}{++_onThisPage}", StringComparison.Ordinal));

@@ -91,6 +91,7 @@ public sealed class PracticeDesk(PracticeSets all, PracticeStore store, Visitor 
         return new Assignment(lesson, problem, key.Address)
         {
             GoesOnFresh = false,
+            ShowsTheSum = true,
             Attempts = () => visitor.Person is { } person ? [.. store.Of(person.Id, problem.Id).Select(a => a.Attempt)] : [],
             Keep = (text, grade, form) => store.Add(
                 visitor.PersonOrNewGuest().Id, new PracticeProblem(problem.Id, set.Concept, key.Seed, key.LevelHundredths, problem.RecipeText ?? ""), text,

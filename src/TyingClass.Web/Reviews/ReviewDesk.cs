@@ -77,9 +77,11 @@ public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor vi
         if (!parsed.Success) return new ReviewAnswer($"Your version is no recipe yet. Line {parsed.Errors[0].Line}: {parsed.Errors[0].Text}");
         if (form.Mine.Trim() == table.RecipeOf(review).ReplaceLineEndings("\n").Trim())
             return new ReviewAnswer("Your version is still the student’s own: change something in it first, or return it with words alone.");
-        return string.IsNullOrWhiteSpace(form.Words)
-            ? new ReviewAnswer("Nothing was decided yet: say in a word or two what you changed, and why.")
-            : Decide(reviewId, form.Version, new ReviewDecision(false, form.Words, form.Mine));
+        if (string.IsNullOrWhiteSpace(form.Words)) return new ReviewAnswer("Nothing was decided yet: say in a word or two what you changed, and why.");
+        if (!form.AllTheSame && !table.Rides(form.Mine))
+            return new ReviewAnswer($"Nothing was sent yet. By the engine your version does not ride as it is meant to: {table.WhatItWouldDo(form.Mine)} "
+                + "Change it, or tick “send it all the same”.") { MayAllTheSame = true };
+        return Decide(reviewId, form.Version, new ReviewDecision(false, form.Words, form.Mine));
     }
 
     /// <summary>A fly that does not ride as meant is signed off past a warning, with a reason.</summary>

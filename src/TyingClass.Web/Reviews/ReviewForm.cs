@@ -15,6 +15,9 @@ public sealed record ReviewForm(int Version, string About, string Text, string W
 
     public static ReviewForm Blank { get; } = new(0, "whole", "", "", "", "");
 
+    /// <summary>Their own version is sent although it does not ride as it is meant to.</summary>
+    public bool AllTheSame { get; init; }
+
     /// <summary>By comment.</summary>
     public IReadOnlyDictionary<string, string> Fixes { get; init; } = new Dictionary<string, string>();
 
@@ -26,6 +29,7 @@ public sealed record ReviewForm(int Version, string About, string Text, string W
             form["about"].ToString() is { Length: > 0 } about ? about : "whole",
             form["text"].ToString(), TickedPhrases.With(form, "words"), RecipePaste.Read(form["mine"]), form["despite"].ToString())
         {
+            AllTheSame = form["same"] == "true",
             Fixes = form.Keys.Where(k => k.StartsWith(FixPrefix, StringComparison.Ordinal)).ToDictionary(k => k[FixPrefix.Length..], k => form[k].ToString()),
         };
     }
@@ -41,6 +45,9 @@ public sealed record ReviewForm(int Version, string About, string Text, string W
 /// <param name="Status">Of the answer where there is trouble.</param>
 public sealed record ReviewAnswer(string? Trouble, int Status = StatusCodes.Status422UnprocessableEntity)
 {
+    /// <summary>It would be done if it were asked for all the same.</summary>
+    public bool MayAllTheSame { get; init; }
+
     public static ReviewAnswer Done { get; } = new((string?)null);
 
     public static ReviewAnswer Missing { get; } = new("There is no such review.", StatusCodes.Status404NotFound);

@@ -117,6 +117,9 @@ public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore,
     /// <summary>As it is meant to, soaked.</summary>
     public bool Rides(string recipeText) => sheets.Solve(recipeText) is { Report.Verdict.Kind: VerdictKind.RidesAsIntended };
 
+    /// <summary>In a sentence or two; nothing of a recipe that makes no fly.</summary>
+    public string WhatItWouldDo(string recipeText) => sheets.Of(recipeText).Diagnosis?.WhatItWouldDo ?? "No fly can be built of it.";
+
     /// <summary>The recipe a review is about.</summary>
     public string RecipeOf(Review review)
     {

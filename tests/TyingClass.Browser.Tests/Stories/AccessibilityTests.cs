@@ -116,7 +116,7 @@ public sealed class AccessibilityTests(RunningApp app, Chromium browser)
     private IEnumerable<string> Addresses() =>
     [
         "/", "/safety", "/model", "/preferences", "/glossary", "/handouts/bench-test", "/tonight", "/sign-in", "/join", "/practice", "/bench?advise=yes",
-        BrokenBench, $"/lessons/{app.Course.Lessons[0].Slug}/projector",
+        BrokenBench, "/first-wraps", $"/lessons/{app.Course.Lessons[0].Slug}/projector",
         .. app.Course.Lessons.SelectMany(l => l.Blocks).OfType<PracticeBlock>().GroupBy(p => p.Practice.Template.Kind)
             .Select(g => $"/practice/{g.First().Practice.Slug}"),
         .. app.Course.Exercises.GroupBy(e => e.Kind).Select(g => $"/exercises/{g.First().Id}"),

@@ -1,8 +1,6 @@
+using System.Globalization;
 using Microsoft.Playwright;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
-using TyingClass.Storage.Attempts;
-using TyingClass.Storage.Classes;
 using TyingClass.Storage.People;
 using Xunit;
 
@@ -12,8 +10,6 @@ namespace TyingClass.Browser.Tests.Stories;
 [Collection(BrowserCollection.Name)]
 public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
 {
-    private const string Passphrase = "kettle river amber stone";
-
     // Eyes under the shank: it flips.
     private const string Flips = """
         recipe: Story Darter
@@ -33,13 +29,14 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
     public async Task Instructor_AnEvening_FromTheBriefToTheRoomAndBack()
     {
         // Before it: three students hold one wrong vote, and one of them has missed a repair twice.
-        (ClassRoom room, Person[] people) = Class("Bunting", "Brief Wren", "Brief Teal", "Brief Heron");
+        StoryClass story = StoryClass.Make(app, browser, "Bunting", "Brief Wren", "Brief Teal", "Brief Heron");
         Exercise question = app.Course.Exercises.First(e => e.Kind.Word == "predict" && e.WrongAnswers.Any(w => w.FindingNamed == "misreading 1"));
         string wrong = question.WrongAnswers.First(w => w.FindingNamed == "misreading 1").Answer;
-        foreach (Person person in people) Send(person, question, wrong);
+        foreach (Person person in story.Students) story.Miss(person, question, wrong);
         Exercise repair = app.Course.Exercises.First(e => e.Kind.Word == "repair" && e.WrongAnswers.Length > 0);
-        for (int i = 0; i < 2; i++) Send(people[0], repair, repair.WrongAnswers[0].Answer);
-        IPage instructor = await EnterAsync("Bunting"), student = await EnterAsync("Brief Teal", 390);
+        for (int i = 0; i < 2; i++) story.Miss(story.Students[0], repair, repair.WrongAnswers[0].Answer);
+        IPage instructor = await story.EnterAsync("Bunting"), student = await story.EnterAsync("Brief Teal", 390);
+        IPage other = await story.EnterAsync("Brief Heron", 390);
 
         // The first page names it, with who and what to show.
         await instructor.GotoAsync("/class");
@@ -83,21 +80,83 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         await instructor.GetByRole(AriaRole.Button, new() { Name = "Close the question" }).ClickAsync();
         await instructor.WaitForURLAsync(url => url.EndsWith("/class", StringComparison.Ordinal));
 
+        // The evening itself: from its plan onto the wall, screen by screen to the first question.
+        int evening = app.Store.Evenings.OfClass(story.Room.Id).First(e => e.Demonstrations.Length > 0).Number;
+        await instructor.GotoAsync(string.Create(CultureInfo.InvariantCulture, $"/class/evenings/{evening}"));
+        Assert.Contains("Tie ", await instructor.Locator("[aria-labelledby=show-title]").InnerTextAsync(), StringComparison.Ordinal);
+        await instructor.GetByRole(AriaRole.Link, new() { Name = "Begin on the wall" }).ClickAsync();
+        await instructor.WaitForURLAsync("**/wall/1");
+        ILocator ask = instructor.GetByRole(AriaRole.Button, new() { Name = "Ask the room" });
+        for (int step = 2; await ask.CountAsync() == 0; step++)
+        {
+            string next = string.Create(CultureInfo.InvariantCulture, $"/wall/{step}");
+            await Chromium.PressToAsync(instructor, "ArrowRight", url => url.EndsWith(next, StringComparison.Ordinal));
+        }
+
+        // Two phones answer; the tally comes when he asks for it, then the answer, then his slide again.
+        string slide = instructor.Url;
+        foreach (IPage phone in new[] { student, other }) await phone.GotoAsync("/tonight");
+        await ask.ClickAsync();
+        await instructor.WaitForURLAsync("**/class/tonight/wall**");
+        foreach ((IPage phone, int choice) in new[] { (student, 0), (other, 1) })
+        {
+            await phone.Locator(".choice").Nth(choice).ClickAsync();
+            Assert.Contains("never who", await phone.Locator(".who-sees").InnerTextAsync(), StringComparison.Ordinal);
+            await phone.GetByRole(AriaRole.Button, new() { Name = "Send my answer" }).ClickAsync();
+        }
+
+        await instructor.GetByText("2 of 3 have answered.").WaitForAsync();
+        await instructor.GetByRole(AriaRole.Link, new() { Name = "Show the tally" }).ClickAsync();
+        await instructor.Locator(".tally").WaitForAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Reveal the answer" }).ClickAsync();
+        foreach (IPage page in new[] { instructor, student, other }) await page.Locator(".revealed svg").First.WaitForAsync();
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Close the question" }).ClickAsync();
+        await instructor.WaitForURLAsync(slide);
+        foreach (IPage phone in new[] { student, other }) await phone.GetByText("Nothing is being asked right now.").WaitForAsync();
+        await Chromium.PressToAsync(instructor, "Escape", url => url.EndsWith(string.Create(CultureInfo.InvariantCulture, $"/evenings/{evening}"),
+            StringComparison.Ordinal));
+
+        // The handout is printed from the evening's page.
+        await instructor.GetByRole(AriaRole.Link, new() { Name = "Handout to print" }).ClickAsync();
+        await instructor.Locator(".handout svg").First.WaitForAsync();
+
+        // At home a student explains; he reads it, returns it with a word, and it stands first on the student's home page.
+        Exercise explain = app.Course.Exercises.First(e => e.Kind.Word == "explain");
+        await student.GotoAsync($"/exercises/{explain.Id}");
+        Assert.Contains("reads this", await student.Locator(".who-sees").InnerTextAsync(), StringComparison.Ordinal);
+        await student.Locator("form.answer textarea").FillAsync("Because it is heavy.");
+        await student.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
+        await student.GetByText("A person will read this one").First.WaitForAsync();
+        await instructor.GotoAsync("/class/read");
+        await instructor.Locator("textarea[name^=reason-]").FillAsync("Heavy where?");
+        await instructor.GetByRole(AriaRole.Button, new() { Name = "Return" }).ClickAsync();
+        await instructor.GetByText("Nothing waits to be read.").WaitForAsync();
+        await student.GotoAsync("/");
+        await student.GetByText("Heavy where?").First.WaitForAsync();
+
         // Then he sits beside the one who is stuck: the page says where to begin.
+        await instructor.GotoAsync("/class");
         await instructor.Locator(".stuck-group a").GetByText("Brief Wren").First.ClickAsync();
         Assert.Contains(repair.Title, await instructor.Locator(".begin").InnerTextAsync(), StringComparison.Ordinal);
-        Assert.NotEmpty(app.Store.Evenings.OfClass(room.Id).Where(e => e.Demonstrations.Length > 0));
+        Assert.NotEmpty(app.Store.Evenings.OfClass(story.Room.Id).Where(e => e.Demonstrations.Length > 0));
     }
 
     [Fact]
     public async Task Mentor_AnEvening_FromWhatWaitsToTheBook()
     {
-        (ClassRoom room, Person[] people) = Class("Sandpiper", "Table Wren");
-        app.Store.Accounts.Add(room.Id, Role.Mentor, "Table Otter", app.Hash(Passphrase));
-        string pattern = app.Store.Patterns.Create(people[0].Id, "Story Darter", Flips).Id;
-        app.Store.Reviews.Ask(pattern, people[0].Id, room.Id, "Why does it turn over?");
-        Send(people[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the line of pull.");
-        IPage mentor = await EnterAsync("Table Otter"), student = await EnterAsync("Table Wren", 390);
+        StoryClass story = StoryClass.Make(app, browser, "Sandpiper", "Table Wren");
+        story.AddMentor("Table Otter");
+        string pattern = story.Ask(story.Students[0], "Story Darter", Flips, "Why does it turn over?").Pattern.Id;
+        story.Miss(story.Students[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the line of pull.");
+        IPage mentor = await story.EnterAsync("Table Otter"), student = await story.EnterAsync("Table Wren", 390);
+
+        // The student tied it and put it in the tub.
+        await student.GotoAsync("/bench-log/new");
+        await student.Locator("#fly").SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        await student.Locator("#way").SelectOptionAsync(new SelectOptionValue { Index = 1 });
+        await student.Locator("#mass").FillAsync("0.6 g");
+        await student.GetByRole(AriaRole.Button, new() { Name = "Keep it" }).ClickAsync();
+        await student.WaitForURLAsync(url => url.Contains("/bench-log/", StringComparison.Ordinal) && !url.EndsWith("/new", StringComparison.Ordinal));
 
         // The home page says what waits.
         await mentor.GotoAsync("/");
@@ -105,11 +164,31 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         await mentor.Locator(".queue a").First.ClickAsync();
         Assert.Contains("does not ride", await mentor.Locator("#diagnosis-title").InnerTextAsync(), StringComparison.Ordinal);
 
+        // What the real fly did stands there, to be commented on; the bench opens with the student's recipe on it.
+        await mentor.Locator(".real-fly").WaitForAsync();
+        await mentor.Locator("#about").SelectOptionAsync(new SelectOptionValue
+        {
+            Value = await mentor.Locator("#about option[value^='log:']").GetAttributeAsync("value"),
+        });
+        await mentor.Locator("#text").FillAsync("The tub says what the engine says.");
+        await mentor.GetByRole(AriaRole.Button, new() { Name = "Send the comment" }).ClickAsync();
+        await mentor.GetByText("The tub says what the engine says.").First.WaitForAsync();
+        string review = mentor.Url;
+        await mentor.GetByRole(AriaRole.Link, new() { Name = "Open on the bench" }).ClickAsync();
+        await mentor.Locator("#bench-side-title").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        Assert.Contains("Story Darter", await mentor.ContentAsync(), StringComparison.Ordinal);
+        await mentor.GotoAsync(review);
+
         // A comment does not lose the words begun below it.
         await mentor.Locator("#words").FillAsync("Turn the eyes over.");
         await mentor.Locator("#text").FillAsync("They hang on the wrong side.");
         await mentor.GetByRole(AriaRole.Button, new() { Name = "Send the comment" }).ClickAsync();
         await mentor.GetByText("Your comment is sent.").WaitForAsync();
+        Assert.Equal("Turn the eyes over.", await mentor.Locator("#words").InputValueAsync());
+
+        // It is not signed off without a reason: what the fly does is said first.
+        await mentor.GetByRole(AriaRole.Button, new() { Name = "Sign off all the same" }).ClickAsync();
+        await mentor.GetByText("Nothing was decided yet").WaitForAsync();
         Assert.Equal("Turn the eyes over.", await mentor.Locator("#words").InputValueAsync());
 
         // Their own version goes back, and becomes the student's next revision.
@@ -130,36 +209,14 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         await student.GotoAsync("/pattern-book");
         await student.GetByText("signed off by Table Otter").WaitForAsync();
 
+        // The page of the student has all of it, for whoever sits beside them.
+        await mentor.GotoAsync($"/class/students/{story.Students[0].Id}");
+        Assert.Contains("Story Darter", await mentor.Locator("[aria-labelledby=flies-title]").InnerTextAsync(), StringComparison.Ordinal);
+
         // The explanation is accepted with one key.
         await mentor.GotoAsync("/class/read");
         Assert.Contains("The weight hangs below", await mentor.Locator(".their-answer").InnerTextAsync(), StringComparison.Ordinal);
         await Chromium.PressToAsync(mentor, "a", url => url.Contains("/class/waiting", StringComparison.Ordinal));
         await mentor.GetByText("Nothing waits to be read.").WaitForAsync();
-    }
-
-    private (ClassRoom Room, Person[] People) Class(string instructor, params string[] students)
-    {
-        string hash = app.Hash(Passphrase);
-        Person teacher = app.Store.Instructors.Claim(app.NewInstructorCode(), instructor, hash, $"Class of {instructor}")!;
-        ClassRoom room = app.Store.Classes.OfInstructor(teacher.Id)[0];
-        return (room, [.. students.Select(s => app.Store.Accounts.Add(room.Id, Role.Student, s, hash).Person!)]);
-    }
-
-    private void Send(Person person, Exercise exercise, string answer)
-    {
-        int failed = app.Store.Attempts.StandingOf(person.Id, exercise.Id).Failed;
-        Attempt kept = app.Store.Attempts.Add(person.Id, exercise.Id, answer, Grader.Grade(exercise, answer, failed));
-        Assert.False(kept.Passed);
-    }
-
-    private async Task<IPage> EnterAsync(string name, int width = 1280)
-    {
-        IPage page = await browser.NewVisitorAsync(app.Address, width);
-        await page.GotoAsync("/sign-in?door=open");
-        await page.Locator("#name").FillAsync(name);
-        await page.Locator("#passphrase").FillAsync(Passphrase);
-        await page.Locator("main form button.button").First.ClickAsync();
-        await page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal));
-        return page;
     }
 }

@@ -10,11 +10,13 @@ public sealed class PartArtTests
     [Fact]
     public void Catalogue_EveryLine_HasItsDrawing()
     {
-        string[] missing = [.. Enum.GetValues<PartKind>().Except(PartArt.Drawn).Select(k => $"src/TyingClass.Drawing/Flies/{k}Art.cs")];
+        PartKind[] undrawn = [.. Enum.GetValues<PartKind>().Where(k => Record.Exception(() => PartArt.Of(k)) is not null)];
+        string[] missing = [.. undrawn.Select(k => $"src/TyingClass.Drawing/Flies/{k}Art.cs")];
 
         Assert.True(missing.Length == 0, $"Nothing draws a kind of part of the catalogue. Write {string.Join(" and ", missing)}; DEVELOPERS.md says how.");
     }
 
     [Fact]
-    public void Drawn_Files_AreNamedAfterTheirLine() => Assert.All(PartArt.Drawn, k => Assert.Equal($"{k}Art", PartArt.Of(k).GetType().Name));
+    public void Drawn_Files_AreNamedAfterTheirLine() =>
+        Assert.All(Enum.GetValues<PartKind>(), k => Assert.Equal($"{k}Art", PartArt.Of(k).GetType().Name));
 }

@@ -7,14 +7,15 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Lessons.Tests.Answers;
 
 /// <summary>One row of answers.md.</summary>
-internal sealed record AnswerRow(string Exercise, string Answer, string Is, ImmutableArray<string> Mentions, ImmutableArray<string> Never)
+internal sealed record AnswerRow(
+    string Exercise, string Answer, string Is, ImmutableArray<string> Mentions, ImmutableArray<string> Never, ImmutableArray<string> Drawn)
 {
     public static ImmutableArray<AnswerRow> All { get; } =
     [
         .. File.ReadLines(Path.Combine(Repo.Root, "tests", "TyingClass.Lessons.Tests", "Answers", "answers.md"))
             .Select(line => line.Split('|', StringSplitOptions.TrimEntries))
-            .Where(cells => cells.Length == 7 && cells[1] != "exercise" && !cells[1].StartsWith('-'))
-            .Select(cells => new AnswerRow(cells[1], cells[2], cells[3], Words(cells[4]), Words(cells[5]))),
+            .Where(cells => cells.Length is 7 or 8 && cells[1] != "exercise" && !cells[1].StartsWith('-'))
+            .Select(cells => new AnswerRow(cells[1], cells[2], cells[3], Words(cells[4]), Words(cells[5]), cells.Length == 8 ? Words(cells[6]) : [])),
     ];
 
     /// <summary>As the form would send it.</summary>
@@ -23,6 +24,7 @@ internal sealed record AnswerRow(string Exercise, string Answer, string Is, Immu
         if (Is.StartsWith("fresh", StringComparison.Ordinal) && Answer.Contains("reason", StringComparison.Ordinal)) return FreshText(exercise);
         if (Answer == "given") return exercise.RecipeText!;
         if (Answer.StartsWith("wrong ", StringComparison.Ordinal)) return exercise.WrongAnswers[Answer[^1] - '1'].Answer;
+        if (exercise.Kind.Word == "tub test") return Answer.Replace("; ", "\n", StringComparison.Ordinal);
         if (!exercise.Kind.AnswerIsRecipe) return exercise.Kind.Word == "sort" ? Answer.Replace(", ", "\n", StringComparison.Ordinal) : Answer;
         bool ofModel = Answer.StartsWith("model", StringComparison.Ordinal) || Answer == "bare";
         RecipeDraft draft = RecipeDraft.Parse(ofModel ? exercise.ModelAnswer! : exercise.RecipeText!).Value!;

@@ -54,6 +54,36 @@ public sealed class CourseCheckerTests : IDisposable
         Assert.Contains("which lesson 2 brings in", error.Text, StringComparison.Ordinal);
     }
 
+    // The Slate Minnow rides point down as meant and weighs 0.555 g (both computed by the engine).
+    [Theory]
+    [InlineData("The Slate Minnow rides point down.", true)]
+    [InlineData("The Slate Minnow is meant to swim so. Another rides point down.", false)]
+    [InlineData("Does the Slate Minnow ride point down?", false)]
+    public void Check_WayUpSaidAboveTheQuestion_IsRefusedWithThePassage(string prose, bool refused)
+    {
+        _folder.Write("01-first.md", $"{Head}{prose}\n\n{Question("first-01", "Which way up does it ride?")}");
+
+        AuthorError[] found = [.. CourseChecker.Check(_folder.Path).Errors.Where(e => e.Text.Contains("stands above it", StringComparison.Ordinal))];
+
+        Assert.Equal(refused, found.Length == 1);
+        Assert.All(found, e => Assert.Contains($"first-01: its answer stands above it, in “{prose}”", e.Text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("The Slate Minnow has 0.555 g on the scale.", true)]
+    [InlineData("Its mass is 0.55 g.", true)]
+    [InlineData("The Slate Minnow has 0.9 g on the scale.", false)]
+    [InlineData("A pebble has 0.555 g.", false)]
+    public void Check_FigureSaidAboveTheQuestion_IsRefused(string prose, bool refused)
+    {
+        _folder.Write("01-first.md", Head + prose + "\n\n```exercise\nid: first-01\nkind: measure\ntitle: T\nconcepts: [keel side]\n"
+            + "prompt: What does it weigh?\nfile: recipes/slate-minnow.fly.yaml\nquantity: mass\ntolerance: 0.03 g\n"
+            + "model answer: 0.555 g\nwrong answers: [2 g]\n```\n");
+
+        Assert.Equal(refused,
+            CourseChecker.Check(_folder.Path).Errors.Any(e => e.Text.Contains("first-01: its answer stands above it", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "01-first.md", "evening 1, which evenings.yaml does not plan")]
     [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "evenings.yaml", "No lesson is read for evening 2")]

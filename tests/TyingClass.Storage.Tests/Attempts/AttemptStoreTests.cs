@@ -122,7 +122,7 @@ public sealed class AttemptStoreTests
     }
 
     [Fact]
-    public void AllStandings_SeveralPeople_OneForEachPersonAndExercise()
+    public void StandingsOf_SeveralPeople_OneForEachPersonAndExercise()
     {
         using TempStore temp = new();
         temp.Store.Attempts.Add("p1", "a", "1", Grades.Failed);
@@ -130,7 +130,7 @@ public sealed class AttemptStoreTests
         temp.Store.Attempts.Add("p1", "b", "3", Grades.Passed);
         temp.Store.Attempts.Add("p2", "a", "4", Grades.Passed);
 
-        var all = temp.Store.Attempts.AllStandings().Select(s => (s.PersonId, s.ExerciseId, s.Attempts)).Order();
+        var all = temp.Store.Attempts.StandingsOf(["p1", "p2"]).Select(s => (s.PersonId, s.ExerciseId, s.Attempts)).Order();
 
         Assert.Equal([("p1", "a", 2), ("p1", "b", 1), ("p2", "a", 1)], all);
         Assert.Equal(2, temp.Store.Attempts.StandingsOf("p1").Length);

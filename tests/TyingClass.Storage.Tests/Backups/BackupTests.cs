@@ -77,7 +77,8 @@ public sealed class BackupTests : IDisposable
             Restoring.Restore(other, path, _temp.Clock.GetUtcNow());
             using ClassStore reopened = new(other, _temp.Clock);
             // A standing is written together with its attempt: a copy made in between would tell.
-            Assert.Equal(contents.Documents.GetValueOrDefault("attempts"), reopened.Attempts.AllStandings().Sum(s => s.Attempts));
+            int standing = Enumerable.Range(0, 7).Sum(p => reopened.Attempts.StandingOf($"p{p}", "keel-03").Attempts);
+            Assert.Equal(contents.Documents.GetValueOrDefault("attempts"), standing);
         }
     }
 

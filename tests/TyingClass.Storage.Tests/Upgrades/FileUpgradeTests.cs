@@ -33,7 +33,7 @@ public sealed class FileUpgradeTests : IDisposable
 
         Upgraded upgraded = Assert.IsType<Upgraded>(store.Upgraded);
         Assert.Equal((1, FileFormat.Current), (upgraded.From, upgraded.To));
-        Assert.Equal(1912, store.Attempts.AllStandings().Sum(s => s.Attempts));
+        Assert.Equal(1912, store.Attempts.StandingsOf(store.People.All().Select(p => p.Id)).Sum(s => s.Attempts));
         Assert.Equal(16, store.People.All().Length);
         Assert.True(store.IsInvented);
         Assert.NotNull(store.Accounts.FindByName("Wren"));

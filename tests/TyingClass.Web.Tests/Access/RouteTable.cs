@@ -73,6 +73,7 @@ internal static class RouteTable
         new("/handouts/bench-test", May.Everyone),
         new("/model", May.Everyone),
         new("/safety", May.Everyone),
+        new("/first-wraps", May.Everyone),
         new("/preferences", May.Everyone),
         new("/reached", May.Everyone),
         new("/problem/{status:int}", May.Everyone, "/problem/404", Says: HttpStatusCode.NotFound),

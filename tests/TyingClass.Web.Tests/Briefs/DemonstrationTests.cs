@@ -37,13 +37,12 @@ public sealed class DemonstrationTests
     private static int Owners(ImmutableArray<RecipeChange> changes) =>
         changes.Select(c => c.Path.Contains('.', StringComparison.Ordinal) ? c.Path[..c.Path.LastIndexOf('.')] : c.Path).Distinct().Count();
 
-    // Where a part stands, what it is made of and how much: each is one thing. A hook of another size is another hook.
+    // Where a part stands, what it is made of and how much: each is one thing.
     private static int Things(ImmutableArray<RecipeChange> changes) => changes.Select(c => c.Path[(c.Path.LastIndexOf('.') + 1)..] switch
     {
         "at" or "to" => "place",
-        "material" or "density" or "mass" or "balls" or "size" => "stuff",
-        "eye" => "eye",
-        _ when c.Path.StartsWith("hook.", StringComparison.Ordinal) => "stuff",
+        "material" or "density" or "mass" or "balls" => "stuff",
+        "size" when !c.Path.StartsWith("hook.", StringComparison.Ordinal) => "stuff",
         var other => other,
     }).Distinct().Count();
 

@@ -91,6 +91,7 @@ public sealed class HomeTests : IDisposable
 
     [Theory]
     [InlineData("/safety", "Safety")]
+    [InlineData("/first-wraps", "Your first hour at the vise")]
     [InlineData("/model", "What is computed")]
     [InlineData("/preferences", "Preferences")]
     public async Task Page_Opened_IsThere(string address, string heading)

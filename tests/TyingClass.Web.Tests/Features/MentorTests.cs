@@ -98,7 +98,13 @@ public sealed class MentorTests : IAsyncLifetime
         Sheet broken = await same.PressAsync("Send back as my version", ("mine", "recipe: X\nintent: sideways"));
         Assert.Contains("no recipe yet. Line", broken.Text(".notice-warn"), StringComparison.Ordinal);
 
-        await broken.PressAsync("Send back as my version", ("mine", Flips.Replace("side: under", "side: top", StringComparison.Ordinal)));
+        // Of one that flips too they are told, and asked again.
+        Sheet flips = await broken.PressAsync("Send back as my version", ("mine", Flips.Replace("size: 4 mm", "size: 5 mm", StringComparison.Ordinal)));
+        Assert.Contains("your version does not ride as it is meant to", flips.Text(".notice-warn"), StringComparison.Ordinal);
+        Assert.True(flips.Has("#same"));
+        Assert.Equal(ReviewState.Waiting, Round.State);
+
+        await flips.PressAsync("Send back as my version", ("mine", Flips.Replace("side: under", "side: top", StringComparison.Ordinal)));
 
         Browser wren = await _two.AsAsync("Wren");
         Sheet pattern = await wren.OpenAsync($"/patterns/{_patternId}");

@@ -88,6 +88,25 @@ public sealed class PracticeTests : IDisposable
         Assert.Equal("/practice/mass-center?seed=2&level=0", (await PracticePage.NextAsync(right)).Address);
     }
 
+    [Fact]
+    public async Task Practice_MeasureMissed_ShowsTheSumWorkedWithTheStudentsOwnFigureBesideIt()
+    {
+        ExercisePage wrong = await (await PracticePage.OpenAsync(_room.NewBrowser(), "mass-center")).Answer("5 g").SubmitAsync();
+
+        Assert.Contains("The sum, worked", wrong.Sheet.Text("#feedback .worked h3"), StringComparison.Ordinal);
+        Assert.Contains("5 g", wrong.Sheet.Text("#feedback .worked tbody tr:last-child"), StringComparison.Ordinal);
+        Assert.True(wrong.Sheet.All("#feedback .worked tbody tr").Count() > 2);
+    }
+
+    [Fact]
+    public async Task Exercise_MeasureMissedOnce_ShowsNoSumWhileItMayStillBeFound()
+    {
+        ExercisePage wrong = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
+
+        Assert.True(wrong.Sheet.Has("#feedback"));
+        Assert.False(wrong.Sheet.Has("#feedback .worked"));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("heavy")]

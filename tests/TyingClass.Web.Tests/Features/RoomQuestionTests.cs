@@ -44,7 +44,7 @@ public sealed class RoomQuestionTests : IDisposable
         Sheet phone = await teal.OpenAsync("/tonight");
         Assert.Contains("point up (yours)", phone.Text(".tally"), StringComparison.Ordinal);
         Assert.Contains("point down ✓ the engine", phone.Text(".tally-right"), StringComparison.Ordinal);
-        Assert.Empty(_room.Store.Attempts.AllStandings());
+        Assert.Empty(_room.Store.Attempts.StandingsOf(_room.Store.People.All().Select(p => p.Id)));
     }
 
     [Theory]

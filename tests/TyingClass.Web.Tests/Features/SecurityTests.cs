@@ -7,7 +7,7 @@ namespace TyingClass.Web.Tests.Features;
 public sealed class SecurityTests : IDisposable
 {
     private static readonly string[] Addresses = ["/", "/lessons/first-evening", "/lessons/second-evening", "/exercises/first-03", "/exercises/second-01",
-        "/safety", "/model", "/preferences", "/sign-in", "/bench", "/lessons/first-evening/projector", "/nope"];
+        "/safety", "/first-wraps", "/model", "/preferences", "/sign-in", "/bench", "/lessons/first-evening/projector", "/nope"];
 
     private readonly ClassRoom _room = new();
 

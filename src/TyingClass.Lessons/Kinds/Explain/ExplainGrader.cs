@@ -24,7 +24,7 @@ internal static partial class ExplainGrader
         if (Words().Matches(answerText).Select(m => m.Value.ToLowerInvariant()).Distinct().Count() < LeastWords)
             return GradeResult.Refused(RefusalSentence.TooShort);
         FlyFigures? fly = exercise.RecipeText is { } text ? new FlyFigures(GivenFly.Of(text), null, options.Report) : null;
-        WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units);
+        WayReason? way = fly is null ? null : WayReason.Of(fly, options.Units, new AuthorWords(exercise));
         return new GradeResult
         {
             Why = way is null ? [] : [way.Reason],
@@ -33,7 +33,7 @@ internal static partial class ExplainGrader
             Feedback = new Feedback
             {
                 First = way?.First ?? OpeningSentence.OfExplanation(exercise.ModelAnswer),
-                Picture = way is null ? null : AskedPicture.Of(way.Reason, way.Pair),
+                Picture = way is null ? null : way.Told(options.Units).Picture,
                 WhatItWouldDo = fly is null
                     ? "Nothing is computed here: what counts is what your explanation says."
                     : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds.",

@@ -27,7 +27,7 @@ internal static class SlipGrader
         {
             AnswerParts = [FindTheSlipTask.StepWord(step), FindTheSlipTask.ReasonWord(reason)],
         });
-        AnswerReason why = SlipReason.Of(key, step, fly, options.Units);
+        AnswerReason why = SlipReason.Of(key, (step, found, passed), fly, options.Units);
         return new GradeResult
         {
             Passed = passed,

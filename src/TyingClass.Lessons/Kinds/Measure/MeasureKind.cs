@@ -4,6 +4,7 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
@@ -34,6 +35,12 @@ internal sealed class MeasureKind : ExerciseKind, IPracticed
         base.Scope(task, given) with { AnswerIsNumber = true, AnswerDimension = ((MeasureTask)task).Query.Quantity.Dimension };
 
     (QuantityQuery, double[])? IPracticed.TurnsOn(ExerciseTask task) => null;
+
+    string? IPracticed.Figure(Exercise problem)
+    {
+        QuantityQuery query = ((MeasureTask)problem.Task).Query;
+        return query.Of(new FlyFigures(GivenFly.Of(problem.RecipeText!))) is { } key ? query.Say(key, UnitSystem.Metric) : null;
+    }
 
     // A figure may not be asked more finely than two flies tied alike differ: then the tolerance widens until some problem is fair.
     IEnumerable<ExerciseTask> IPracticed.At(ExerciseTask task, double level) =>

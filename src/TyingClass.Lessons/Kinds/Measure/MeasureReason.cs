@@ -14,11 +14,17 @@ internal static class MeasureReason
     public static AnswerReason Of(QuantityQuery query, FlyFigures fly, string? beside, bool told, UnitSystem units)
     {
         Reason reason = OneFlyReason.Of(query, fly);
-        string first = beside is null ? OpeningSentence.OfOne(reason) : OpeningSentence.ToLookAt(reason, $"Your figure {beside}");
+        string first = (query.Quantity.Name, beside) switch
+        {
+            ("sink rate", null) => OpeningSentence.OfRate(reason),
+            ("sink rate", _) => OpeningSentence.ToLookAtRate($"Your figure {beside}"),
+            (_, null) => OpeningSentence.OfOne(reason),
+            _ => OpeningSentence.ToLookAt(reason, $"Your figure {beside}"),
+        };
         if (told) return AnswerReason.Of(first, units, reason).Shown(reason, FlyPair.None);
         // What a sum of masses is made from may be told; the one asked for may not.
         string masses = query.Quantity.Name.StartsWith("mass", StringComparison.Ordinal) || query.Quantity.Name == "hang angle"
-            ? MassSentence.Most(fly.Body, units, query.Quantity.Name == "mass of" ? query.Part : null)
+            ? MassSentence.Most(fly.Body, units, query.Quantity.Name == "mass of" ? query.Part : null, query.Quantity.Dimension != Dimension.Mass)
             : "";
         return AnswerReason.Silent(first, $"{(query.Part is null ? WhySentence.Names(reason) : "")} {masses}".Trim());
     }

@@ -28,7 +28,7 @@ public sealed record OfferedReasons(ImmutableArray<string> Said, int Right)
         AskedFlies flies = AskedFlies.Of(exercise, null);
         if (PredictKey.Of(exercise, flies) is not { } key) return null;
         // Nothing makes so great a difference where there is hardly one, or where no one thing does.
-        if (PredictReason.Of(exercise, flies, key, UnitSystem.Metric) is not { NamesTop: true, Reasons: [{ Top: { } top } reason, ..] }) return null;
+        if (PredictReason.Of(exercise, flies, key, key, UnitSystem.Metric) is not { NamesTop: true, Reasons: [{ Top: { } top } reason, ..] }) return null;
         if (reason is { Form: ReasonForm.Change, IsNoticeable: false }) return null;
         // What has nearly as much say would be no wrong answer.
         HashSet<string> taken = [.. reason.Shares.Where(s => s == top || s.SaySi > top.SaySi / 3).Select(s => s.What.Word)];

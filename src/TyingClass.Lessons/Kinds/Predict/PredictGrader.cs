@@ -69,7 +69,7 @@ internal static class PredictGrader
             return GradeResult.Refused("This question has no single right answer for this fly, so your answer was not marked. Please tell your instructor.");
         bool passed = choice == key;
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, flies.Fly.Recipe, new ConditionFacts(flies.Fly, null, choice));
-        AnswerReason reason = PredictReason.Of(exercise, flies, key, options.Units);
+        AnswerReason reason = PredictReason.Of(exercise, flies, key, choice, options.Units);
         return new GradeResult
         {
             Passed = passed,
@@ -120,7 +120,7 @@ internal static class PredictGrader
         WhereTheNosePoints => "where the nose points",
         WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
         ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
-        _ => "what the fly does",
+        _ => "your choice",
     };
 
     private static string What(Exercise exercise, AskedFlies flies, string key, UnitSystem units)

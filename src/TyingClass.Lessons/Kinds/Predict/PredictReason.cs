@@ -6,7 +6,6 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
-using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -14,24 +13,20 @@ namespace TyingClass.Lessons.Kinds.Predict;
 internal static class PredictReason
 {
     /// <param name="key">The right choice.</param>
-    public static AnswerReason Of(Exercise exercise, AskedFlies flies, string key, UnitSystem units) => ((PredictTask)exercise.Task).Question switch
+    /// <param name="choice">The one that was made; the right one where none was.</param>
+    public static AnswerReason Of(Exercise exercise, AskedFlies flies, string key, string choice, UnitSystem units) =>
+        ((PredictTask)exercise.Task).Question switch
     {
-        WhichWayUp => Way(flies.Fly, units),
+        WhichWayUp => Way(exercise, flies.Fly, units),
         ChangeIn => Change(PredictKey.Query(exercise), flies, units),
         WhichHasMore more => Two(PredictKey.Query(exercise), more, flies, units),
         WhereTheNosePoints => One(PredictKey.Query(exercise), flies.Fly, units),
-        OwnChoices own => Own(exercise, own, flies.Fly, key, units),
+        OwnChoices own => Own(exercise, own, flies.Fly, (key, choice), units),
         _ => throw new InvalidOperationException("There is no such question."),
     };
 
     /// <summary>The moment ledger is told only where which way up is the question.</summary>
-    private static AnswerReason Way(FlyFigures fly, UnitSystem units)
-    {
-        WayReason way = WayReason.Of(fly, units);
-        AnswerReason told = AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
-        if (!way.NamesTop && told.Picture is { } picture) told = told with { Picture = picture with { Part = null, Words = null } };
-        return way.ByHands ? told : told with { NamesTop = way.NamesTop, Why = $"{told.Why} {CauseSentence.Of(fly.Solved, units)}" };
-    }
+    private static AnswerReason Way(Exercise exercise, FlyFigures fly, UnitSystem units) => WayReason.Of(fly, units, new AuthorWords(exercise)).Told(units);
 
     private static AnswerReason Change(QuantityQuery query, AskedFlies flies, UnitSystem units)
     {
@@ -41,24 +36,31 @@ internal static class PredictReason
 
     private static AnswerReason Two(QuantityQuery query, WhichHasMore more, AskedFlies flies, UnitSystem units)
     {
-        Reason reason = ChangeReason.Of(query, flies.Fly, flies.Other!);
-        return AnswerReason.Of(OpeningSentence.OfTwo(more.FirstName, more.SecondName, reason), units, reason).Shown(reason, FlyPair.Change);
+        FlyFigures first = flies.Fly, second = flies.Other!;
+        if (query.Quantity.Name is "keel height" or "level-line keel"
+            && HeldReason.Of(query, (more.FirstName, first), (more.SecondName, second), units) is { } held)
+            return held;
+        Reason reason = FinerThing.Of(ChangeReason.Of(query, first, second), query, first, second);
+        return AnswerReason.Of(TwoOpening.Of(more.FirstName, more.SecondName, reason), units, reason).Shown(reason, FlyPair.Change);
     }
 
-    private static AnswerReason One(QuantityQuery query, FlyFigures fly, UnitSystem units)
+    private static AnswerReason One(QuantityQuery query, FlyFigures fly, UnitSystem units, double? highestSi = null)
     {
-        Reason reason = OneFlyReason.Of(query, fly);
+        Reason reason = OneFlyReason.Of(query, fly, highestSi);
         return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason).Shown(reason, FlyPair.None);
     }
 
-    private static AnswerReason Own(Exercise exercise, OwnChoices own, FlyFigures fly, string key, UnitSystem units)
+    private static AnswerReason Own(Exercise exercise, OwnChoices own, FlyFigures fly, (string Key, string Choice) said, UnitSystem units)
     {
-        ImmutableArray<QuantityQuery> asked = Asked(exercise, own, fly, key);
-        if (asked.IsEmpty) return Way(fly, units);
+        ImmutableArray<QuantityQuery> asked = Asked(exercise, own, fly, said.Key);
+        if (asked.IsEmpty) return Way(exercise, fly, units);
         if (Circumstance(asked, fly) is { } reason)
-            return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, PairOf(reason));
+            return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason) with { Picture = Picture(reason, asked, fly) };
         bool way = asked[0] is { Quantity.Name: "lean", State: WetState.Soaked, SpeedMS: null, Knot: null };
-        return way ? Way(fly, units) : One(asked[0], fly, units);
+        if (way) return Way(exercise, fly, units);
+        // Whoever chose less than the fly weighs dry was not misled by the water.
+        double? highest = said.Choice == said.Key ? null : Condition(exercise, own, fly, said.Choice)?.HighestOf(asked[0]);
+        return One(asked[0], fly, units, highest);
     }
 
     /// <summary>The same figure asked of the fly fresh and soaked, on two knots or at two speeds: then the question is what that does.</summary>
@@ -78,12 +80,18 @@ internal static class PredictReason
         return null;
     }
 
-    private static FlyPair PairOf(Reason reason) => reason.Top?.What.Kind switch
+    private static AskedPicture Picture(Reason reason, ImmutableArray<QuantityQuery> asked, FlyFigures fly)
     {
-        ThingKind.Air => FlyPair.Soak,
-        ThingKind.Knot => FlyPair.Knot,
-        _ => FlyPair.None,
-    };
+        if (reason.Top?.What.Kind != ThingKind.Speed) return AskedPicture.Of(reason, reason.Top?.What.Kind == ThingKind.Air ? FlyPair.Soak : FlyPair.Knot);
+        double[] speeds = [.. asked.Where(q => q.Quantity.Name == reason.Quantity).Select(q => q.SpeedMS ?? fly.Conditions.SpeedMS)];
+        return AskedPicture.Of(reason, FlyPair.Speeds) with { Speeds = (speeds.Min(), speeds.Max()) };
+    }
+
+    private static Condition? Condition(Exercise exercise, OwnChoices own, FlyFigures fly, string choice)
+    {
+        int at = exercise.Choices.IndexOf(choice);
+        return at < 0 ? null : ConditionParser.Parse(own.When[at], PredictKind.Instance.OwnScope((PredictTask)exercise.Task, fly.Recipe)).Condition;
+    }
 
     private static Reason Sped(QuantityQuery query, double a, double b, FlyFigures fly) =>
         CircumstanceReason.Sped(query, Math.Min(a, b), Math.Max(a, b), fly);
@@ -91,10 +99,7 @@ internal static class PredictReason
     /// <summary>What the right choice's condition speaks of; of all choices where that speaks of nothing.</summary>
     public static ImmutableArray<QuantityQuery> Asked(Exercise exercise, OwnChoices own, FlyFigures fly, string key)
     {
-        int right = exercise.Choices.IndexOf(key);
-        ConditionScope scope = PredictKind.Instance.OwnScope((PredictTask)exercise.Task, fly.Recipe);
-        ImmutableArray<QuantityQuery> asked = right < 0 ? []
-            : [.. (ConditionParser.Parse(own.When[right], scope).Condition?.Quantities ?? []).DistinctBy(q => q.Name)];
+        ImmutableArray<QuantityQuery> asked = [.. (Condition(exercise, own, fly, key)?.Quantities ?? []).DistinctBy(q => q.Name)];
         return asked.IsEmpty ? PredictKey.Asked(exercise, own, fly) : asked;
     }
 }

@@ -13,9 +13,10 @@ internal static class SortReason
     public static AnswerReason Of(SortTask task, string[] given, int? wrongAt, GradeOptions options)
     {
         (string one, string other) = wrongAt is { } at ? (given[at], given[at + 1]) : (given[0], given[^1]);
-        Reason reason = ChangeReason.Of(task.Query, Fly(one), Fly(other));
-        if (wrongAt is null) return AnswerReason.Of(OpeningSentence.OfTwo(one, other, reason), options.Units, reason);
-        return AnswerReason.Silent(OpeningSentence.OfPair(one, other, reason), WhySentence.Names(reason));
+        FlyFigures first = Fly(one), second = Fly(other);
+        Reason reason = FinerThing.Of(ChangeReason.Of(task.Query, first, second), task.Query, first, second);
+        if (wrongAt is null) return AnswerReason.Of(TwoOpening.OfOrder(one, other, reason), options.Units, reason).Shown(reason, FlyPair.Order);
+        return AnswerReason.Silent(TwoOpening.OfPair(one, other, reason), WhySentence.Names(reason));
 
         FlyFigures Fly(string name) => new(GivenFly.Of(task.Items.First(i => i.Name == name).RecipeText), null, options.Report);
     }

@@ -39,7 +39,7 @@ internal static class TubTestGrader
         if (WetAndDry(seen, options.Units) is { } question) problems.Add(new AnswerProblem(0, 0, WetMass, question));
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
         if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Grammar.And(task.Record)}.");
-        AnswerReason reason = TubTestReason.Of(seen[0].Quantity, fly, options.Units);
+        AnswerReason reason = TubTestReason.Of(seen, fly, options.Units);
         return new GradeResult
         {
             AwaitsReview = true,
@@ -100,6 +100,10 @@ internal static class TubTestGrader
         double? Of(string quantity) => seen.FirstOrDefault(s => s.Quantity == quantity)?.ObservedSi;
     }
 
+    // Thirty degrees down is not less than twenty-three.
+    private static string More(Quantity quantity, bool more) =>
+        quantity.IsOfTheNose ? $"further nose {(more ? "up" : "down")}" : more ? "more" : "less";
+
     private static string Compared(Observation seen, UnitSystem units)
     {
         if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted
@@ -108,6 +112,6 @@ internal static class TubTestGrader
         double more = observed - predicted;
         return Math.Abs(more) < query.Quantity.NoticeableSi
             ? $"you saw {seen.Observed}, about as predicted"
-            : $"you saw {seen.Observed}, {query.Say(Math.Abs(more), units)} {(more > 0 ? "more" : "less")}";
+            : $"you saw {seen.Observed}, {query.Say(Math.Abs(more), units)} {More(query.Quantity, more > 0)}";
     }
 }

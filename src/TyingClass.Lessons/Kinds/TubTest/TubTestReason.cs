@@ -1,3 +1,4 @@
+using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
@@ -5,18 +6,27 @@ using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
 
-/// <summary>What the first thing seen hangs on.</summary>
+/// <summary>What was seen beside what the model says, and what that hangs on.</summary>
 internal static class TubTestReason
 {
-    public static AnswerReason Of(string quantity, FlyFigures fly, UnitSystem units)
+    /// <summary>Of what was seen furthest from the model, in steps that anybody would notice.</summary>
+    public static AnswerReason Of(IReadOnlyList<Observation> all, FlyFigures fly, UnitSystem units)
     {
-        if (!QuantityQuery.TryParse(quantity, out QuantityQuery query, out _))
+        Observation seen = all.OrderByDescending(Off).First();
+        if (!QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
         {
             WayReason way = WayReason.Of(fly, units);
-            return AnswerReason.Of(way.First, units, way.Reason).Shown(way.Reason, way.Pair);
+            AnswerReason told = way.Told(units);
+            return told with { First = SeenOpening.OfWay(seen.Observed, seen.Observed == seen.Predicted, way.Reason.Top?.What) };
         }
 
         Reason reason = OneFlyReason.Of(query, fly);
-        return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason).Shown(reason, FlyPair.None);
+        return AnswerReason.Of(SeenOpening.Of(reason, seen.ObservedSi ?? 0), units, reason).Shown(reason, FlyPair.None);
+    }
+
+    private static double Off(Observation seen)
+    {
+        if (!QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)) return seen.Observed == seen.Predicted ? 0 : 1;
+        return seen is { PredictedSi: { } model, ObservedSi: { } observed } ? Math.Abs(observed - model) / query.Quantity.NoticeableSi : 0;
     }
 }

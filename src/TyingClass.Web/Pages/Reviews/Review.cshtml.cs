@@ -11,6 +11,9 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
 
     public string? Notice { get; private set; }
 
+    /// <summary>The mentor's own version was held back and may be sent all the same.</summary>
+    public bool MayAllTheSame { get; private set; }
+
     public string? Done { get; private set; }
 
     /// <summary>As typed, whatever became of it.</summary>
@@ -68,7 +71,7 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
         if (answer.Status == StatusCodes.Status404NotFound) return NotFound();
         if (answer.Trouble is { } trouble)
         {
-            (Notice, Response.StatusCode) = (trouble, answer.Status);
+            (Notice, MayAllTheSame, Response.StatusCode) = (trouble, answer.MayAllTheSame, answer.Status);
             return Show(id, null, advise: false);
         }
 

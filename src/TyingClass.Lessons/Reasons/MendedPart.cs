@@ -1,0 +1,58 @@
+using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Lessons.Reasons;
+
+/// <summary>The same fly with one part set otherwise: straight instead of crooked, on the other side of the shank.</summary>
+/// <param name="Turned">As it stands and as it would.</param>
+internal sealed record MendedPart(Thing What, TurnedLine Turned, FlyFigures Fly)
+{
+    /// <summary>Parts that sit off the middle, each set straight.</summary>
+    public static IEnumerable<MendedPart> Straightened(FlyFigures fly) => Each(fly, part => part switch
+    {
+        { SideOffsetM: not 0 } => (part with { SideOffsetM = 0 }, new TurnedLine("side offset", "aside", null)),
+        { ClockedRad: not 0 } => (part with { ClockedRad = 0 }, new TurnedLine("clocked", "aside", null)),
+        _ => null,
+    });
+
+    /// <summary>Parts on one side of the shank, each on the other.</summary>
+    public static IEnumerable<MendedPart> OnTheOtherSide(FlyFigures fly) => Each(fly, part => (part.Side ?? KindsOfPart.Of(part).UsualSide) switch
+    {
+        Side.Top => (part with { Side = Side.Under }, new TurnedLine("side", "top", "under")),
+        Side.Under => (part with { Side = Side.Top }, new TurnedLine("side", "under", "top")),
+        _ => null,
+    });
+
+    private static IEnumerable<MendedPart> Each(FlyFigures fly, Func<PartSpec, (PartSpec Part, TurnedLine Line)?> mend)
+    {
+        string[] names = [.. FlyBuilder.Names(fly.Recipe.Parts)];
+        for (int i = 0; i < names.Length; i++)
+        {
+            if (mend(fly.Recipe.Parts[i]) is { } mended && TryBuild(fly, i, mended.Part) is { } other)
+                yield return new MendedPart(new Thing(ThingKind.Part, names[i]), mended.Line, other);
+        }
+    }
+
+    // On the other side it may run into its neighbor.
+    private static FlyFigures? TryBuild(FlyFigures fly, int at, PartSpec part)
+    {
+        try
+        {
+            return new FlyFigures(fly.Recipe with { Parts = fly.Recipe.Parts.SetItem(at, part) }, fly.Start);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>As a share of what the fly's figure is now.</summary>
+    public ReasonShare Share(QuantityQuery query, double? now)
+    {
+        double? mended = query.Of(Fly);
+        return new ReasonShare(What, now - mended ?? now ?? 0, mended, now) { Turned = [Turned] };
+    }
+}

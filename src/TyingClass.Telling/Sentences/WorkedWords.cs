@@ -1,0 +1,40 @@
+namespace TyingClass.Telling.Sentences;
+
+/// <summary>Words of a sum worked out below an answer.</summary>
+public static class WorkedWords
+{
+    public const string Heading = "The sum, worked";
+    public const string What = "What";
+    public const string Sum = "Sum";
+    public const string Result = "Result";
+    public const string Yours = "Yours";
+
+    public const string Together = "together";
+    public const string DryFly = "the dry fly";
+    public const string WaterHeld = "the water it holds";
+    public const string WaterPushedAside = "water pushed aside";
+    public const string LeftInWater = "weight left in water";
+    public const string Center = "all products ÷ all of the weight";
+    public const string RingAbove = "height of the ring";
+    public const string BalanceAbove = "height of the balance point";
+    public const string Apart = "how far apart, on the keel side";
+    public const string BehindRing = "mass center, behind the ring";
+    public const string AboveOrBelow = "mass center, above or below the ring";
+    public const string KeelHeight = "keel height";
+    public const string OffCenter = "balance point, off to the side";
+    public const string DragBack = "drag";
+    public const string WeightLessLift = "weight in water less lift";
+    public const string AngleWithTangent = "the angle with this tangent";
+    public const string RateWhereEqual = "the rate at which the water pushes as hard as the weight pulls";
+
+    public static string SpaceIn(string part) => $"volume of the {part}";
+
+    public static string MassOf(string part) => $"mass of the {part}";
+
+    public static string HoldAt(string speed) => $"push of the water at {speed}";
+
+    /// <summary>The student's figure is that of an earlier line.</summary>
+    public static string StopsAt(string yours, string what) => $"Your {yours} is the line “{what}”. The sum goes on from there.";
+
+    public static string OtherSign(string yours) => $"Your {yours} has the right size and the wrong sign.";
+}
