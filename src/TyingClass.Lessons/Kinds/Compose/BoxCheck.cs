@@ -58,7 +58,7 @@ internal static class BoxCheck
         (entry.AtMost is { } most ? $"{most} × " : "") + entry.Part + string.Concat(entry.Rules.Select(r => $", {r.Path} {r.Said}")))) + ".";
 
     // The first entry of the kind that fits takes the part; when none fits, all that is wrong with the nearest is explained.
-    private static IEnumerable<(string Path, string Text)> PartViolations(
+    private static (string Path, string Text)[] PartViolations(
         ImmutableArray<BoxEntry> box, RecipeDraft draft, int index, string name, Dictionary<string, int> used)
     {
         string kind = draft.Get($"parts[{index}].part") ?? "";

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Compose;
 
