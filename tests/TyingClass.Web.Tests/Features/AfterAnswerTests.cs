@@ -114,7 +114,7 @@ public sealed class AfterAnswerTests : IDisposable
         ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-01")).Choose("point up").SubmitAsync();
 
         Assert.Equal(0, Count(page, "Where is the heaviest part?"));
-        Assert.Equal(0, page.Sheet.All(".hints .advice").Count());
+        Assert.Empty(page.Sheet.All(".hints .advice"));
     }
 
     // first-02 has no hints: the first miss tells the figure.
