@@ -17,7 +17,8 @@ public static class RefusalSentence
 
     /// <summary>A part that nobody could tie on a hook or cast.</summary>
     public static string TooHeavyToBeMeant(string part, double massKg, double mostKg, UnitSystem units) =>
-        $"Can {Stated.Say(massKg, Dimension.Mass, units)} be meant? On the largest flies the {part} has no more than {Stated.Say(mostKg, Dimension.Mass, units)}. "
+        $"Can {Stated.Say(massKg, Dimension.Mass, units)} be meant? "
+        + $"On the largest flies the {part} has no more than {Stated.Say(mostKg, Dimension.Mass, units)}. "
         + "Look at the unit and the decimal point; nothing was counted.";
 
     /// <summary>A soaked fly with less mass than the dry one.</summary>

@@ -26,7 +26,10 @@ public sealed record FieldView(string Path, string Label)
     public string? Needed { get; init; }
 
     /// <summary>Shown in an empty field.</summary>
-    public string Prompt => IsNote ? Example : Needed is { } needed ? $"needed: {needed}" : Usual is { } usual ? $"usual: {usual}" : Example.Length > 0 ? $"such as {Example}" : "";
+    public string Prompt => IsNote ? Example
+        : Needed is { } needed ? $"needed: {needed}"
+        : Usual is { } usual ? $"usual: {usual}"
+        : Example.Length > 0 ? $"such as {Example}" : "";
 
     /// <summary>Offered while typing; anything else may be typed too.</summary>
     public ImmutableArray<string> Suggestions { get; init; } = [];

@@ -136,7 +136,8 @@ public sealed class AfterAnswerTests : IDisposable
     public async Task WaitingAnswer_OfAGuestWithoutAClass_CreditsNothingAndPromisesNobody(string id)
     {
         ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), id);
-        page = await (id == "second-03" ? page.Answer("Because the eyes hang low under the shank.") : page.Fill("[name='n:sink rate']", "0.2 m/s")).SubmitAsync();
+        page = id == "second-03" ? page.Answer("Because the eyes hang low under the shank.") : page.Fill("[name='n:sink rate']", "0.2 m/s");
+        page = await page.SubmitAsync();
 
         Assert.False(page.Sheet.Has(".held"));
         string said = page.Sheet.Text("#feedback");

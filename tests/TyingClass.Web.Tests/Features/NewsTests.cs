@@ -44,7 +44,8 @@ public sealed class NewsTests : IAsyncLifetime
         Assert.True(said.IndexOf("Say which side", StringComparison.Ordinal) < said.IndexOf("Where to look next", StringComparison.Ordinal));
         // What stood first while nobody had read it has had its day, and the page leads nowhere but on.
         Assert.False(page.Sheet.Has("#feedback .opening"));
-        Assert.DoesNotContain(page.Sheet.All(".after a").Select(a => a.GetAttribute("href")), h => h!.StartsWith("/exercises/second-03", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            page.Sheet.All(".after a").Select(a => a.GetAttribute("href")!), h => h.StartsWith("/exercises/second-03", StringComparison.Ordinal));
         Assert.True(page.Sheet.Find(".judgments").CompareDocumentPosition(page.Sheet.Find(".after")).HasFlag(AngleSharp.Dom.DocumentPositions.Following));
     }
 

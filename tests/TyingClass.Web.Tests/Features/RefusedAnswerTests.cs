@@ -24,7 +24,11 @@ public sealed class RefusedAnswerTests : IDisposable
 
         Assert.NotEmpty(page.Problems);
         foreach (IHtmlAnchorElement link in page.Sheet.All("#problems li > a").Cast<IHtmlAnchorElement>())
-            Assert.True(page.Sheet.Has($"#answer[id='{link.GetAttribute("href")![1..]}'], #answer [id='{link.GetAttribute("href")![1..]}']"), $"{link.TextContent} leads nowhere: {link.GetAttribute("href")}");
+        {
+            string field = link.GetAttribute("href")![1..];
+            Assert.True(page.Sheet.Has($"#answer[id='{field}'], #answer [id='{field}']"), $"{link.TextContent} leads nowhere: {field}");
+        }
+
         Assert.Equal(page.Problems.Count, page.Sheet.All("#problems li > a").Count());
     }
 
