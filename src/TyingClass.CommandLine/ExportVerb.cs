@@ -40,12 +40,7 @@ internal static class ExportVerb
             foreach (ClassRoom room in store.Classes.All())
             {
                 string path = Path.Combine(directory.FullName, $"class-{room.Id}.json");
-                FileStream file = File.Create(path);
-                await using (file.ConfigureAwait(false))
-                {
-                    await ExportJson.WriteAsync(file, store.Exchange.Export(room.Id)!, cancel).ConfigureAwait(false);
-                }
-
+                await ExportJson.WriteFileAsync(path, store.Exchange.Export(room.Id)!, cancel).ConfigureAwait(false);
                 output.WriteLine($"{path}: {room.Name}");
             }
 

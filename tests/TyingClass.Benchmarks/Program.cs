@@ -8,6 +8,8 @@ using TyingClass.Benchmarks;
 
 // Class pages under load, and a seeded folder to look at: no micro-benchmarks.
 if (args is ["class-load", var measured]) return await ClassLoad.MeasureAsync(measured);
+if (args is ["memory", var flies]) return await MemoryLoad.RunAsync(int.Parse(flies, CultureInfo.InvariantCulture));
+if (args is ["files", var kept]) return await FileLoad.RunAsync(kept);
 if (args is ["class-seed", var filled, var students])
 {
     ClassLoad.Seed(filled, int.Parse(students, CultureInfo.InvariantCulture), attemptsEach: null);

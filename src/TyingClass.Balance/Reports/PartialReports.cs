@@ -28,6 +28,10 @@ public static class PartialReports
         return StateCalculation.Tolerance(body, conditions, soakS, options, towed, ThousandFlies.Deviates(body, options.Flies, options.Seed));
     }
 
+    /// <summary><see cref="StateReport.Verdict"/> of one state.</summary>
+    public static VerdictKind Verdict(FlyBody body, FishingConditions conditions, WetState state, ReportOptions? options = null) =>
+        StateCalculation.Verdict(body, conditions, SoakS(state, options), options ?? ReportOptions.Default);
+
     /// <summary>The share of <see cref="ToleranceReport.AsIntended"/>, asked again and again with other errors.</summary>
     internal static Func<double[], double> AsIntended(FlyBody body, FishingConditions conditions, WetState state, ReportOptions options)
     {

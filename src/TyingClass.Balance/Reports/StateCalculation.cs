@@ -26,15 +26,10 @@ internal static class StateCalculation
         MassMoments moments = MassMoments.Of(body.Parts, soakS);
         TowedFly fly = TowedFly.From(body, conditions, soakS);
         Towed towed = TowCalculation.AtSpeed(fly, body.Intent, speed, null);
-        ImmutableArray<Basin> basins = Releases.StableAttitudes(fly, speed);
         ToleranceReport tolerance = Tolerance(body, conditions, soakS, options, towed, deviates);
         Vector3D? balancePoint = moments.BalancePointM(density);
         ImmutableArray<LedgerEntry> ledger = Ledger(body, conditions, soakS, fly, towed);
-        ImmutableArray<StableAttitude> attitudes =
-        [
-            .. basins.Select(b => new StableAttitude(
-                BalanceEngine.Degrees(b.Rest.Attitude.PitchRad), BalanceEngine.Degrees(b.Rest.Attitude.LeanRad(body.Intent)), b.Share)),
-        ];
+        ImmutableArray<StableAttitude> attitudes = Attitudes(fly, body.Intent, speed);
         VerdictKind kind = VerdictRules.Decide(towed.Report, attitudes, tolerance, fly.WetMassKg);
         ImmutableArray<HeelingEntry> heeling = Heeling(body, conditions, soakS, fly, towed);
         return new StateReport
@@ -58,6 +53,22 @@ internal static class StateCalculation
             Verdict = new Verdict(kind, state, conditions.SpeedMS, conditions.Knot),
         };
     }
+
+    /// <summary><see cref="StateReport.Verdict"/> of one state, without the rest.</summary>
+    internal static VerdictKind Verdict(FlyBody body, FishingConditions conditions, double soakS, ReportOptions options)
+    {
+        TowedFly fly = TowedFly.From(body, conditions, soakS);
+        Towed towed = TowCalculation.AtSpeed(fly, body.Intent, conditions.SpeedMS, null);
+        double[] deviates = ThousandFlies.Deviates(body, options.Flies, options.Seed);
+        return VerdictRules.Decide(
+            towed.Report, Attitudes(fly, body.Intent, conditions.SpeedMS), Tolerance(body, conditions, soakS, options, towed, deviates), fly.WetMassKg);
+    }
+
+    private static ImmutableArray<StableAttitude> Attitudes(TowedFly fly, Intent intent, double speedMS) =>
+    [
+        .. Releases.StableAttitudes(fly, speedMS).Select(b => new StableAttitude(
+            BalanceEngine.Degrees(b.Rest.Attitude.PitchRad), BalanceEngine.Degrees(b.Rest.Attitude.LeanRad(intent)), b.Share)),
+    ];
 
     /// <summary>A state is a number of seconds under water.</summary>
     internal static double SoakS(WetState state, ReportOptions options) => state switch

@@ -57,16 +57,24 @@ public static class Righting
     }
 
     /// <summary>
-    /// Heeled both ways: the lesser range and its side. A lopsided fly comes back to where it lists, not to upright; its range on the low side is counted from
-    /// upright all the same.
+    /// Heeled both ways: the lesser range and its side; where the ranges are alike, the curve of the side that restores less. A lopsided fly comes back to
+    /// where it lists, not to upright; its range on the low side is counted from upright all the same.
     /// </summary>
     public static RightingRange Lesser(TowedFly fly, Attitude upright, double speedMS, int steps)
     {
         ImmutableArray<RightingPoint> left = Curve(fly, upright, speedMS, steps, HeelSide.Left), right = Curve(fly, upright, speedMS, steps, HeelSide.Right);
         double toLeft = RangeFromListRad(left, right), toRight = RangeFromListRad(right, left);
         return Math.Abs(toLeft - toRight) < SameRangeRad
-            ? new RightingRange(left, Math.Min(toLeft, toRight), HeelSide.Either)
+            ? new RightingRange(Weaker(left, right), Math.Min(toLeft, toRight), HeelSide.Either)
             : toLeft < toRight ? new RightingRange(left, toLeft, HeelSide.Left) : new RightingRange(right, toRight, HeelSide.Right);
+    }
+
+    // A lopsided fly with nothing to come back to has the same range both ways, none, and two curves: its mirror image has them the other way round.
+    private static ImmutableArray<RightingPoint> Weaker(ImmutableArray<RightingPoint> left, ImmutableArray<RightingPoint> right)
+    {
+        int both = Math.Min(left.Length, right.Length);
+        double more = left[..both].Sum(p => p.RestoringNM) - right[..both].Sum(p => p.RestoringNM);
+        return more <= 1e-9 * left[..both].Sum(p => Math.Abs(p.RestoringNM)) ? left : right;
     }
 
     // Upright the moment pushes a listing fly over to its low side; there the curve first rises through zero, at the list, and the range ends where it next

@@ -143,15 +143,20 @@ internal sealed class FilmPlate : Plate
 
     private FilmShape Shape(RetrievePoint point)
     {
-        Vector3D trail = Trail(point);
-        int lean = (int)Math.Round(point.LeanDeg / AlikeLeanDeg);
-        double streamDeg = Math.IEEERemainder(double.RadiansToDegrees(Math.Atan2(-trail.Z, trail.X)) - point.PitchDeg, 360);
-        int stream = (int)Math.Round(_suppleness * streamDeg / AlikeStreamDeg);
+        (int lean, int stream) = Look(point);
         if (_shapes.FirstOrDefault(s => s.Lean == lean && s.Stream == stream) is { } alike) return alike;
         View view = new(Pose.Towed(point.PitchDeg, point.LeanDeg, _fly.Recipe.Intent), 1e3 * _fly.Built.Body.TowPointM, Facing.Side);
-        FilmShape shape = new(_shapes.Count, lean, stream, point.PitchDeg, new Scene(new Anatomy(_fly, view, trail)));
+        FilmShape shape = new(_shapes.Count, lean, stream, point.PitchDeg, new Scene(new Anatomy(_fly, view, Trail(point))));
         _shapes.Add(shape);
         return shape;
+    }
+
+    // What turning in the plane of the page cannot give: how it leans, and whereto its hair streams.
+    private (int Lean, int Stream) Look(RetrievePoint point)
+    {
+        Vector3D trail = Trail(point);
+        double streamDeg = Math.IEEERemainder(double.RadiansToDegrees(Math.Atan2(-trail.Z, trail.X)) - point.PitchDeg, 360);
+        return ((int)Math.Round(point.LeanDeg / AlikeLeanDeg), (int)Math.Round(_suppleness * streamDeg / AlikeStreamDeg));
     }
 
     // Supple stuff streams out behind: against the way it goes, x away from the rod.
@@ -250,8 +255,12 @@ internal sealed class FilmPlate : Plate
         canvas.Close();
     }
 
-    private int Nearest(RetrievePoint point) => Enumerable.Range(0, _poses.Count)
-        .MinBy(i => Math.Abs(_poses[i].Point.PitchDeg - point.PitchDeg) + 3 * Math.Abs(_poses[i].Point.LeanDeg - point.LeanDeg));
+    private int Nearest(RetrievePoint point)
+    {
+        (int lean, int stream) = Look(point);
+        return Enumerable.Range(0, _poses.Count).MinBy(i => 1000 * Math.Abs(_poses[i].Shape.Lean - lean) + 100 * Math.Abs(_poses[i].Shape.Stream - stream)
+            + Math.Abs(_poses[i].Point.PitchDeg - point.PitchDeg));
+    }
 
     private void DrawCaption(SvgCanvas canvas)
     {

@@ -8,8 +8,8 @@ namespace TyingClass.Drawing.Plots;
 /// <summary>Depth and nose of a whole retrieve on one axis of time, the strips marked, and which way up it rides below.</summary>
 internal static class RetrievePlot
 {
-    private const double Height = 330;
-    private static readonly Box DepthArea = new(46, 42, 308, 132), PitchArea = new(46, 168, 308, 252);
+    private const double Height = 338;
+    private static readonly Box DepthArea = new(46, 42, 308, 132), PitchArea = new(46, 178, 308, 262);
 
     public static string Draw(string name, RetrieveReport report, DrawingOptions options)
     {

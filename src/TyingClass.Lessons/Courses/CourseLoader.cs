@@ -12,11 +12,10 @@ internal static class CourseLoader
         List<Lesson> lessons = [];
         List<AuthorError> problems = [];
         Dictionary<string, string> idOwners = new(StringComparer.Ordinal);
-        foreach (string name in files.LessonNames())
+        // Reading is most of a server's start; each lesson is read by itself.
+        (string Name, LessonResult Result)[] read = [.. files.LessonNames().ToArray().AsParallel().AsOrdered().Select(name => (name, Read(files, name)))];
+        foreach ((string name, LessonResult result) in read)
         {
-            LessonResult result = files.Read(name) is { } text
-                ? LessonReader.Read(name, text, files.ReadRecipe)
-                : new LessonResult(null, [new AuthorError(name, 1, 1, "This file cannot be read, or is larger than 1 MB.")]);
             Lesson? lesson = result.Lesson;
             problems.AddRange(result.Errors.Select(e => Placed(e, name, files)));
             if (lesson is not null && Clashes(lesson, lessons, idOwners) is { Length: > 0 } clashes)
@@ -36,8 +35,15 @@ internal static class CourseLoader
             : ([], []);
         problems.AddRange(wrong);
         GlossaryLinks links = new(Glossary.Of(lessons));
-        return new Course([.. lessons.OrderBy(l => l.Number).Select(links.Apply)], [.. problems]) { Evenings = wrong.IsEmpty ? evenings : last.Evenings };
+        return new Course([.. lessons.OrderBy(l => l.Number).ToArray().AsParallel().AsOrdered().Select(links.Apply)], [.. problems])
+        {
+            Evenings = wrong.IsEmpty ? evenings : last.Evenings,
+        };
     }
+
+    private static LessonResult Read(LessonFiles files, string name) => files.Read(name) is { } text
+        ? LessonReader.Read(name, text, files.ReadRecipe)
+        : new LessonResult(null, [new AuthorError(name, 1, 1, "This file cannot be read, or is larger than 1 MB.")]);
 
     private static AuthorError Placed(AuthorError error, string lesson, LessonFiles files) => error with
     {

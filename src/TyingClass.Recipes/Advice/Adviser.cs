@@ -36,17 +36,9 @@ public static class Adviser
     private const int FewSteps = 12;
 
     /// <summary>The proposals, least added mass first.</summary>
-    /// <param name="reached">What is asked of a solved fly. Nothing is assumed of it.</param>
+    /// <param name="reached">What is asked of a fly, judged under the options given: while searching with a smaller sample of flies. Nothing is assumed of it.
+    /// A question that needs no full report is answered without one: most of a search is such questions.</param>
     /// <param name="allowed">Which changes may be made; null for all.</param>
-    public static ImmutableArray<Proposal> Propose(
-        Recipe recipe, Func<SolvedFly, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null)
-    {
-        ArgumentNullException.ThrowIfNull(reached);
-        return Propose(recipe, (fly, how) => reached(SolvedFly.Solve(fly, how)), allowed, options);
-    }
-
-    /// <summary>The same for a question that can be answered without the full report, which is most of the time a search takes.</summary>
-    /// <param name="reached">What is asked of a fly, judged under the options given: while searching with a smaller sample of flies.</param>
     public static ImmutableArray<Proposal> Propose(
         Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null) =>
         [.. Search(recipe, reached, allowed, options).OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];

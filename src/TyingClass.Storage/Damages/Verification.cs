@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
@@ -7,8 +8,9 @@ namespace TyingClass.Storage.Damages;
 /// <summary>Reads every record once, for its checksum: records that nobody opens would keep their damage to themselves.</summary>
 internal static class Verification
 {
-    // So many while others wait: a few milliseconds.
-    private const int AtOnce = 100;
+    // So many while others wait: a few milliseconds. Then others have twice as long.
+    private const int AtOnce = 50;
+    private const int RestTimes = 2;
 
     public static int Run(Database database, CancellationToken cancel)
     {
@@ -18,10 +20,12 @@ internal static class Verification
             foreach (BsonValue[] some in database.Read(db => db.Records(name).Ids()).Chunk(AtOnce))
             {
                 cancel.ThrowIfCancellationRequested();
+                long began = Stopwatch.GetTimestamp();
                 List<BsonValue> damaged = database.Read(db => some.Where(id => db.Records(name).FindById(id) is null).ToList());
                 read += some.Length;
                 // A sum of attempts can be worked out anew. One that is gone by now was deleted meanwhile, and has no attempts either.
                 if (name == StandingDocument.Collection && damaged.Count > 0) database.Write(db => Recount(db, damaged));
+                cancel.WaitHandle.WaitOne(RestTimes * Stopwatch.GetElapsedTime(began));
             }
         }
 

@@ -21,7 +21,10 @@ public sealed class ClassExchange
 
     internal ClassExchange(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
-    /// <summary>All of one class as it stands at one moment: nobody writes in between.</summary>
+    /// <summary>
+    /// All of one class as it stands at one moment, but for its attempts: those are read later, as <see cref="ClassExport.Attempts"/> is gone through,
+    /// with whatever came meanwhile.
+    /// </summary>
     /// <returns>Null when there is no such class.</returns>
     public ClassExport? Export(string classId) => _database.Read(db =>
     {
@@ -34,7 +37,7 @@ public sealed class ClassExchange
             ExportedAt = _time.GetUtcNow(),
             Class = new ExportedClass(room.Id, room.Name, room.TimeZoneId, room.CreatedAt),
             People = [.. people.Select(p => new ExportedPerson(p.Id, p.Role, p.Label, p.CreatedAt, p.LastSeenAt))],
-            Attempts = [.. people.SelectMany(p => AttemptStore.AllOfIn(db, p.Id))],
+            Attempts = people.SelectMany(p => _database.Read(later => AttemptStore.AllOfIn(later, p.Id))),
             Standings = [
                 .. people.SelectMany(p => AttemptStore.StandingsOfIn(db, p.Id)).OrderBy(s => s.PersonId, StringComparer.Ordinal).ThenBy(s => s.ExerciseId,
                     StringComparer.Ordinal)],

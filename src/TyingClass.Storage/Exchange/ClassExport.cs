@@ -24,7 +24,11 @@ public sealed record ClassExport
 
     public required ImmutableArray<ExportedPerson> People { get; init; }
 
-    public required ImmutableArray<Attempt> Attempts { get; init; }
+    /// <summary>
+    /// Of an export: read from the store as they are asked for, one person's at a time, so that a large class neither fills the memory nor keeps others
+    /// waiting. Of a file: all of them.
+    /// </summary>
+    public required IEnumerable<Attempt> Attempts { get; init; }
 
     /// <summary>For readers; an import computes them from the attempts.</summary>
     public ImmutableArray<Standing> Standings { get; init; } = [];

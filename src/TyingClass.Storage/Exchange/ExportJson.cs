@@ -4,6 +4,8 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Exchange;
 
@@ -28,8 +30,42 @@ public static class ExportJson
         Converters = { new JsonStringEnumConverter() },
     };
 
-    public static Task WriteAsync(Stream stream, ClassExport export, CancellationToken cancel = default) =>
-        JsonSerializer.SerializeAsync(stream, export, Options, cancel);
+    /// <returns>How many attempts were written.</returns>
+    public static async Task<int> WriteAsync(Stream stream, ClassExport export, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(export);
+        int written = 0;
+        IEnumerable<Attempt> counted = export.Attempts.Select(a =>
+        {
+            written++;
+            return a;
+        });
+        await JsonSerializer.SerializeAsync(stream, export with { Attempts = counted }, Options, cancel).ConfigureAwait(false);
+        return written;
+    }
+
+    /// <summary>Writes it down, and reads back what was written before it is called a file.</summary>
+    /// <param name="path">Of the new file.</param>
+    /// <exception cref="StorageException">The class could not be read, the disk failed, or what stands there is not what was written.</exception>
+    public static async Task WriteFileAsync(string path, ClassExport export, CancellationToken cancel = default)
+    {
+        try
+        {
+            FileStream file = new(path, FileMode.Create, FileAccess.ReadWrite);
+            await using (file.ConfigureAwait(false))
+            {
+                int written = await WriteAsync(file, export, cancel).ConfigureAwait(false);
+                await file.FlushAsync(cancel).ConfigureAwait(false);
+                file.Position = 0;
+                int there = await AttemptCount.OfAsync(file, cancel).ConfigureAwait(false);
+                if (there != written) throw new IOException($"It holds {there} of {written} attempts.");
+            }
+        }
+        catch (IOException e)
+        {
+            throw new StorageException($"The file of the class could not be written whole to {path}: {e.Message} Is the disk full?", e);
+        }
+    }
 
     /// <returns>The class, or what is wrong and where: "$.attempts[3].number: …".</returns>
     public static async Task<(ClassExport? Export, string? Problem)> ReadAsync(Stream stream, CancellationToken cancel = default)

@@ -231,6 +231,8 @@ public static class OpeningSentence
     private static string ShortName(Reason reason) => reason.Quantity switch
     {
         "mass with held water" => "mass to cast",
+        "deepest" => "greatest depth",
+        "shallowest" => "least depth",
         [.., 'o', 'f'] => $"{reason.Quantity} the {reason.Part}",
         var quantity => quantity.Split(',')[0],
     };

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Telling.Reasons;
@@ -19,7 +20,7 @@ public static class TurnedWords
             ThingKind.Knot => turned[0].After == "cinched" ? "with the knot cinched instead of tied as a loop" : "with the knot tied as a loop",
             ThingKind.Leader => $"on {Sized(turned[0], "a thicker", "a thinner", "another")} leader",
             ThingKind.Speed => $"pulled {Sized(turned[0], "faster", "more slowly", "at another speed")} through the water",
-            ThingKind.Retrieve => Retrieve(turned[0]),
+            ThingKind.Retrieve => Grammar.And(turned.Select(Retrieve).Distinct().Take(2)),
             ThingKind.Intent => $"meant to ride {turned[0].After}",
             ThingKind.Hook => $"on {Hook(turned[0])}",
             ThingKind.Rest => "with the rest of the changes",
@@ -62,11 +63,21 @@ public static class TurnedWords
 
     private static string Retrieve(TurnedLine line) => line.Key switch
     {
-        "count down" => $"counted down {Sized(line, "longer", "less long", "otherwise")}",
+        "retrieve" => RetrieveName(line.After) is { } name ? $"with the retrieve “{name}”" : "with another retrieve",
+        "count down" => $"on {Sized(line, "a longer", "a shorter", "another")} count",
         "line" => line.After?.StartsWith("sinks", StringComparison.Ordinal) == true ? "on a line that sinks" : "on a line that floats",
+        "line out" => $"with {Sized(line, "more", "less", "another length of")} line out",
+        "leader length" => $"with {Sized(line, "a longer", "a shorter", "another")} leader",
+        "repeat" => $"after {Sized(line, "more", "fewer", "other")} rounds",
+        "rod tip" => $"with the rod tip {Sized(line, "higher", "lower", "elsewhere")}",
+        "water depth" => $"in {Sized(line, "deeper", "shallower", "other")} water",
         "current" => "in another current",
         _ => "retrieved otherwise",
     };
+
+    // A round that has a name is told by it: "short strips, long pauses".
+    private static string? RetrieveName(string? after) =>
+        RetrieveScale.Named.Select(n => n.Name).FirstOrDefault(n => string.Equals(n, after?.Trim(), StringComparison.OrdinalIgnoreCase));
 
     private static string Hook(TurnedLine hook) => hook.Key switch
     {
@@ -130,7 +141,8 @@ public static class TurnedWords
             "mass" => Dimension.Mass,
             "density" => Dimension.Density,
             "speed" => Dimension.Speed,
-            "turns" or "" => null,
+            "turns" or "repeat" or "" => null,
+            "count down" => Dimension.Duration,
             _ => Dimension.Length,
         };
         if (text is null) return key == "at" ? 0 : null;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -22,7 +23,7 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<OneProposal>
     public static BenchAdvice Of(SolvedFly fly, UnitSystem units)
     {
         bool fine = Rides(fly);
-        ImmutableArray<Proposal> found = fine ? [] : Adviser.Propose(fly.Recipe, Rides, (change, steps) => CanBeTyped(change.At(steps)));
+        ImmutableArray<Proposal> found = fine ? [] : Adviser.Propose(fly.Recipe, WouldRide, (change, steps) => CanBeTyped(change.At(steps)));
         return new BenchAdvice(
             fine,
             [.. found.Select(p => new OneProposal(Words(p.Advised, units), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
@@ -32,6 +33,13 @@ public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<OneProposal>
     }
 
     private static bool Rides(SolvedFly fly) => fly.Report.Verdict.Kind == VerdictKind.RidesAsIntended;
+
+    // Asked of hundreds of flies: without the curves of a whole report.
+    private static bool WouldRide(Recipe recipe, ReportOptions how)
+    {
+        BuiltFly built = FlyBuilder.Build(recipe);
+        return PartialReports.Verdict(built.Body, built.Conditions, WetState.Soaked, how) == VerdictKind.RidesAsIntended;
+    }
 
     private static bool CanBeTyped(Recipe recipe) => RecipeParser.Parse(RecipeWriter.Write(recipe)).Success;
 

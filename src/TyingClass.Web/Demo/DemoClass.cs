@@ -43,7 +43,7 @@ public static class DemoClass
         foreach ((Person person, HandedOut passphrase) in outcome.People.Select((p, i) => (p.Person, passphrases[i]))) store.Accounts.SetPassphrase(person.Id,
             passphrase.Hash, mustChoose: false);
         return new DemoCounts(
-            export.People.Count(p => p.Role == Role.Student), export.Attempts.Length, export.Comments.Length, export.Attempts.Count(a => a.Waits),
+            export.People.Count(p => p.Role == Role.Student), export.Attempts.Count(), export.Comments.Length, export.Attempts.Count(a => a.Waits),
             export.Patterns.Length, export.BenchLog.Length, time.GetElapsedTime(began));
     }
 

@@ -41,6 +41,11 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
     // As many letters as are taken in at a glance; the whole choice stands beside its count.
     private const int Glance = 48;
 
+    // Letters of all choices together, from which they are set smaller on a wall.
+    private const int Many = 220;
+
+    public static bool IsWordy(IEnumerable<string> choices) => choices.Sum(c => c.Length) > Many;
+
     /// <summary>A choice as a heading or a sentence names it.</summary>
     public static string Short(string choice)
     {

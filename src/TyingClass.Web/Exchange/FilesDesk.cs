@@ -4,6 +4,7 @@ using System.Text;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Exchange;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.Instructors;
 using TyingClass.Storage.People;
 using TyingClass.Web.Classes;
@@ -21,7 +22,7 @@ public sealed record FilesThere(ClassExchange Exchange, InstructorStore Instruct
 /// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
 public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips, RegisterCsv register)
 {
-    public const long MostBytes = 256L << 20;
+    public const long MostBytes = 1L << 30;
 
     public ClassRoom? Room => access.Current;
 
@@ -30,8 +31,10 @@ public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visi
 
     public (string Name, byte[] Bytes)? RegisterFile() => Room is { } room ? ($"register-{Stem(room)}.csv", register.Of(room)) : null;
 
-    public (string Name, ClassExport Export)? ClassFile() =>
-        Room is { } room && there.Exchange.Export(room.Id) is { } export ? ($"class-{Stem(room)}.json", export) : null;
+    /// <exception cref="StorageException">It could not be written whole; nothing was sent.</exception>
+    public async Task<(string Name, FileStream File)?> ClassFileAsync(CancellationToken cancel) =>
+        Room is { } room && there.Exchange.Export(room.Id) is { } export
+            ? ($"class-{Stem(room)}.json", await there.Backups.MakeAsync(export, cancel)) : null;
 
     /// <summary>Makes a new class of an export.</summary>
     public async Task<FilesOutcome> ImportAsync(Stream json, CancellationToken cancel)

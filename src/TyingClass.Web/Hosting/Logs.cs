@@ -1,3 +1,5 @@
+using Microsoft.Extensions.Logging.Console;
+
 namespace TyingClass.Web.Hosting;
 
 /// <summary>A quiet console: what is printed at the start must not scroll away under the framework's own notes.</summary>
@@ -5,6 +7,8 @@ internal static class Logs
 {
     public static void Configure(ILoggingBuilder logging)
     {
+        logging.AddConsole(console => console.FormatterName = CountedLines.FormatterName);
+        logging.AddConsoleFormatter<CountedLines, ConsoleFormatterOptions>();
         logging.AddFilter("Microsoft", LogLevel.Warning);
         // It would warn that "urls" are overridden by endpoints: we made the endpoints out of them.
         logging.AddFilter("Microsoft.AspNetCore.Server.Kestrel", LogLevel.Error);

@@ -1,3 +1,4 @@
+using TyingClass.Lessons.Courses;
 using TyingClass.Storage;
 using TyingClass.Storage.Files;
 
@@ -36,6 +37,8 @@ public static class Server
         Services.Add(builder.Services, folders, flags);
 
         WebApplication app = builder.Build();
+        // Reading the lessons takes longest; it need not wait for the data.
+        _ = Task.Run(app.Services.GetRequiredService<ICourseSource>);
         // Opened now, so that a folder in use stops the start instead of the first visitor.
         ClassStore store = Open(app, folders);
         if (flags.Demo) DemoStart.Fill(store, app.Services);

@@ -46,7 +46,7 @@ internal static class Services
     private static void AddCourse(IServiceCollection services, ProgramFolders folders)
     {
         services.AddSingleton<ICourseSource>(s => new CourseFolder(folders.LessonsPath, s.GetRequiredService<TimeProvider>(), folders.Data.KeptLessonsPath));
-        services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKept);
+        services.AddMemoryCache(cache => cache.SizeLimit = FlyPictures.MostKeptKB);
         services.AddSingleton<FormulaShelf>();
         services.AddSingleton(Turns.ForThisMachine());
         services.AddSingleton<SolvedFlies>();

@@ -8,7 +8,9 @@ using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.Reviews;
 using TyingClass.Web.Classes;
+using TyingClass.Web.Patterns;
 using TyingClass.Web.Pictures;
+using TyingClass.Web.Reviews;
 
 namespace TyingClass.Web.Hosting;
 
@@ -16,11 +18,10 @@ namespace TyingClass.Web.Hosting;
 /// Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once; then works
 /// out the flies that wait for a mentor or stand in a pattern book, whose pages show many at once.
 /// </summary>
-internal sealed class WarmUp(ICourseSource course, ClassStore store, SolvedFlies flies, IServiceScopeFactory scopes, IHostApplicationLifetime lifetime)
-    : BackgroundService
+internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceScopeFactory scopes, IHostApplicationLifetime lifetime) : BackgroundService
 {
     // As many as are kept without pushing out one another, and some seconds of one core at most.
-    private const int MostPatterns = 60;
+    private const int MostWaiting = 12, MostInBooks = 40;
 
     // Different flies, because each material is drawn by code of its own.
     private const int Flies = 8;
@@ -49,12 +50,21 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, SolvedFlies
         try
         {
             ReadAClass();
-            foreach (string text in Shown().Distinct().Take(MostPatterns))
+            foreach ((PatternRevision asked, PatternRevision? before) in Waiting().Take(MostWaiting))
             {
                 if (stoppingToken.IsCancellationRequested) return;
-                flies.Whole(text);
                 using IServiceScope scope = scopes.CreateScope();
-                scope.ServiceProvider.GetRequiredService<FlyPictures>().Draw(text);
+                ReviewSheets sheets = scope.ServiceProvider.GetRequiredService<ReviewSheets>();
+                sheets.Of(asked.RecipeText);
+                sheets.Draw(asked.RecipeText);
+                if (before is not null) sheets.Pair(before, asked);
+            }
+
+            foreach (string text in InBooks().Distinct().Take(MostInBooks))
+            {
+                if (stoppingToken.IsCancellationRequested) return;
+                using IServiceScope scope = scopes.CreateScope();
+                scope.ServiceProvider.GetRequiredService<FlySheets>().Of(text);
             }
         }
         catch (Exception e) when (e is StorageException or ObjectDisposedException)
@@ -63,17 +73,18 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, SolvedFlies
         }
     }
 
-    // Those that wait, with the revision they are compared with, the longest wait first; then the books.
-    private IEnumerable<string> Shown()
+    // With the revision each is compared with, the longest wait first.
+    private IEnumerable<(PatternRevision Asked, PatternRevision? Before)> Waiting()
     {
         foreach (Review waiting in store.Classes.All().SelectMany(c => store.Reviews.Queue(c.Id)))
         {
-            foreach (int number in new[] { waiting.Revision, waiting.Revision - 1 })
-            {
-                if (store.Patterns.Revision(waiting.PatternId, number) is { } revision) yield return revision.RecipeText;
-            }
+            if (store.Patterns.Revision(waiting.PatternId, waiting.Revision) is { } asked)
+                yield return (asked, waiting.Revision > 1 ? store.Patterns.Revision(waiting.PatternId, waiting.Revision - 1) : null);
         }
+    }
 
+    private IEnumerable<string> InBooks()
+    {
         foreach (Pattern pattern in store.Classes.All().SelectMany(c => store.Patterns.Book(c.Id)))
         {
             if (store.Patterns.Revision(pattern.Id, pattern.SignedOffRevision ?? pattern.Revision) is { } revision) yield return revision.RecipeText;

@@ -16,6 +16,9 @@ public sealed record RevisionPair(PatternRevision Before, PatternRevision After,
 /// <summary>Compares revisions; a comparison once made is kept for a while.</summary>
 public sealed class RevisionPairs(ReaderUnits units, IMemoryCache cache, IHttpContextAccessor accessor)
 {
+    // Two flies with all that was worked out of them.
+    private const int ComparisonKB = 300;
+
     /// <returns>Null when a fly cannot be built of one of them.</returns>
     public RevisionPair? Of(PatternRevision before, PatternRevision after)
     {
@@ -23,7 +26,7 @@ public sealed class RevisionPairs(ReaderUnits units, IMemoryCache cache, IHttpCo
         ArgumentNullException.ThrowIfNull(after);
         RevisionComparison? comparison = cache.GetOrCreate(("compared", before.RecipeText, after.RecipeText), entry =>
         {
-            entry.Size = 2;
+            entry.Size = ComparisonKB;
             return Compare(before.RecipeText, after.RecipeText);
         });
         if (comparison is null) return null;

@@ -18,8 +18,8 @@ namespace TyingClass.Web.Pictures;
 /// <summary>Pictures of recipes for one page. A picture is drawn once and kept: the same recipe always gives the same one.</summary>
 public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCache cache, IHttpContextAccessor accessor)
 {
-    /// <summary>Pictures kept at a time, some 40 KB each.</summary>
-    public const int MostKept = 400;
+    /// <summary>Of all pictures and comparisons kept at a time: some thousand of ordinary flies, some hundred of the largest.</summary>
+    public const int MostKeptKB = 48 * 1024;
 
     // As wide as a plate stands on most pages: letters are set for it, and must stay readable on a phone.
     private const int PlateWidthPx = 520;
@@ -115,7 +115,7 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
             FlyPair.Knot => Halves(
                 FlyDrawing.Pair(asked.View, (fly.OnKnot(Knot.Loop), options), (fly.OnKnot(Knot.Cinched), options)), ("on a loop", "cinched")),
             FlyPair.Speeds when asked.Speeds is (var slow, var fast) => Halves(
-                FlyDrawing.Pair(asked.View, (fly, options with { SpeedMS = slow }), (fly, options with { SpeedMS = fast })),
+                FlyDrawing.Pair(asked.View, (fly.AtSpeed(slow), options), (fly.AtSpeed(fast), options)),
                 (FigureSentence.At(slow, options.Units).Trim(), FigureSentence.At(fast, options.Units).Trim())),
             FlyPair.Change when otherText is not null => Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
@@ -141,8 +141,9 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
         DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = KeptIds, State = fresh ? WetState.Fresh : WetState.Soaked };
         string? svg = cache.GetOrCreate((what, options), entry =>
         {
-            entry.Size = 1;
-            return draw(options);
+            string? drawn = draw(options);
+            entry.Size = 1 + (drawn?.Length ?? 0) * sizeof(char) / 1024;
+            return drawn;
         });
         // Ids inside a picture must be the page's only ones.
         return svg is null ? null : new HtmlString(svg.Replace(KeptIds, $"{_ids}{++_onThisPage}", StringComparison.Ordinal));

@@ -40,11 +40,22 @@ public sealed class MirrorPairTests
             {
                 Same($"pitch at {s.SpeedMS}", s.PitchDeg, t.PitchDeg, 1e-3);
                 Same($"lean at {s.SpeedMS}", s.LeanDeg, t.LeanDeg, 1e-2);
+                Same($"drag at {s.SpeedMS}", s.DragMN, t.DragMN, 1e-4 * Math.Abs(s.DragMN));
+                Same($"lift at {s.SpeedMS}", s.LiftMN, t.LiftMN, 1e-4 * Math.Abs(s.DragMN));
+                Same($"line at {s.SpeedMS}", s.LineAngleDeg, t.LineAngleDeg, 1e-2);
+                if (s.Verdict != t.Verdict) differ.Add($"{what}: {s.Verdict} and {t.Verdict} at {s.SpeedMS}");
                 Same($"keel at {s.SpeedMS}", s.KeelHeightMm.For(body.Intent), t.KeelHeightMm.For(body.Intent), 1e-5);
             }
 
             Same("righting range", a.Roll.RangeDeg, b.Roll.RangeDeg, 1e-3);
             if (Mirror(a.Roll.Side) != b.Roll.Side) differ.Add($"{what}: comes back from less on the {a.Roll.Side} and on the {b.Roll.Side}");
+            Same("level-line keel", a.LevelLineKeelMm?.For(body.Intent), b.LevelLineKeelMm?.For(body.Intent), 1e-6);
+            Same("weight in water", a.WetWeightG, b.WetWeightG, 1e-9);
+            Same("pitch on a loop", a.PitchOnALoopDeg, b.PitchOnALoopDeg, 1e-3);
+            foreach ((RollPoint s, RollPoint t) in a.Roll.Points.Zip(b.Roll.Points)) Same($"righting at {s.HeelDeg}", s.RestoringGmm, t.RestoringGmm, 1e-5);
+            Same("rate over the first meter", a.Sink?.FirstMeterMS, b.Sink?.FirstMeterMS, 1e-5);
+            Same("depth", a.Sink?.DepthAfter5sM, b.Sink?.DepthAfter5sM, 1e-5);
+            Same("sinking lean", a.Sink?.LeanDeg, b.Sink?.LeanDeg, 1e-2);
             Same("sink rate", a.Sink?.RateMS, b.Sink?.RateMS, 1e-5);
             Same("sinking pitch", a.Sink?.PitchDeg, b.Sink?.PitchDeg, 1e-2);
             Same("ways to sink", a.Sink?.Ways.Length, b.Sink?.Ways.Length, 0);

@@ -1,3 +1,4 @@
+using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Retrieving;
 using Xunit;
@@ -41,6 +42,37 @@ public sealed class LineTests(ITestOutputHelper output)
         Assert.Equal(-reach * (1 / Math.Sin(half) - 1), middle.X, 0.01);
         Assert.Equal(reach * Math.Log(1 / Math.Tan(half / 2)), middle.Z, 0.01);
         Assert.Equal(1, line.PullN / (loading * reach), 0.04);
+    }
+
+    // A stretched string swings to and fro in 2L √(m/H) (Mersenne 1636; any text). In water it moves its own displacement too, ρπd²/4 a length (Lamb,
+    // Hydrodynamics, art. 68), so m + ρA takes the place of m.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Line_StretchedAndPlucked_SwingsInItsPeriod(bool inWater)
+    {
+        const double length = 2, diameter = 3e-3, stiffness = 2e4, step = 2e-4, pluck = 5e-4;
+        double area = Math.PI / 4 * diameter * diameter, mass = 998.2041 * area, moved = inWater ? 998.2041 * area : 0;
+        LinePiece like = new(0, mass, diameter, stiffness) { FrictionNSM2 = 0 };
+        Water water = inWater ? Rig.Fresh : new Water(1e-6, 1e-9);
+        LineChain line = new([.. Enumerable.Repeat(like with { RestM = length / 1.0005 / 40 }, 40)], water, null);
+        double pull = stiffness * 0.0005, period = 2 * length * Math.Sqrt((mass + moved) / pull);
+        for (int i = 0; i <= 40; i++) line.PositionM[i] = new Vector3D(i / 40.0 * length, pluck * Math.Sin(Math.PI * i / 40), -5);
+        List<double> crossings = [];
+        double last = pluck, time = 0;
+        while (time < 2.2 * period)
+        {
+            Settle(line, default, step, step);
+            time += step;
+            double now = line.PositionM[20].Y;
+            if (now * last < 0) crossings.Add(time - step * now / (now - last));
+            last = now;
+        }
+
+        double measured = 2 * (crossings[^1] - crossings[0]) / (crossings.Count - 1);
+        output.WriteLine($"{measured:F5} s, closed form {period:F5} s");
+        Assert.True(crossings.Count >= 4);
+        Assert.Equal(1, measured / period, 0.02);
     }
 
     private static LineChain Between(Vector3D from, Vector3D to, double lengthM, int pieces, LinePiece like)

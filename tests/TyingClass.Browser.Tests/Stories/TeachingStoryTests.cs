@@ -124,9 +124,9 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         Exercise explain = app.Course.Exercises.First(e => e.Kind.Word == "explain");
         await student.GotoAsync($"/exercises/{explain.Id}");
         Assert.Contains("reads this", await student.Locator(".who-sees").InnerTextAsync(), StringComparison.Ordinal);
-        await student.Locator("form.answer textarea").FillAsync("Because it is heavy.");
+        await student.Locator("form.answer textarea").FillAsync("Because it is heavy there, so it hangs below the line of pull and stays that way.");
         await student.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
-        await student.GetByText("A person will read this one").First.WaitForAsync();
+        await student.WaitForURLAsync(url => url.Contains("attempt=", StringComparison.Ordinal));
         await instructor.GotoAsync("/class/read");
         await instructor.Locator("textarea[name^=reason-]").FillAsync("Heavy where?");
         await instructor.GetByRole(AriaRole.Button, new() { Name = "Return" }).ClickAsync();

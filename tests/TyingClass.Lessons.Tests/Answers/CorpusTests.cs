@@ -21,7 +21,10 @@ public sealed partial class CorpusTests
 
     // What a tyer calls things; every kind of part is one of them.
     private static readonly ImmutableArray<string> TyersWords =
-        [.. Recipes.Parts.KindsOfPart.Words, "eye", "hook", "bend", "shank", "water", "air", "knot", "leader", "hands", "parts", "pulled", "ride"];
+    [
+        .. Recipes.Parts.KindsOfPart.Words, "eye", "hook", "bend", "shank", "water", "air", "knot", "leader", "hands", "parts", "pulled", "ride",
+        "retrieve", "count", "strip", "line",
+    ];
 
     public static TheoryData<string> Rows => [.. AnswerRow.All.Select((row, i) => $"{i:000} {row}")];
 

@@ -1,8 +1,10 @@
 using System.Text;
+using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Dates;
 using TyingClass.Storage.Evenings;
 using TyingClass.Storage.Exchange;
+using TyingClass.Storage.Files;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using Xunit;
@@ -154,6 +156,49 @@ public sealed class ClassExchangeTests : IDisposable
         (ClassExport? export, string? problem) = await ReadAsync(text);
         Assert.Null(export);
         Assert.NotEmpty(problem!);
+    }
+
+    [Fact]
+    public async Task WriteFile_ThenRead_HoldsWhatWasThere()
+    {
+        ClassExport export = _here.Store.Exchange.Export(_room.Id)!;
+        string path = Path.GetTempFileName();
+        try
+        {
+            await ExportJson.WriteFileAsync(path, export, TestContext.Current.CancellationToken);
+            await using FileStream file = File.OpenRead(path);
+            ClassExport read = (await ExportJson.ReadAsync(file, TestContext.Current.CancellationToken)).Export!;
+            Assert.Equal(["first\n  answer “as typed”", "second", "because"], read.Attempts.Select(a => a.AnswerText));
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
+    [Fact]
+    public async Task Export_WhileItIsGoneThrough_KeepsNobodyFromWriting()
+    {
+        Person late = _here.Store.Accounts.Add(_room.Id, Role.Student, "Zander", "secret hash").Person!;
+        _here.Store.Attempts.Add(late.Id, "keel-03", "last", Grades.Passed);
+        ClassExport export = _here.Store.Exchange.Export(_room.Id)!;
+        using IEnumerator<Attempt> attempts = export.Attempts.GetEnumerator();
+        Assert.True(attempts.MoveNext());
+        Task written = Task.Run(() => _here.Store.Attempts.Add(_wren.Id, "keel-05", "meanwhile", Grades.Passed), TestContext.Current.CancellationToken);
+        await written.WaitAsync(TimeSpan.FromSeconds(30), TestContext.Current.CancellationToken);
+        int rest = 1;
+        while (attempts.MoveNext()) rest++;
+        Assert.InRange(rest, 4, 5);
+    }
+
+    [Fact]
+    public async Task WriteFile_DiskTakesNothing_SaysSo()
+    {
+        Assert.SkipUnless(File.Exists("/dev/full"), "Only where the system has a disk that is always full.");
+        ClassExport export = _here.Store.Exchange.Export(_room.Id)!;
+        StorageException e = await Assert.ThrowsAsync<StorageException>(() => ExportJson.WriteFileAsync("/dev/full", export,
+            TestContext.Current.CancellationToken));
+        Assert.Contains("disk full", e.Message, StringComparison.Ordinal);
     }
 
     public void Dispose()

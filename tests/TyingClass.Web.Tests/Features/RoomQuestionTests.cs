@@ -117,7 +117,9 @@ public sealed class RoomQuestionTests : IDisposable
 
         // Tungsten is denser than brass, so the same bead has more mass.
         Assert.Contains("The engine says: it gets larger", revealed.Text(), StringComparison.Ordinal);
-        Assert.Equal(2, revealed.All(".revealed .plate svg svg, .revealed .plate svg.fly-side").Count());
+        // Side by side, hung as the question asks of a mass.
+        Assert.Equal(["before", "after"], revealed.All(".revealed .half-name").Select(n => n.TextContent));
+        Assert.Equal(2, revealed.All(".revealed .fly-halves > div > svg").Count());
         Assert.Matches(@"The mass goes from [0-9.]+ g to [0-9.]+ g\.", revealed.Text(".revealed"));
     }
 

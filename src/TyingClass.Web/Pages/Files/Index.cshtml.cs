@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
-using TyingClass.Storage.Exchange;
 using TyingClass.Web.Exchange;
 using TyingClass.Web.Security;
 
@@ -30,14 +29,8 @@ public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
 
     public IActionResult OnGetRegister() => desk.RegisterFile() is { } file ? File(file.Bytes, "text/csv; charset=utf-8", file.Name) : NotFound();
 
-    public async Task<IActionResult> OnGetClassAsync()
-    {
-        if (desk.ClassFile() is not { } file) return NotFound();
-        Response.ContentType = "application/json";
-        Response.Headers.ContentDisposition = $"attachment; filename=\"{file.Name}\"";
-        await ExportJson.WriteAsync(Response.Body, file.Export, HttpContext.RequestAborted);
-        return new EmptyResult();
-    }
+    public async Task<IActionResult> OnGetClassAsync() =>
+        await desk.ClassFileAsync(HttpContext.RequestAborted) is { } file ? File(file.File, "application/json", file.Name) : NotFound();
 
     public IActionResult OnPostBackup()
     {

@@ -1,4 +1,5 @@
 using TyingClass.Storage.Photos;
+using TyingClass.Web.Exchange;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Problems;
@@ -25,8 +26,9 @@ public sealed record ProblemWords(string Title, string Advice)
             $"It was cut short on the way, had over {BodyLimit.MostFields:N0} fields, or held a character that no form may hold (a zero byte, pasted from a "
                 + "file that is no text, say). Nothing was kept. Go back with your browser’s Back button: what you typed is still in its form."),
         StatusCodes.Status413PayloadTooLarge => new("That was too much to send",
-            $"An answer may hold 64 KB and a photo {PhotoReader.MostBytes >> 20} MB; this was over {BodyLimit.MostBytes >> 20} MB and was not read. Go "
-                + "back with your browser’s Back button: what you typed is still in its form. Shorten it, or choose a smaller picture, and send it again."),
+            $"An answer may hold 64 KB, a photo {PhotoReader.MostBytes >> 20} MB and the file of a class {FilesDesk.MostBytes >> 20} MB; this was more and was "
+                + "not read. Go back with your browser’s Back button: what you typed is still in its form. Shorten it, or choose a smaller picture, and send "
+                + "it again."),
         StatusCodes.Status429TooManyRequests => new("Too many tries", "Wait a minute, then try again."),
         StatusCodes.Status503ServiceUnavailable => new("The server cannot use its disk",
             "Nothing was kept. Go back with your browser’s Back button: what you typed is still in its form. Tell whoever runs the server to look at its "

@@ -1,0 +1,52 @@
+using System.Text.Json;
+using System.Xml.Linq;
+using Xunit;
+
+namespace TyingClass.Web.Tests.Architecture;
+
+/// <summary>Every package that is restored, those that packages bring along too, may be passed on with the program.</summary>
+public sealed class LicenseTests
+{
+    /// <summary>SPDX expressions.</summary>
+    private static readonly HashSet<string> Permissive = new(StringComparer.Ordinal)
+    {
+        "MIT", "MIT-0", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0", "MS-PL OR Apache-2.0",
+    };
+
+    // Of what only runs the tests and is passed on to nobody.
+    private static readonly HashSet<string> OfTests = new(StringComparer.Ordinal) { "MPL-2.0" };
+
+    // Whose description names a file instead; each was read.
+    private static readonly Dictionary<string, string> Read = new(StringComparer.Ordinal)
+    {
+        ["Quickenshtein"] = "MIT",
+        ["CommandLineParser"] = "MIT",
+        ["Microsoft.DotNet.PlatformAbstractions"] = "MIT",
+    };
+
+    public static TheoryData<string> Projects => [.. ProjectFile.All.Select(p => p.Name)];
+
+    [Theory]
+    [MemberData(nameof(Projects))]
+    public void Package_OfAProject_HasAPermissiveLicense(string project)
+    {
+        string assets = Path.Combine(Path.GetDirectoryName(ProjectFile.All.Single(p => p.Name == project).Path)!, "obj", "project.assets.json");
+        using JsonDocument restored = JsonDocument.Parse(File.ReadAllText(assets));
+        string[] folders = [.. restored.RootElement.GetProperty("packageFolders").EnumerateObject().Select(f => f.Name)];
+        string[] wrong = [.. restored.RootElement.GetProperty("libraries").EnumerateObject()
+            .Where(l => l.Value.GetProperty("type").GetString() == "package")
+            .Select(l => (Id: l.Name.Split('/')[0], License: License(folders, l.Value.GetProperty("path").GetString()!)))
+            .Where(p => !(OfTests.Contains(p.License) && project.EndsWith(".Tests", StringComparison.Ordinal)))
+            .Where(p => !Permissive.Contains(p.License) && !(p.License == "" && Read.TryGetValue(p.Id, out string? read) && Permissive.Contains(read)))
+            .Select(p => $"{p.Id}: “{p.License}”")];
+        Assert.Empty(wrong);
+    }
+
+    // Empty where the description names a file.
+    private static string License(string[] folders, string path)
+    {
+        string description = folders.Select(f => Path.Combine(f, path)).Where(Directory.Exists).SelectMany(d => Directory.GetFiles(d, "*.nuspec")).First();
+        XElement? license = XDocument.Load(description).Descendants().FirstOrDefault(e => e.Name.LocalName == "license");
+        return license is null ? "none" : (string?)license.Attribute("type") == "expression" ? license.Value.Trim() : "";
+    }
+}
