@@ -22,8 +22,9 @@ internal sealed class PlacedPlate(SolvedFly fly, DrawingOptions options, double?
 
     public override string Description => $"The fly in the vise, shank level, eye to the left. {Grammar.Capital(CaptionWords)}.";
 
-    protected override string CaptionWords => $"mass center {Say(Report.MassCenterMm.X)} behind the front of the shank, "
-        + $"{Say(Math.Abs(Report.MassCenterMm.Z))} {(Report.MassCenterMm.Z < 0 ? "toward the point" : "away from the point")}";
+    protected override string CaptionWords =>
+        $"mass center {Say(Math.Abs(Report.MassCenterMm.Z))} {(Report.MassCenterMm.Z < 0 ? "toward the point" : "away from the point")}, "
+        + $"{Say(Report.MassCenterMm.X)} behind the shank's front";
 
     private Point Front => View.At(Vector3D.Zero);
 

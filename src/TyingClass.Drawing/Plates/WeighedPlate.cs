@@ -28,9 +28,11 @@ internal sealed class WeighedPlate(SolvedFly fly, DrawingOptions options, double
         foreach (BodyPart part in Weighed)
         {
             if ((part.IsTied ? Around(part.Name) : Around([.. part.Pieces.Select(p => p.Name), part.Name])) is { } box)
-                wishes.Add(new LabelWish(Words(part), $"mass of {part.Name}", new Point(box.Center.X, box.Bottom), 0.2 * LetterMm)
+                wishes.Add(new LabelWish(Words(part), $"mass of {part.Name}", part.IsTied ? new Point(box.Center.X, box.Bottom)
+                    : new Point(box.Right, box.Center.Y), 0.2 * LetterMm)
                 {
-                    OrAnchor = new Point(box.Center.X, box.Top),
+                    // The bend is what stays free of dressing.
+                    OrAnchor = part.IsTied ? new Point(box.Center.X, box.Top) : null,
                 });
         }
     }

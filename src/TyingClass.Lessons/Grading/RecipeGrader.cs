@@ -25,6 +25,8 @@ internal static class RecipeGrader
         ParseResult<Recipe> parsed = options.Draft is { } draft ? RecipeParser.Parse(draft) : RecipeParser.Parse(answerText);
         if (parsed.Value is not { } recipe)
             return GradeResult.Refused([.. parsed.Errors.Select(e => new AnswerProblem(e.Line, e.Column, e.Path, e.Text))]);
+        (string Path, string Text)[] questions = [.. PlausibleFly.Questions(recipe, options.Units)];
+        if (questions.Length > 0) return GradeResult.Refused([.. questions.Select(q => Place(answerText, q.Path, q.Text))]);
         Recipe? given = exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
         ImmutableArray<(string Path, string Text)> violations = Violations(exercise, given, recipe);
         if (!violations.IsEmpty)

@@ -16,6 +16,9 @@ public abstract class EditRules
     /// <summary>A remark under a field that is not locked.</summary>
     public abstract string? NoteOn(string path, string value);
 
+    /// <summary>Something must stand there: what is usual would not be taken.</summary>
+    public virtual bool MustBeStated(string path, string? usual) => false;
+
     /// <summary>The only words that may stand there; empty where others may too.</summary>
     public virtual ImmutableArray<string> ChoicesFor(string path) => [];
 }

@@ -36,6 +36,9 @@ public abstract class ExerciseKind
     /// <summary>The feedback on any answer gives the right one away. Where it does not, pictures may not either before a pass.</summary>
     public virtual bool TellsTheAnswer => true;
 
+    /// <summary>Once the hints are used up its feedback tells the answer: there is nothing left to find, only to write down.</summary>
+    public virtual bool LastHintTells => false;
+
     /// <summary>What the first part of its feedback is about.</summary>
     public virtual string FeedbackHeading => "What it would do";
 

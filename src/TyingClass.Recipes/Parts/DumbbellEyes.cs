@@ -48,6 +48,8 @@ internal sealed class DumbbellEyes : Weight
 
     public override Side UsualSide => Side.Top;
 
+    public override string? RoomForHead => "2 mm";
+
     public override string UsualMaterial => "lead";
 
     public override ImmutableArray<string> SuitedMaterials => [.. MaterialNames.Metals, "bismuth", "plastic"];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
@@ -43,6 +44,12 @@ public abstract class KindOfPart
 
     /// <summary>Where it sits when the recipe does not say.</summary>
     public virtual Side UsualSide => Side.Around;
+
+    /// <summary>Where it is tied on a fly that is meant to ride so, where a form proposes it. Common practice, no source.</summary>
+    public virtual Side SideMeant(Intent intent) => UsualSide;
+
+    /// <summary>How far behind the ring a form proposes it when it is the first part, to leave room for the head; null where it sits at the ring.</summary>
+    public virtual string? RoomForHead => null;
 
     /// <summary>What to write instead of a side that is not among <see cref="Sides"/>.</summary>
     internal virtual string SideAdvice => $"It may be {WordList.Or(Sides.Select(Words.AllSides.For))}.";

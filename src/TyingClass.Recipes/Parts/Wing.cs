@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
@@ -16,6 +17,11 @@ internal sealed class Wing : Strand
     public override PartKind Kind => PartKind.Wing;
 
     public override Side UsualSide => Side.Top;
+
+    // On the point side of a fly that rides point up: there it hides the hook, and stands high.
+    public override Side SideMeant(Intent intent) => intent == Intent.PointUp ? Side.Under : UsualSide;
+
+    public override string? RoomForHead => "3 mm";
 
     public override string UsualMaterial => "bucktail";
 

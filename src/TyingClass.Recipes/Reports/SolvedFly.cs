@@ -46,4 +46,9 @@ public sealed record SolvedFly(Recipe Recipe, BuiltFly Built, BalanceReport Repo
     /// <summary>The same fly on a leader tied so, as it lies at its own speed.</summary>
     public SolvedFly OnKnot(Knot knot) => Built.Conditions.Knot == knot ? this
         : Solve(Recipe with { Fishing = Recipe.Fishing with { Knot = knot } }, ReportOptions.AttitudeOnly);
+
+    /// <summary>The same fly pulled so fast, as it lies at that speed.</summary>
+    /// <param name="speedMS">m/s.</param>
+    public SolvedFly AtSpeed(double speedMS) => Built.Conditions.SpeedMS.Equals(speedMS) ? this
+        : Solve(Recipe with { Fishing = Recipe.Fishing with { SpeedMS = speedMS } }, ReportOptions.AttitudeOnly);
 }

@@ -22,7 +22,16 @@ public static partial class WrittenFigures
     public static string BesideOutsideQuotes(string text, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return units == UnitSystem.Metric ? text : Quoted().Replace(text, m => m.Value[0] == '“' ? m.Value : Beside(m.Value, units));
+        return units == UnitSystem.Metric ? text
+            : Quoted().Replace(NoUnit().Replace(text, InTheirUnit), m => m.Value[0] == '“' ? m.Value : Beside(m.Value, units));
+    }
+
+    // Whoever types a bare number thinks in the units of the page: −0.1 was inches, not −0.1 mm turned into inches.
+    private static string InTheirUnit(Match match)
+    {
+        string number = match.Groups["number"].Value, unit = match.Groups["unit"].Value.Trim();
+        string theirs = unit switch { "mm" or "cm" => "in", "m" => "ft", "g" or "mg" => "gr", "m/s" => "ft/s", "°C" => "°F", _ => unit };
+        return $"{match.Groups["head"].Value}“{number}{(theirs.StartsWith('°') && theirs.Length == 1 ? "" : " ")}{theirs}”.";
     }
 
     /// <summary>The reader's figure alone: for a placeholder, and for what this program wrote and not an author.</summary>
@@ -96,6 +105,9 @@ public static partial class WrittenFigures
 
     // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
     // is its own. A text may break its line anywhere, inside a figure too.
+    [GeneratedRegex("(?<head>“(?<number>[^”]*)” has no unit\\. [^“]*, for example )\\k<number>(?<unit>[^“”]*?)\\.(?=$| )", RegexOptions.CultureInvariant)]
+    private static partial Regex NoUnit();
+
     [GeneratedRegex(
         @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"\s\()(?<![0-9]\s)"
         + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between>\s(?:and|or|to)\s|\s?[–…]\s?))?"

@@ -80,14 +80,17 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
         (string? part, string? words) = reason.Top?.What switch
         {
             { Kind: ThingKind.Eye } => ("eye", pair == FlyPair.Change ? "the eye moved" : Decides),
-            { Kind: ThingKind.Part or ThingKind.HeldWater or ThingKind.Hands, Part: var name } => (name, pair == FlyPair.Change ? "changed" : Decides),
+            { Kind: ThingKind.Part or ThingKind.Hands, Part: var name } => (name, pair == FlyPair.Change ? "changed" : Decides),
             { Kind: ThingKind.Air, Part: var name } => (name, "its air"),
+            { Kind: ThingKind.HeldWater, Part: var name } => (name, "its water"),
             { Kind: ThingKind.Knot } => ("eye", "the knot"),
             _ => ((string?)null, (string?)null),
         };
         // Two that decide together are named in words: a ring round one of them would say otherwise. Among several flies each has its own.
-        if (pair == FlyPair.Order || words == Decides && !namesOne) (part, words) = (null, null);
-        return new AskedPicture(ViewOf(reason), pair, part, words);
+        // Where forces are drawn, they and no part are what it turns on.
+        FlyView view = ViewOf(reason);
+        if (pair == FlyPair.Order || view == FlyView.Pulled || words == Decides && !namesOne) (part, words) = (null, null);
+        return new AskedPicture(view, pair, part, words);
     }
 
     /// <summary>Of which way up a fly rides: as it does ride.</summary>

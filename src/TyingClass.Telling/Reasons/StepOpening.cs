@@ -15,13 +15,14 @@ public static class StepOpening
         $"You have the step: ask what it takes for granted about {(about is null ? "the hook and its parts" : $"the {about.Word}")}.";
 
     /// <summary>A step that sets two figures side by side: "The bead is heavier than the hook."</summary>
+    /// <param name="holds">The step, where it is one that holds; else null.</param>
     /// <param name="after">What was done to the fly; null where the argument is about the fly as it is.</param>
-    public static string OfTwoFigures(string quantity, (Thing Thing, double Si) one, (Thing Thing, double Si) other, ReasonShare? after)
+    public static string OfTwoFigures(string quantity, (Thing Thing, double Si) one, (Thing Thing, double Si) other, ReasonShare? after, int? holds)
     {
         (Thing more, Thing less) = one.Si > other.Si ? (one.Thing, other.Thing) : (other.Thing, one.Thing);
         string has = DegreeWords.Of(quantity).Say(larger: true);
         if (more.IsPlural) has = has.Replace("is ", "are ", StringComparison.Ordinal).Replace("has ", "have ", StringComparison.Ordinal);
-        string said = $"the {more.Word} {has} than the {less.Word}.";
-        return after is null ? Grammar.Capital(said) : $"{Grammar.Capital(TurnedWords.Of(after))}, {said}";
+        string than = $"the {more.Word} {has} than the {less.Word}.", said = after is null ? than : $"{TurnedWords.Of(after)}, {than}";
+        return holds is { } step ? $"Step {step} holds: {said}" : Grammar.Capital(said);
     }
 }

@@ -25,7 +25,7 @@ internal sealed class DemoAnswers(Exercise exercise)
     public string? Right(Random chance, int failed) => exercise switch
     {
         { Task: TubTestTask tub } => Observed(tub, chance),
-        { Kind.IsMarkedByPerson: true } => Explanations[chance.Next(Explanations.Length)],
+        { Kind.IsMarkedByPerson: true } => Explained(chance.Next(Explanations.Length)),
         _ when failed > 0 => exercise.Kind.After(exercise, failed).Right,
         _ => Key,
     };
@@ -39,6 +39,18 @@ internal sealed class DemoAnswers(Exercise exercise)
 
     /// <summary>The answer that shows the author's first misreading.</summary>
     public string? Misread => exercise.WrongAnswers.FirstOrDefault(w => w.FindingNamed == "misreading 1")?.Answer;
+
+    /// <summary>Says so little that it came back.</summary>
+    public static bool IsThin(string explanation) => explanation == Explanations[^1] || !explanation.Contains(". ", StringComparison.Ordinal);
+
+    // Those are of a fly that turns over; what is asked of no fly is answered with the half of the author's own answer, or its first sentence.
+    private string Explained(int which)
+    {
+        if (exercise.RecipeText is not null || exercise.ModelAnswer is not { } model) return Explanations[which];
+        string[] sentences = model.ReplaceLineEndings(" ").Split(". ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        int said = which == Explanations.Length - 1 ? 1 : (sentences.Length + 1) / 2;
+        return string.Join(". ", sentences[..said]).TrimEnd('.') + ".";
+    }
 
     private string? Key => Keys.GetOrAdd(exercise, e => e.Kind.RightAnswer(e));
 

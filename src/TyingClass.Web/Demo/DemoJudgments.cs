@@ -20,9 +20,9 @@ internal static class DemoJudgments
     public static Attempt Read(Attempt attempt, DateTimeOffset now)
     {
         if (!attempt.AwaitsReview || now - attempt.At < TimeSpan.FromDays(12)) return attempt;
-        bool thin = attempt.AnswerText.StartsWith("More lead", StringComparison.Ordinal);
-        string reason = thin ? "Say where the weight acts, and which way it turns the fly. Then send it again."
-            : attempt.Observations.IsEmpty ? "You have the hinge in it. Good." : "Measured with care.";
+        bool thin = attempt.Observations.IsEmpty && DemoAnswers.IsThin(attempt.AnswerText);
+        string reason = thin ? "That is a beginning. Read the question once more: what else does it ask for? Then send it again."
+            : attempt.Observations.IsEmpty ? "All that was asked is in it. Good." : "Measured with care.";
         return attempt with { Judgments = [new Judgment(MentorId, DemoPeople.Mentor, attempt.At.AddDays(3), !thin, reason)] };
     }
 

@@ -77,14 +77,21 @@ public sealed record ExerciseView
         return line?.Length > LongestQuote ? line[..LongestQuote] + "…" : line;
     }
 
-    /// <summary>One for each failed attempt.</summary>
-    public IEnumerable<string> OpenHints => HintsAreOver ? [] : Exercise.Hints.Take(Failed);
+    /// <summary>One for each failed attempt; in a prediction for each fresh fly that fell short, for of the first one all has been told.</summary>
+    public ImmutableArray<string> OpenHints => HintsAreOver ? [] : [.. Exercise.Hints.Take(Fresh is null ? Failed : Failed - 1)];
+
+    /// <summary>Those that do not stand in the feedback on the same page.</summary>
+    public IEnumerable<string> HintsHere => OpenHints.Where(h => h != Shown?.Attempt.Feedback?.WhereToLook);
+
+    /// <summary>The feedback has given the answer: what is left is to write it down.</summary>
+    public bool AnswerIsTold => Exercise.Kind.LastHintTells && Failed > Exercise.Hints.Length;
 
     /// <summary>Once the answer is known, by passing or by being told, a hint leads nowhere; with a fresh fly it is not known.</summary>
-    public bool HintsAreOver => Passed || (Exercise.Kind.TellsTheAnswer && !Attempts.IsEmpty && Fresh is null);
+    public bool HintsAreOver => Passed || AnswerIsTold || (Exercise.Kind.TellsTheAnswer && !Attempts.IsEmpty && Fresh is null);
 
     /// <summary>What the adviser said last, once the author's hints are used up.</summary>
-    public string? Advice => Passed || Failed <= Exercise.Hints.Length ? null : Attempts.LastOrDefault(a => !a.Passed)?.Feedback?.WhereToLook;
+    public string? Advice => HintsAreOver || Exercise.Kind.TellsTheAnswer || Failed <= Exercise.Hints.Length ? null
+        : Attempts.LastOrDefault(a => !a.Passed)?.Feedback?.WhereToLook is { } said && said != Shown?.Attempt.Feedback?.WhereToLook ? said : null;
 
     /// <summary>
     /// The model answer is the reward of an answer, never a way around one. Where the feedback tells the answer there is nothing left to show.

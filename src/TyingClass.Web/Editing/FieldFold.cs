@@ -18,7 +18,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool RareOpen => Rare.Any(f => f.Value.Length > 0 || !f.Errors.IsEmpty);
 
     /// <summary>Nothing to mend is ever folded away, nor what has still to be filled in.</summary>
-    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (Fields.Any(f => !f.IsNote) && Filled.All(IsPlace));
+    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (Fields.Any(f => !f.IsNote) && Filled.All(IsProposed));
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
     public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said))
@@ -33,8 +33,9 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
 
     private static bool IsKind(FieldView field) => field.Path.EndsWith("].part", StringComparison.Ordinal);
 
-    // A part just tied in is given a free place and nothing else.
-    private static bool IsPlace(FieldView field) => field.Path.EndsWith("].at", StringComparison.Ordinal);
+    // A part just tied in is given a free place and its side, and nothing else.
+    private static bool IsProposed(FieldView field) =>
+        field.Path.EndsWith("].at", StringComparison.Ordinal) || field.Path.EndsWith("].side", StringComparison.Ordinal);
 
     private static string Said(FieldView field) => field.Path.EndsWith(".material", StringComparison.Ordinal) ? field.Value
         : $"{char.ToLowerInvariant(field.Label[0])}{field.Label[1..]} {field.Value}";

@@ -17,13 +17,19 @@ public sealed record FieldView(string Path, string Label)
     public ImmutableArray<string> OtherOptions { get; init; } = [];
 
     /// <summary>What stands for an empty choice.</summary>
-    public string WhenEmpty => Usual is { } usual ? $"as usual: {usual}" : "as usual";
+    public string WhenEmpty => Needed is not null ? "choose one" : Usual is { } usual ? $"as usual: {usual}" : "as usual";
 
     /// <summary>What is taken where nothing is filled in; null where that is not known.</summary>
     public string? Usual { get; init; }
 
+    /// <summary>What must be filled in here, where nothing is taken for granted; null where it may stay empty.</summary>
+    public string? Needed { get; init; }
+
     /// <summary>Shown in an empty field.</summary>
-    public string Prompt => IsNote ? Example : Usual is { } usual ? $"usual: {usual}" : Example.Length > 0 ? $"such as {Example}" : "";
+    public string Prompt => IsNote ? Example
+        : Needed is { } needed ? $"needed: {needed}"
+        : Usual is { } usual ? $"usual: {usual}"
+        : Example.Length > 0 ? $"such as {Example}" : "";
 
     /// <summary>Offered while typing; anything else may be typed too.</summary>
     public ImmutableArray<string> Suggestions { get; init; } = [];
@@ -58,6 +64,9 @@ public sealed record FieldView(string Path, string Label)
         (false, null) => $"{Id}-error",
         _ => $"{Id}-error {Id}-note",
     };
+
+    /// <summary>Where somebody is led who has to mend what stands at a path; a list of parts is mended by tying one in.</summary>
+    public static string LinkTo(string path) => path == "parts" ? "add-kind" : IdOf(path);
 
     public static string IdOf(string path) => "f-" + string.Concat(path.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-'));
 }

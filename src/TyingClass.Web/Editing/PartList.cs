@@ -1,3 +1,4 @@
+using TyingClass.Balance.Bodies;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
@@ -15,13 +16,21 @@ internal static class PartList
 
     private static bool IsThreaded(string? kind) => KindsOfPart.Find(kind) is { TakesTheShankAlone: true };
 
+    // Only where what is taken for an empty field is not what a tyer would do: it stands there to be seen and changed.
+    private static IEnumerable<KeyValuePair<string, string>> Start(RecipeDraft draft, KindOfPart kind)
+    {
+        yield return KeyValuePair.Create("part", kind.Word);
+        if (draft.PartCount == 0 && kind.RoomForHead is { } place) yield return KeyValuePair.Create("at", place);
+        Intent intent = draft.Get("intent") == "point up" ? Intent.PointUp : Intent.PointDown;
+        if (kind.SideMeant(intent) is var side && side != kind.UsualSide) yield return KeyValuePair.Create("side", side.ToString().ToLowerInvariant());
+    }
+
     public static RecipeDraft Apply(RecipeDraft draft, string action, int index, string addKind)
     {
         bool known = index >= 0 && index < draft.PartCount;
         return action switch
         {
-            "add" =>
-                draft.InsertPart(PlaceFor(draft, addKind), KeyValuePair.Create("part", KindsOfPart.Find(addKind) is null ? KindsOfPart.Words[0] : addKind)),
+            "add" => draft.InsertPart(PlaceFor(draft, addKind), [.. Start(draft, KindsOfPart.Find(addKind) ?? KindsOfPart.Find(KindsOfPart.Words[0])!)]),
             "remove" when known => draft.RemovePart(index),
             "up" when known && index > 0 => draft.MovePart(index, index - 1),
             "down" when known && index < draft.PartCount - 1 => draft.MovePart(index, index + 1),

@@ -61,6 +61,9 @@ internal sealed class RecipeFormBuilder(
         ? ["bend", .. Names.Take(index).Select(name => $"behind the {name}"), "0.5 × shank"]
         : field.Suggestions;
 
+    // Known of a kind, whatever else is filled in.
+    private string? UsualMaterial(string path) => path.EndsWith(".material", StringComparison.Ordinal) ? KindAt(path)?.UsualMaterial : null;
+
     private string? Usual(string path)
     {
         if (assumed.IsDefaultOrEmpty) return null;
@@ -96,13 +99,17 @@ internal sealed class RecipeFormBuilder(
         string value = draft.Get(field.Path) ?? "";
         // An exercise that names the words leaves no others to choose from.
         if (rules.ChoicesFor(field.Path) is { Length: > 1 } only) field = field with { Options = only, OtherOptions = [] };
+        if (field.Path.EndsWith("].part", StringComparison.Ordinal) && !rules.KindsToAdd.IsEmpty) field = field with { Options = rules.KindsToAdd };
+        string? usual = value.Length == 0 ? Usual(field.Path) ?? UsualMaterial(field.Path) ?? field.Usual : null;
+        bool needed = value.Length == 0 && rules.MustBeStated(field.Path, usual);
         bool locked = rules.IsLocked(field.Path, value);
         return field with
         {
             Value = value,
             Options = field.Options.IsEmpty || field.Options.Contains(value) || field.OtherOptions.Contains(value) ? field.Options : [value, .. field.Options],
             Suggestions = field.Path.EndsWith("].at", StringComparison.Ordinal) ? Places(field) : field.Suggestions,
-            Usual = value.Length == 0 ? Usual(field.Path) ?? field.Usual : null,
+            Usual = needed ? null : usual,
+            Needed = needed ? rules.NoteOn(field.Path, value) : null,
             Errors = [.. ErrorsAt(field.Path).Select(e => FormWords.AtField(e, KindAt(field.Path)))],
             Locked = locked,
             Note = locked ? null : rules.NoteOn(field.Path, value),

@@ -16,9 +16,11 @@ public sealed class GuestWords(Visitor visitor, ClassRoomStore classes)
         : "There is no class on this server, so nobody reads this: once you send it, the model answer opens beside it for you to compare.";
 
     /// <summary>After it was sent in.</summary>
-    public string WhoWillRead => visitor.HasAccount ? "A person will read this one: your mentor or instructor."
+    /// <param name="hasModelAnswer">There is an answer of the author's to hold it against.</param>
+    public string WhoWillRead(bool hasModelAnswer) => visitor.HasAccount ? "A person will read this one: your mentor or instructor."
         : HasClass ? "It is kept in this browser. When you join a class it comes along, and your mentor can read it."
-        : "It is kept in this browser for you. Nobody marks it here: hold it against the model answer below.";
+        : hasModelAnswer ? "It is kept in this browser for you. Nobody marks it here: hold it against the model answer below."
+        : "It is kept in this browser for you. Nobody marks it here: what you saw stands beside what is computed.";
 
     /// <summary>What a guest gets.</summary>
     public string WhatAGuestGets => "As a guest you get all of it: lessons, exercises with their feedback, practice and the bench. Your answers are kept in "

@@ -115,7 +115,7 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
             FlyPair.Knot => Halves(
                 FlyDrawing.Pair(asked.View, (fly.OnKnot(Knot.Loop), options), (fly.OnKnot(Knot.Cinched), options)), ("on a loop", "cinched")),
             FlyPair.Speeds when asked.Speeds is (var slow, var fast) => Halves(
-                FlyDrawing.Pair(asked.View, (fly, options with { SpeedMS = slow }), (fly, options with { SpeedMS = fast })),
+                FlyDrawing.Pair(asked.View, (fly.AtSpeed(slow), options), (fly.AtSpeed(fast), options)),
                 (FigureSentence.At(slow, options.Units).Trim(), FigureSentence.At(fast, options.Units).Trim())),
             FlyPair.Change when otherText is not null => Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))

@@ -43,7 +43,8 @@ public sealed class AfterAnswer(CourseProgress progress, ConceptBoard board)
             if (next is not null) return NextStep.After(next.Exercise);
         }
 
-        return plan.Next is { } onward ? NextStep.To(onward.Lesson, onward.Line.Exercise)
+        // What is still open here is where one already is.
+        return plan.NextBut(exercise) is { } onward ? NextStep.To(onward.Lesson, onward.Line.Exercise)
             : concepts.Next is { } due ? NextStep.Practice(due)
             : NextStep.Home;
     }

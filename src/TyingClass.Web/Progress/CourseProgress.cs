@@ -21,6 +21,15 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
     /// <summary>When it is due, for a student of a class with due dates.</summary>
     public string? Due { get; init; }
 
+    /// <summary>That time is past.</summary>
+    public bool IsPastDue { get; init; }
+
+    /// <summary>It is due within the week, and something of it is still to be done.</summary>
+    public bool IsDueSoon { get; init; }
+
+    /// <summary>"due Tue, Dec 1", or "was due Mon, Oct 26" once that is past; empty where all is done, or nothing is due.</summary>
+    public string DueWords => Due is null || Passed == Exercises.Length ? "" : IsPastDue ? $"was due {Due}" : $"due {Due}";
+
     public int Passed => Exercises.Count(e => e.Kind == StandingKind.Passed);
 
     public bool IsBegun => Exercises.Any(e => e.Kind != StandingKind.Untried);
@@ -31,6 +40,25 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
 public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (LessonLine Lesson, ExerciseLine Line)? Next, bool Started,
     ImmutableArray<AuthorError> Problems)
 {
+    /// <summary>Begun lessons after one another: how far one has come.</summary>
+    public LessonLine? Furthest => Lessons.LastOrDefault(l => l.IsBegun);
+
+    /// <summary>What is due within the week and not done, the soonest first.</summary>
+    public ImmutableArray<LessonLine> DueSoon => [.. Lessons.Where(l => l.IsDueSoon)];
+
+    public int Passed => Lessons.Sum(l => l.Passed);
+
+    public int Exercises => Lessons.Sum(l => l.Exercises.Length);
+
+    /// <summary>The next thing to do besides one exercise.</summary>
+    public (LessonLine Lesson, ExerciseLine Line)? NextBut(Exercise exercise) => Open(Lessons)
+        .Where(pair => pair.Line.Exercise.Id != exercise.Id).Cast<(LessonLine, ExerciseLine)?>().FirstOrDefault();
+
+    /// <summary>All that can be done now: what is due within the week first, then the course's own order.</summary>
+    internal static IEnumerable<(LessonLine Lesson, ExerciseLine Line)> Open(ImmutableArray<LessonLine> lessons) =>
+        lessons.Where(l => l.Opens is null).OrderByDescending(l => l.IsDueSoon)
+            .SelectMany(l => l.Exercises.Select(e => (l, e))).Where(pair => pair.e.IsOpen);
+
     /// <summary>Handed in and not read yet, in the course's order.</summary>
     public ImmutableArray<ExerciseLine> Waiting => [.. Lessons.SelectMany(l => l.Exercises).Where(e => e.Kind == StandingKind.Waiting)];
 }
@@ -38,6 +66,8 @@ public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (LessonLine 
 /// <summary>Where the visitor is in the course.</summary>
 public sealed class CourseProgress(ICourseSource source, AttemptStore store, Visitor visitor, ClassCalendar calendar)
 {
+    private static readonly TimeSpan Soon = TimeSpan.FromDays(7);
+
     public CoursePlan Now()
     {
         Course course = source.Current;
@@ -50,17 +80,19 @@ public sealed class CourseProgress(ICourseSource source, AttemptStore store, Vis
     public Dictionary<string, Standing> Standings() =>
         visitor.Person is { } person ? store.StandingsOf(person.Id).ToDictionary(s => s.ExerciseId) : [];
 
-    // The course's own order.
     private static (LessonLine, ExerciseLine)? Next(ImmutableArray<LessonLine> lessons) =>
-        lessons.Where(l => l.Opens is null).SelectMany(l => l.Exercises.Select(e => (l, e)))
-            .Where(pair => pair.e.IsOpen)
-            .Cast<(LessonLine, ExerciseLine)?>().FirstOrDefault();
+        CoursePlan.Open(lessons).Cast<(LessonLine, ExerciseLine)?>().FirstOrDefault();
 
     private LessonLine Line(Lesson lesson, Dictionary<string, Standing> standings)
     {
         ClassWindows? mine = calendar.Mine;
-        return new LessonLine(lesson, [.. lesson.Exercises.Select(e => Line(e, standings.GetValueOrDefault(e.Id), mine?.Of(lesson, e) ?? default))])
+        ImmutableArray<ExerciseLine> exercises =
+            [.. lesson.Exercises.Select(e => Line(e, standings.GetValueOrDefault(e.Id), mine?.Of(lesson, e) ?? default))];
+        TimeSpan? left = mine?.Of(lesson).DueAt - calendar.Now;
+        return new LessonLine(lesson, exercises)
         {
+            IsPastDue = left < TimeSpan.Zero,
+            IsDueSoon = left >= TimeSpan.Zero && left <= Soon && exercises.Any(e => e.IsOpen),
             Opens = calendar.OpensLater(lesson) is { } opens ? calendar.Say(opens) : null,
             Due = mine?.Of(lesson).DueAt is { } due ? calendar.Say(due) : null,
         };

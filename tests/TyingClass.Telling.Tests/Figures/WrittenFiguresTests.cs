@@ -12,6 +12,27 @@ public sealed class WrittenFiguresTests
         "“70 mm” is out of range. It may be 0.02 in (0.5 mm) to 0.472 in (12 mm), for example 0.22 in (5.6 mm).",
         WrittenFigures.BesideOutsideQuotes("“70 mm” is out of range. It may be 0.5 mm to 12 mm, for example 5.6 mm.", UnitSystem.Imperial));
 
+    // A bare number typed by a reader of inches was inches.
+    [Theory]
+    [InlineData("-0.1", "mm", "“-0.1 in”")]
+    [InlineData("3", "g", "“3 gr”")]
+    [InlineData("0.4", "m/s", "“0.4 ft/s”")]
+    public void BesideOutsideQuotes_NumberWithoutAUnit_IsOfferedInTheReadersOwn(string number, string unit, string offered)
+    {
+        string refusal = $"“{number}” has no unit. Write this or that after the number, for example {number} {unit}.";
+
+        Assert.EndsWith($"for example {offered}.", WrittenFigures.BesideOutsideQuotes(refusal, UnitSystem.Imperial), StringComparison.Ordinal);
+        Assert.Equal(refusal, WrittenFigures.BesideOutsideQuotes(refusal, UnitSystem.Metric));
+    }
+
+    // As the reader of recipes says it.
+    [Fact]
+    public void BesideOutsideQuotes_TheReadersOwnRefusal_IsOfThatForm()
+    {
+        Assert.False(Units.TryParse("-0.1", Dimension.Length, out _, out string? error));
+        Assert.Contains("for example “-0.1 in”.", WrittenFigures.BesideOutsideQuotes(error, UnitSystem.Imperial), StringComparison.Ordinal);
+    }
+
     // 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 g = 15.4324 gr: international yard and pound agreement, 1959.
     [Theory]
     [InlineData("Keep height at least 0.4 mm.", "Keep height at least 0.016 in (0.4 mm).")]

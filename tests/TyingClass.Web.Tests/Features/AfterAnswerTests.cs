@@ -86,6 +86,69 @@ public sealed class AfterAnswerTests : IDisposable
     }
 
     [Fact]
+    public async Task Hint_ThatOpened_StandsOnce()
+    {
+        ExercisePage page = await Answers.FailRepairAsync(_room.NewBrowser());
+
+        // All that is on the page; a fold hides nothing from this.
+        Assert.Equal(1, Count(page, "Turn the fly over in your mind. Where are the eyes?"));
+        Assert.Equal(0, Count(page, "The eyes belong on the side away from the point."));
+        Assert.Contains("1 still closed", page.Sheet.Text(".hints"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Hint_OpenedBefore_IsKeptWhenTheNextOpens()
+    {
+        Browser browser = _room.NewBrowser();
+        await Answers.FailRepairAsync(browser);
+        ExercisePage page = await (await ExercisePage.OpenAsync(browser, "first-03")).Set("parts[0].size", "4.3 mm").SubmitAsync();
+
+        Assert.Equal(1, Count(page, "Turn the fly over in your mind. Where are the eyes?"));
+        Assert.Equal(1, Count(page, "The eyes belong on the side away from the point."));
+    }
+
+    // The fly has been shown, and nothing is left to hint at; once a fresh fly fell short there is.
+    [Fact]
+    public async Task Prediction_AnswerShown_OpensNoHint()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-01")).Choose("point up").SubmitAsync();
+
+        Assert.Equal(0, Count(page, "Where is the heaviest part?"));
+        Assert.Empty(page.Sheet.All(".hints .advice"));
+    }
+
+    // first-02 has no hints: the first miss tells the figure.
+    [Fact]
+    public async Task Measure_FigureTold_OffersTheNextAndNoMoreHints()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
+
+        Assert.Contains("The engine finds", page.Sheet.Text("#feedback"), StringComparison.Ordinal);
+        Assert.Contains("The answer has been told", page.Sheet.Text(".after"), StringComparison.Ordinal);
+        Assert.StartsWith("/exercises/first-03", page.Sheet.Find(".after a.button").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.False(page.Sheet.Has(".hints"));
+    }
+
+    // A guest's: nobody has read it, and nobody will.
+    [Theory]
+    [InlineData("second-03")]
+    [InlineData("second-04")]
+    public async Task WaitingAnswer_OfAGuestWithoutAClass_CreditsNothingAndPromisesNobody(string id)
+    {
+        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), id);
+        page = id == "second-03" ? page.Answer("Because the eyes hang low under the shank.") : page.Fill("[name='n:sink rate']", "0.2 m/s");
+        page = await page.SubmitAsync();
+
+        Assert.False(page.Sheet.Has(".held"));
+        string said = page.Sheet.Text("#feedback");
+        Assert.DoesNotContain("mentor", said, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("somebody has read", said, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal(id == "second-03", said.Contains("model answer below", StringComparison.Ordinal));
+    }
+
+    private static int Count(ExercisePage page, string text) => page.Sheet.Text("main").Split(text).Length - 1;
+
+    [Fact]
     public async Task WrongVote_ThenAFreshFly_ShowsItsRecipeAndHints()
     {
         Browser browser = _room.NewBrowser();

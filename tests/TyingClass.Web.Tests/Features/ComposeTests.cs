@@ -119,7 +119,8 @@ public sealed class ComposeTests : IDisposable
     public async Task Compose_HostileName_StaysText(string name)
     {
         Browser instructor = await _room.NewInstructorAsync();
-        ExercisePage sent = await (await ExercisePage.OpenAsync(await _room.NewStudentAsync(name), Id)).Set("recipe", name).SubmitAsync();
+        ExercisePage sent = await (await ExercisePage.OpenAsync(await _room.NewStudentAsync(name), Id)).Set("recipe", name).AddPartAsync("bead");
+        sent = await sent.Set("parts[0].size", "4 mm").SubmitAsync();
 
         Assert.Equal(name, sent.Field("recipe"));
         Assert.True(sent.Sheet.Has("figure.plate svg"));
@@ -161,6 +162,34 @@ public sealed class ComposeTests : IDisposable
 
         page = await page.Set("parts[0].material", "brass").Set("parts[0].size", "4 mm").Set("parts[0].at", "0 mm").SubmitAsync();
         Assert.Equal(["Attempt 1: passed"], page.Attempts);
+    }
+
+    // second-05: a bead of 2.4 mm to 4.8 mm, brass or tungsten; a wing of bucktail.
+    [Fact]
+    public async Task Compose_FromABox_OffersWhatTheBoxHoldsAndTakesNothingElseForGranted()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "second-05")).AddPartAsync("bead");
+
+        Assert.Equal(["bead", "wing"], page.Sheet.All("[name='r:parts[0].part'] option").Select(o => o.TextContent));
+        Assert.Equal("needed: 2.4 mm to 4.8 mm", page.Sheet.Find("[name='r:parts[0].size']").GetAttribute("placeholder"));
+        Assert.Equal(["as usual: brass", "brass", "tungsten"], page.Sheet.All("[name='r:parts[0].material'] option").Select(o => o.TextContent));
+        page = await page.SubmitAsync();
+        Assert.Empty(page.Attempts);
+        Assert.Equal("#f-parts-0--size", page.Sheet.Find("#problems a").GetAttribute("href"));
+    }
+
+    // second-08: a point-up fly from a box without lead, the usual metal of eyes.
+    [Fact]
+    public async Task Compose_FromABoxWithoutTheUsualMetal_AsksForOneOfItsOwn()
+    {
+        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "second-08")).AddPartAsync("dumbbell eyes");
+
+        Assert.Equal(["choose one", "tin", "brass"], page.Sheet.All("[name='r:parts[0].material'] option").Select(o => o.TextContent));
+        Assert.Equal("2 mm", page.Field("parts[0].at"));
+        page = await (await page.Set("parts[0].size", "4 mm").SubmitAsync()).AddPartAsync("wing");
+        Assert.Empty(page.Attempts);
+        // On the point side, where the hair of a point-up fly goes.
+        Assert.Equal("under", page.Field("parts[1].side"));
     }
 
     [Fact]

@@ -53,6 +53,26 @@ public sealed class DatesTests : IDisposable
     }
 
     [Fact]
+    public async Task Due_OnHome_IsRaisedInItsWeekAndIsPastAfterwards()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        Browser student = await _room.NewStudentAsync("Wren");
+        await Save(instructor, ("due:lesson:second-evening", "2026-01-17T19:00"), (Due, "2026-02-25T19:00"));
+
+        Sheet home = await student.OpenAsync("/");
+        Assert.Contains("Lesson 2, Your own fly: 0 of", home.Text(".due-soon"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Which side is down", home.Text(".due-soon"), StringComparison.Ordinal);
+        Assert.Equal("Your own fly", home.Text("#next-title"));
+
+        _room.Clock.Advance(TimeSpan.FromDays(4));
+        home = await student.OpenAsync("/");
+        Assert.False(home.Has(".due-soon"));
+        Assert.Equal("Which side is down", home.Text("#next-title"));
+        Assert.Contains("was due Sat, Jan 17", home.Text(".lessons"), StringComparison.Ordinal);
+        Assert.Contains(", due Wed, Feb 25", home.Text(".lessons"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Due_Passed_MarksLateAndTakesTheAnswer()
     {
         Browser instructor = await _room.NewInstructorAsync();

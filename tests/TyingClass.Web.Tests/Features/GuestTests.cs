@@ -13,6 +13,19 @@ public sealed class GuestTests : IAsyncLifetime
     private Person _guest = null!;
 
     [Fact]
+    public async Task Guest_OnAServerWithoutAClass_IsOfferedNothingToJoin()
+    {
+        using ClassRoom room = new();
+        Assert.DoesNotContain("/join", (await room.NewBrowser().OpenAsync("/")).All("header nav a").Select(a => a.GetAttribute("href")));
+
+        await room.NewInstructorAsync();
+        Sheet home = await room.NewBrowser().OpenAsync("/");
+        Assert.Contains("/join", home.All("header nav a").Select(a => a.GetAttribute("href")));
+        Sheet door = await room.NewBrowser().OpenAsync("/sign-in");
+        Assert.Equal("Go on as a guest", door.Text(".guest-way a[href='/']"));
+    }
+
+    [Fact]
     public async Task SeveralClasses_NoInstructorSeesAGuest()
     {
         foreach (string name in new[] { "Dipper", "Plover" })

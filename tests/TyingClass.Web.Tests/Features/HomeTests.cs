@@ -32,6 +32,7 @@ public sealed class HomeTests : IDisposable
         Sheet home = await browser.OpenAsync("/");
 
         Assert.Equal("On the scale", home.Text("#next-title"));
+        Assert.Matches("You have passed 1 of [0-9]+ exercises and have come as far as lesson 1, Which side is down", home.Text(".where"));
         Assert.Contains("1 of 3 exercises passed", home.Text(), StringComparison.Ordinal);
         Assert.Equal("passed", home.All(".marks .word").First().TextContent);
     }

@@ -32,6 +32,24 @@ public sealed class NewsTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Page_OfAReturnedExplanation_BeginsWithThePersonsWords()
+    {
+        Browser wren = await _two.AsAsync("Wren");
+        _two.Room.Store.Attempts.Judge(_two.AttemptOf(_two.Wren, "second-03").Id, 0, _two.Otter, accepted: false, "Say which side they hang on.");
+
+        ExercisePage page = await ExercisePage.OpenAsync(wren, "second-03");
+
+        string said = page.Sheet.Text("#feedback");
+        Assert.Equal(1, said.Split("Say which side they hang on.").Length - 1);
+        Assert.True(said.IndexOf("Say which side", StringComparison.Ordinal) < said.IndexOf("Where to look next", StringComparison.Ordinal));
+        // What stood first while nobody had read it has had its day, and the page leads nowhere but on.
+        Assert.False(page.Sheet.Has("#feedback .opening"));
+        Assert.DoesNotContain(
+            page.Sheet.All(".after a").Select(a => a.GetAttribute("href")!), h => h.StartsWith("/exercises/second-03", StringComparison.Ordinal));
+        Assert.True(page.Sheet.Find(".judgments").CompareDocumentPosition(page.Sheet.Find(".after")).HasFlag(AngleSharp.Dom.DocumentPositions.Following));
+    }
+
+    [Fact]
     public async Task Home_AfterAnAcceptedExplanation_ShowsItForTwoWeeks()
     {
         Browser wren = await _two.AsAsync("Wren");

@@ -13,16 +13,22 @@ public sealed class RefusedAnswerTests : IDisposable
     [InlineData("first-01")]
     [InlineData("first-02")]
     [InlineData("first-03")]
+    [InlineData("second-01")]
     [InlineData("second-02")]
     [InlineData("second-03")]
     [InlineData("second-04")]
+    [InlineData("second-05")]
     public async Task EmptyAnswer_OfEachKind_LeadsToItsField(string id)
     {
         ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), id)).SubmitAsync();
 
         Assert.NotEmpty(page.Problems);
         foreach (IHtmlAnchorElement link in page.Sheet.All("#problems li > a").Cast<IHtmlAnchorElement>())
-            Assert.True(page.Sheet.Has($"#answer [id='{link.GetAttribute("href")![1..]}']"), $"{link.TextContent} leads nowhere: {link.GetAttribute("href")}");
+        {
+            string field = link.GetAttribute("href")![1..];
+            Assert.True(page.Sheet.Has($"#answer[id='{field}'], #answer [id='{field}']"), $"{link.TextContent} leads nowhere: {field}");
+        }
+
         Assert.Equal(page.Problems.Count, page.Sheet.All("#problems li > a").Count());
     }
 

@@ -6,6 +6,7 @@ using TyingClass.Drawing.ContactSheets;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 using TyingClass.Web.Tests.Features;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
@@ -81,6 +82,10 @@ public sealed class OneWayTests
                 System.Text.RegularExpressions.Regex.Matches(json, "\"(?:text|cause)\": \"(?<said>[^\"]*)\"").Select(m => m.Groups["said"].Value));
             Check("balance", text, fly, UnitSystem.Metric, 4);
             Check("balance --json", said, fly, UnitSystem.Metric, 1);
+            string retrieved = string.Join('\n', Verb("retrieve", file).Split('\n').Select(Sheet.Plain));
+            CheckFreely("retrieve", retrieved, UnitSystem.Metric);
+            // What the page of the bench says of the same retrieve, sentence by sentence.
+            Assert.All(RetrieveSentence.Of(fly.Retrieve, UnitSystem.Metric), s => Assert.Contains(Sheet.Plain(s), retrieved, StringComparison.Ordinal));
         }
         finally
         {

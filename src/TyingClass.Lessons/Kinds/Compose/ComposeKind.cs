@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Compose;
 
@@ -30,20 +28,4 @@ internal sealed class ComposeKind : RecipeKind
         BoxCheck.Violations(answer, (ComposeTask)exercise.Task);
 
     internal override ConditionScope Scope(ExerciseTask task, Recipe? given) => base.Scope(task, given) with { HasFly = true };
-
-    internal override IEnumerable<CheckComplaint> Check(Exercise exercise)
-    {
-        if (BareHookPasses(exercise))
-            yield return new CheckComplaint(
-                "goals", "kind",
-                "The model answer's hook passes with nothing tied on it. Set a goal that a bare hook misses, such as the number of parts or the mass of one.");
-        foreach (CheckComplaint complaint in base.Check(exercise)) yield return complaint;
-    }
-
-    private static bool BareHookPasses(Exercise exercise)
-    {
-        if (exercise.ModelAnswer is not { } model || RecipeDraft.Parse(model).Value is not { } draft) return false;
-        while (draft.PartCount > 0) draft = draft.RemovePart(draft.PartCount - 1);
-        return Grader.Grade(exercise, draft.ToText(), 0, GradeOptions.WithoutAdvice).Passed;
-    }
 }

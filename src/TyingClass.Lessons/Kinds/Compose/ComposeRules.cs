@@ -15,6 +15,15 @@ internal sealed class ComposeRules(RecipeTask task, RecipeDraft typed) : EditRul
 
     public override string? NoteOn(string path, string value) => (Fixed(path) ?? Boxed(path)) is { Said: not "anything" } rule ? rule.Said : null;
 
+    /// <summary>A range of the box asks for a value in it; of named words, what is usual may be one.</summary>
+    public override bool MustBeStated(string path, string? usual) => (Fixed(path) ?? Boxed(path)) switch
+    {
+        null => false,
+        { LowText: not null } => true,
+        { Words: { Length: > 0 } words } => usual is null || !words.Contains(usual),
+        _ => false,
+    };
+
     public override ImmutableArray<string> ChoicesFor(string path) => (Fixed(path) ?? Boxed(path))?.Words ?? [];
 
     private AllowedChange? Fixed(string path) => task.Fixed.FirstOrDefault(f => f.Path == path);

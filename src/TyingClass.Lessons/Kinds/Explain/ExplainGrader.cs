@@ -35,13 +35,12 @@ internal static partial class ExplainGrader
                 First = way?.First ?? OpeningSentence.OfExplanation(exercise.ModelAnswer),
                 Picture = way is null ? null : way.Told(options.Units).Picture,
                 WhatItWouldDo = fly is null
-                    ? "Nothing is computed here: in a class a mentor or the instructor reads your explanation and marks it."
-                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds. In a class a mentor or the instructor reads your explanation "
-                        + "and marks it.",
+                    ? "Nothing is computed here: what counts is what your explanation says."
+                    : $"{VerdictSentence.Of(fly.Report, options.Units)} So the engine finds.",
                 Goals = [],
                 Why = $"{(fly is null ? "" : CauseSentence.Of(fly.Solved, options.Units) + " ")}Compare yours with the model answer: what does it mention that "
                     + "yours does not, and the other way round?",
-                WhereToLook = "Go on to the next one. Once somebody has read this, the mark and its reason stand here.",
+                WhereToLook = "Read the model answer beside yours, then go on to the next one.",
                 Cautions = fly is null ? [] : [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };

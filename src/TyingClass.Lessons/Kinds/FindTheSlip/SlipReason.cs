@@ -26,7 +26,7 @@ internal static class SlipReason
         // The reason is still to be found: whatever explains the step would give it away.
         if (said is { IsFound: true, Passed: false })
             return AnswerReason.Silent(StepOpening.OfFound(asked.Part is { } about ? PartThing(about) : reason.Top?.What), StepOpening.HowArgumentsGo);
-        if (Beside(own, fly, fly.Start is null ? null : reason.Top) is { } beside)
+        if (Beside(own, fly, fly.Start is null ? null : reason.Top, said.IsFound ? null : said.Step) is { } beside)
             return AnswerReason.Of(beside, units, reason).Shown(reason with { Shares = [] }, FlyPair.None);
         bool ofThumb = fly.Start is null && asked.Quantity.Name == "keel height" && LevelLine(fly) is { } line && line > 0 != reason.ToSi > 0;
         string first = fly.Start is not null ? OpeningSentence.OfChange(reason, everyBit: true)
@@ -39,10 +39,10 @@ internal static class SlipReason
     }
 
     // A step that sets one figure of two parts side by side is about the two, not about what changed.
-    private static string? Beside(QuantityQuery[] own, FlyFigures fly, ReasonShare? after) =>
+    private static string? Beside(QuantityQuery[] own, FlyFigures fly, ReasonShare? after, int? holds) =>
         own is [{ Part: { } one } first, { Part: { } other } second] && first.Quantity == second.Quantity && one != other
             && first.Of(fly) is { } a && second.Of(fly) is { } b && Math.Abs(a - b) >= first.Quantity.NoticeableSi
-            ? StepOpening.OfTwoFigures(first.Quantity.Name, (PartThing(one), a), (PartThing(other), b), after) : null;
+            ? StepOpening.OfTwoFigures(first.Quantity.Name, (PartThing(one), a), (PartThing(other), b), after, holds) : null;
 
     private static Thing PartThing(string part) => part == "hook" ? new Thing(ThingKind.Hook) : new Thing(ThingKind.Part, part);
 

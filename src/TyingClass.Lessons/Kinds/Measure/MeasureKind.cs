@@ -20,6 +20,8 @@ internal sealed class MeasureKind : ExerciseKind, IPracticed
 
     public override bool TellsTheAnswer => false;
 
+    public override bool LastHintTells => true;
+
     internal override ImmutableArray<string> Keys => ["quantity", "tolerance"];
 
     internal override bool NeedsFly => true;

@@ -20,6 +20,8 @@ internal sealed class SortKind : ExerciseKind
 
     public override bool TellsTheAnswer => false;
 
+    public override bool LastHintTells => true;
+
     public override string InShort(Exercise exercise, string answerText, string? earlierText) => AnswerLine.Of(answerText, ", then ");
 
     internal override ImmutableArray<string> Keys => ["flies", "by", "order"];

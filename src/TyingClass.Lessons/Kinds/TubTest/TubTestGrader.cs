@@ -12,6 +12,12 @@ namespace TyingClass.Lessons.Kinds.TubTest;
 /// <summary>Tub test: what the tied fly really did, one "name: value" to a line. Kept beside the prediction; never wrong.</summary>
 internal static class TubTestGrader
 {
+    private const string DryMass = "mass";
+    private const string WetMass = "mass with held water";
+
+    // A kitchen scale may be this far off and no more. Estimate.
+    private const double LeastWet = 0.97;
+
     public static GradeResult Grade(Exercise exercise, string answerText, GradeOptions options)
     {
         TubTestTask task = (TubTestTask)exercise.Task;
@@ -30,6 +36,7 @@ internal static class TubTestGrader
                     pair.Length == 2 && task.Record.Contains(pair[0], StringComparer.OrdinalIgnoreCase) ? $"{Grammar.Capital(pair[0])}: {error}" : error));
         }
 
+        if (WetAndDry(seen, options.Units) is { } question) problems.Add(new AnswerProblem(0, 0, WetMass, question));
         if (problems.Count > 0) return GradeResult.Refused([.. problems]);
         if (seen.Count == 0) return GradeResult.Refused($"Write down at least one thing you saw. You can record {Grammar.And(task.Record)}.");
         AnswerReason reason = TubTestReason.Of(seen, fly, options.Units);
@@ -50,7 +57,7 @@ internal static class TubTestGrader
                     + "model leaves out.",
                 WhereToLook =
                     "Keep the fly. If a figure is far off, tie the same recipe once more and drop it again: two flies that agree with each other and not "
-                    + "with the engine are worth telling your mentor about.",
+                    + "with the engine say that the model is off.",
                 Cautions = [.. Cautions.For(fly.Recipe).Select(c => c.Text)],
             },
         };
@@ -83,6 +90,14 @@ internal static class TubTestGrader
 
         double? predicted = query.Of(fly);
         return new Observation(name, predicted, si, query.Say(predicted, units), query.SayStated(si, units));
+    }
+
+    // Water adds mass: a wet fly that has less of it was misread, or the two were exchanged.
+    private static string? WetAndDry(List<Observation> seen, UnitSystem units)
+    {
+        return Of(WetMass) is { } wet && Of(DryMass) is { } dry && wet < LeastWet * dry ? RefusalSentence.WetterIsLighter(dry, wet, units) : null;
+
+        double? Of(string quantity) => seen.FirstOrDefault(s => s.Quantity == quantity)?.ObservedSi;
     }
 
     // Thirty degrees down is not less than twenty-three.

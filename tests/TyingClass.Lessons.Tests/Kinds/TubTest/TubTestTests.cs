@@ -16,6 +16,22 @@ public sealed class TubTestTests
         record: [hang angle, sink rate, which way up]
         """);
 
+    [Theory]
+    [InlineData("1.5 g", "1.2 g", true)]
+    [InlineData("1.5 g", "1.5 g", false)]
+    [InlineData("1.2 g", "1.5 g", false)]
+    public void Grade_WetFlyLighterThanTheDryOne_IsAskedAbout(string dry, string wet, bool asked)
+    {
+        Lessons.Exercises.Exercise exercise = Repo.Exercise(
+            "id: t-9\nkind: tub test\ntitle: T\nconcepts: [mass center]\nprompt: Weigh it.\nfile: recipes/slate-minnow.fly.yaml\n"
+            + "record: [mass, mass with held water]");
+
+        GradeResult result = Grader.Grade(exercise, $"mass: {dry}\nmass with held water: {wet}", 0);
+
+        Assert.Equal(!asked, result.IsAttempt);
+        if (asked) Assert.Equal("mass with held water", Assert.Single(result.Problems).Path);
+    }
+
     [Fact]
     public void Grade_Observations_StandBesideThePredictionAndAreNeverWrong()
     {
