@@ -17,10 +17,10 @@ public sealed class CourseShapeTests
     public static TheoryData<string> Slugs() => [.. Course.Lessons.Select(l => l.Slug)];
 
     [Fact]
-    public void Course_Lessons_AreSeventeenWithAtLeastNinetyExercises()
+    public void Course_Lessons_AreEighteenWithAtLeastOneHundredAndFiftyExercises()
     {
-        Assert.Equal(Enumerable.Range(0, 17), Course.Lessons.Select(l => l.Number));
-        Assert.True(Course.Exercises.Count() >= 90);
+        Assert.Equal(Enumerable.Range(0, 18), Course.Lessons.Select(l => l.Number));
+        Assert.True(Course.Exercises.Count() >= 150);
     }
 
     [Fact]
