@@ -36,6 +36,9 @@ public sealed record BenchPost(
             form["add-kind"].ToString(), form["gesture"].ToString(), form[Live].Count > 0, form[Live] == "brief");
     }
 
+    /// <summary>True when a script asks for the one figure that takes longer than all the others.</summary>
+    public bool AsksDoubt => Field(Live) == "doubt";
+
     public int Index => int.TryParse(Argument, NumberStyles.None, CultureInfo.InvariantCulture, out int index) ? index : -1;
 
     /// <summary>A field that holds a number, such as the time in the water.</summary>

@@ -52,7 +52,7 @@ public sealed record BenchRest(
             Mostly = DoubtSentence.Mostly(fly.Doubt),
             Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units) with
             {
-                Doubt = fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null,
+                Doubt = new(() => fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null),
             },
         };
     }

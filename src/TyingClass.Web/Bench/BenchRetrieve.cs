@@ -14,8 +14,8 @@ namespace TyingClass.Web.Bench;
 /// <param name="Assumed">Keys the recipe leaves open; empty for none.</param>
 public sealed record BenchRetrieve(string Round, ImmutableArray<string> Sentences, IHtmlContent Film, IHtmlContent Traces, string Assumed)
 {
-    /// <summary>What the model's guesses leave open; null for nothing, or where it was not asked for.</summary>
-    public string? Doubt { get; init; }
+    /// <summary>What the model's guesses leave open; null for nothing. Dearer than all the rest of the bench, so worked out when it is looked at.</summary>
+    public Lazy<string?> Doubt { get; init; } = new((string?)null);
 
     public static BenchRetrieve Of(SolvedFly fly, string prefix, UnitSystem units)
     {

@@ -59,6 +59,8 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         await Assertions.Expect(page.Locator("svg.fly-side title")).ToContainTextAsync("Weir Loach of the long evening");
         Assert.Equal("Weir Loach of the long evening", await name.InputValueAsync());
         Assert.Equal("r:recipe", await page.EvaluateAsync<string>("document.activeElement.name"));
+        // What takes longest comes last, by itself, and stands.
+        await Assertions.Expect(page.Locator("#retrieve-doubt:not([data-later])")).ToContainTextAsync("hop");
     }
 
     [Fact]

@@ -223,6 +223,21 @@ public sealed class BenchTests : IDisposable
     }
 
     [Fact]
+    public async Task Live_DoubtOfTheRetrieve_ComesByItself_AndWithAPageAtOnce()
+    {
+        BenchPage bench = await OpenAsync();
+        string onThePage = bench.Sheet.Text("#retrieve-doubt");
+        Sheet whole = await bench.Sheet.Browser.PostAsync("/bench", [.. bench.Fields(), new("live", "whole")]);
+        Sheet doubt = await bench.Sheet.Browser.PostAsync("/bench", [.. bench.Fields(), new("live", "doubt")]);
+
+        Assert.NotEmpty(onThePage);
+        Assert.Equal("", whole.Text("#retrieve-doubt"));
+        Assert.True(whole.Find("#retrieve-doubt").HasAttribute("data-later"));
+        Assert.Equal(onThePage, doubt.Text("#retrieve-doubt"));
+        Assert.False(doubt.Find("#retrieve-doubt").HasAttribute("data-later") || doubt.Has("svg"));
+    }
+
+    [Fact]
     public async Task Live_OneDrag_IsOneStepOfUndo()
     {
         BenchPage bench = await OpenAsync();

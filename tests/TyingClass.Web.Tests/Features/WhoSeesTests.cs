@@ -27,6 +27,15 @@ public sealed class WhoSeesTests : IAsyncLifetime
         Assert.Contains(words, Told(await (await _two.AsAsync("Heron")).OpenAsync(address)), StringComparison.Ordinal);
 
     [Fact]
+    public async Task ALesson_TellsItOnce()
+    {
+        Assert.Equal("Your mentors and your instructor see your answers; other students do not.",
+            Told(await (await _two.AsAsync("Heron")).OpenAsync("/lessons/first-evening")));
+        Assert.Equal("As you are a guest, nobody reads what you answer here. It is kept for this browser.",
+            Told(await (await _two.AsAsync("nobody")).OpenAsync("/lessons/first-evening")));
+    }
+
+    [Fact]
     public async Task AStudentsOwn_PhotoAndReview_AreToldOf()
     {
         Browser wren = await _two.AsAsync("Wren");

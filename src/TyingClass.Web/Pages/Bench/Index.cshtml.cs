@@ -17,7 +17,14 @@ public sealed class IndexModel(BenchDesk desk, BenchRun run) : PageModel, IKeeps
         if (post.Action == BenchRun.Action)
             return run.Of(desk.Take(post)) is { } svg ? Content(svg, "image/svg+xml") : StatusCode(StatusCodes.Status204NoContent);
         View = desk.Take(post);
-        if (post.IsLive) return Partial("_Live", View);
+        if (post.AsksDoubt) return Partial("_RetrieveDoubt", View);
+        if (post.IsLive)
+        {
+            PartialViewResult live = Partial("_Live", View);
+            live.ViewData["DoubtLater"] = true;
+            return live;
+        }
+
         return BenchDesk.Onward(View) is { } onward ? Redirect(onward) : Page();
     }
 

@@ -19,6 +19,7 @@
     touched.add(field.name);
     gesture = field.dataset.path || field.name;
     const sliding = field.type === "range";
+    if (request && request.isLast) { request.abort(); request = null; }
     if (sliding && request) return; // Another goes out as soon as this one is back.
     if (request && request.isPress) return;
     if (!sliding && request) request.abort();
@@ -41,19 +42,20 @@
     presses = presses.then(() => { if (request) request.abort(); return send(button ? button.value : "draw", button, target); });
   });
 
-  async function send(action, button, target) {
+  // What must follow the hand comes at once, the rest when the hand rests; a button is pressed by a hand at rest. What takes longest comes last, by itself.
+  async function send(action, button, target, part) {
     clearTimeout(timer);
     clearTimeout(restTimer);
     const data = new URLSearchParams(new FormData(form));
     data.set("do", action);
-    // What must follow the hand comes at once, the rest when the hand rests; a button is pressed by a hand at rest.
     const brief = action === "";
-    data.set("live", brief ? "brief" : "whole");
+    data.set("live", part || (brief ? "brief" : "whole"));
     data.set("gesture", gesture);
     const sent = touched;
     touched = new Set();
     const mine = request = new AbortController();
     mine.isPress = Boolean(button);
+    mine.isLast = part === "doubt";
     try {
       const answer = await fetch("/bench", { method: "POST", body: data, signal: mine.signal, headers: { "X-Requested-With": "bench" } });
       if (answer.status === 400) { form.submit(); return; }
@@ -65,6 +67,7 @@
       put(new DOMParser().parseFromString(text, "text/html"), button, target);
       if (touched.size > 0) send("");
       else if (brief) restTimer = setTimeout(() => send("draw"), restPause);
+      else if (page.querySelector("[data-later]")) restTimer = setTimeout(() => send("draw", null, "", "doubt"), 0);
     } catch (error) {
       for (const name of sent) touched.add(name);
       if (error.name === "AbortError") return;
@@ -123,6 +126,7 @@
     const open = [...region.querySelectorAll("details")].map(d => d.open);
     const typed = [...touched].map(name => [name, region.querySelector(`[name="${CSS.escape(name)}"]`)?.value]);
     region.replaceChildren(...next.childNodes);
+    region.toggleAttribute("data-later", next.hasAttribute("data-later"));
     const details = [...region.querySelectorAll("details")];
     if (details.length === open.length) details.forEach((d, i) => { d.open = open[i] || d.open; });
     for (const [name, value] of typed) {
