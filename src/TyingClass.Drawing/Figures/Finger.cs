@@ -70,8 +70,13 @@ internal sealed class FingerPlate : FlyPlate
 
     protected override void DrawOver(Ink ink)
     {
+        // Laid over hair and body, an arrow is seen only on a strip of paper.
         foreach ((string name, double mass, Point at) in _weights)
-            Arrow.Draw(ink, "weight of " + name, at, at + new Point(0, _scale * mass), 0.7 * LetterMm);
+        {
+            Point tip = at + new Point(0, _scale * mass);
+            ink.Brush(new PathText().Move(at).Line(tip), Tone.Paper, 0.6 * LetterMm, 0.85);
+            Arrow.Draw(ink, "weight of " + name, at, tip, 0.7 * LetterMm);
+        }
     }
 
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)

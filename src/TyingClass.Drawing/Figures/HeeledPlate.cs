@@ -18,7 +18,7 @@ internal sealed class HeeledPlate : SchemePlate
     private readonly double _heelDeg;
     private readonly HingeView _hinge;
     private readonly Scene _scene;
-    private readonly Point _g, _b, _left;
+    private readonly Point _b, _left;
     private readonly double _reach;
 
     public HeeledPlate(SolvedFly fly, double heelDeg, DrawingOptions options)
@@ -27,8 +27,7 @@ internal sealed class HeeledPlate : SchemePlate
         (_fly, _heelDeg, _hinge) = (fly, heelDeg, HingeView.Of(fly));
         View view = _hinge.EndOn(fly);
         _scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
-        (_g, _b, _left) = (Heeled(view.At(fly.Report.MassCenterMm)), Heeled(view.At(fly.Report.CenterOfBuoyancyMm)),
-            Heeled(view.At(fly.Report.BalancePointMm!.Value)));
+        (_b, _left) = (Heeled(view.At(fly.Report.CenterOfBuoyancyMm)), Heeled(view.At(fly.Report.BalancePointMm!.Value)));
         IReadOnlyList<Point>[] outlines = [.. _scene.Pieces.SelectMany(p => p.Covered).Select(o => (IReadOnlyList<Point>)[.. o.Select(Heeled)])];
         Box frame = outlines.SelectMany(o => o).Aggregate(Box.Empty, (box, p) => box.With(p)).With(new Point(0, 0));
         _reach = Math.Max(0.4 * Math.Max(frame.Height, frame.Width), 2);
@@ -36,8 +35,8 @@ internal sealed class HeeledPlate : SchemePlate
         double letter = LetterShare * Math.Max(content.Width / 0.55, 0.9 * content.Height);
         List<LabelWish> wishes =
         [
-            new("hinge line, end on", "hinge line", new Point(0, 0), 0.5 * letter), new("G", "G", _g, MarkShare * letter), new("B", "B", _b,
-                MarkShare * letter),
+            new("hinge line, end on", "hinge line", new Point(0, 0), 0.5 * letter), new("B", "B", _b, MarkShare * letter),
+            new("balance point", "balance point", _left, MarkShare * letter),
             new(ArmWords, "arm", new Point(_left.X / 2, _left.Y), 0.2 * letter), new("weight left in water", "weight", _left + new Point(0, 0.9 * _reach),
                 0.3 * letter),
         ];
@@ -55,8 +54,7 @@ internal sealed class HeeledPlate : SchemePlate
         + $"{(_hinge.KeelMm > 0 ? "below" : "above")} the hinge line when the fly is upright, "
         + $"and now {Magnitudes.KeelHeight.Say(Si.Mm(Math.Abs(_left.X)), Options.Units)} to the side of it: the {ArmWords}, which "
         + $"{(_hinge.KeelMm > 0 ? "rolls it back" : "rolls it over")}. "
-        + "G is the mass center, B the center of buoyancy; B stays where it is in the fly, for all of "
-        + "the fly is under water.";
+        + "B is the center of buoyancy; it stays where it is in the fly, for all of the fly is under water.";
 
     private string ArmWords => _hinge.KeelMm > 0 ? "righting arm" : "upsetting arm";
 
@@ -73,7 +71,6 @@ internal sealed class HeeledPlate : SchemePlate
             SvgCanvas.Exact(_left.Y)),
             ("y2", SvgCanvas.Exact(_left.Y)), ("stroke-width", SvgCanvas.Exact(2.6 * PenMm)));
         new Mark("center of buoyancy", MarkSet.CenterOfBuoyancy, _b).Draw(ink, MarkShare * LetterMm);
-        new Mark("mass center", MarkSet.MassCenter, _g).Draw(ink, MarkShare * LetterMm);
         new Mark("balance point", MarkSet.BalancePoint, _left).Draw(ink, MarkShare * LetterMm);
         new Mark("tow point", MarkSet.TowPoint, new Point(0, 0)).Draw(ink, MarkShare * LetterMm);
         DrawLabels(canvas);

@@ -27,6 +27,7 @@ internal sealed class TurningPlate : Plate
     private readonly HingeView _hinge;
     private readonly Scene _scene;
     private readonly Point _balance;
+    private readonly ImmutableArray<(string Words, Point At)> _named;
     private readonly double _halfMm;
 
     public TurningPlate(SolvedFly fly, DrawingOptions options)
@@ -36,6 +37,7 @@ internal sealed class TurningPlate : Plate
         View view = _hinge.EndOn(fly);
         _scene = new Scene(new Anatomy(fly, view, Vector3D.UnitX));
         _balance = view.At(fly.Report.BalancePointMm!.Value);
+        _named = [("bend", view.At(HookPlaces.Find("barb", fly.Built.Hook)!.Value)), .. Weights(fly, view)];
         _halfMm = 1.12 * Math.Max(_scene.Pieces.SelectMany(p => p.Outline).Max(p => p.Length), 3);
         Window = new Box(0, 0, 4 * _halfMm, 4 * _halfMm + 2 * 2.6 * LetterShare * 4 * _halfMm);
     }
@@ -67,6 +69,7 @@ internal sealed class TurningPlate : Plate
             Arrow.Draw(ink, "weight", at, at + new Point(0, 0.5 * _halfMm), 0.8 * LetterMm);
             new Mark("balance point", MarkSet.BalancePoint, at).Draw(ink, MarkShare * LetterMm);
             new Mark("tow point", MarkSet.TowPoint, new Point(0, 0)).Draw(ink, MarkShare * LetterMm);
+            if (i == 0) Name(canvas);
             canvas.Close();
             Say(canvas, Outcome(Heels[i]), middle + new Point(0, _halfMm + 1.2 * LetterMm), "middle", "outcome " + (i
                 + 1).ToString(CultureInfo.InvariantCulture));
@@ -84,9 +87,30 @@ internal sealed class TurningPlate : Plate
         (_, false) => heelDeg > 120 ? "nearly over" : "the weight tips it on",
     };
 
-    private Point Heeled(double heelDeg)
+    // Which is the bend and which the weight, once: all four pictures are of one fly.
+    private void Name(SvgCanvas canvas)
+    {
+        foreach ((string words, Point place) in _named)
+        {
+            Point at = Heeled(place, Heels[0]);
+            Point from = at + new Point(0.35 * LetterMm, 0), to = new Point(0.62 * _halfMm, at.Y);
+            canvas.Element("line", ("class", "fly-leader"), ("x1", SvgCanvas.Exact(from.X)), ("x2", SvgCanvas.Exact(to.X)), ("y1", SvgCanvas.Exact(at.Y)),
+                ("y2", SvgCanvas.Exact(at.Y)), ("stroke-width", SvgCanvas.Exact(0.8 * PenMm)));
+            Say(canvas, words, to + new Point(0.2 * LetterMm, 0.3 * LetterMm), "start", words);
+        }
+    }
+
+    // The barrel nearest the edge, where a line to it crosses the fewest others.
+    private static IEnumerable<(string Words, Point At)> Weights(SolvedFly fly, View view) => fly.Built.Body.Parts
+        .Where(p => p.IsWeight).OrderByDescending(p => p.Masses.Sum(m => m.MassKg)).Take(1)
+        .Select(p => (p.Name.Replace("dumbbell ", "", StringComparison.Ordinal),
+            p.Masses.Select(m => view.At(1e3 * m.PositionM)).MaxBy(at => Heeled(at, Heels[0]).X)));
+
+    private Point Heeled(double heelDeg) => Heeled(_balance, heelDeg);
+
+    private static Point Heeled(Point p, double heelDeg)
     {
         (double sin, double cos) = Math.SinCos(double.DegreesToRadians(heelDeg));
-        return new Point(_balance.X * cos - _balance.Y * sin, _balance.X * sin + _balance.Y * cos);
+        return new Point(p.X * cos - p.Y * sin, p.X * sin + p.Y * cos);
     }
 }

@@ -53,6 +53,12 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
         }
     }
 
+    /// <summary>What such a map does, field by field; null takes a field away.</summary>
+    public static ImmutableArray<(string Path, string? Value)> Changes(YamlMap map) =>
+        [.. map.Entries.Where(e => e.Value is YamlText).Select(e => (e.Key, NewValue((YamlText)e.Value)))];
+
+    private static string? NewValue(YamlText value) => value.Value.Trim() is var text && text != "none" ? text : null;
+
     /// <summary>The recipe given with some of its fields written anew: "hook.eye: straight".</summary>
     public string? Changed(YamlMap map)
     {
@@ -75,7 +81,7 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
                 fields.Errors.Add(entry.Value,
                     $"Write the new value of {entry.Key} here, or the word none to take it away. To add or remove parts, write the whole recipe.");
             else
-                draft = draft.With(entry.Key, value.Value.Trim() == "none" ? null : value.Value.Trim());
+                draft = draft.With(entry.Key, NewValue(value));
         }
 
         if (fields.Errors.Count > before) return null;

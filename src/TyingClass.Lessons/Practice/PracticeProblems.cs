@@ -26,7 +26,7 @@ public static class PracticeProblems
         if (!set.IsByLevel)
         {
             return Picked(set, seed) is not { } picked ? null
-                : set.Kind.At(template.Task, level).Select(task => template with { Task = task, RecipeText = picked.RecipeText })
+                : set.Kind.At(template.Task, level).Select(task => Of(set, template with { Task = task }, RecipeDraft.Parse(picked.RecipeText).Value!))
                     .FirstOrDefault(problem => IsFair(set, problem));
         }
 
@@ -90,8 +90,11 @@ public static class PracticeProblems
         RecipeDraft draft =
             RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
         foreach ((string path, string value) in variant) draft = draft.With(path, value);
-        return template with { RecipeText = draft.ToText() };
+        return Of(set, template, draft);
     }
+
+    private static Exercise Of(PracticeSet set, Exercise template, RecipeDraft fly) =>
+        template with { RecipeText = fly.ToText(), Task = set.Kind.For(template.Task, fly) };
 
     private static bool IsFair(PracticeSet set, Exercise candidate) =>
         RecipeParser.Parse(candidate.RecipeText!).Value is { } given && set.Kind.IsFair(candidate, given);

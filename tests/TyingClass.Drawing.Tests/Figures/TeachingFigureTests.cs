@@ -103,6 +103,9 @@ public sealed class TeachingFigureTests
         (double left, double _, double right, double _) = Picture.Line(picture.Marked("arm"));
         Assert.Equal(Math.Abs(keel) * Math.Cos(rise) * Math.Sin(20 * Math.PI / 180), Math.Abs(right - left), 0.01);
         Assert.Contains(keel > 0 ? "righting arm" : "upsetting arm", picture.Labels);
+        // Its weight in water acts at the balance point; a second weight at G would say otherwise.
+        Assert.Contains("balance point", picture.Labels);
+        Assert.DoesNotContain("G", picture.Labels);
     }
 
     [Fact]
@@ -151,6 +154,7 @@ public sealed class TeachingFigureTests
 
         Assert.Equal(["0", "160", "30", "90"], picture.Root.Descendants().Select(e =>
             (string?)e.Attribute("data-heel-deg")).OfType<string>().Order(StringComparer.Ordinal));
+        Assert.Single(picture.Labels, "bend");
     }
 
     [Fact]

@@ -95,7 +95,7 @@ public static class FreshProblem
                     if (!Parses(from) || !Parses(to)) return null;
                     Reason reason = ChangeReason.Of(PredictKey.Query(exercise), new FlyFigures(GivenFly.Of(from)), new FlyFigures(GivenFly.Of(to)));
                     // One thing at a time, or the reason would be two.
-                    return reason.Shares.Length != 1 ? null : With(exercise, task with { Question = new ChangeIn(to) }, from,
+                    return reason.Shares.Length != 1 ? null : With(exercise, task with { Question = new ChangeIn(to, []) }, from,
                         ReasonOffer.Fresh(name, at.Number, reason.Shares, ReasonOffer.WhatHappens(Phrase(task))));
                 }
 

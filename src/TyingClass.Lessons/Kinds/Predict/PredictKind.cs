@@ -3,6 +3,8 @@ using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -63,9 +65,20 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
 
     internal override string? KeyComplaint(Exercise exercise) => PredictChecker.KeyComplaint(exercise);
 
-    (string Key, string Text)? IPracticed.CannotVary(ExerciseTask task) => ((PredictTask)task).Question is WhichHasMore or ChangeIn
-        ? ("ask", "Practice draws one fly at a time: ask which way up, nose, or use own choices.")
+    (string Key, string Text)? IPracticed.CannotVary(ExerciseTask task) => ((PredictTask)task).Question is WhichHasMore
+        ? ("ask", "Practice draws one fly at a time: ask which way up, nose, a change in something, or use own choices.")
         : null;
+
+    ExerciseTask IPracticed.For(ExerciseTask task, RecipeDraft fly) => task is PredictTask { Question: ChangeIn change } asked
+        ? asked with { Question = change with { ChangedRecipeText = change.Changes.Aggregate(fly, (d, c) => d.With(c.Path, c.Value)).ToText() } }
+        : task;
+
+    // The change must leave a fly, and another one; a near miss is found by the first look, far quicker than by the whole test.
+    bool IPracticed.IsFair(Exercise problem, Recipe given) => ((PredictTask)problem.Task).Question is not ChangeIn change
+        ? KeyComplaint(problem) is null
+        : change.ChangedRecipeText != problem.RecipeText && RecipeParser.Parse(change.ChangedRecipeText).Value is not null
+            && AskedFlies.Of(problem, null) is var flies && PredictKey.Of(problem, flies) is { } key
+            && PredictChecker.MayBeClear(problem, flies, key) && KeyComplaint(problem) is null;
 
     (QuantityQuery, double[])? IPracticed.TurnsOn(ExerciseTask task) => ((PredictTask)task).Question switch
     {
@@ -75,5 +88,5 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
     };
 
     /// <summary>For the author's own choices: they cannot speak of the answer, being it.</summary>
-    internal ConditionScope OwnScope(PredictTask task, Recipes.Model.Recipe given) => Scope(task, given) with { Choices = [] };
+    internal ConditionScope OwnScope(PredictTask task, Recipe given) => Scope(task, given) with { Choices = [] };
 }

@@ -68,7 +68,7 @@ internal static class QuestionReader
             return null;
         }
 
-        return answers.Changed(change) is { } text ? new ReadQuestion(new ChangeIn(text), ChangeIn.Choices, name, []) : null;
+        return answers.Changed(change) is { } text ? new ReadQuestion(new ChangeIn(text, AnswerReader.Changes(change)), ChangeIn.Choices, name, []) : null;
     }
 
     private static ReadQuestion? Own(FieldReader fields)
