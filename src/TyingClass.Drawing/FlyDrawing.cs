@@ -68,19 +68,22 @@ public static class FlyDrawing
 
     /// <summary>One fly as a question looks at it.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
-    public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) => Plate(fly, view, options, null).ToSvg();
+    public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) =>
+        view == FlyView.Retrieved ? Film(fly, options) : Plate(fly, view, options, null).ToSvg();
 
     /// <summary>Two flies, or one fly twice, to one scale: two pictures, to stand side by side or one above the other.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second) Pair(
         FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
-        Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
+        view == FlyView.Retrieved ? Films(first.Fly, second.Fly, first.Options)
+            : Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
 
     /// <summary>Several flies to one scale, one picture each.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static IReadOnlyList<string> Row(FlyView view, IReadOnlyList<SolvedFly> flies, DrawingOptions options)
     {
         ArgumentNullException.ThrowIfNull(flies);
+        if (view == FlyView.Retrieved) return [.. flies.Select((f, i) => Film(f, options with { IdPrefix = $"{options.IdPrefix}-{i}" }))];
         double width = flies.Max(f => Plate(f, view, options, null).NaturalWidthMm);
         return [.. flies.Select((f, i) => Plate(f, view, options with { IdPrefix = $"{options.IdPrefix}-{i}" }, width).ToSvg())];
     }

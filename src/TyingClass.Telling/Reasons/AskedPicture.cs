@@ -9,6 +9,9 @@ public enum FlyView
     /// <summary>From the side, on a slack line.</summary>
     Falling,
 
+    /// <summary>Stripped and let fall: a film strip of the last round.</summary>
+    Retrieved,
+
     /// <summary>Hung dry from its eye.</summary>
     Hanging,
 
@@ -89,7 +92,7 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
         // Two that decide together are named in words: a ring round one of them would say otherwise. Among several flies each has its own.
         // Where forces are drawn, they and no part are what it turns on.
         FlyView view = ViewOf(reason);
-        if (pair == FlyPair.Order || view == FlyView.Pulled || words == Decides && !namesOne) (part, words) = (null, null);
+        if (pair == FlyPair.Order || view is FlyView.Pulled or FlyView.Retrieved || words == Decides && !namesOne) (part, words) = (null, null);
         return new AskedPicture(view, pair, part, words);
     }
 
@@ -101,6 +104,7 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
     private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
         var quantity when IsOfFalling(quantity) => FlyView.Falling,
+        "hop" or "deepest" or "shallowest" or "pitch in the pause" or "upright share" or "time to point down" or "strips until back up" => FlyView.Retrieved,
         "mass" or "added mass" or "mass of" or "held water" or "mass with held water" or "wet weight" or "displaced volume" => FlyView.Weighed,
         "mass moment of" or "center, x of" => FlyView.Placed,
         var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Placed,

@@ -20,6 +20,7 @@ public sealed class AskedPictureTests
     [InlineData(FlyView.Vise)]
     [InlineData(FlyView.Weighed)]
     [InlineData(FlyView.Placed)]
+    [InlineData(FlyView.Retrieved)]
     public void Pair_TwoFlies_ShareOneScaleAndNoId(FlyView view)
     {
         (string first, string second) = FlyDrawing.Pair(
