@@ -18,7 +18,7 @@ public sealed partial class CoursePlanTests
     private static readonly string Text = File.ReadAllText(Path.Combine(Repo.Root, "docs", "course-plan.md")).ReplaceLineEndings("\n");
 
     [Fact]
-    public void Materials_PerStudent_AreThoseOfTheFliesTied()
+    public void Materials_ForTwoNeighbors_AreThoseOfTheFliesTied()
     {
         Packets bareNeed = new() { SparePieces = 0, Waste = 0 };
         ImmutableArray<Supply> supplies = SupplyList.For(Tied().Select(t => (RecipeParser.Parse(Repo.Recipe(t.File)!).Value!, t.Count)));
