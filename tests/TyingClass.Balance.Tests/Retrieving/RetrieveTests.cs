@@ -24,7 +24,8 @@ public sealed class RetrieveTests(ITestOutputHelper output)
             {
                 Round = [new(0, 0.1)],
                 Repeat = 1,
-                CountDownS = 30,
+                // Until it rests: after half a minute a fly that is barely steady is still on its way.
+                CountDownS = 120,
                 LineOutM = 4,
                 LeaderM = 2,
                 RodTipM = -1.5,
