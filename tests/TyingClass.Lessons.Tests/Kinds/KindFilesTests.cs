@@ -17,8 +17,10 @@ public sealed class KindFilesTests
     {
         string document = File.ReadAllText(Path.Combine(Repo.Root, "docs", "lessons.md"));
 
-        Assert.Equal([],
-            ExerciseKinds.All.Select(k => k.FileName).Concat(Folders).Distinct().Order(StringComparer.Ordinal).SelectMany(name => Missing(name, document)));
+        string[] missing =
+            [.. ExerciseKinds.All.Select(k => k.FileName).Concat(Folders).Distinct().Order(StringComparer.Ordinal).SelectMany(name => Missing(name, document))];
+        // Whole lines: xunit cuts what it compares.
+        Assert.True(missing.Length == 0, string.Join('\n', missing));
     }
 
     [Fact]
