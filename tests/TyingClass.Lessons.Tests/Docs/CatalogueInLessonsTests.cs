@@ -62,7 +62,7 @@ public sealed class CatalogueInLessonsTests
         yield return ("03", $"{HookScale.WireDensity.Value * 1e-6:0.00000} g/mm³ × (0.7854 × 0.8 × 0.8) mm²");
         yield return ("03", $"The spear is {HookScale.SpearGapes.Value:0.00} × gape long");
         yield return ("03", $"plus {Math.PI / 2 + HookScale.SpearGapes.Value:0.00} × gape for bend and spear, plus about {EyeWires:0} × its own thickness");
-        yield return ("03", $"The eye takes about {EyeWires * 0.8:0} mm of wire");
+        yield return ("03", $"| shank and ring | 20 mm + {EyeWires:0} × 0.8 mm | {20 + Math.Round(EyeWires) * 0.8:0.0} mm |");
         yield return ("05", $"| gape | {Gape(10)} | {Gape(2)} | {HookScale.GapeM(2) / HookScale.GapeM(10):0.00} |");
         yield return ("05", $"| wire | {Wire(10)} | {Wire(2)} | {HookScale.WireM(2) / HookScale.WireM(10):0.00} |");
         yield return ("05", $"| 8 | {Gape(8)} |");
@@ -85,7 +85,7 @@ public sealed class CatalogueInLessonsTests
             marabou = Materials.Find("marabou");
         yield return ("00", $"For a fur strip we take {fur.HeldWater.Value:0}");
         yield return ("08", $"each milligram of fur holds {fur.CaughtAir.Value:0.0} mm³ of caught air and {fur.SealedAir.Value:0.0} mm³ of sealed air");
-        yield return ("08", $"fur, without air | 0.10 g ÷ {fur.DensityKgM3 / 1000:0.00} g per cm³ | {100 / (fur.DensityKgM3 / 1000):0} mm³");
+        yield return ("08", $"fur, without air | 100 mg ÷ {fur.DensityKgM3 / 1000:0.00} mg per mm³ | {100 / (fur.DensityKgM3 / 1000):0} mm³");
         yield return ("08",
             $"it is {fur.SoakTime.Value:0} s for a fur strip, {marabou.SoakTime.Value:0} s for loose marabou and {deer.SoakTime.Value:0} s for deer hair");
         yield return ("09",
