@@ -80,7 +80,8 @@ public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor vi
         if (string.IsNullOrWhiteSpace(form.Words)) return new ReviewAnswer("Nothing was decided yet: say in a word or two what you changed, and why.");
         if (!form.AllTheSame && !table.Rides(form.Mine))
             return new ReviewAnswer($"Nothing was sent yet. By the engine your version does not ride as it is meant to: {table.WhatItWouldDo(form.Mine)} "
-                + "Change it, or tick “send it all the same”.") { MayAllTheSame = true };
+                + "Change it, or tick “send it all the same”.")
+            { MayAllTheSame = true };
         return Decide(reviewId, form.Version, new ReviewDecision(false, form.Words, form.Mine));
     }
 

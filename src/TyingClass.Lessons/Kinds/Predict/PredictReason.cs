@@ -16,14 +16,14 @@ internal static class PredictReason
     /// <param name="choice">The one that was made; the right one where none was.</param>
     public static AnswerReason Of(Exercise exercise, AskedFlies flies, string key, string choice, UnitSystem units) =>
         ((PredictTask)exercise.Task).Question switch
-    {
-        WhichWayUp => Way(exercise, flies.Fly, units),
-        ChangeIn => Change(PredictKey.Query(exercise), flies, units),
-        WhichHasMore more => Two(PredictKey.Query(exercise), more, flies, units),
-        WhereTheNosePoints => One(PredictKey.Query(exercise), flies.Fly, units),
-        OwnChoices own => Own(exercise, own, flies.Fly, (key, choice), units),
-        _ => throw new InvalidOperationException("There is no such question."),
-    };
+        {
+            WhichWayUp => Way(exercise, flies.Fly, units),
+            ChangeIn => Change(PredictKey.Query(exercise), flies, units),
+            WhichHasMore more => Two(PredictKey.Query(exercise), more, flies, units),
+            WhereTheNosePoints => One(PredictKey.Query(exercise), flies.Fly, units),
+            OwnChoices own => Own(exercise, own, flies.Fly, (key, choice), units),
+            _ => throw new InvalidOperationException("There is no such question."),
+        };
 
     /// <summary>The moment ledger is told only where which way up is the question.</summary>
     private static AnswerReason Way(Exercise exercise, FlyFigures fly, UnitSystem units) => WayReason.Of(fly, units, new AuthorWords(exercise)).Told(units);
