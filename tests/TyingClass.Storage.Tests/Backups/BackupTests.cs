@@ -200,7 +200,8 @@ public sealed class BackupTests : IDisposable
                 File.WriteAllBytes(path, bytes[..(bytes.Length / 2)]);
                 break;
             case "one byte changed":
-                bytes[bytes.Length / 3] ^= 0x10;
+                // In the head of what was packed. Farther on stand pages of zeros, where another bit can unpack to the very same file, and is no damage.
+                bytes[90] ^= 0x10;
                 File.WriteAllBytes(path, bytes);
                 break;
             case "no zip at all":
