@@ -25,7 +25,8 @@ internal sealed record SpareChanges(ImmutableArray<RecipeChange> Kept, Immutable
         foreach (uint mask in Enumerable.Range(1, (1 << all.Length) - 2).Select(m => (uint)m).OrderBy(BitOperations.PopCount))
         {
             RecipeChange[] kept = [.. all.Where((_, i) => (mask & 1u << i) != 0)];
-            if (TryBuild(kept.Aggregate(draft, (d, c) => d.With(c.Path, c.After)), start) is { } lesser && GoalCheck.AllMet(exercise, lesser))
+            if (RecipeParser.Parse(kept.Aggregate(draft, (d, c) => d.With(c.Path, c.After))).Value is { } recipe
+                && FlyFigures.TryBuild(recipe, start) is { } lesser && GoalCheck.AllMet(exercise, lesser))
                 return new SpareChanges([.. kept], [.. Said(all.Except(kept), start)]);
         }
 
@@ -39,16 +40,4 @@ internal sealed record SpareChanges(ImmutableArray<RecipeChange> Kept, Immutable
     private static string? PartAt(string path, FlyFigures start) =>
         path.StartsWith("parts[", StringComparison.Ordinal) && int.TryParse(path["parts[".Length..^1], CultureInfo.InvariantCulture, out int at)
             ? new Thing(ThingKind.Part, FlyBuilder.Names(start.Recipe.Parts)[at]).Word : null;
-
-    private static FlyFigures? TryBuild(RecipeDraft draft, FlyFigures start)
-    {
-        try
-        {
-            return RecipeParser.Parse(draft).Value is { } recipe ? new FlyFigures(recipe, start) : null;
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
-    }
 }

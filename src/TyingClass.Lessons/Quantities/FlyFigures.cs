@@ -32,6 +32,19 @@ public sealed class FlyFigures
     private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start) =>
         (_built, Recipe, Start, _options) = (other._built with { Body = body }, other.Recipe, start, other._options);
 
+    /// <summary>Null where it cannot be built: between two sound flies may stand one whose parts overlap.</summary>
+    internal static FlyFigures? TryBuild(Recipe recipe, FlyFigures? start = null, ReportOptions? options = null)
+    {
+        try
+        {
+            return new FlyFigures(recipe, start, options);
+        }
+        catch (ArgumentException)
+        {
+            return null;
+        }
+    }
+
     public FlyBody Body => _built.Body;
 
     public FishingConditions Conditions => _built.Conditions;

@@ -44,7 +44,8 @@ public static class ChangeReason
             if (!sampled && turned.Length == all.Length) return to;
             string key = string.Join(',', turned.Order());
             if (!known.TryGetValue(key, out double? value))
-                known[key] = value = TryBuild(between.With(turned), before.Start ?? before, sampled) is { } fly ? query.Of(fly) : null;
+                known[key] = value =
+                    FlyFigures.TryBuild(between.With(turned), before.Start ?? before, sampled ? Quick : null) is { } fly ? query.Of(fly) : null;
             return value;
         }
     }
@@ -60,18 +61,5 @@ public static class ChangeReason
             .. all.OrderByDescending(i => Math.Abs((value([i]) ?? start) - start) + Math.Abs(end - (value([.. all.Where(j => j != i)]) ?? end))),
         ];
         return [.. ranked.Take(Shapley.Most - 1).Select(i => (int[])[i]), ranked[(Shapley.Most - 1)..]];
-    }
-
-    // Between two sound flies may stand one whose parts overlap.
-    private static FlyFigures? TryBuild(Recipes.Model.Recipe recipe, FlyFigures start, bool sampled)
-    {
-        try
-        {
-            return new FlyFigures(recipe, start, sampled ? Quick : null);
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
     }
 }

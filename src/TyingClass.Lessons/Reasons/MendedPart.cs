@@ -31,21 +31,9 @@ internal sealed record MendedPart(Thing What, TurnedLine Turned, FlyFigures Fly)
         string[] names = [.. FlyBuilder.Names(fly.Recipe.Parts)];
         for (int i = 0; i < names.Length; i++)
         {
-            if (mend(fly.Recipe.Parts[i]) is { } mended && TryBuild(fly, i, mended.Part) is { } other)
+            if (mend(fly.Recipe.Parts[i]) is { } mended
+                && FlyFigures.TryBuild(fly.Recipe with { Parts = fly.Recipe.Parts.SetItem(i, mended.Part) }, fly.Start) is { } other)
                 yield return new MendedPart(new Thing(ThingKind.Part, names[i]), mended.Line, other);
-        }
-    }
-
-    // On the other side it may run into its neighbor.
-    private static FlyFigures? TryBuild(FlyFigures fly, int at, PartSpec part)
-    {
-        try
-        {
-            return new FlyFigures(fly.Recipe with { Parts = fly.Recipe.Parts.SetItem(at, part) }, fly.Start);
-        }
-        catch (ArgumentException)
-        {
-            return null;
         }
     }
 

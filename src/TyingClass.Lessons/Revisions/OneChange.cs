@@ -76,7 +76,7 @@ public sealed record OneChange(Recipe Changed, ImmutableArray<RecipeChange> Line
 
         public Yardstick(Exercise exercise, Recipe before, Recipe after)
         {
-            (_start, FlyFigures? end) = (TryBuild(before, null), TryBuild(after, null));
+            (_start, FlyFigures? end) = (FlyFigures.TryBuild(before, null, Quick), FlyFigures.TryBuild(after, null, Quick));
             if (_start is null || end is null) return;
             _goals = [.. exercise.Goals.Where(g => !GoalCheck.IsMet(g, _start))];
             IEnumerable<QuantityQuery> asked = _goals.IsEmpty ? [QuantityQuery.Known(exercise.Task.AskedQuantity ?? WayUp)] : _goals.Select(GoalCheck.Query);
@@ -90,25 +90,12 @@ public sealed record OneChange(Recipe Changed, ImmutableArray<RecipeChange> Line
         /// <summary>Goals met that were not, and then shares of the way; minus infinity for a fly that cannot be built.</summary>
         public double Of(Recipe recipe)
         {
-            if (TryBuild(recipe, _start) is not { } fly) return double.NegativeInfinity;
+            if (FlyFigures.TryBuild(recipe, _start, Quick) is not { } fly) return double.NegativeInfinity;
             double way = _figures.Sum(f => Math.Clamp(((f.Query.Of(fly) ?? f.From) - f.From) / (f.To - f.From), -1, 1));
             return (10 * _goals.Count(g => GoalCheck.IsMet(g, fly))) + way;
         }
 
         public bool Settles(Recipe recipe) =>
-            !_goals.IsEmpty && TryBuild(recipe, _start) is { } fly && _goals.All(g => GoalCheck.IsMet(g, fly));
-
-        // Between two sound flies may stand one whose parts overlap.
-        private static FlyFigures? TryBuild(Recipe recipe, FlyFigures? start)
-        {
-            try
-            {
-                return new FlyFigures(recipe, start, Quick);
-            }
-            catch (ArgumentException)
-            {
-                return null;
-            }
-        }
+            !_goals.IsEmpty && FlyFigures.TryBuild(recipe, _start, Quick) is { } fly && _goals.All(g => GoalCheck.IsMet(g, fly));
     }
 }

@@ -50,28 +50,15 @@ public sealed record RevisionComparison(SolvedFly Before, SolvedFly After, Immut
     private static ImmutableArray<PartDifference> PartByPart(Recipe before, Recipe after)
     {
         ImmutableArray<PartDifference>.Builder parts = ImmutableArray.CreateBuilder<PartDifference>();
-        FlyFigures? here = TryBuild(before);
+        FlyFigures? here = FlyFigures.TryBuild(before);
         foreach ((string part, ImmutableArray<RecipeChange> changes, Recipe recipe) in RevisionSteps.Between(before, after))
         {
-            FlyFigures? there = TryBuild(recipe);
+            FlyFigures? there = FlyFigures.TryBuild(recipe);
             parts.Add(new PartDifference(part, changes, here is null || there is null ? [] : Compare(Effects, here, there)));
             here = there;
         }
 
         return parts.ToImmutable();
-    }
-
-    // Halfway between two sound flies may stand one whose parts overlap.
-    private static FlyFigures? TryBuild(Recipe recipe)
-    {
-        try
-        {
-            return new FlyFigures(recipe);
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
     }
 
     private static ImmutableArray<FigureDifference> Compare(ImmutableArray<QuantityQuery> queries, FlyFigures before, FlyFigures after) =>

@@ -103,11 +103,12 @@ public static partial class WrittenFigures
     /// <param name="Times">How many of a known unit the writer's unit is.</param>
     private readonly record struct Written(Dimension Dimension, string Unit, double Times = 1);
 
-    // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
-    // is its own. A text may break its line anywhere, inside a figure too.
+    // What a refusal says of a bare number: “-0.1” has no unit. …, for example -0.1 mm.
     [GeneratedRegex("(?<head>“(?<number>[^”]*)” has no unit\\. [^“]*, for example )\\k<number>(?<unit>[^“”]*?)\\.(?=$| )", RegexOptions.CultureInvariant)]
     private static partial Regex NoUnit();
 
+    // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
+    // is its own. A text may break its line anywhere, inside a figure too.
     [GeneratedRegex(
         @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"\s\()(?<![0-9]\s)"
         + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between>\s(?:and|or|to)\s|\s?[–…]\s?))?"

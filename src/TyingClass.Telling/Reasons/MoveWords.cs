@@ -21,8 +21,7 @@ public sealed record MoveWords(string Larger, string Smaller, string LargerWould
         ["balance point, x"] = Verb("the balance point", "moves", "lie further", "back", "forward"),
         ["tow point, x"] = Verb("the place where the leader pulls", "moves", "lie further", "back", "forward"),
         ["mass center, z"] = Across("the mass center"),
-        ["mass center, below eye"] = Across("the mass center") is var across
-            ? new MoveWords(across.Smaller, across.Larger, across.SmallerWould, across.LargerWould) : throw new InvalidOperationException(),
+        ["mass center, below eye"] = Turned(Across("the mass center")),
         ["center of buoyancy, z"] = Across("the lift of the water"),
         ["balance point, z"] = Across("the balance point"),
         ["tow point, z"] = Across("the place where the leader pulls"),
@@ -65,6 +64,9 @@ public sealed record MoveWords(string Larger, string Smaller, string LargerWould
     // Across the shank, larger is away from the point.
     private static MoveWords Across(string what) => new($"{what} moves away from the point", $"{what} moves toward the point",
         $"{what} would lie further from the point", $"{what} would lie nearer the point");
+
+    // Measured the other way.
+    private static MoveWords Turned(MoveWords of) => new(of.Smaller, of.Larger, of.SmallerWould, of.LargerWould);
 
     private static MoveWords Verb(string what, string does, string would, string more, string less) =>
         new($"{what} {does} {more}", $"{what} {does} {less}", $"{what} would {would} {more}", $"{what} would {would} {less}");

@@ -25,13 +25,10 @@ public static class WorkedWords
     public const string DragBack = "drag";
     public const string WeightLessLift = "weight in water less lift";
     public const string AngleWithTangent = "the angle with this tangent";
-    public const string RateWhereEqual = "the rate at which the water pushes as hard as the weight pulls";
 
     public static string SpaceIn(string part) => $"volume of the {part}";
 
     public static string MassOf(string part) => $"mass of the {part}";
-
-    public static string HoldAt(string speed) => $"push of the water at {speed}";
 
     /// <summary>The student's figure is that of an earlier line.</summary>
     public static string StopsAt(string yours, string what) => $"Your {yours} is the line “{what}”. The sum goes on from there.";

@@ -19,6 +19,8 @@ public sealed record BenchPost(
 {
     public const string Live = "live";
 
+    private const string Doubt = "doubt";
+
     public static BenchPost Read(IFormCollection form)
     {
         ArgumentNullException.ThrowIfNull(form);
@@ -33,11 +35,11 @@ public sealed record BenchPost(
             name => form.TryGetValue(name, out Microsoft.Extensions.Primitives.StringValues value) ? value.ToString() : null,
             Packed.TryUnpack(form["k"], AnswerLimit.MostBytes, out string? beside) ? beside : null,
             action[0], action.Length == 2 ? action[1] : "",
-            form["add-kind"].ToString(), form["gesture"].ToString(), form[Live].Count > 0, form[Live] == "brief");
+            form["add-kind"].ToString(), form["gesture"].ToString(), form[Live].Count > 0, form[Live] == "brief" || form[Live] == Doubt);
     }
 
-    /// <summary>True when a script asks for the one figure that takes longer than all the others.</summary>
-    public bool AsksDoubt => Field(Live) == "doubt";
+    /// <summary>True when a script asks for the one figure that takes longer than all the others, and for nothing else.</summary>
+    public bool AsksDoubt => Field(Live) == Doubt;
 
     public int Index => int.TryParse(Argument, NumberStyles.None, CultureInfo.InvariantCulture, out int index) ? index : -1;
 

@@ -50,10 +50,7 @@ public sealed record BenchRest(
         {
             Doubt = DoubtSentence.Of(fly.Doubt),
             Mostly = DoubtSentence.Mostly(fly.Doubt),
-            Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units) with
-            {
-                Doubt = new(() => fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null),
-            },
+            Retrieve = BenchRetrieve.Of(fly, "bench-retrieve", units),
         };
     }
 

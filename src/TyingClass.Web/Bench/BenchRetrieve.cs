@@ -14,9 +14,6 @@ namespace TyingClass.Web.Bench;
 /// <param name="Assumed">Keys the recipe leaves open; empty for none.</param>
 public sealed record BenchRetrieve(string Round, ImmutableArray<string> Sentences, IHtmlContent Film, IHtmlContent Traces, string Assumed)
 {
-    /// <summary>What the model's guesses leave open; null for nothing. Dearer than all the rest of the bench, so worked out when it is looked at.</summary>
-    public Lazy<string?> Doubt { get; init; } = new((string?)null);
-
     public static BenchRetrieve Of(SolvedFly fly, string prefix, UnitSystem units)
     {
         DrawingOptions options = new() { IdPrefix = prefix, Units = units, WidthPx = 720 };
@@ -26,6 +23,13 @@ public sealed record BenchRetrieve(string Round, ImmutableArray<string> Sentence
             BenchResult.Html(FlyDrawing.Film(fly, options)),
             BenchResult.Html(Curves.Retrieve(fly, options with { IdPrefix = prefix + "-traces" })),
             Grammar.And(RetrieveBuilder.Assumed(fly.Recipe.Fishing.Retrieve)));
+    }
+
+    /// <summary>What the model's guesses leave open; null for nothing. It takes longer than all the rest of the bench.</summary>
+    public static string? Doubt(SolvedFly fly, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        return fly.Retrieve.HasFigures ? RetrieveSentence.Doubt(fly.RetrieveDoubt, units) : null;
     }
 
     /// <summary>Two versions at one scale.</summary>

@@ -3,6 +3,7 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Patterns;
 
@@ -53,11 +54,9 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     private static string Say(RecipeChange change) => change switch
     {
         { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
-        { IsWholePart: true, After: { } put } => $"{Article(put)} {put} put in",
+        { IsWholePart: true, After: { } put } => $"{Grammar.A(put)} put in",
         _ => RevisionWords.Say(change),
     };
-
-    private static string Article(string part) => "aeiou".Contains(part[0], StringComparison.OrdinalIgnoreCase) ? "an" : "a";
 
     private static string NameOf(string recipeText) => RecipeParser.Parse(recipeText).Value?.Name ?? "the fly";
 }

@@ -17,7 +17,7 @@ namespace TyingClass.Web.Exchange;
 public sealed record FilesOutcome(string? Ticket, ImmutableArray<string> Problems);
 
 /// <summary>What files are made of, and the day they are named by.</summary>
-public sealed record FilesThere(ClassExchange Exchange, InstructorStore Instructors, PageBackups Backups, TimeProvider Time);
+public sealed record FilesThere(ClassExchange Exchange, InstructorStore Instructors, PageFiles Backups, TimeProvider Time);
 
 /// <summary>What leaves or enters the server as a file: registers, classes, backups.</summary>
 public sealed class FilesDesk(FilesThere there, ClassAccess access, Visitor visitor, AccountSignIn account, PassphraseSlips slips, RegisterCsv register)

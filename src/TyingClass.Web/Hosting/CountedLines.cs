@@ -8,7 +8,10 @@ namespace TyingClass.Web.Hosting;
 /// What goes wrong, on the console: the first of a kind whole, its like counted for a minute and told with the next. Twenty thousand bad requests are some
 /// dozen lines, and none of them is long. Rotating is for whatever keeps the console's text.
 /// </summary>
-/// <remarks>Of one kind is what has the same source, number and kind of exception. What was sent in stands in none of it.</remarks>
+/// <remarks>
+/// Of one kind is what has the same source, number and kind of exception; what came without an exception is of one kind only with the very same words, so
+/// that each damaged record is named. A count that nothing follows is not told.
+/// </remarks>
 internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(FormatterName)
 {
     public const string FormatterName = "counted";
@@ -22,14 +25,14 @@ internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(Formatt
     private static readonly TimeSpan Counting = TimeSpan.FromMinutes(1);
 
     private readonly Lock _gate = new();
-    private readonly Dictionary<(string Category, int Id, Type? Kind), Count> _counts = [];
+    private readonly Dictionary<(string Category, int Id, string Kind), Count> _counts = [];
 
     public override void Write<TState>(in LogEntry<TState> logEntry, IExternalScopeProvider? scopeProvider, TextWriter textWriter)
     {
         ArgumentNullException.ThrowIfNull(textWriter);
         DateTimeOffset now = time.GetUtcNow();
-        if (Counted((logEntry.Category, logEntry.EventId.Id, logEntry.Exception?.GetType()), now) is not { } before) return;
         string text = logEntry.Formatter(logEntry.State, logEntry.Exception);
+        if (Counted((logEntry.Category, logEntry.EventId.Id, logEntry.Exception?.GetType().FullName ?? text), now) is not { } before) return;
         if (logEntry.Exception is { } exception) text += $"{Environment.NewLine}      {exception}";
         if (text.Length > MostLetters) text = text[..MostLetters] + " … (cut)";
         string more = before == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({before:N0} more of this kind since the last line of it)");
@@ -37,7 +40,7 @@ internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(Formatt
     }
 
     // Null for what is only counted; otherwise how many were counted since the last that was told.
-    private long? Counted((string, int, Type?) kind, DateTimeOffset now)
+    private long? Counted((string, int, string) kind, DateTimeOffset now)
     {
         lock (_gate)
         {

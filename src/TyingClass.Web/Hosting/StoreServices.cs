@@ -55,7 +55,7 @@ internal static class StoreServices
         services.AddSingleton<RoomStores>();
         services.AddSingleton<StudentStores>();
         services.AddSingleton<ConceptStores>();
-        services.AddSingleton<PageBackups>();
+        services.AddSingleton<PageFiles>();
         services.AddSingleton<FilesThere>();
     }
 

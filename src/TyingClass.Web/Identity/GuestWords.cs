@@ -12,7 +12,7 @@ public sealed class GuestWords(Visitor visitor, ClassRoomStore classes)
 
     /// <summary>Who reads what no engine can mark.</summary>
     public string WhoReads => visitor.HasAccount ? "A mentor or the instructor reads this; other students do not."
-        : HasClass ? "As a guest nobody reads this: once you send it, the model answer opens beside it. In a class your mentor reads it."
+        : HasClass ? "As you are a guest, nobody reads this: once you send it, the model answer opens beside it. In a class your mentor reads it."
         : "There is no class on this server, so nobody reads this: once you send it, the model answer opens beside it for you to compare.";
 
     /// <summary>After it was sent in.</summary>

@@ -30,7 +30,9 @@ public sealed class WhoSees(Visitor visitor, ClassRoomStore classes)
     public string Vote => "The wall shows how many chose each answer, never who. Your instructor can see who chose what.";
 
     /// <summary>An answer in practice.</summary>
-    public string Practice => visitor.HasAccount ? "Practice is your own: nobody else sees what you answer here." : Guest();
+    public string Practice => visitor.HasAccount
+        ? "Practice is your own: no page shows it to anyone else. It is kept with the class, and stands in the file an instructor can take of it."
+        : Guest();
 
     /// <summary>The name one is known by.</summary>
     public string Name => "Your instructor and mentors see this name beside your work. The class sees it in the pattern book, beside a pattern of yours "

@@ -38,6 +38,14 @@ public sealed class CountedLinesTests : IDisposable
     }
 
     [Fact]
+    public void DamagedRecords_AreNamedOneByOne()
+    {
+        foreach (string record in new[] { "attempts/1", "attempts/2", "attempts/2" })
+            _lines.Write(new LogEntry<string>(LogLevel.Error, "Damage", new EventId(1), record, null, (state, _) => $"Damage: {state}"), null, _console);
+        Assert.Equal(2, Lines.Length);
+    }
+
+    [Fact]
     public void EndlessText_IsCut()
     {
         Fail("Pages", new InvalidOperationException(new string('x', 100_000)));

@@ -75,7 +75,7 @@ internal static class SumRows
             "hang angle" => Hang(fly, units),
             "lean" => Lean(fly, query, units),
             "line angle" => LineAngle(fly, query, units),
-            "sink rate" => Sink(fly, query, soaked, units),
+            // A sink rate is found where push and pull are alike, step by step: no sum comes out at it that was not made from it.
             _ => [],
         };
     }
@@ -179,19 +179,6 @@ internal static class SumRows
         WorkedRow first = new(along.What, "", double.NaN, told.Say(along.Si, units)), second = new(across.What, "", double.NaN, told.Say(across.Si, units));
         return [first, second, new WorkedRow(WorkedWords.AngleWithTangent, $"{second.Result} ÷ {first.Result} = {Numbers.Write(across.Si / along.Si, 2)}",
             angle, asked.Say(angle, units))];
-    }
-
-    private static IEnumerable<WorkedRow> Sink(FlyFigures fly, QuantityQuery query, bool soaked, UnitSystem units)
-    {
-        double weight = Standard.GravityMS2 * (fly.Body.Parts.Sum(MassKg) - DensityOf(fly) * fly.Body.Parts.Sum(p => VolumeM3(p, soaked)));
-        if (query.Of(fly) is not { } rate || rate <= 0 || weight <= 0) yield break;
-        double atOne = weight / (rate * rate);
-        WorkedRow pull = new(WorkedWords.LeftInWater, "", double.NaN, Magnitudes.Drag.Say(weight, units)), hold =
-            new(WorkedWords.HoldAt(Stated.Say(1, Dimension.Speed, units)), "", double.NaN, Magnitudes.Drag.Say(atOne, units));
-        yield return pull;
-        yield return hold;
-        yield return new WorkedRow(WorkedWords.RateWhereEqual,
-            $"{Stated.Say(1, Dimension.Speed, units)} × √({pull.Result} ÷ {hold.Result})", rate, Magnitudes.SinkRate.Say(rate, units));
     }
 
     private static double MassKg(BodyPart part) => part.Masses.Sum(m => m.MassKg);

@@ -29,7 +29,7 @@ public static class FirstFlies
         parts:
           - part: bead
             material: brass
-            size: 3.2 mm
+            size: 4 mm
             at: 0 mm
           - part: body
             material: floss

@@ -6,7 +6,7 @@ using TyingClass.Storage.Files;
 namespace TyingClass.Web.Hosting;
 
 /// <summary>Files made for a page. A backup is of the whole data file, so this asks for all of it.</summary>
-public sealed class PageBackups(ClassStore store, ProgramFolders folders)
+public sealed class PageFiles(ClassStore store, ProgramFolders folders)
 {
     /// <summary>Made in the data folder, so that it lies nowhere a stranger reads; gone when it has been sent.</summary>
     public (FileStream File, BackupContents Contents) Make()
