@@ -67,7 +67,7 @@ internal static class RecipeGrader
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =
-                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
+                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, options.Units, options.Adviser)),
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,

@@ -69,6 +69,8 @@ public static class OneFlyReason
             ordered = [.. set, .. ordered.Where(s => !set.Any(c => c.What == s.What))];
         }
 
+        double most = ordered.Select(s => s.SaySi).DefaultIfEmpty(0).Max();
+        if (AtTheLine.Of(query, fly, now, most) is { } line) ordered = [line, .. ordered];
         return Told(query, now, ReasonForm.Without, [.. ordered]);
 
         double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));

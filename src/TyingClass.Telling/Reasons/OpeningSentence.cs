@@ -40,6 +40,8 @@ public static class OpeningSentence
         return reason.Form switch
         {
             ReasonForm.MadeOf => MadeOf(reason, top),
+            _ when reason is { Quantity: "pitch in the pause", ToSi: { } held } && top is { What.Kind: ThingKind.Leader, FromSi: { } free } =>
+                $"The leader holds its nose {(held > 0 ? "up" : "down")} in the pause: with nothing tied to it, the fly would fall {Falling(free)}.",
             _ when reason is { Quantity: "pitch while sinking", ToSi: { } falls } =>
                 $"It sinks {Falling(falls)}: the {top.What.Word} {top.What.Verb("decides", "decide")} most, and {Lacking(top, reason)}.",
             ReasonForm.Hands => $"The hands decide here: {HandsWords.Of(top)} {top.What.Verb("costs", "cost")} the most flies.",
@@ -56,8 +58,8 @@ public static class OpeningSentence
             && !Leads(reason) && reason.Shares[0].Turned.IsEmpty ? second : null;
 
     // Where metal and dressing have much the same say in how a fly falls, a tyer means the metal.
-    private static bool Leads(Reason reason) => reason.Quantity == "pitch while sinking"
-        && WayOpening.IsMetal(reason.Shares[0].What.Part) && !WayOpening.IsMetal(reason.Shares[1].What.Part);
+    private static bool Leads(Reason reason) => reason.Shares[0].What.Kind is ThingKind.Leader or ThingKind.Retrieve
+        || reason.Quantity == "pitch while sinking" && WayOpening.IsMetal(reason.Shares[0].What.Part) && !WayOpening.IsMetal(reason.Shares[1].What.Part);
 
     private static string Both(Reason reason, ReasonShare top, ReasonShare second)
     {
@@ -147,12 +149,17 @@ public static class OpeningSentence
         if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} {NoLonger(reason.Quantity)}";
         return reason.Quantity switch
         {
+            "pitch while sinking" when IsOneSided(from, now) && Math.Abs(from) < Math.Abs(now) =>
+                $"{without} its nose would point less far {(now > 0 ? "up" : "down")}",
             "pitch while sinking" => $"{without} it would sink {Nose(from)}",
             "pitch" => $"{without} it would ride {Nose(from)}",
             "keel height" when from > 0 != now > 0 => $"{without} it would {(from > 0 ? "stay the way it is meant" : "flip")}",
             _ => $"{without} {MoveWords.Of(reason.Quantity).SayWould(from > now)}",
         };
     }
+
+    private static bool IsOneSided(double oneRad, double otherRad) =>
+        oneRad > 0 == otherRad > 0 && Math.Min(Math.Abs(oneRad), Math.Abs(otherRad)) > FlyWords.LevelDeg * Degree;
 
     // Where others would do the same, taking it away shows little: what it does by itself shows more.
     private static string Alone(ReasonShare top, Reason reason, double alone, double bare) => reason.Quantity switch
@@ -177,7 +184,7 @@ public static class OpeningSentence
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 
     internal static string Lacks(Thing thing) =>
-        (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
+        (thing.Kind is ThingKind.Eye or ThingKind.Knot or ThingKind.Retrieve ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
 
     internal static string Turned(Reason reason)
     {
@@ -237,7 +244,7 @@ public static class OpeningSentence
         var quantity => quantity.Split(',')[0],
     };
 
-    private static string The(Thing thing) => $"The {thing.Word}";
+    private static string The(Thing thing) => thing.Kind == ThingKind.Retrieve ? "The hand" : $"The {thing.Word}";
 
     private static bool IsPlural(string part) => Recipes.Parts.KindsOfPart.FindByName(part) is { IsPlural: true };
 }

@@ -106,6 +106,8 @@ public static class WhySentence
         {
             ThingKind.Eye => "with the eye straight",
             ThingKind.Knot => "with the knot tied as a loop",
+            ThingKind.Leader => "with nothing tied to it",
+            ThingKind.Retrieve => "with strips half as long",
             _ => $"without the {thing.Word}",
         };
     }

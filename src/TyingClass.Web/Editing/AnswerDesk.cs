@@ -158,7 +158,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // In a lesson, and where a fly stands alone, how it swims is shown with the feedback.
-        IHtmlContent? Picture(string text) => told && !inLesson && texts.Length > 1 ? pictures.Draw(text) : pictures.Draw(text, Plates.Vise);
+        // What is asked of a retrieve can only be read off its curve; a lesson has that above the question.
+        IHtmlContent? Picture(string text) => told && !inLesson && texts.Length > 1 ? pictures.Draw(text)
+            : pictures.Draw(text, !inLesson && exercise.Task is MeasureTask { IsOfTheRetrieve: true } ? Plates.LastRound : Plates.Vise);
     }
 
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.

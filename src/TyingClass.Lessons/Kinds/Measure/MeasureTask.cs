@@ -14,6 +14,9 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
 
     internal override string? AskedQuantity => Quantity;
 
+    /// <summary>It is read off the curve of the last round.</summary>
+    public bool IsOfTheRetrieve => Query.Quantity.IsOfTheRetrieve;
+
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 
     internal double ToleranceSi =>

@@ -118,7 +118,7 @@ internal static class PredictGrader
     {
         WhichWayUp => "which way up it rides",
         WhereTheNosePoints => "where the nose points",
-        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
+        WhichHasMore => ReasonOffer.WhichOfTwo(PredictKey.Query(exercise).More(units)),
         ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
         _ => "your choice",
     };
