@@ -8,6 +8,9 @@ namespace TyingClass.Lessons.Practice;
 /// <summary>Draws practice problems. The same set, seed and level always give the same problem, so an address can be shared.</summary>
 public static class PracticeProblems
 {
+    /// <summary>Every problem's name begins so.</summary>
+    internal const string IdStart = "practice-";
+
     // A set whose ranges give fewer fair problems than one in this many draws is refused by check-lessons.
     private const int MostDraws = 60;
 
@@ -22,7 +25,7 @@ public static class PracticeProblems
         ArgumentNullException.ThrowIfNull(set);
         int hundredths = PracticeLevel.Hundredths(level);
         level = hundredths / 100.0;
-        Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Slug}-{seed}-{hundredths}") };
+        Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"{IdStart}{set.Slug}-{seed}-{hundredths}") };
         if (!set.IsByLevel)
         {
             return Picked(set, seed) is not { } picked ? null

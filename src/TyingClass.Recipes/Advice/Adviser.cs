@@ -99,7 +99,7 @@ public static class Adviser
         ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching), SoakTimesS = [] };
         int low = 0, high = 1;
         // Few steps are tried one by one: what is asked for may be reached at one of them and lost again at the next.
-        while (change.Steps <= FewSteps && high < change.Steps && !(allowed(change, high) && reached(change.At(high), quick))) low = high++;
+        while (!change.IsEven && change.Steps <= FewSteps && high < change.Steps && !(allowed(change, high) && reached(change.At(high), quick))) low = high++;
         while (true)
         {
             if (allowed(change, high) && reached(change.At(high), quick))

@@ -27,6 +27,11 @@ public static class Stated
     internal static string? Millionths(double in3, Fineness fineness, int more) =>
         in3 != 0 && Math.Abs(in3) < SmallIn3 ? $"{fineness.Write(1e6 * in3, more)} millionths of an in³" : null;
 
+    /// <summary>As <see cref="Say"/>, in the unit that the quantity is told in: a hop of 10 cm is no 100 mm.</summary>
+    /// <param name="what">Null for a plain count.</param>
+    public static string SayAs(Magnitude? what, double si, UnitSystem units) => what == Magnitudes.Hop && units == UnitSystem.Metric
+        ? $"{Numbers.Write(Units.FromSi(si, Dimension.Length, "cm"), 1)} cm" : SayOrCount(si, what?.Dimension, units);
+
     /// <summary>As <see cref="Say"/>; a plain count has no unit.</summary>
     /// <param name="dimension">Null for a plain count.</param>
     public static string SayOrCount(double si, Dimension? dimension, UnitSystem units) =>

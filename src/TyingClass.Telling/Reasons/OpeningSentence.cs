@@ -42,6 +42,11 @@ public static class OpeningSentence
             ReasonForm.MadeOf => MadeOf(reason, top),
             _ when reason is { Quantity: "pitch in the pause", ToSi: { } held } && top is { What.Kind: ThingKind.Leader, FromSi: { } free } =>
                 $"The leader holds its nose {(held > 0 ? "up" : "down")} in the pause: with nothing tied to it, the fly would fall {Falling(free)}.",
+            _ when reason is { Quantity: "pitch while sinking", ToSi: { } level } && Math.Abs(level) <= FlyWords.LevelDeg * Degree =>
+                $"It sinks about level: {Balanced(reason, top)}.",
+            _ when top is { Turned: [{ Key: "at" } moved], FromSi: { } there } && reason is { Quantity: "pitch while sinking", ToSi: { } sinks } =>
+                $"It sinks {Falling(sinks)}, for the {top.What.Word} {top.What.Verb("sits", "sit")} {TurnedWords.Standing("at", moved.Before)}: "
+                    + $"{TurnedWords.Standing("at", moved.After)}, {It(top)} would make it sink {Falling(there)}.",
             _ when reason is { Quantity: "pitch while sinking", ToSi: { } falls } =>
                 $"It sinks {Falling(falls)}: the {top.What.Word} {top.What.Verb("decides", "decide")} most, and {Lacking(top, reason)}.",
             ReasonForm.Hands => $"The hands decide here: {HandsWords.Of(top)} {top.What.Verb("costs", "cost")} the most flies.",
@@ -51,9 +56,19 @@ public static class OpeningSentence
         };
     }
 
+    // Of a fly that falls flat: what turns its nose up, and what down.
+    private static string Balanced(Reason reason, ReasonShare top)
+    {
+        ReasonShare? other = reason.Shares.FirstOrDefault(s => s.FromSi is not null && s.Si * top.Si < 0 && Math.Abs(s.Si) >= reason.NoticeableSi);
+        if (other is null) return $"the {top.What.Word} {top.What.Verb("turns", "turn")} its nose {(top.Si > 0 ? "up" : "down")} only a little";
+        (ReasonShare up, ReasonShare down) = top.Si > 0 ? (top, other) : (other, top);
+        return $"the {up.What.Word} would turn its nose up and the {down.What.Word} would turn it down";
+    }
+
     // Where two have nearly as much say, it would be wrong to name one.
     private static ReasonShare? Second(Reason reason) =>
-        reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
+        !(reason is { Quantity: "pitch while sinking", ToSi: { } falls } && Math.Abs(falls) <= FlyWords.LevelDeg * Degree)
+            && reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
             && second.SaySi >= NearlyAsMuch * reason.Shares[0].SaySi && second.SaySi >= reason.NoticeableSi
             && !Leads(reason) && reason.Shares[0].Turned.IsEmpty ? second : null;
 
@@ -119,7 +134,7 @@ public static class OpeningSentence
     {
         // More than may be cast before anything has drunk: then it is not the water.
         if (reason.Quantity == "mass with held water" && top.What.Kind != ThingKind.HeldWater && reason.Shares.Any(s => s.What.Kind == ThingKind.HeldWater))
-            return $"Even dry it is too heavy: {The(top.What).ToLowerInvariant()} {top.What.Verb("weighs", "weigh")} the most of what is tied on.";
+            return $"Even dry it is heavier than that: {The(top.What).ToLowerInvariant()} {top.What.Verb("weighs", "weigh")} the most of what is tied on.";
         string share = reason.Quantity switch
         {
             "held water" or "mass with held water" => $"{The(top.What)} comes on top of the dry fly, and you cast that too",
@@ -244,7 +259,7 @@ public static class OpeningSentence
         var quantity => quantity.Split(',')[0],
     };
 
-    private static string The(Thing thing) => thing.Kind == ThingKind.Retrieve ? "The hand" : $"The {thing.Word}";
+    private static string The(Thing thing) => $"The {thing.Word}";
 
     private static bool IsPlural(string part) => Recipes.Parts.KindsOfPart.FindByName(part) is { IsPlural: true };
 }

@@ -23,7 +23,7 @@ public static class GoalSentence
             _ => $"{phrase}: between {Bound(lowSi)} and {Bound(highSi)}",
         };
 
-        string Bound(double si) => Stated.SayOrCount(si, what?.Dimension, units);
+        string Bound(double si) => Stated.SayAs(what, si, units);
     }
 
     private const string ShareOf = "share of flies tied like it that";

@@ -3,6 +3,7 @@ using System.Globalization;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Practice;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
@@ -88,7 +89,8 @@ internal static class PredictGrader
                         passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
                 Why = reason.Why,
-                WhereToLook = passed ? null : ReasonOffer.WhereNext,
+                WhereToLook = passed ? null
+                    : exercise.Id.StartsWith(PracticeProblems.IdStart, StringComparison.Ordinal) ? ReasonOffer.WhereNextAlone : ReasonOffer.WhereNext,
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,

@@ -27,7 +27,8 @@ internal static class SortGrader
         bool passed = pairs.All(p => p.Met);
         string largest = task.LargestFirst ? "largest first" : "smallest first";
         string key = string.Join(", ", Key(task, values).Select(n => $"{n} ({query.Say(values[n], options.Units)})"));
-        AnswerReason reason = SortReason.Of(task, given, passed ? null : Array.FindIndex(pairs, p => !p.Met), options);
+        AnswerReason reason = SortReason.Of(task, given, passed ? null : Array.FindIndex(pairs, p => !p.Met),
+            pairs.Length > 1 && pairs.All(p => !p.Met), options);
         return new GradeResult
         {
             Passed = passed,

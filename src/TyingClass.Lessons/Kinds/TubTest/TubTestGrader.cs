@@ -80,6 +80,14 @@ internal static class TubTestGrader
             return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
         }
 
+        if (TubTestRecord.MayNeverBe(name) && string.Equals(pair[1], TubTestRecord.Never, StringComparison.OrdinalIgnoreCase))
+        {
+            error = "";
+            QuantityQuery never = QuantityQuery.Known(name);
+            double? model = never.Of(fly);
+            return new Observation(name, model, null, model is null ? TubTestRecord.Never : never.Say(model, units), TubTestRecord.Never);
+        }
+
         if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error))
             return null;
         if (Plausible.Question(query, si, pair[1], units) is { } question)

@@ -76,6 +76,22 @@ internal sealed class ReasonFlies
     /// <summary>The heaviest of what is tied in for its weight.</summary>
     public static string Metal(FlyFigures fly) => fly.Body.Parts.Where(p => p.IsWeight).MaxBy(p => p.Masses.Sum(m => m.MassKg))!.Name;
 
+    /// <summary>All that holds it the way it is meant, over all that turns it, by the ledger of the first fly.</summary>
+    public double ForOverAgainst()
+    {
+        double[] moments = [.. First.Ledger(Keel).Select(e => e.KeelMomentGmm)];
+        return moments.Where(m => m > 0).Sum() / -moments.Where(m => m < 0).Sum();
+    }
+
+    /// <summary>The moment ledgers, for whoever words a reason anew.</summary>
+    public string Ledgers() => $"{Ledger(First)}; {Ledger(Second)}";
+
+    private static QuantityQuery Keel => QuantityQuery.TryParse("keel height", out QuantityQuery query, out string error)
+        ? query : throw new InvalidOperationException(error);
+
+    private static string Ledger(FlyFigures fly) =>
+        $"keel {Keel.Of(fly)}: {string.Join(", ", fly.Ledger(Keel).Select(e => FormattableString.Invariant($"{e.Part} {e.KeelMomentGmm:F3}")))}";
+
     private static FlyBody Of(FlyBody body, Func<BodyPart, BodyPart> otherwise) => body with { Parts = [.. body.Parts.Select(otherwise)] };
 
     private static FlyFigures Fly(string text) => new(RecipeParser.Parse(text).Value!);
