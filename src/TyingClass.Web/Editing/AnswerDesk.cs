@@ -64,7 +64,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             if (post.Form is { } form && before.FirstOrDefault(a => a.Form == form && a.AnswerText == typed.Text) is { } kept)
                 return new DeskResult(kept, null);
             int failed = before.Count(a => a is { Counts: false, Waits: false });
-            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead, Draft = typed.Draft });
+            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed,
+                new GradeOptions { Units = UnitsRead, Draft = typed.Draft, GoesOnFresh = work.GoesOnFresh });
             if (grade.Fly is { } fly) flies.Keep(typed.Text, fly);
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade, post.Form), null)
@@ -169,6 +170,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     {
         Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
             ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        PassedBefore = attempt is { Counts: false, Waits: false } ? attempts.LastOrDefault(a => a.Counts && a.Number < attempt.Number)?.Number : null,
+        CautionInFull = work.Lesson.Exercises is [var first, ..] && first.Id == work.Exercise.Id,
     };
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
