@@ -5,8 +5,8 @@ namespace TyingClass.Web.Editing;
 /// <summary>What is told in several sentences shows its first one; the rest waits in a fold.</summary>
 public static partial class FirstSentence
 {
-    /// <returns>Rest is empty where there is but one sentence.</returns>
-    public static (string Line, string Rest) Of(string told)
+    /// <returns>More is empty where there is but one sentence.</returns>
+    public static (string Line, string More) Of(string told)
     {
         ArgumentNullException.ThrowIfNull(told);
         return End().Match(told) is { Success: true } end ? (told[..end.Index], told[(end.Index + end.Length)..]) : (told, "");
