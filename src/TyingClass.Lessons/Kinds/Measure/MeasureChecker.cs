@@ -1,7 +1,6 @@
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Exercises;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 
@@ -14,11 +13,12 @@ internal static class MeasureChecker
     {
         MeasureTask task = (MeasureTask)exercise.Task;
         QuantityQuery query = task.Query;
-        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!));
+        FlyFigures fly = MeasureTask.Measured(exercise);
         if (query.Of(fly) is not { } key) return $"The engine has no {query.Name} for this fly.";
         double[] tied = [.. TiedFlies.Of(fly.Body, TyingAccuracy.Practiced, KeyClearance.Flies).Select(b => query.Of(fly.Tied(b, null))).OfType<double>()];
         if (tied.Length < KeyClearance.Flies) return $"Of {KeyClearance.Flies} flies tied alike, {KeyClearance.Flies - tied.Length} have no {query.Name}.";
         double spread = Math.Sqrt(tied.Sum(t => (t - key) * (t - key)) / tied.Length), tolerance = task.ToleranceSi;
+        if (MeasuredChange.Complaint(exercise, task, fly, key) is { } complaint) return complaint;
         return tolerance >= spread ? null
             : $"The tolerance of {query.SayStated(tolerance, UnitSystem.Metric)} is finer than two flies tied alike differ "
             + $"({query.SayStated(spread, UnitSystem.Metric)}). Widen it.";
