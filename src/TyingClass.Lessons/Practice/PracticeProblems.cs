@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Net;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
@@ -12,6 +13,9 @@ public static class PracticeProblems
 {
     // A set whose ranges give fewer fair problems than one in this many draws is refused by check-lessons.
     private const int MostDraws = 60;
+
+    // Degrees and cubes stay what they are, so that figures can be told in the reader's units.
+    private static readonly HtmlEncoder Words = HtmlEncoder.Create(UnicodeRanges.All);
 
     // Fair problems to choose the one of the right difficulty from.
     private const int Choice = 4;
@@ -100,7 +104,7 @@ public static class PracticeProblems
     // What is done to the fly is drawn too, so no author can have written it down.
     private static Exercise Told(Exercise problem) => problem.Task.Change is not { } change ? problem : problem with
     {
-        PromptHtml = $"{problem.PromptHtml}<p>{WebUtility.HtmlEncode(problem.Task.Told(problem, change))}</p>",
+        PromptHtml = $"{problem.PromptHtml}<p>{Words.Encode(problem.Task.Told(problem, change))}</p>",
     };
 
     // The change must leave a fly, and another one.
