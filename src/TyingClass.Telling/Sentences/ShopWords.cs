@@ -19,7 +19,7 @@ public static class ShopWords
             SupplyKind.Bead => OtherSize(item, units),
             SupplyKind.Eyes => $"{OtherSize(item, units)} Where a packet goes by the ounce, weigh one pair: 1/100 oz is 0.28 g, 1/50 oz is 0.57 g.".Trim(),
             SupplyKind.Wire => Wire(item),
-            _ => Dressing(item.Substance),
+            _ => Dressing(item.What),
         };
     }
 
@@ -65,7 +65,7 @@ public static class ShopWords
         _ => "Round wire, by the spool.",
     };
 
-    private static string Dressing(string? substance) => substance switch
+    private static string Dressing(string name) => name switch
     {
         "bucktail" => "A deer’s tail, whole or a piece.",
         "deer hair" => "A patch of deer body hair. It is hollow: pinch it, and it dents.",
