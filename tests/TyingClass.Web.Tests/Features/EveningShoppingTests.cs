@@ -8,7 +8,6 @@ using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage;
-using TyingClass.Telling.Sentences;
 using TyingClass.Web.Evenings;
 using TyingClass.Web.Tests.Pages;
 using TyingClass.Web.Tests.Voice;
