@@ -52,7 +52,7 @@ public sealed class LicenseTests
         Assert.Empty(KnownUnsafe(restored.RootElement));
     }
 
-    // As a restore of Newtonsoft.Json 12.0.3 wrote it.
+    // The form is from memory: where this was written the registry keeps no list of weaknesses, and no restore spoke of one.
     [Theory]
     [InlineData("NU1903", true), InlineData("NU1901", true), InlineData("NU1900", false), InlineData("NU1603", false)]
     public void KnownUnsafe_AsARestoreWritesIt_IsFound(string code, bool isUnsafe)
