@@ -142,6 +142,7 @@ public static partial class WrittenFigures
     [GeneratedRegex("(?<head>“(?<number>[^”]*)” has no unit\\. [^“]*, for example )\\k<number>(?<unit>[^“”]*?)\\.(?=$| )", RegexOptions.CultureInvariant)]
     private static partial Regex NoUnit();
 
+    // Without a limit by the clock, which would end a page on a busy machine: each of these looks a bounded way ahead.
     // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
     // is its own. A text may break its line anywhere, inside a figure too.
     [GeneratedRegex(
@@ -150,19 +151,19 @@ public static partial class WrittenFigures
         + @"(?<last>[−-]?(?:[0-9]{1,3}(?:\s[0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)\s?"
         + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g\sper\scm³|g|m/s|mN|m|kg/m³|kg\sin\sa\scubic\smeter|°C))"
         + @"(?![\w·/³²^])(?<given>\s\((?:about\s)?[0-9./\s]+\z)?(?:\s\((?<own>(?:about\s)?[0-9][0-9./\s]*\s" + ImperialUnit + @")\))?",
-        RegexOptions.None, 1000)]
+        RegexOptions.CultureInvariant)]
     private static partial Regex Token();
 
     [GeneratedRegex(@"\s")]
     private static partial Regex Gap();
 
-    [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.CultureInvariant)]
     private static partial Regex Quoted();
 
     // Above the signs that HTML itself needs.
     [GeneratedRegex("&#(1[6-9][0-9]|2[0-4][0-9]|25[0-5]);", RegexOptions.CultureInvariant)]
     private static partial Regex LatinSign();
 
-    [GeneratedRegex(@"<(?<kept>code|pre|svg|math)\b[\s\S]*?</\k<kept>>|<[^>]*>|(?<text>[^<]+)", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"<(?<kept>code|pre|svg|math)\b[\s\S]*?</\k<kept>>|<[^>]*>|(?<text>[^<]+)", RegexOptions.CultureInvariant)]
     private static partial Regex Markup();
 }

@@ -96,6 +96,7 @@ public sealed class OneCauseTests
     [InlineData("model answer:", "model anser:", 34, "Did you mean “model answer”?")]
     [InlineData("title: R", "titel: R", 11, "Did you mean “title”?")]
     [InlineData("recipe:\n  recipe", "recpie:\n  recipe", 14, "Did you mean “recipe”?")]
+    [InlineData("id: two-01", "id: tow-01", 9, "write “two-01” again")]
     [InlineData("kind: repair", "kind: repiar", 10, "Did you mean “repair”?")]
     [InlineData("kind: repair", "knid: repair", 10, "Did you mean “kind”?")]
     [InlineData("material: brass", "material: brss", 21, "brass")]
