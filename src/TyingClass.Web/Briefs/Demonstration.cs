@@ -55,7 +55,8 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     {
         { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
         { IsWholePart: true, After: { } put } => $"{Grammar.A(put)} put in",
-        _ => RevisionWords.Say(change),
+        // Kept in the plan of an evening, which is read in either system.
+        _ => RevisionWords.Say(change, UnitSystem.Metric),
     };
 
     private static string NameOf(string recipeText) => RecipeParser.Parse(recipeText).Value?.Name ?? "the fly";
