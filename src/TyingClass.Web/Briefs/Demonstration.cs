@@ -55,6 +55,7 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     {
         { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
         { IsWholePart: true, After: { } put } => $"{Grammar.A(put)} put in",
+        { Before: { } before, After: { } after } => $"{change.Said} {after} instead of {before}",
         _ => RevisionWords.Say(change),
     };
 

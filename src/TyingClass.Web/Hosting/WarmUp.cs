@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Lessons.Courses;
@@ -16,12 +17,16 @@ namespace TyingClass.Web.Hosting;
 
 /// <summary>
 /// Once the server listens: has what the first pages need compiled before someone waits for it, by drawing a few flies and reading a class once; then works
-/// out the flies that wait for a mentor or stand in a pattern book, whose pages show many at once.
+/// out the flies that wait for a mentor or stand in a pattern book, whose pages show many at once; then opens every lesson and every exercise once, which
+/// solves and draws their flies. It rests as long as it works: one of two cores is half free for whoever comes meanwhile.
 /// </summary>
-internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceScopeFactory scopes, IHostApplicationLifetime lifetime) : BackgroundService
+internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceScopeFactory scopes, OwnPages pages, IHostApplicationLifetime lifetime)
+    : BackgroundService
 {
     // As many as are kept without pushing out one another, and some seconds of one core at most.
     private const int MostWaiting = 12, MostInBooks = 40;
+
+    private static readonly TimeSpan MostRest = TimeSpan.FromSeconds(1);
 
     // Different flies, because each material is drawn by code of its own.
     private const int Flies = 8;
@@ -70,6 +75,22 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceSco
         catch (Exception e) when (e is StorageException or ObjectDisposedException)
         {
             // Whoever opens a page is told what is wrong with the disk; a server that stops meanwhile needs no warming.
+        }
+
+        await OpenPagesAsync(stoppingToken);
+    }
+
+    // The lessons first: they are opened first, and show most of the flies that the exercises show again.
+    private async Task OpenPagesAsync(CancellationToken stop)
+    {
+        Course now = course.Current;
+        foreach (string address in now.Lessons.Select(l => $"/lessons/{l.Slug}").Concat(now.Exercises.Select(e => $"/exercises/{e.Id}")))
+        {
+            if (stop.IsCancellationRequested) return;
+            long began = Stopwatch.GetTimestamp();
+            await pages.OpenAsync(address, stop);
+            TimeSpan took = Stopwatch.GetElapsedTime(began);
+            await Task.Delay(took < MostRest ? took : MostRest, stop);
         }
     }
 
