@@ -83,7 +83,6 @@ public sealed class RecipePasteTests
         Recipe read = RecipeParser.Parse(RecipePaste.Read(Page)).Value!;
         Assert.Equal(("Rush Frog", 2), (read.Name, read.Parts.Length));
         Assert.Equal(0.0001, read.Parts[1].MassKg!.Value, 7);
-        Assert.Equal(0.3, read.Fishing.SpeedMps, 6);
     }
 
     [Fact]
