@@ -22,10 +22,17 @@ internal static class OpeningLoad
         await using (app)
         {
             await app.StartAsync();
-            if (rest) Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"At rest after {await RestAsync():0.0} s of processor time"));
+            if (rest)
+            {
+                double busy = await RestAsync();
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"At rest after {busy:0.0} s of processor time"));
+            }
+
             Course course = app.Services.GetRequiredService<ICourseSource>().Current;
-            using HttpClient client = new() { BaseAddress = new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()) };
-            await TimeAsync(client, "the very first lesson, then the very first exercise", [$"/lessons/{course.Lessons[0].Slug}", $"/exercises/{course.Exercises.First().Id}"]);
+            Uri root = new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+            using HttpClient client = new() { BaseAddress = root };
+            string[] veryFirst = [$"/lessons/{course.Lessons[0].Slug}", $"/exercises/{course.Exercises.First().Id}"];
+            await TimeAsync(client, "the very first lesson, then the very first exercise", veryFirst);
             await TimeAsync(client, "lessons", [.. course.Lessons.Skip(1).Select(l => $"/lessons/{l.Slug}")]);
             await TimeAsync(client, "exercises", [.. course.Exercises.Skip(1).Select(e => $"/exercises/{e.Id}")]);
             using Process self = Process.GetCurrentProcess();
