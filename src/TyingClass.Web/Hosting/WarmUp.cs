@@ -26,6 +26,9 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceSco
     // As many as are kept without pushing out one another, and some seconds of one core at most.
     private const int MostWaiting = 12, MostInBooks = 40;
 
+    // What people come in by.
+    private static readonly string[] Everyones = ["/", "/sign-in", "/join", "/tonight", "/practice", "/bench", "/glossary"];
+
     private static readonly TimeSpan MostRest = TimeSpan.FromSeconds(1);
 
     // Different flies, because each material is drawn by code of its own.
@@ -80,11 +83,12 @@ internal sealed class WarmUp(ICourseSource course, ClassStore store, IServiceSco
         await OpenPagesAsync(stoppingToken);
     }
 
-    // The lessons first: they are opened first, and show most of the flies that the exercises show again.
+    // The lessons before the exercises: they are opened first, and show most of the flies that the exercises show again.
     private async Task OpenPagesAsync(CancellationToken stop)
     {
         Course now = course.Current;
-        foreach (string address in now.Lessons.Select(l => $"/lessons/{l.Slug}").Concat(now.Exercises.Select(e => $"/exercises/{e.Id}")))
+        IEnumerable<string> ofTheCourse = now.Lessons.Select(l => $"/lessons/{l.Slug}").Concat(now.Exercises.Select(e => $"/exercises/{e.Id}"));
+        foreach (string address in Everyones.Concat(ofTheCourse))
         {
             if (stop.IsCancellationRequested) return;
             long began = Stopwatch.GetTimestamp();
