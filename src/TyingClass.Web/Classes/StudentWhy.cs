@@ -90,7 +90,7 @@ public sealed class StudentWhys(StudentStores store)
         if (!exercise.Kind.AnswerIsRecipe) return Cut(exercise.Kind.Shown(exercise, attempt.AnswerText));
         if (RecipeParser.Parse(attempt.AnswerText).Value is not { } answer) return null;
         if (exercise.RecipeText is not { } given || RecipeParser.Parse(given).Value is not { } from) return answer.Name;
-        string[] changes = [.. ChangeList.Between(from, answer).Take(MostChanges).Select(RevisionWords.Say)];
+        string[] changes = [.. ChangeList.Between(from, answer).Take(MostChanges).Select(c => RevisionWords.Say(c, UnitSystem.Metric))];
         return changes.Length == 0 ? "the fly as it was given" : string.Join("; ", changes);
     }
 

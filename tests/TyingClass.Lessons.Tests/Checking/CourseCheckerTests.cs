@@ -35,6 +35,8 @@ public sealed class CourseCheckerTests : CheckedFolder
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    watch four: x\n", "evenings.yaml", "Did you mean “watch for”?")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n", "evenings.yaml", "“plan” is missing")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [{file: recipes/no.fly.yaml}]\n", "evenings.yaml", "There is no recipe")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [one]\n", "evenings.yaml", "Each fly is a group of keys")]
     public void Check_EveningsThatDoNotFitTheLessons_AreErrorsWithTheirPlace(string plans, string file, string text)
     {
         Folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Question("first-01",

@@ -47,6 +47,34 @@ public sealed class RecipePasteTests
     [InlineData(null, "")]
     public void Read_AnythingElse_StaysAsItWasTyped(string? typed, string read) => Assert.Equal(read, RecipePaste.Read(typed));
 
+    // What is wrong is the word in the field, not the layout of a card.
+    [Fact]
+    public void Read_ACardWithAWrongWord_IsRefusedForThatWordAndToldTheWaysToSayIt()
+    {
+        const string card = "Mill Loach\nmeant to ride point up\nhook\nsize 4\n"
+            + "dumbbell eyes\nbrass, size middle, at just there, side top\nwraps\ndiameter 15, turns 8";
+
+        string[] refused = [.. RecipeParser.Parse(RecipePaste.Read(card)).Errors.Select(e => e.Text)];
+
+        Assert.Equal(3, refused.Length);
+        Assert.Contains("medium", refused[0], StringComparison.Ordinal);
+        Assert.Contains("behind the", refused[1], StringComparison.Ordinal);
+        Assert.Contains(".015", refused[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_ACardWithARetrieve_KeepsItsRoundWhole()
+    {
+        const string card = "Mill Loach\nmeant to ride point up\nhook\nsize 4\n"
+            + "fishing\nretrieve strip 11.8 in (30 cm) in 0.5 s, pause 1.5 s, repeat 6, line out 32.8 ft (10 m)";
+
+        string read = RecipePaste.Read(card);
+
+        Assert.Contains("retrieve: strip 30 cm in 0.5 s, pause 1.5 s", read, StringComparison.Ordinal);
+        Assert.Contains("line out: 10 m", read, StringComparison.Ordinal);
+        Assert.True(RecipeParser.Parse(read).Success);
+    }
+
     [Fact]
     public void Read_AWholePrintedCard_IsItsFly()
     {
