@@ -109,6 +109,7 @@ internal static class Services
         services.AddHostedService<DamageWatch>();
         // Those write down what goes wrong and go on; should one end all the same, it ends alone.
         services.Configure<HostOptions>(host => host.BackgroundServiceExceptionBehavior = BackgroundServiceExceptionBehavior.Ignore);
+        services.AddSingleton<OwnPages>();
         services.AddHostedService<WarmUp>();
     }
 
