@@ -26,6 +26,14 @@ public static class ChangeWords
         };
     }
 
+    /// <summary>What a question changes: "Now the knot changes, from “loop” to “cinched”."</summary>
+    /// <param name="lines">Each said, before and after; null where the recipe does not state it.</param>
+    public static string Now(IEnumerable<(string Said, string? Before, string? After)> lines) =>
+        $"Now {Grammar.And(lines.Select(l => $"{l.Said} changes, {(l.Before is null ? "" : $"from “{l.Before}” ")}to “{l.After ?? "none"}”"))}.";
+
+    /// <summary>"Before that, its wet weight is 0.048 g."</summary>
+    public static string Before(string phrase, string figure) => $"Before that, its {phrase} is {figure}.";
+
     /// <summary>What was changed from one recipe to another, in the units typed, each in a few words.</summary>
     /// <param name="kindsBefore">The kinds of its parts, in tying order.</param>
     public static IEnumerable<string> Between(

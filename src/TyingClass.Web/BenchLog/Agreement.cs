@@ -76,8 +76,9 @@ public static class Agreement
     private static AgreementRow Row(string what, double computed, double seen, Magnitude magnitude, UnitSystem units)
     {
         double more = seen - computed;
+        string apart = magnitude.Say(Math.Abs(more), units);
         return new AgreementRow(
             what, magnitude.Say(computed, units), magnitude.SayStated(seen, units),
-            $"{magnitude.Say(Math.Abs(more), units)} {(more >= 0 ? "more" : "less")}");
+            apart == magnitude.Say(0, units) ? "about the same" : $"{apart} {(more >= 0 ? "more" : "less")}");
     }
 }

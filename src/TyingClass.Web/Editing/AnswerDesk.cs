@@ -167,9 +167,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
     {
-        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
-            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        Worked = work.ShowsTheSum || IsFound(work.Exercise, attempts) ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
     };
+
+    // A figure that is found or told. In a lesson a prediction goes on with a fresh fly, and its figures stand in its feedback.
+    private static bool IsFound(Exercise exercise, ImmutableArray<Attempt> attempts) => exercise.Task is MeasureTask
+        && (attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > exercise.Hints.Length);
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {

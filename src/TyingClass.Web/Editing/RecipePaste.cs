@@ -23,15 +23,26 @@ public static partial class RecipePaste
         return FromCard(text) is { } card && RecipeDraft.Parse(text).Value is null ? card : text;
     }
 
-    // The lines of a card as a browser copies them: a name, how it is meant to ride, then each heading with what belongs to it.
+    private const string Ride = "meant to ride ";
+
+    // The lines of a card as a browser copies them: a name, how it is meant to ride, then each heading with what belongs to it. A whole page that prints a
+    // card has the drawing's words in between, and figures and cautions after it.
     private static string? FromCard(string text)
     {
         string[] lines = [.. text.Split(['\n', '\t']).Select(l => l.Trim()).Where(l => l.Length > 0)];
-        int ride = Array.FindIndex(lines, l => l.StartsWith("meant to ride ", StringComparison.Ordinal));
+        int ride = Array.FindIndex(lines, l => l.StartsWith(Ride, StringComparison.OrdinalIgnoreCase));
         if (ride < 1) return null;
-        RecipeDraft draft = RecipeDraft.Empty.With("recipe", lines[ride - 1]).With("intent", lines[ride]["meant to ride ".Length..]);
+        int from = Array.FindIndex(lines, ride, l => l == "In tying order");
+        from = from < 0 ? ride + 1 : from + 1;
+        int to = Array.FindIndex(lines, from, l => l is "Figures, soaked" or "Take care");
+        return Draft(lines[ride - 1], lines[ride][Ride.Length..].Split('.')[0], lines[from..(to < 0 ? lines.Length : to)]);
+    }
+
+    private static string Draft(string name, string intent, string[] lines)
+    {
+        RecipeDraft draft = RecipeDraft.Empty.With("recipe", name).With("intent", intent);
         int parts = 0, steps = 0;
-        for (int i = ride + 1; i + 1 < lines.Length; i += 2)
+        for (int i = 0; i + 1 < lines.Length; i += 2)
         {
             (string head, string body) = (lines[i], lines[i + 1]);
             if (head == "steps")

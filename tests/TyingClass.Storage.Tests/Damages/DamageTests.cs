@@ -114,7 +114,7 @@ public sealed class DamageTests : IDisposable
         Add(1);
         Add(2);
         Damage(bytes => bytes[Find(bytes, "answer 1 ")] ^= 0x04);
-        Assert.Equal([1, 2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
+        Assert.Equal([1, 2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number).Order());
         _temp.Store.Verify(TestContext.Current.CancellationToken);
         Assert.Equal([2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
     }

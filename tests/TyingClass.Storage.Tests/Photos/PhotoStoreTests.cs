@@ -80,7 +80,7 @@ public sealed class PhotoStoreTests : IDisposable
         Assert.Equal(version, _temp.Store.BenchLog.Find(_entry)!.Version);
         Flip();
         Assert.Null(_temp.Store.Photos.Find(PhotoId));
-        Assert.Contains(_temp.Store.Damage.Lines, l => l.EndsWith(Damage.Changed("photos", PhotoId).Said, StringComparison.Ordinal));
+        Assert.Contains(_temp.Store.Damage.Lines, l => l.EndsWith(new Damage("photos", PhotoId, DamageKind.ChecksumDisagrees).Said, StringComparison.Ordinal));
     }
 
     private void Flip()

@@ -76,6 +76,44 @@ public sealed class RecipePasteTests
     }
 
     [Fact]
+    public void Read_AWholePrintedCard_IsItsFly()
+    {
+        const string Page = """
+            Pattern book
+            Print this page from your browser: it fits one sheet.
+
+            Rush Frog
+
+            Meant to ride point up. By Rowan, revision 2.
+
+            keel height point down 1.7 mm
+            line of pull
+            Rush Frog
+            soaked, point down, nose up 29°, flipped
+
+            Soaked and pulled at 0.3 m/s on a loop knot, it does not stay point up. Expect it to flip and ride point down.
+
+            In tying order
+            hook
+            size 2, eye straight
+            foam
+            closed-cell foam, diameter 4 mm, at 4 mm, to 14 mm, side under
+            legs
+            rubber, length 35 mm, mass 0.10 g, at 15 mm
+            fishing
+            leader 0.30 mm, knot loop, water fresh 14 °C, speed 0.3 m/s
+            Figures, soaked
+            Mass, dry	0.45 g
+            Lean from as intended	180°
+            Take care
+            Hooks are sharp: wear wrap-around eye protection when you tie and when you cast.
+            """;
+        Recipe read = RecipeParser.Parse(RecipePaste.Read(Page)).Value!;
+        Assert.Equal(("Rush Frog", 2), (read.Name, read.Parts.Length));
+        Assert.Equal(0.0001, read.Parts[1].MassKg!.Value, 7);
+    }
+
+    [Fact]
     public void Read_ACardInInches_TakesTheRecipesOwnFigures()
     {
         string card = "Mill Loach\nmeant to ride point up\nhook\nsize 4\ndumbbell eyes\nbrass, size 0.118 in (3 mm), at 0.118 in (3 mm), side top";

@@ -35,7 +35,7 @@ internal static class MeasureGrader
         if (answerText.Length > 200) return GradeResult.Refused("Write the number and its unit, and nothing else.");
         if (!GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out string error)) return GradeResult.Refused(error);
         if (Plausible.Question(query, answer, answerText.Trim(), options.Units) is { } question) return GradeResult.Refused(question);
-        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
+        FlyFigures fly = MeasureTask.Measured(exercise, options.Report);
         if (query.Of(fly) is not { } key)
             return GradeResult.Refused("The engine has no such figure for this fly, so your answer was not marked. Please tell your instructor.");
         double tolerance = task.ToleranceSi;
@@ -43,7 +43,11 @@ internal static class MeasureGrader
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
-        AnswerReason reason = MeasureReason.Of(query, fly, passed ? null : ComparisonWords.Beside(answer, key), passed || hintsUsedUp, options.Units);
+        string? beside = passed ? null : ComparisonWords.Beside(answer, key);
+        AnswerReason reason = task.Done is null
+            ? MeasureReason.Of(query, fly, beside, passed || hintsUsedUp, options.Units)
+            : MeasureReason.OfChange(query, (new FlyFigures(GivenFly.Of(exercise.RecipeText!), null, options.Report), fly), beside, passed || hintsUsedUp,
+                options.Units);
         return new GradeResult
         {
             Passed = passed,
