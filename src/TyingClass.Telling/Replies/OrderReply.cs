@@ -26,7 +26,7 @@ public static class OrderReply
         Reply.Fit($"Right, {First(quantity, largestFirst)}: {string.Join(", ", names)}.", $"Right, {First(quantity, largestFirst)}.");
 
     public static string Backward(string quantity, bool largestFirst) =>
-        $"You have it backward: yours begins with the {Words(quantity, !largestFirst)}, and asked was {First(quantity, largestFirst)}.";
+        $"You have it backward: {First(quantity, largestFirst)} was asked.";
 
     /// <param name="alone">No other two stand wrong.</param>
     public static string OnePair(string one, string other, bool alone) => $"{(alone ? "Only " : "")}{one} and {other} stand the wrong way round.";

@@ -28,11 +28,15 @@ public static class StepReply
         return $"{does}, {now} against {was}";
     }
 
-    /// <summary>"the keel height stays about the same, 0.4 mm".</summary>
-    public static string Stays(string phrase, string now) => $"the {phrase} stays about the same, {now}";
+    /// <summary>"the keel height stays 0.4 mm".</summary>
+    public static string Stays(string phrase, string now) => $"the {phrase} stays {now}";
 
     /// <summary>"the bead gets lighter, 0.1 g against 0.3 g".</summary>
     public static string Of(string phrase, string now, string was) => $"the {phrase} goes from {was} to {now}";
+
+    /// <summary>"the mass of the bead is 0.3 g, the mass of the hook 0.2 g": two that a step sets side by side.</summary>
+    public static string Beside((string Phrase, string Said) one, (string Phrase, string Said) other) =>
+        $"the {one.Phrase} is {one.Said}, the {other.Phrase} {other.Said}";
 
     /// <summary>"the keel height is 0.4 mm".</summary>
     public static string Is(string phrase, string said) => $"the {phrase} is {said}";

@@ -170,7 +170,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     {
         Worked = work.ShowsTheSum || IsFound(work.Exercise, attempts) ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
         PassedBefore = attempt is { Counts: false, Waits: false } ? attempts.LastOrDefault(a => a.Counts && a.Number < attempt.Number)?.Number : null,
-        CautionInFull = work.Lesson.Exercises is [var first, ..] && first.Id == work.Exercise.Id,
+        CautionInFull = work.Lesson.Exercises.FirstOrDefault()?.Id == work.Exercise.Id,
     };
 
     // A figure that is found or told. In a lesson a prediction goes on with a fresh fly, and its figures stand in its feedback.

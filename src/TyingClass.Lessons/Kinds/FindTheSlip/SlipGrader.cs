@@ -79,7 +79,10 @@ internal static class SlipGrader
     // The figure that the step speaks of, in its own words.
     private static string? Found(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
     {
-        if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).FirstOrDefault() is not { } query || query.Of(fly) is not { } now) return null;
+        if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not [var query, ..] asked || query.Of(fly) is not { } now) return null;
+        // A step that sets one figure of two parts side by side is about the two, not about what changed.
+        if (asked is [{ Part: not null } one, { Part: not null } other] && one.Quantity == other.Quantity && one.Part != other.Part)
+            return QuantityQuery.Figures(fly, asked, units).ToArray() is [var a, var b] ? StepReply.Beside(a, b) : null;
         if (fly.Start is not { } start || query.Of(start) is not { } was) return StepReply.Is(query.Phrase(units), query.SayApart(units, now)[0]);
         if (query.SayApart(units, was, now) is not [var before, var after]) return null;
         return Math.Abs(now - was) < query.Quantity.NoticeableSi ? StepReply.Stays(query.Phrase(units), after)
