@@ -1,10 +1,11 @@
 using System.CommandLine;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.CommandLine;
 
-/// <summary>A verb that reads one recipe, works it out and prints it as text or as one JSON object: NAME FILE [--json].</summary>
+/// <summary>A verb that reads one recipe, works it out and prints it as text or as one JSON object: NAME FILE [--json] [--units metric|imperial].</summary>
 /// <param name="Name">As it is typed.</param>
 /// <param name="What">What it answers, for the list of verbs.</param>
 internal sealed record FlyVerb(string Name, string What)
@@ -18,7 +19,7 @@ internal sealed record FlyVerb(string Name, string What)
 
     public required Func<SolvedFly, string> Json { get; init; }
 
-    public required Action<SolvedFly, TextWriter> Text { get; init; }
+    public required Action<SolvedFly, UnitSystem, TextWriter> Text { get; init; }
 
     /// <summary>Whether the fly does what it is asked; otherwise the exit code says that it falls short.</summary>
     public required Func<SolvedFly, bool> IsWell { get; init; }
@@ -27,12 +28,13 @@ internal sealed record FlyVerb(string Name, string What)
     {
         Argument<FileInfo> file = new("FILE") { Description = FileHelp };
         Option<bool> json = new("--json") { Description = JsonHelp };
-        Command command = new(Name, What) { file, json };
-        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(json), Console.Out, Console.Error));
+        Option<UnitSystem> units = new("--units") { Description = "Units of the text: metric (usual) or imperial. What --json prints keeps its own." };
+        Command command = new(Name, What) { file, json, units };
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(file), parsed.GetValue(json), parsed.GetValue(units), Console.Out, Console.Error));
         return command;
     }
 
-    private int Run(FileInfo file, bool json, TextWriter output, TextWriter errors)
+    private int Run(FileInfo file, bool json, UnitSystem units, TextWriter output, TextWriter errors)
     {
         if (!RecipeFile.TryRead(file, errors, out Recipe? recipe)) return ExitCodes.InputError;
         SolvedFly fly = Solve(recipe);
@@ -42,7 +44,7 @@ internal sealed record FlyVerb(string Name, string What)
         }
         else
         {
-            Text(fly, output);
+            Text(fly, units, output);
         }
 
         return IsWell(fly) ? ExitCodes.AllIsWell : ExitCodes.FallsShort;

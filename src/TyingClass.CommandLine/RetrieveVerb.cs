@@ -9,10 +9,9 @@ using TyingClass.Telling.Sentences;
 
 namespace TyingClass.CommandLine;
 
-/// <summary>retrieve FILE [--json]: the fly stripped and let fall.</summary>
+/// <summary>retrieve FILE [--json] [--units metric|imperial]: the fly stripped and let fall.</summary>
 internal static class RetrieveVerb
 {
-    private const UnitSystem Reader = UnitSystem.Metric;
     private const double RowS = 0.5;
 
     public static Command Command() => new FlyVerb("retrieve", "How deep a retrieve fishes, how far a strip lifts the fly, where its nose points in the pause.")
@@ -25,21 +24,21 @@ internal static class RetrieveVerb
         IsWell = fly => fly.Retrieve.HasFigures,
     }.Command();
 
-    private static void WriteText(SolvedFly fly, TextWriter output)
+    private static void WriteText(SolvedFly fly, UnitSystem units, TextWriter output)
     {
         RetrieveReport r = fly.Retrieve;
         output.WriteLine(fly.Recipe.Name);
-        foreach (string sentence in RetrieveSentence.Of(r, Reader)) output.WriteLine(sentence);
+        foreach (string sentence in RetrieveSentence.Of(r, units)) output.WriteLine(sentence);
         if (r.HasFigures)
         {
-            if (RetrieveSentence.Doubt(fly.RetrieveDoubt, Reader) is { } doubt) output.WriteLine(doubt);
+            if (RetrieveSentence.Doubt(fly.RetrieveDoubt, units) is { } doubt) output.WriteLine(doubt);
             output.WriteLine();
             output.WriteLine($"{"time",8}{"nearer",9}{"depth",9}{"pitch",8}{"lean",7}{"pull",10}");
             int every = Math.Max(1, (int)Math.Round(RowS / (r.Path[1].TimeS - r.Path[0].TimeS)));
             foreach (RetrievePoint p in r.Path.Where((_, i) => i % every == 0))
             {
-                string time = Magnitudes.PointDownTime.Say(p.TimeS, Reader), near = Magnitudes.Depth.Say(p.AlongM, Reader);
-                string depth = Magnitudes.Depth.Say(p.DepthM, Reader), pull = p.IsSlack ? "slack" : Magnitudes.Tension.Say(Si.MN(p.TensionMN), Reader);
+                string time = Magnitudes.PointDownTime.Say(p.TimeS, units), near = Magnitudes.Depth.Say(p.AlongM, units);
+                string depth = Magnitudes.Depth.Say(p.DepthM, units), pull = p.IsSlack ? "slack" : Magnitudes.Tension.Say(Si.MN(p.TensionMN), units);
                 output.WriteLine($"{time,8}{near,9}{depth,9}{FlyWords.Degrees(p.PitchDeg),8}{FlyWords.Degrees(p.LeanDeg),7}{pull,10}");
             }
         }

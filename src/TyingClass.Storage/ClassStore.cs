@@ -45,7 +45,7 @@ public sealed class ClassStore : IDisposable
         People = new PersonStore(_database, time);
         Patterns = new PatternStore(_database, time);
         Reviews = new ReviewStore(_database, time);
-        Photos = new PhotoStore(folder);
+        Photos = new PhotoStore(folder, _database.Damage);
         BenchLog = new BenchLogStore(_database, time, Photos);
         Accounts = new AccountStore(_database, time);
         Instructors = new InstructorStore(_database, time);
@@ -126,10 +126,15 @@ public sealed class ClassStore : IDisposable
     /// <summary>The file is open for writing: false on a full disk, until there is room again.</summary>
     public bool TakesWrites => _database.TakesWrites;
 
-    /// <summary>Reads every record, some at a time so that nobody waits, and notes those that are damaged in <see cref="Damage"/>.</summary>
-    /// <returns>How many were read.</returns>
+    /// <summary>Reads every record and photo, some at a time so that nobody waits, and notes those that are damaged in <see cref="Damage"/>.</summary>
+    /// <returns>How many records were read.</returns>
     /// <exception cref="StorageException">The file cannot be read.</exception>
-    public int Verify(CancellationToken cancel = default) => Verification.Run(_database, cancel);
+    public int Verify(CancellationToken cancel = default)
+    {
+        int read = Verification.Run(_database, cancel);
+        BenchLog.VerifyPhotos(cancel);
+        return read;
+    }
 
     /// <summary>True when what is kept here was made up by <c>--demo</c>: every page says so.</summary>
     public bool IsInvented { get; private set; }

@@ -49,7 +49,8 @@ internal static class ClassLoad
             ClassRoom room = store.Classes.All()[0];
             if (store.Reviews.Queue(room.Id).IsEmpty) new WorkSeed(store, course).Fill(room);
             await app.StartAsync();
-            await RestAsync();
+            // A server that has just started draws and reads ahead for some seconds: what that costs belongs to no page.
+            await OpeningLoad.RestAsync();
             Uri server = new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
             Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises, {store.Reviews.Queue(room.Id).Length} patterns wait");
             ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
@@ -133,21 +134,6 @@ internal static class ClassLoad
         });
         using HttpResponseMessage response = await client.PostAsync(new Uri("/sign-in", UriKind.Relative), form);
         response.EnsureSuccessStatusCode();
-    }
-
-    // A server that has just started draws and reads ahead for some seconds: what that costs belongs to no page.
-    private static async Task RestAsync()
-    {
-        using Process self = Process.GetCurrentProcess();
-        // A busy machine may give it nothing for a second or two.
-        for (int quiet = 0, i = 0; quiet < 8 && i < 300; i++)
-        {
-            self.Refresh();
-            TimeSpan before = self.TotalProcessorTime;
-            await Task.Delay(TimeSpan.FromSeconds(1));
-            self.Refresh();
-            quiet = self.TotalProcessorTime - before < TimeSpan.FromMilliseconds(30) ? quiet + 1 : 0;
-        }
     }
 
     private static async Task TimeAsync(HttpClient client, string address)

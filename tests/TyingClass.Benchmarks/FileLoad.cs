@@ -34,23 +34,29 @@ internal static class FileLoad
         {
             (ClassExport? export, string? problem) = await ExportJson.ReadAsync(file);
             Console.WriteLine(Line($"read in {Stopwatch.GetElapsedTime(start).TotalSeconds:0.0} s: {export?.Attempts.Count()} attempts {problem}; {Memory()}"));
-            if (export is not null) TakeIn(export);
+            if (export is not null) await TakeInAsync(export);
         }
 
         File.Delete(path);
         return 0;
     }
 
-    private static void TakeIn(ClassExport export)
+    private static async Task TakeInAsync(ClassExport export)
     {
         string elsewhere = Directory.CreateTempSubdirectory("files-load").FullName;
         using (ClassStore store = new(DataFolder.At(elsewhere), TimeProvider.System))
         {
             long start = Stopwatch.GetTimestamp();
             Person teacher = store.Instructors.Claim(store.Instructors.NewCode(), "Dipper", "hash", "Winter class")!;
+            using CancellationTokenSource over = new();
+            Task<double> waits = Task.Run(() => LongestWait(store, teacher.Id, over.Token));
             ImportOutcome outcome = store.Exchange.Import(export, teacher.Id, [.. export.People.Select(p => new HandedOut("", "hash"))]);
             double took = Stopwatch.GetElapsedTime(start).TotalSeconds;
-            Console.WriteLine(Line($"taken in, in {took:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems; {Memory()}"));
+            await over.CancelAsync();
+            double longest = await waits;
+            Console.WriteLine(Line(
+                $"taken in, in {took:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems; a reader waited {longest:0} ms at most; "
+                    + $"{Memory()}"));
         }
 
         Directory.Delete(elsewhere, recursive: true);

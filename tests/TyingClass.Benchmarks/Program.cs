@@ -54,6 +54,8 @@ if (args is ["answers", ..])
 
 if (args is ["lessons", ..]) return await LessonLoad.RunAsync(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 1);
 
+if (args is ["openings", ..]) return await OpeningLoad.RunAsync(rest: args is [_, "rest"]);
+
 if (args is ["ratios"])
 {
     Ratios.Print(400);

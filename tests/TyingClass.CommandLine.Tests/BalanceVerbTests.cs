@@ -47,6 +47,17 @@ public sealed class BalanceVerbTests : IDisposable
     }
 
     [Fact]
+    public void Balance_InImperialUnits_SaysNoFigureInMetricOnes()
+    {
+        CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides), "--units", "imperial");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains(" ft/s", run.Output, StringComparison.Ordinal);
+        Assert.Contains("hook wire: 0.0", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"[0-9] (mm|g|m|m/s|g·mm|mN|kg/m³|°C)(?![\w·/³²])", run.Output);
+    }
+
+    [Fact]
     public void Balance_SameFlyMeantTheOtherWay_ExitsOne()
     {
         CommandRun run = CommandRun.Of(_folder, "balance", Write(Rides.Replace("point up", "point down", StringComparison.Ordinal)));

@@ -26,8 +26,13 @@ public sealed class ClassRoom : WebApplicationFactory<Program>
 
     public ClassStore Store => Services.GetRequiredService<ClassStore>();
 
-    /// <summary>A browser with its own cookies.</summary>
-    public Browser NewBrowser() => new(CreateClient());
+    /// <summary>A browser with its own cookies, and patience: a busy machine is no error of the server's.</summary>
+    public Browser NewBrowser()
+    {
+        HttpClient client = CreateClient();
+        client.Timeout = TimeSpan.FromMinutes(15);
+        return new Browser(client);
+    }
 
     /// <summary>A browser that has used a fresh one-time code and holds the register.</summary>
     public async Task<Browser> NewInstructorAsync(string passphrase = "four quiet winter trout")

@@ -3,6 +3,7 @@ using Microsoft.Extensions.DependencyInjection;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.People;
+using TyingClass.Web.Tests.Access;
 using TyingClass.Web.Tests.Pages;
 
 namespace TyingClass.Web.Tests;
@@ -65,6 +66,12 @@ public sealed class TwoClasses : IDisposable
     }
 
     public Attempt AttemptOf(Person person, string exerciseId) => Room.Store.Attempts.Of(person.Id, exerciseId)[^1];
+
+    /// <summary>A row's address with the ids of these two classes in it. Where it is about a guest, there must be one.</summary>
+    internal string AddressOf(RouteRow row) =>
+        row.Address.Replace("{wren}", Wren.Id, StringComparison.Ordinal).Replace("{pattern}", PatternId, StringComparison.Ordinal)
+            .Replace("{review}", ReviewId, StringComparison.Ordinal).Replace("{log}", LogEntryId, StringComparison.Ordinal)
+            .Replace("{guest}", Room.Store.People.Guests().FirstOrDefault()?.Id, StringComparison.Ordinal);
 
     public void Dispose() => Room.Dispose();
 

@@ -71,7 +71,7 @@ internal static partial class AnsweredAbove
     // Its figure, where the fly is named or the quantity is.
     private static string? Figure(Exercise exercise, MeasureTask task, List<string> above)
     {
-        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!));
+        FlyFigures fly = MeasureTask.Measured(exercise);
         if (task.Query.Of(fly) is not { } key || task.Query.Quantity.Dimension is not { } dimension) return null;
         return above.FirstOrDefault(p => (Names(p, fly.Recipe.Name) || Names(p, Plain(task.Query)))
             && Figures(p, dimension).Any(f => Math.Abs(f - key) <= NearKey * task.ToleranceSi));

@@ -1,5 +1,6 @@
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Checking;
 
@@ -36,6 +37,15 @@ internal static class EveningChecker
                     $"No lesson is read for evening {plan.Number}. Give one “evening: {plan.Number}”, or take the plan out.");
             foreach (string id in plan.InTheRoom.Where(id => those.Length > 0 && those.All(e => e.Id != id)))
                 yield return new AuthorError(EveningsReader.FileName, plan.Line, 1, $"No lesson of evening {plan.Number} has an exercise “{id}”.");
+            foreach (CourseFly fly in plan.Flies.Where(f => f.ForTwo + f.ToShow == 0))
+                yield return new AuthorError(EveningsReader.FileName, fly.Line, 1,
+                    $"Nobody ties {fly.Recipe.Name} of {fly.File}. Say “for two neighbors” or “to show”, or take it out.");
+            if (plan.Flies.IsEmpty) continue;
+            HashSet<string> listed = [.. plan.Flies.Select(f => f.Recipe.Name)];
+            foreach (Exercise test in those.Where(e => e.Kind.IsAtTheBench))
+                if (test.RecipeText is { } text && RecipeParser.Parse(text).Value is { Parts.Length: > 0 } fly && !listed.Contains(fly.Name))
+                    yield return new AuthorError(EveningsReader.FileName, plan.Line, 1,
+                        $"Evening {plan.Number} has the tub test “{test.Id}” of {fly.Name}, which its “flies” do not list. Add it there.");
         }
     }
 }

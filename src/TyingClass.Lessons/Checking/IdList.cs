@@ -1,5 +1,8 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Checking;
 
@@ -17,16 +20,39 @@ public static class IdList
     public static IEnumerable<AuthorError> Check(string directory, Course course, Func<string, bool>? mayStand = null)
     {
         ArgumentNullException.ThrowIfNull(course);
-        HashSet<string> now = [.. course.Exercises.Select(e => e.Id)];
         string[] lines = Lines(directory);
+        HashSet<string> now = [.. course.Exercises.Select(e => e.Id)];
+        Exercise[] unheardOf = UnheardOf(lines, course);
         for (int i = 0; i < lines.Length; i++)
         {
             string id = lines[i].Trim();
-            if (id.Length > 0 && id[0] != '#' && !now.Contains(id) && mayStand?.Invoke(id) != true)
-                yield return new AuthorError(FileName, i + 1, 1,
+            if (id.Length == 0 || id[0] == '#' || now.Contains(id) || mayStand?.Invoke(id) == true) continue;
+            yield return Nearest.Find(id, unheardOf.Select(e => e.Id)) is { } near
+                ? SaidRenamed(unheardOf.First(e => e.Id == near), id)
+                : new AuthorError(FileName, i + 1, 1,
                     $"The exercise “{id}” was published and is gone. Students' attempts hang on it: bring it back, or delete this line if nobody has "
                         + "worked it yet.");
         }
+    }
+
+    /// <summary>Published ids that are gone, where a new one reads so much alike that it is likely a slip.</summary>
+    public static FrozenSet<string> Renamed(string directory, Course course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        string[] lines = Lines(directory);
+        string[] unheardOf = [.. UnheardOf(lines, course).Select(e => e.Id)];
+        return lines.Select(l => l.Trim()).Except(course.Exercises.Select(e => e.Id)).Where(id => Nearest.Find(id, unheardOf) is not null)
+            .ToFrozenSet(StringComparer.Ordinal);
+    }
+
+    private static Exercise[] UnheardOf(string[] lines, Course course) => [.. course.Exercises.ExceptBy(lines.Select(l => l.Trim()), e => e.Id)];
+
+    private static AuthorError SaidRenamed(Exercise exercise, string id)
+    {
+        (int line, int column) = exercise.Place.Of("id");
+        return new AuthorError(exercise.Place.File, line, column,
+            $"“{exercise.Id}” is a new id, and “{id}”, which was published, is gone. If this is that exercise, write “{id}” again: "
+                + "students' attempts hang on it.");
     }
 
     /// <summary>Adds the ids that are new; writes nothing when there are none.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Recipes.Model;
 
 namespace TyingClass.Lessons.Courses;
 
@@ -15,6 +16,9 @@ public sealed record CourseEvening(
     int Number, string Title, string Plan, string Demonstrations, string WatchFor, string Home, ImmutableArray<string> Besides,
         ImmutableArray<string> InTheRoom, int Line)
 {
+    /// <summary>What is tied that evening; empty where the file says nothing of it.</summary>
+    public ImmutableArray<CourseFly> Flies { get; init; } = [];
+
     /// <summary>Minutes of reading and exercises at home, of an evening's lessons.</summary>
     public double HomeworkMinutes(IEnumerable<Lesson> lessons)
     {
@@ -24,3 +28,9 @@ public sealed record CourseEvening(
 
     private bool IsHomework(Exercise exercise) => !exercise.Kind.IsAtTheBench && !InTheRoom.Contains(exercise.Id);
 }
+
+/// <summary>A fly of an evening, and how many of it are tied.</summary>
+/// <param name="ForTwo">How many two neighbors tie between them.</param>
+/// <param name="ToShow">How many the instructor ties to show.</param>
+/// <param name="Line">Where the file lists it.</param>
+public sealed record CourseFly(string File, Recipe Recipe, string RecipeText, int ForTwo, int ToShow, int Line);

@@ -31,7 +31,7 @@ internal static class CourseLoader
         }
 
         (ImmutableArray<CourseEvening> evenings, ImmutableArray<AuthorError> wrong) = files.Read(EveningsReader.FileName) is { } plans
-            ? EveningsReader.Read(plans)
+            ? EveningsReader.Read(plans, files.ReadRecipe)
             : ([], []);
         problems.AddRange(wrong);
         GlossaryLinks links = new(Glossary.Of(lessons));

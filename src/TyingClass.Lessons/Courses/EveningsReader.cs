@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Yaml;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Courses;
 
@@ -9,8 +10,9 @@ internal static class EveningsReader
     public const string FileName = "evenings.yaml";
 
     private const int MostEvenings = 60;
+    private const int MostOfOne = 50;
 
-    public static (ImmutableArray<CourseEvening> Evenings, ImmutableArray<AuthorError> Errors) Read(string text)
+    public static (ImmutableArray<CourseEvening> Evenings, ImmutableArray<AuthorError> Errors) Read(string text, Func<string, string?> readRecipe)
     {
         AuthorErrors errors = new(FileName);
         ImmutableArray<CourseEvening>.Builder all = ImmutableArray.CreateBuilder<CourseEvening>();
@@ -21,7 +23,8 @@ internal static class EveningsReader
             foreach (YamlNode item in fields.Items("evenings"))
             {
                 if (item is not YamlMap evening) errors.Add(item, "Each evening is a group of keys: “evening: 1”, “title: …”, “plan: |”.");
-                else if (One(new FieldReader(evening, "an evening", errors), all) is { } read) all.Add(read);
+                else if (One(new FieldReader(evening, "an evening", errors), all) is { } read)
+                    all.Add(read with { Flies = Flies(new FieldReader(evening, "an evening", errors), readRecipe) });
             }
         }
 
@@ -30,7 +33,7 @@ internal static class EveningsReader
 
     private static CourseEvening? One(FieldReader fields, IReadOnlyCollection<CourseEvening> earlier)
     {
-        fields.CheckKeys("evening", "title", "plan", "demonstrations", "watch for", "home", "besides", "in the room");
+        fields.CheckKeys("evening", "title", "plan", "demonstrations", "watch for", "home", "flies", "besides", "in the room");
         if (!fields.Has("evening")) fields.Missing("evening", "its number, as in “evening: 3”.");
         int? number = fields.WholeNumber("evening", 1, MostEvenings);
         string? title = fields.RequiredText("title", "Where the weight acts"), plan = fields.RequiredText("plan", "|");
@@ -39,5 +42,47 @@ internal static class EveningsReader
             ? null
             : new CourseEvening(known, title, plan, fields.Text("demonstrations") ?? "", fields.Text("watch for") ?? "", fields.Text("home") ?? "",
                 fields.TextItems("besides"), fields.TextItems("in the room"), fields.Map.Line);
+    }
+
+    private static ImmutableArray<CourseFly> Flies(FieldReader evening, Func<string, string?> readRecipe)
+    {
+        ImmutableArray<CourseFly>.Builder all = ImmutableArray.CreateBuilder<CourseFly>();
+        foreach (YamlNode item in evening.Items("flies"))
+        {
+            if (item is not YamlMap map)
+            {
+                evening.Errors.Add(item, "Each fly is a group of keys: “file: recipes/…”, “for two neighbors: 1”, “to show: 1”.");
+                continue;
+            }
+
+            if (Fly(new FieldReader(map, "a fly of an evening", evening.Errors), readRecipe) is not { } fly) continue;
+            // The instructor's own counts are kept by the fly's name.
+            if (all.Any(f => f.Recipe.Name == fly.Recipe.Name))
+                evening.Errors.Add(map, $"{fly.Recipe.Name} is listed twice. Add the two up, or give one of the flies another name.");
+            else all.Add(fly);
+        }
+
+        return all.ToImmutable();
+    }
+
+    private static CourseFly? Fly(FieldReader fields, Func<string, string?> readRecipe)
+    {
+        fields.CheckKeys("file", "for two neighbors", "to show");
+        if (fields.RequiredText("file", "recipes/slate-minnow.fly.yaml") is not { } file) return null;
+        if (readRecipe(file) is not { } text)
+        {
+            fields.Errors.Add(fields.At("file"), $"There is no recipe “{FieldReader.Clip(file)}” beside the lessons.");
+            return null;
+        }
+
+        if (RecipeParser.Parse(text).Value is not { } recipe)
+        {
+            fields.Errors.Add(fields.At("file"), $"The recipe in “{FieldReader.Clip(file)}” has a mistake. Run “balance” on it to see where.");
+            return null;
+        }
+
+        return new CourseFly(
+            file, recipe, text, fields.WholeNumber("for two neighbors", 0, MostOfOne) ?? 0, fields.WholeNumber("to show", 0, MostOfOne) ?? 0,
+            fields.Map.Line);
     }
 }

@@ -12,8 +12,17 @@ public static class FlyNames
 
     /// <summary>Every name that a fly of this course carries, in a drawing, a question or a set of practice.</summary>
     public static FrozenSet<string> Of(Course course) => Kept.GetValue(course, c =>
-        c.Lessons.SelectMany(l => l.Blocks).SelectMany(Texts).Distinct().Select(text => RecipeDraft.Parse(text).Value?.Get("recipe")).OfType<string>()
-            .ToFrozenSet(StringComparer.Ordinal));
+        In(c.Lessons.SelectMany(l => l.Blocks).SelectMany(Texts)));
+
+    /// <summary>Those of the flies that one exercise gives; empty where the answer is a fly of the student's own.</summary>
+    public static FrozenSet<string> Of(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return In(Texts(exercise));
+    }
+
+    private static FrozenSet<string> In(IEnumerable<string> texts) =>
+        texts.Distinct().Select(text => RecipeDraft.Parse(text).Value?.Get("recipe")).OfType<string>().ToFrozenSet(StringComparer.Ordinal);
 
     private static IEnumerable<string> Texts(LessonBlock block) => block switch
     {

@@ -53,9 +53,14 @@ internal sealed class AnswerReader(FieldReader fields, ExerciseKind kind, string
         }
     }
 
-    /// <summary>What such a map does, field by field; null takes a field away.</summary>
-    public static ImmutableArray<(string Path, string? Value)> Changes(YamlMap map) =>
-        [.. map.Entries.Where(e => e.Value is YamlText).Select(e => (e.Key, NewValue((YamlText)e.Value)))];
+    /// <summary>What is done to the fly given, from the key that says so; null, and complained about, where it says nothing.</summary>
+    public FlyChange? Change(string key)
+    {
+        if (fields.Node(key) is YamlMap map)
+            return Changed(map) is { } text ? new FlyChange(text, [.. map.Entries.Select(e => (e.Key, NewValue((YamlText)e.Value)))]) : null;
+        fields.Errors.Add(fields.At(key), $"Say what is done to the fly, as in “{key}:” and moved in below it “parts[0].size: 4.8 mm”.");
+        return null;
+    }
 
     private static string? NewValue(YamlText value) => value.Value.Trim() is var text && text != "none" ? text : null;
 

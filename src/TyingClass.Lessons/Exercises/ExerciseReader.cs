@@ -63,6 +63,7 @@ internal static partial class ExerciseReader
 
     private static ExerciseKind? Kind(FieldReader fields)
     {
+        fields.Suppose("kind", CommonKeys);
         if (fields.RequiredText("kind", "repair") is not { } word) return null;
         if (ExerciseKinds.TryFind(word, out ExerciseKind kind)) return kind;
         fields.Errors.Add(fields.At("kind"),

@@ -61,6 +61,7 @@ internal static class RecipeGrader
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
             {
+                Reply = GoalsInShort.Of(exercise, fly, exercise.Task is RecipeTask { ChangesGiven: true } ? start : null, goals, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = RecipeReason.WhatItWouldDo(exercise, fly, options.Units),

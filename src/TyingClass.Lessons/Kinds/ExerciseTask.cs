@@ -14,7 +14,16 @@ public abstract record ExerciseTask
     public virtual ImmutableArray<string> OtherRecipes => [];
 
     /// <summary>The exercise's own fly with a change made, where the question is what that does.</summary>
-    public virtual string? ChangedRecipe => null;
+    public virtual string? ChangedRecipe => Change?.ChangedRecipeText;
+
+    /// <summary>That change, where it can be done to another fly as well.</summary>
+    internal virtual FlyChange? Change => null;
+
+    /// <summary>The same question about another change.</summary>
+    internal virtual ExerciseTask With(FlyChange change) => this;
+
+    /// <summary>What a drawn problem says of the change.</summary>
+    internal virtual string Told(Exercises.Exercise problem, FlyChange change) => change.Said(problem.RecipeText!);
 
     /// <summary>The quantity the question is about; null where it is no single figure's.</summary>
     internal virtual string? AskedQuantity => null;

@@ -1,7 +1,6 @@
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds;
 
@@ -10,9 +9,6 @@ internal interface IPracticed
 {
     /// <summary>Why a task of this kind cannot be drawn with other flies, and the key that says so; null when it can.</summary>
     (string Key, string Text)? CannotVary(ExerciseTask task) => null;
-
-    /// <summary>The task asked of another fly than the author's: what is done to the fly is done to that one.</summary>
-    ExerciseTask For(ExerciseTask task, RecipeDraft fly) => task;
 
     /// <summary>Whether a drawn problem has a clear answer.</summary>
     bool IsFair(Exercise problem, Recipe given) => problem.Kind.KeyComplaint(problem) is null;

@@ -1,4 +1,7 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Recipes.Text;
@@ -8,11 +11,11 @@ namespace TyingClass.Lessons.Practice;
 /// <summary>Draws practice problems. The same set, seed and level always give the same problem, so an address can be shared.</summary>
 public static class PracticeProblems
 {
-    /// <summary>Every problem's name begins so.</summary>
-    internal const string IdStart = "practice-";
-
     // A set whose ranges give fewer fair problems than one in this many draws is refused by check-lessons.
     private const int MostDraws = 60;
+
+    // Degrees and cubes stay what they are, so that figures can be told in the reader's units.
+    private static readonly HtmlEncoder Words = HtmlEncoder.Create(UnicodeRanges.All);
 
     // Fair problems to choose the one of the right difficulty from.
     private const int Choice = 4;
@@ -25,17 +28,17 @@ public static class PracticeProblems
         ArgumentNullException.ThrowIfNull(set);
         int hundredths = PracticeLevel.Hundredths(level);
         level = hundredths / 100.0;
-        Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"{IdStart}{set.Slug}-{seed}-{hundredths}") };
+        Exercise template = set.Template with { Id = string.Create(CultureInfo.InvariantCulture, $"practice-{set.Slug}-{seed}-{hundredths}") };
         if (!set.IsByLevel)
         {
             return Picked(set, seed) is not { } picked ? null
-                : set.Kind.At(template.Task, level).Select(task => Of(set, template with { Task = task }, RecipeDraft.Parse(picked.RecipeText).Value!))
-                    .FirstOrDefault(problem => IsFair(set, problem));
+                : set.Kind.At(template.Task, level).Select(task => Varied(set, template with { Task = task }, picked.Variant))
+                    .FirstOrDefault(problem => IsFair(set, problem)) is { } fair ? Told(fair) : null;
         }
 
         foreach (ExerciseTask task in set.Kind.At(template.Task, level))
         {
-            if (Draw(set, template with { Task = task }, seed, level) is { } problem) return problem;
+            if (Draw(set, template with { Task = task }, seed, level) is { } problem) return Told(problem);
         }
 
         return null;
@@ -49,7 +52,7 @@ public static class PracticeProblems
     /// <summary>
     /// Where no level chooses: a fly that differs from all before it in the set, the same at every level; one of them again where there is none.
     /// </summary>
-    private static (string RecipeText, string Mark)? Picked(PracticeSet set, int seed) => set.Picks.GetOrAdd(seed, _ =>
+    private static PracticePick? Picked(PracticeSet set, int seed) => set.Picks.GetOrAdd(seed, _ =>
     {
         HashSet<string> met = [];
         for (int earlier = seed - (seed - 1) % set.Apart; earlier < seed; earlier++)
@@ -58,14 +61,14 @@ public static class PracticeProblems
         }
 
         Exercise easy = set.Template with { Task = set.Kind.At(set.Template.Task, 0).Last() };
-        (string, string)? again = null;
-        foreach (IEnumerable<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws).Concat(set.Grid.Any(seed, MostDraws)))
+        PracticePick? again = null;
+        foreach (ImmutableArray<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws).Concat(set.Grid.Any(seed, MostDraws)))
         {
             Exercise candidate = Varied(set, easy, variant);
-            string mark = set.Kind.Figure(candidate) ?? candidate.RecipeText!;
+            string mark = set.Kind.Figure(candidate) ?? candidate.RecipeText + candidate.Task.ChangedRecipe;
             if (met.Contains(mark) && again is not null || !IsFair(set, candidate)) continue;
-            if (!met.Contains(mark)) return (candidate.RecipeText!, mark);
-            again = (candidate.RecipeText!, mark);
+            if (!met.Contains(mark)) return new PracticePick(variant, mark);
+            again = new PracticePick(variant, mark);
         }
 
         return again;
@@ -75,7 +78,7 @@ public static class PracticeProblems
     {
         double wanted = Math.Log(PracticeDifficulty.WantedSpreads(level));
         (Exercise? best, double off, int fair) = (null, double.PositiveInfinity, 0);
-        foreach (IEnumerable<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws))
+        foreach (ImmutableArray<(string Path, string Value)> variant in set.Grid.Of(seed, MostDraws))
         {
             Exercise candidate = Varied(set, template, variant);
             if (!IsFair(set, candidate)) continue;
@@ -88,17 +91,25 @@ public static class PracticeProblems
         return best;
     }
 
-    private static Exercise Varied(PracticeSet set, Exercise template, IEnumerable<(string Path, string Value)> variant)
+    private static Exercise Varied(PracticeSet set, Exercise template, ImmutableArray<(string Path, string Value)> variant)
     {
         RecipeDraft draft =
             RecipeDraft.Parse(set.Template.RecipeText!).Value ?? throw new InvalidOperationException("The recipe was checked when its lesson was loaded.");
-        foreach ((string path, string value) in variant) draft = draft.With(path, value);
-        return Of(set, template, draft);
+        foreach ((string path, string value) in variant.Where(v => !PracticeSet.IsOfChange(v.Path))) draft = draft.With(path, value);
+        ExerciseTask task = template.Task.Change is not { } change ? template.Task : template.Task.With(change.On(draft,
+            variant.Where(v => PracticeSet.IsOfChange(v.Path)).ToDictionary(v => v.Path[PracticeSet.OfChange.Length..], v => v.Value)));
+        return template with { RecipeText = draft.ToText(), Task = task };
     }
 
-    private static Exercise Of(PracticeSet set, Exercise template, RecipeDraft fly) =>
-        template with { RecipeText = fly.ToText(), Task = set.Kind.For(template.Task, fly) };
+    // What is done to the fly is drawn too, so no author can have written it down.
+    private static Exercise Told(Exercise problem) => problem.Task.Change is not { } change ? problem : problem with
+    {
+        PromptHtml = $"{problem.PromptHtml}<p>{Words.Encode(problem.Task.Told(problem, change))}</p>",
+    };
 
+    // The change must leave a fly, and another one.
     private static bool IsFair(PracticeSet set, Exercise candidate) =>
-        RecipeParser.Parse(candidate.RecipeText!).Value is { } given && set.Kind.IsFair(candidate, given);
+        RecipeParser.Parse(candidate.RecipeText!).Value is { } given
+        && (candidate.Task.ChangedRecipe is not { } changed || (changed != candidate.RecipeText && RecipeParser.Parse(changed).Value is not null))
+        && set.Kind.IsFair(candidate, given);
 }

@@ -28,7 +28,7 @@ internal static class PracticeReader
         ImmutableArray<AllowedChange>.Builder vary = ImmutableArray.CreateBuilder<AllowedChange>();
         foreach ((YamlNode place, string path, YamlNode? value) in fields.Pairs("vary"))
         {
-            if (AllowReader.PathComplaint(path, given) is { } complaint) errors.Add(place, complaint);
+            if (Complaint(template, path, given) is { } complaint) errors.Add(place, complaint);
             else if (RangeText.Rule(path, path[(path.LastIndexOf('.') + 1)..], value, place, errors) is { } rule)
             {
                 if (rule.LowText is null && rule.Words.Length < 2)
@@ -40,5 +40,13 @@ internal static class PracticeReader
         if (vary.Count == 0)
             errors.Add(fields.At("vary"), "“vary” is missing: say what changes from problem to problem, as in “- parts[0].size: 2 mm … 5 mm”.");
         return errors.Count > before ? null : new PracticeSet(template.Concepts[0], template, vary.ToImmutable());
+    }
+
+    private static string? Complaint(Exercise template, string path, Recipe? given)
+    {
+        if (!PracticeSet.IsOfChange(path)) return AllowReader.PathComplaint(path, given);
+        string changed = path[PracticeSet.OfChange.Length..];
+        return template.Task.Change?.Changes.Any(c => c.Path == changed) == true ? null
+            : $"“{FieldReader.Clip(path)}” varies what is done to the fly: write “change:” above, and moved in below it “{changed}” with one value.";
     }
 }

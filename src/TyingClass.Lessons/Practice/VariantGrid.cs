@@ -40,12 +40,12 @@ internal sealed class VariantGrid
     public int Apart { get; }
 
     /// <summary>The flies of one seed, in an order of its own; each a list of paths and values.</summary>
-    public IEnumerable<IEnumerable<(string Path, string Value)>> Of(int seed, int most) => Of(seed, most, (seed - 1) % Apart, Apart);
+    public IEnumerable<ImmutableArray<(string Path, string Value)>> Of(int seed, int most) => Of(seed, most, (seed - 1) % Apart, Apart);
 
     /// <summary>Any flies of the grid, in an order of the seed's own: for where its own were all of no use.</summary>
-    public IEnumerable<IEnumerable<(string Path, string Value)>> Any(int seed, int most) => Of(seed, most, 0, 1);
+    public IEnumerable<ImmutableArray<(string Path, string Value)>> Any(int seed, int most) => Of(seed, most, 0, 1);
 
-    private IEnumerable<IEnumerable<(string Path, string Value)>> Of(int seed, int most, long first, int step)
+    private IEnumerable<ImmutableArray<(string Path, string Value)>> Of(int seed, int most, long first, int step)
     {
         long members = (Count - first + step - 1) / step;
         // Neighboring seeds start the generator alike; spread out, they do not.
@@ -59,14 +59,17 @@ internal sealed class VariantGrid
     }
 
     // Neighbors in number lie far apart in the grid, so that a seed's flies are no near relations.
-    private IEnumerable<(string, string)> At(long number)
+    private ImmutableArray<(string, string)> At(long number)
     {
+        ImmutableArray<(string, string)>.Builder variant = ImmutableArray.CreateBuilder<(string, string)>(_axes.Length);
         long place = (long)((Int128)number * _stride % Count);
         foreach ((string path, ImmutableArray<string> values) in _axes)
         {
-            yield return (path, values[(int)(place % values.Length)]);
+            variant.Add((path, values[(int)(place % values.Length)]));
             place /= values.Length;
         }
+
+        return variant.MoveToImmutable();
     }
 
     // Near the golden section of the count, and sharing no factor with it: every number is met once.

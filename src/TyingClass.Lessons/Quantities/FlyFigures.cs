@@ -77,62 +77,40 @@ public sealed class FlyFigures
     public TowReport Tow(QuantityQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
-        if (!_tows.TryGetValue(key, out TowReport? tow))
-        {
-            tow = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
-                ? State(report, query.State).AtFishingSpeed
-                : PartialReports.Tow(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
-            _tows[key] = tow;
-        }
-
-        return tow;
+        return Kept(_tows, (query.State, query.SpeedMS, query.Knot), (query.SpeedMS, query.Knot), r => State(r, query.State).AtFishingSpeed,
+            conditions => PartialReports.Tow(Body, conditions, query.State, _options));
     }
 
     public SinkReport? Sink(QuantityQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        (WetState, Knot?) key = (query.State, query.Knot);
-        if (!_sinks.TryGetValue(key, out SinkReport? sink))
-        {
-            sink = _reports.TryGetValue((null, query.Knot), out BalanceReport? report)
-                ? State(report, query.State).Sink
-                : PartialReports.Sink(Body, Under(null, query.Knot), query.State, _options);
-            _sinks[key] = sink;
-        }
-
-        return sink;
+        return Kept(_sinks, (query.State, query.Knot), (null, query.Knot), r => State(r, query.State).Sink,
+            conditions => PartialReports.Sink(Body, conditions, query.State, _options));
     }
 
     /// <summary>Of the whole sample of flies tied like it.</summary>
     public ToleranceReport Tolerance(QuantityQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
-        if (!_tolerances.TryGetValue(key, out ToleranceReport? tolerance))
-        {
-            tolerance = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
-                ? State(report, query.State).Tolerance
-                : PartialReports.Tolerance(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
-            _tolerances[key] = tolerance;
-        }
+        return Kept(_tolerances, (query.State, query.SpeedMS, query.Knot), (query.SpeedMS, query.Knot), r => State(r, query.State).Tolerance,
+            conditions => PartialReports.Tolerance(Body, conditions, query.State, _options));
+    }
 
-        return tolerance;
+    // Worked out once; where the whole report is there, it is in that.
+    private T Kept<TKey, T>(
+        Dictionary<TKey, T> kept, TKey key, (double? SpeedMS, Knot? Knot) fished, Func<BalanceReport, T> ofReport, Func<FishingConditions, T> alone)
+        where TKey : notnull
+    {
+        if (!kept.TryGetValue(key, out T? figure))
+            kept[key] = figure = _reports.TryGetValue(fished, out BalanceReport? report) ? ofReport(report) : alone(Under(fished.SpeedMS, fished.Knot));
+        return figure;
     }
 
     public ImmutableArray<LedgerEntry> Ledger(QuantityQuery query)
     {
         ArgumentNullException.ThrowIfNull(query);
-        (WetState, double?, Knot?) key = (query.State, query.SpeedMS, query.Knot);
-        if (!_ledgers.TryGetValue(key, out ImmutableArray<LedgerEntry> ledger))
-        {
-            ledger = _reports.TryGetValue((query.SpeedMS, query.Knot), out BalanceReport? report)
-                ? State(report, query.State).Ledger
-                : PartialReports.Ledger(Body, Under(query.SpeedMS, query.Knot), query.State, _options);
-            _ledgers[key] = ledger;
-        }
-
-        return ledger;
+        return Kept(_ledgers, (query.State, query.SpeedMS, query.Knot), (query.SpeedMS, query.Knot), r => State(r, query.State).Ledger,
+            conditions => PartialReports.Ledger(Body, conditions, query.State, _options));
     }
 
     public RollCurve Roll(QuantityQuery query)

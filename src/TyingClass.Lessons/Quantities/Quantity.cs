@@ -85,6 +85,5 @@ public sealed record Quantity(
     }
 
     /// <summary>A value that somebody set, typed or saw, in the reader's units.</summary>
-    public string SayStated(double si, UnitSystem units) =>
-        Magnitude is { } magnitude ? Stated.SayAs(magnitude, si, units) : Stated.SayOrCount(si, Dimension, units);
+    public string SayStated(double si, UnitSystem units) => Magnitude?.SayStated(si, units) ?? Stated.SayCount(si);
 }

@@ -62,7 +62,7 @@ public sealed partial record QuantityQuery(
 
     private string OfThePart => Part is null ? "" : $" the {PartWords}";
 
-    private string UpTo(UnitSystem units) => DepthM is { } depth ? $" to {Stated.Say(depth, Dimension.Length, units)}" : "";
+    private string UpTo(UnitSystem units) => DepthM is { } depth ? $" to {Magnitudes.Depth.SayStated(depth, units)}" : "";
 
     private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
 

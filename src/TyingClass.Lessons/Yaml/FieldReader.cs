@@ -33,6 +33,17 @@ internal sealed class FieldReader(YamlMap map, string what, AuthorErrors errors)
         }
     }
 
+    /// <summary>Takes a key that is typed wrong as meant, where it is not yet known which others there may be; <see cref="CheckKeys"/> says so.</summary>
+    /// <param name="known">Keys that are right as they are.</param>
+    public void Suppose(string key, params ReadOnlySpan<string> known)
+    {
+        if (map.Find(key) is not null) return;
+        foreach (YamlEntry entry in map.Entries)
+        {
+            if (!known.Contains(entry.Key) && Nearest.Find(entry.Key, [key]) is not null) _meant.TryAdd(key, entry.Key);
+        }
+    }
+
     public string? Text(string key)
     {
         switch (Node(key))

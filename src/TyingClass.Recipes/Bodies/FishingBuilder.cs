@@ -19,7 +19,8 @@ internal static class FishingBuilder
     {
         double temperatureC = Stated(spec.TemperatureC, FishingScale.Temperature, "temperature", log);
         if (spec.Water is null) log.Add("water", "fresh", Figure.Estimate);
-        double salinity = spec.Water == WaterKind.Sea ? Stated(spec.SalinityKgKg, FishingScale.SeaSalinity, "salinity", log) : 0;
+        double salinity = spec.Water != WaterKind.Sea ? 0
+            : spec.SalinityKgKg ?? 1e-3 * Stated(null, FishingScale.SeaSalinity, "salinity", log);
         return WaterProperties.At(temperatureC, salinity);
     }
 

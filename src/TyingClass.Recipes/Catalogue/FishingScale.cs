@@ -6,7 +6,7 @@ namespace TyingClass.Recipes.Catalogue;
 public static class FishingScale
 {
     public static readonly Figure Temperature = new(12, "°C", Figure.Estimate);
-    public static readonly Figure SeaSalinity = new(0.035, "kg/kg", "standard sea water, 35 g of salt to the kg");
+    public static readonly Figure SeaSalinity = new(35, "g/kg", "standard sea water");
     public static readonly Figure Speed = new(0.4, "m/s", Figure.Estimate);
     public static readonly Figure LeaderDiameter = new(0.25, "mm", Figure.Estimate);
     public static readonly Figure BreakingStress = Figure.Guess(

@@ -27,6 +27,8 @@ internal sealed class Bead : Weight
 
     internal override ImmutableArray<string> OwnKeys => ["size", "mass"];
 
+    public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size", "7/64 or 2.8 mm") : null;
+
     internal override ShankHold Hold => ShankHold.Solid;
 
     internal override UsualPlace UsualPlace(TiedSoFar tied) => tied.AtRing;

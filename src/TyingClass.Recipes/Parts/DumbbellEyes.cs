@@ -87,7 +87,7 @@ internal sealed class DumbbellEyes : Weight
 
     internal override string Instead(string key) => key == "diameter" ? "Write its widest diameter as “size” instead." : base.Instead(key);
 
-    public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size of one eye") : null;
+    public override FieldWording? FieldFor(string key) => key == "size" ? new FieldWording("Size of one eye", "medium or 4 mm") : null;
 
     /// <summary>Length of a barrel, middle of the pair to the middle of a barrel, and thickness of the waist, of eyes of a size.</summary>
     internal static (double Barrel, double Reach, double Waist) Shape(double size, ResolvedHook hook) =>

@@ -1,3 +1,5 @@
+using TyingClass.Recipes.Model;
+
 namespace TyingClass.Recipes.Supplies;
 
 /// <summary>How a thing is bought: by the piece, by the length, or by weight.</summary>
@@ -18,6 +20,9 @@ public sealed record SupplyItem(string What)
 
     /// <summary>Of a tube, likewise.</summary>
     public double? LengthM { get; init; }
+
+    /// <summary>Of a hook: what is asked for of it, without what one hook happened to weigh.</summary>
+    public HookSpec? Hook { get; init; }
 
     /// <summary>"balls 3 steel".</summary>
     public string? With { get; init; }

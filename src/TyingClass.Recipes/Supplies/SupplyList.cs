@@ -63,7 +63,7 @@ public static class SupplyList
     {
         // Weight and shape of the bend are what this hook happened to have, not what one asks for in a shop.
         IEnumerable<string> said = RecipeWriter.HookFields(hook).Where(f => f.Key is not ("mass" or "bend")).Select(f => $"{f.Key} {f.Value}");
-        return new SupplyItem(string.Join(", ", said.Prepend("hook")));
+        return new SupplyItem(string.Join(", ", said.Prepend("hook"))) { Hook = hook with { MassKg = null, Bend = BendKind.Round } };
     }
 
     internal static double OnPacketM(double lengthM)

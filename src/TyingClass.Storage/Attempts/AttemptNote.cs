@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Files;
@@ -31,8 +32,15 @@ public sealed record AttemptNote(
         return RandomId.Hash(answerText.Trim())[..16];
     }
 
-    /// <summary>Kept inside the attempt's document, so that it can be read without the rest.</summary>
-    internal BsonDocument ToDocument() => new()
+    /// <summary>Kept inside the attempt's document, so that it can be read without the rest; with a checksum of it and of what is read beside it.</summary>
+    internal BsonDocument ToDocument()
+    {
+        BsonDocument note = Bare();
+        note[Checksum.Field] = SumOf(Id, PersonId, ExerciseId, Number, Ticks.From(At), Bare());
+        return note;
+    }
+
+    private BsonDocument Bare() => new()
     {
         ["counts"] = Counts,
         ["waits"] = Waits,
@@ -41,6 +49,27 @@ public sealed record AttemptNote(
         ["misreadConcept"] = MisreadConcept,
         ["missed"] = Documents.ToArray(Missed, m => new BsonValue(m)),
     };
+
+    /// <summary>Attempts kept before notes had a checksum have none.</summary>
+    internal static bool HasSum(BsonDocument attempt) => attempt["note"] is BsonDocument note && note[Checksum.Field].IsInt64;
+
+    /// <summary>What was read is what was written.</summary>
+    /// <param name="document">The selection of <see cref="AttemptDocument.NoteFields"/>.</param>
+    internal static bool Agrees(BsonDocument document)
+    {
+        if (document["note"] is not BsonDocument note || note[Checksum.Field] is not { IsInt64: true } kept) return false;
+        BsonDocument bare = new();
+        foreach ((string key, BsonValue value) in note.Where(field => field.Key != Checksum.Field)) bare[key] = value;
+        return SumOf(document["_id"], document["personId"], document["exerciseId"], document["number"], document["atTicks"], bare) == kept.AsInt64;
+    }
+
+    // Under fixed names and in a fixed order, whatever the record calls them.
+    private static long SumOf(params ReadOnlySpan<BsonValue> fields)
+    {
+        BsonDocument part = new();
+        for (int i = 0; i < fields.Length; i++) part[i.ToString(CultureInfo.InvariantCulture)] = fields[i];
+        return Checksum.OfPart(AttemptDocument.Collection, part);
+    }
 
     /// <param name="document">The selection of <see cref="AttemptDocument.NoteFields"/>.</param>
     internal static AttemptNote From(BsonDocument document)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Editing;
 using TyingClass.Storage.Files;
@@ -99,6 +100,13 @@ public sealed class AttemptStore
     public ImmutableArray<Standing> StandingsOf(IEnumerable<string> personIds) => _database.Read(db =>
         personIds.SelectMany(id => StandingMemory.Of(db, id)).ToImmutableArray());
 
+    /// <summary>Gives the notes of these attempts a checksum of their own, where they were kept before there was one.</summary>
+    internal static int SealNotes(OpenData db, IEnumerable<BsonValue> ids)
+    {
+        List<BsonDocument> bare = [.. ids.Select(id => Attempts(db).FindById(id)).OfType<BsonDocument>().Where(a => !AttemptNote.HasSum(a))];
+        return bare.Count == 0 ? 0 : Attempts(db).Update(bare.Select(old => AttemptDocument.From(AttemptDocument.ToAttempt(old))));
+    }
+
     /// <summary>Works out anew a standing that was found damaged.</summary>
     /// <param name="slot">The id it was kept under.</param>
     internal static void Recount(OpenData db, string slot)
@@ -177,7 +185,7 @@ public sealed class AttemptStore
     }
 
     private static ImmutableArray<AttemptNote> Notes(OpenData db, string where, string value) =>
-        [.. Attempts(db).FindFields(where, AttemptDocument.NoteFields, value).Select(AttemptNote.From).OrderBy(n => n.At)];
+        [.. Attempts(db).FindFields(where, AttemptDocument.NoteFields, AttemptNote.Agrees, value).Select(AttemptNote.From).OrderBy(n => n.At)];
 
     /// <summary>From the notes alone; null where none fell short.</summary>
     internal static FailedTry? LastFailedIn(OpenData db, string slot) =>

@@ -3,6 +3,7 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using LiteDB;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Photos;
 using TyingClass.Storage.Upgrades;
 using JsonSerializer = System.Text.Json.JsonSerializer;
 
@@ -34,7 +35,7 @@ internal static class BackupFile
             BackupContents contents =
                 new(1, now, looked.Counted, Hash(copy), photos.ToImmutableSortedDictionary(p => Path.GetFileName(p), Hash, StringComparer.Ordinal))
                 {
-                    Damaged = looked.Damaged,
+                    Damaged = looked.Damaged + photos.Count(p => !PhotoStore.IsWhole(p)),
                 };
             Pack(copy, photos, contents, draft);
             Unpack(draft, copy, photosPath: null);

@@ -91,6 +91,32 @@ public sealed class BenchLogStore
         foreach (string photoId in old.Where(id => !named.Contains(id))) _photos.Remove(photoId);
     }
 
+    /// <summary>Looks at every photo an entry names: is it there, and what was written? One kept before names held a checksum gets such a name.</summary>
+    internal void VerifyPhotos(CancellationToken cancel)
+    {
+        foreach ((string entryId, string photoId) in _database.Read(db => LogDocument.Entries(db).FindAll().Select(LogDocument.ToEntry)
+            .Where(e => e.PhotoId is not null).Select(e => (e.Id, e.PhotoId!)).ToList()))
+        {
+            cancel.ThrowIfCancellationRequested();
+            byte[]? jpeg = _photos.Find(photoId);
+            if (jpeg is null && !_photos.IsThere(photoId) && Find(entryId)?.PhotoId == photoId) _photos.Miss(photoId);
+            if (jpeg is not null && !PhotoStore.HasSum(photoId)) Rename(entryId, photoId, _photos.Add(jpeg));
+        }
+    }
+
+    // The same photo under another name is no change of the entry: whoever edits it meanwhile may go on.
+    private void Rename(string entryId, string photoId, string renamed)
+    {
+        bool done = _database.Write(db =>
+        {
+            if (LogDocument.Entries(db).FindById(entryId) is not { } found || found["photoId"].TextOrNull() != photoId) return false;
+            found["photoId"] = renamed;
+            return LogDocument.Entries(db).Update(found);
+        });
+        // The old file is swept away like any that no entry names: a backup that is being made may still want it.
+        if (!done) _photos.Remove(renamed);
+    }
+
     /// <summary>Everything of one person, for good; <see cref="SweepPhotos"/> takes the photos along.</summary>
     internal static void DeleteOf(OpenData db, string personId) => LogDocument.Entries(db).DeleteMany("personId = @0", personId);
 

@@ -1,4 +1,6 @@
+using LiteDB;
 using TyingClass.Storage.Attempts;
+using TyingClass.Storage.Photos;
 
 namespace TyingClass.Storage.Damages;
 
@@ -14,9 +16,15 @@ public enum DamageKind
 /// <param name="Collection">Where the record stands: "attempts".</param>
 public sealed record Damage(string Collection, string Id, DamageKind Kind)
 {
+    internal static Damage Changed(string collection, BsonValue id) => new(collection, id.ToString(), DamageKind.ChecksumDisagrees);
+
     /// <summary>For the person who runs the server.</summary>
     public string Said => Collection == StandingDocument.Collection
         ? $"A sum of attempts ({Id}) was not what was written. It is worked out anew from the attempts."
+        : Collection == PhotoStore.Collection && Kind == DamageKind.ChecksumDisagrees
+        ? $"A photo of the bench log ({Id}.jpg) is not what was written. It is no longer shown; the entry it belongs to stays."
+        : Collection == PhotoStore.Collection
+        ? $"A photo of the bench log ({Id}.jpg) is missing or cannot be read. The entry it belongs to stays."
         : Kind == DamageKind.ChecksumDisagrees
         ? $"A record of {Collection} ({Id}) is not what was written. It is left out everywhere."
         : $"A record of {Collection} ({Id}) could not be read and was left behind when the file was mended.";

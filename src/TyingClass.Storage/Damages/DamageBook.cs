@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LiteDB;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Damages;
@@ -31,6 +32,12 @@ public sealed class DamageBook
     public ImmutableList<string> Lines => Volatile.Read(ref _lines);
 
     public string Path => _folder.DamagePath;
+
+    /// <summary>A record found damaged since the start: what of it could be read by itself is left out too.</summary>
+    internal bool Knows(string collection, BsonValue id)
+    {
+        lock (_gate) return _known.Count > 0 && _known.Contains(Damage.Changed(collection, id));
+    }
 
     internal void Note(Damage damage)
     {

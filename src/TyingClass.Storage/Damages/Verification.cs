@@ -21,8 +21,10 @@ internal static class Verification
             {
                 cancel.ThrowIfCancellationRequested();
                 long began = Stopwatch.GetTimestamp();
-                List<BsonValue> damaged = database.Read(db => some.Where(id => db.Records(name).FindById(id) is null).ToList());
+                List<BsonValue> damaged = [], unsealed = [];
+                database.Read(db => Look(db, name, some, damaged, unsealed));
                 read += some.Length;
+                if (unsealed.Count > 0) database.Write(db => AttemptStore.SealNotes(db, unsealed));
                 // A sum of attempts can be worked out anew. One that is gone by now was deleted meanwhile, and has no attempts either.
                 if (name == StandingDocument.Collection && damaged.Count > 0) database.Write(db => Recount(db, damaged));
                 cancel.WaitHandle.WaitOne(RestTimes * Stopwatch.GetElapsedTime(began));
@@ -30,6 +32,17 @@ internal static class Verification
         }
 
         return read;
+    }
+
+    private static int Look(OpenData db, string name, BsonValue[] some, List<BsonValue> damaged, List<BsonValue> unsealed)
+    {
+        foreach (BsonValue id in some)
+        {
+            if (db.Records(name).FindById(id) is not { } record) damaged.Add(id);
+            else if (name == AttemptDocument.Collection && !AttemptNote.HasSum(record)) unsealed.Add(id);
+        }
+
+        return some.Length;
     }
 
     private static int Recount(OpenData db, List<BsonValue> slots)

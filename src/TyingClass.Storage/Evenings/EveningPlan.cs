@@ -26,9 +26,9 @@ public sealed record EveningPlan(string ClassId, int Number)
     public int Version { get; init; }
 }
 
-/// <param name="Each">How many every student ties.</param>
+/// <param name="Each">How many every student ties; a half where two neighbors tie one between them.</param>
 /// <param name="Shown">How many the instructor ties to show.</param>
-public sealed record FlyCount(string Name, int Each, int Shown);
+public sealed record FlyCount(string Name, double Each, int Shown);
 
 /// <param name="StartsLocal">In the zone of the class; null for no date.</param>
 /// <param name="Version">Of the evening as it was read.</param>

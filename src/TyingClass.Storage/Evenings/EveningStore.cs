@@ -75,7 +75,7 @@ public sealed class EveningStore
         Plan = document["plan"].AsString,
         Demonstrations = document["demonstrations"].AsString,
         Students = document["students"].IsNull ? null : document["students"].AsInt32,
-        Flies = document["flies"].ToList(f => new FlyCount(f["name"].AsString, f["each"].AsInt32, f["shown"].AsInt32)),
+        Flies = document["flies"].ToList(f => new FlyCount(f["name"].AsString, f["each"].AsDouble, f["shown"].AsInt32)),
         Version = document["version"].AsInt32,
     };
 

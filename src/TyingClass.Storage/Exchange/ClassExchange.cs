@@ -18,6 +18,7 @@ public sealed class ClassExchange
 {
     private readonly Database _database;
     private readonly TimeProvider _time;
+    private readonly Lock _importing = new();
 
     internal ClassExchange(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
@@ -61,11 +62,14 @@ public sealed class ClassExchange
         };
     });
 
-    /// <summary>Makes a new class of an export, taught by <paramref name="instructorId"/>. Ids and names that are taken here are renewed.</summary>
+    /// <summary>
+    /// Makes a new class of an export, taught by <paramref name="instructorId"/>. Ids and names that are taken here are renewed. It comes in piece by piece,
+    /// so that others go on working beside it, and nobody sees anything of it before all of it is there.
+    /// </summary>
     /// <param name="passphrases">As many as there are people: each gets one, to be handed over and changed at the first visit.</param>
-    /// <returns>The class, or everything that is wrong with the export; then nothing was written.</returns>
-    /// <exception cref="StorageException">Nothing was written.</exception>
     /// <param name="slips">What is to be handed over to them, kept in the same stroke; null for nothing.</param>
+    /// <returns>The class, or everything that is wrong with the export; then nothing was kept.</returns>
+    /// <exception cref="StorageException">Nothing was kept.</exception>
     public ImportOutcome Import(
         ClassExport export, string instructorId, IReadOnlyList<HandedOut> passphrases, Func<ImportOutcome, SealedSlips>? slips = null)
     {
@@ -74,12 +78,54 @@ public sealed class ClassExchange
         ImmutableArray<string> problems = ImportCheck.Problems(export);
         if (!problems.IsEmpty) return new ImportOutcome(null, [], problems);
         if (passphrases.Count < export.People.Length) throw new ArgumentException("Each person needs a passphrase.", nameof(passphrases));
-        return _database.Write(db =>
+        lock (_importing)
         {
-            ImportOutcome outcome = new ClassImporter(db, _time, export).Run(instructorId, passphrases);
-            if (slips is not null) SlipStore.KeepIn(db, slips(outcome));
-            return outcome;
-        });
+            StagedAttempts.UndoAll(_database);
+            StagedAttempts staged = StagedAttempts.Begin(_database, _time.GetUtcNow(), export);
+            try
+            {
+                staged.Add(export.Attempts);
+                return _database.Write(db =>
+                {
+                    ImportOutcome outcome = new ClassImporter(db, _time, export, staged.People).Run(instructorId, passphrases);
+                    if (slips is not null) SlipStore.KeepIn(db, slips(outcome));
+                    staged.Adopt(db);
+                    return outcome;
+                });
+            }
+            catch
+            {
+                TryUndo();
+                throw;
+            }
+        }
+    }
+
+    /// <summary>Takes away what an import left behind that was cut off by the end of the program; leaves one that is under way alone.</summary>
+    /// <exception cref="StorageException">The disk failed; the next call goes on.</exception>
+    public void UndoUnfinished()
+    {
+        if (!_importing.TryEnter()) return;
+        try
+        {
+            StagedAttempts.UndoAll(_database);
+        }
+        finally
+        {
+            _importing.Exit();
+        }
+    }
+
+    private void TryUndo()
+    {
+        try
+        {
+            StagedAttempts.UndoAll(_database);
+        }
+        catch (StorageException)
+        {
+            // Nobody sees what is left; it goes with the next import or the next start.
+        }
     }
 
     private static ExportedQuestion Of(RoomQuestion q, ImmutableArray<ExportedAnswer> answers) =>

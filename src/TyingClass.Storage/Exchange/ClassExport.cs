@@ -26,7 +26,7 @@ public sealed record ClassExport
 
     /// <summary>
     /// Of an export: read from the store as they are asked for, one person's at a time, so that a large class neither fills the memory nor keeps others
-    /// waiting. Of a file: all of them.
+    /// waiting. Of a file: read from it, just so.
     /// </summary>
     public required IEnumerable<Attempt> Attempts { get; init; }
 

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Storage.Attempts;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Comments;
@@ -14,8 +13,9 @@ using TyingClass.Storage.Reviews;
 
 namespace TyingClass.Storage.Exchange;
 
-/// <summary>Writes a checked export, all within one transaction.</summary>
-internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport export)
+/// <summary>Writes the people and everything but the attempts of a checked export, all within one transaction.</summary>
+/// <param name="people">What each id of the file is called here: the attempts are there already, under those.</param>
+internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport export, IReadOnlyDictionary<string, string> people)
 {
     // What an id is called here: itself where it was free. By collection: an id that stands for two things in a file must not lead from one to the other.
     private readonly Dictionary<(string Collection, string Id), string> _ids = [];
@@ -23,8 +23,7 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
     public ImportOutcome Run(string instructorId, IReadOnlyList<HandedOut> passphrases)
     {
         ClassRoom room = ClassRoomStore.CreateIn(db, time, instructorId, export.Class.Name, export.Class.TimeZone);
-        ImmutableArray<(Person, string)> people = [.. export.People.Select((p, i) => (AddPerson(p, room.Id, passphrases[i].Hash), passphrases[i].Passphrase))];
-        AddAttempts();
+        ImmutableArray<(Person, string)> made = [.. export.People.Select((p, i) => (AddPerson(p, room.Id, passphrases[i].Hash), passphrases[i].Passphrase))];
         foreach (Comment comment in export.Comments)
             CommentStore.InsertIn(db,
                 comment with { Id = Renewed("comments", comment.Id), PersonId = Here(comment.PersonId), ByPersonId = Known(comment.ByPersonId) });
@@ -48,12 +47,12 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
         if (!export.Dates.IsEmpty) ClassDatesStore.Keep(db, new ClassDates(room.Id, export.Dates, 1));
         foreach (ExportedEvening evening in export.Evenings) EveningStore.Keep(db, Of(evening, room.Id));
         foreach (ExportedQuestion question in export.RoomQuestions) AddQuestion(question, room.Id);
-        return new ImportOutcome(room, people, []);
+        return new ImportOutcome(room, made, []);
     }
 
     private Person AddPerson(ExportedPerson exported, string classId, string hash)
     {
-        Person person = new(Renewed(PersonDocument.Collection, exported.Id), exported.Role, FreeName(PersonStore.CleanName(exported.Name)!), hash,
+        Person person = new(people[exported.Id], exported.Role, FreeName(PersonStore.CleanName(exported.Name)!), hash,
             RandomId.New(), exported.JoinedAt, exported.LastSeenAt)
         {
             ClassId = classId,
@@ -61,22 +60,6 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
         };
         PersonStore.People(db).Insert(PersonDocument.From(person, secretHash: null));
         return person;
-    }
-
-    private void AddAttempts()
-    {
-        foreach (Attempt attempt in export.Attempts)
-        {
-            db.Records(AttemptDocument.Collection).Insert(AttemptDocument.From(attempt with
-            {
-                Id = Renewed(AttemptDocument.Collection, attempt.Id),
-                PersonId = Here(attempt.PersonId),
-                Judgments = [.. attempt.Judgments.Select(j => j with { ByPersonId = Known(j.ByPersonId) })],
-            }));
-        }
-
-        foreach (IGrouping<(string PersonId, string ExerciseId), Attempt> slot in export.Attempts.GroupBy(a => (a.PersonId, a.ExerciseId)))
-            StandingDocument.Keep(db, Standing.Of(Here(slot.Key.PersonId), slot.Key.ExerciseId, slot.OrderBy(a => a.Number)));
     }
 
     private void AddPatterns(string classId)
@@ -148,10 +131,10 @@ internal sealed class ClassImporter(OpenData db, TimeProvider time, ClassExport 
     private TiedFly Here(TiedFly fly) =>
         fly is { Source: FlySource.Pattern, SourceId: { } id } ? fly with { SourceId = _ids.GetValueOrDefault(("patterns", id)) } : fly;
 
-    private string Here(string personId) => _ids[(PersonDocument.Collection, personId)];
+    private string Here(string personId) => people[personId];
 
     // Whoever judged or commented may be an instructor of the other server: the name stays, the id then points to nobody.
-    private string Known(string personId) => _ids.GetValueOrDefault((PersonDocument.Collection, personId), personId);
+    private string Known(string personId) => people.GetValueOrDefault(personId, personId);
 
     private string FreeName(string name) =>
         NumberedName.FirstFree(name, PersonStore.MostNameLength, free => AccountStore.NameIsFree(db, free, exceptPersonId: null));

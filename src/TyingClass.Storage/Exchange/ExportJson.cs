@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -67,16 +68,25 @@ public static class ExportJson
         }
     }
 
+    /// <summary>
+    /// The attempts stay in the file: they are read from it anew each time they are gone through, one at a time, so that a large class need not fit into
+    /// memory. So the stream is to stay open and at rest as long as they are wanted.
+    /// </summary>
+    /// <param name="stream">One that can be read again from its beginning.</param>
     /// <returns>The class, or what is wrong and where: "$.attempts[3].number: …".</returns>
     public static async Task<(ClassExport? Export, string? Problem)> ReadAsync(Stream stream, CancellationToken cancel = default)
     {
+        ArgumentNullException.ThrowIfNull(stream);
+        using MemoryStream rest = new();
+        (long Line, long LeftOut) gap = (long.MaxValue, 0);
         try
         {
-            ClassExport? export = await JsonSerializer.DeserializeAsync<ClassExport>(stream, Options, cancel).ConfigureAwait(false);
+            gap = ReadThrough(stream, rest, cancel);
+            rest.Position = 0;
+            ClassExport? export = await JsonSerializer.DeserializeAsync<ClassExport>(rest, Options, cancel).ConfigureAwait(false);
             if (export is null) return (null, "The file holds nothing but null.");
-            // A part that is missing deep inside is read as nothing at all, and would only show when the class is to be taken out again.
             await JsonSerializer.SerializeAsync(Stream.Null, export, Options, cancel).ConfigureAwait(false);
-            return (export, null);
+            return (export with { Attempts = Attempts(stream) }, null);
         }
         catch (Exception e) when (e is InvalidOperationException or NullReferenceException)
         {
@@ -88,10 +98,61 @@ public static class ExportJson
         }
         catch (JsonException e)
         {
-            string where = e.LineNumber is { } line ? FormattableString.Invariant($"Line {line + 1}") : "The file";
-            return (null, $"{where}{(e.Path is { Length: > 1 } path ? $", at {path}" : "")}: this is not a class export that can be read. {e.Message}");
+            // A fault behind the attempts was found in a text without them.
+            long leftOut = e is not InAttemptsException && e.LineNumber > gap.Line ? gap.LeftOut : 0;
+            string where = e.LineNumber is { } line ? FormattableString.Invariant($"Line {line + leftOut + 1}") : "The file";
+            return (null, $"{where}{(e.Path is { Length: > 1 } path ? $", at {path}" : "")}: this is not a class export that can be read. {Said(e)}");
         }
     }
+
+    // Each attempt once, for itself: a part that is missing deep inside is read as nothing at all, and would only show when the class is taken out again.
+    private static (long Line, long LeftOut) ReadThrough(Stream stream, MemoryStream rest, CancellationToken cancel)
+    {
+        stream.Position = 0;
+        using AttemptPieces pieces = new(stream, rest);
+        for (int i = 0; Next(pieces, i, out Attempt? attempt); i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            JsonSerializer.Serialize(Stream.Null, attempt, Options);
+        }
+
+        return pieces.Gap;
+    }
+
+    private static IEnumerable<Attempt> Attempts(Stream stream)
+    {
+        stream.Position = 0;
+        using AttemptPieces pieces = new(stream);
+        for (int i = 0; Next(pieces, i, out Attempt? attempt); i++) yield return attempt;
+    }
+
+    private static bool Next(AttemptPieces pieces, int i, [NotNullWhen(true)] out Attempt? attempt)
+    {
+        attempt = null;
+        try
+        {
+            if (!pieces.Next(out ReadOnlySpan<byte> text)) return false;
+            try
+            {
+                attempt = JsonSerializer.Deserialize<Attempt>(text, Options) ?? throw new JsonException("An attempt is null.");
+                return true;
+            }
+            catch (JsonException e)
+            {
+                string where = FormattableString.Invariant($"$.attempts[{i}]{e.Path?.TrimStart('$')}");
+                throw new InAttemptsException(Said(e), where, pieces.Line + (e.LineNumber ?? 0), e);
+            }
+        }
+        catch (JsonException e) when (e is not InAttemptsException)
+        {
+            throw new InAttemptsException(Said(e), e.Path, e.LineNumber, e);
+        }
+    }
+
+    // Where it is stands before it already, counted in the whole file.
+    private static string Said(JsonException e) => e.Message.Split(" Path: ")[0].Split(" LineNumber: ")[0];
+
+    private sealed class InAttemptsException(string message, string? path, long? line, Exception cause) : JsonException(message, path, line, null, cause);
 
     /// <summary>JSON Schema, draft 2020-12.</summary>
     public static string Schema()

@@ -31,6 +31,9 @@ internal static class Checksum
         return Of(collection, record) == kept.AsInt64;
     }
 
+    /// <summary>Of a part that is read without the rest of its record.</summary>
+    public static long OfPart(string name, BsonDocument part) => Of(name, part);
+
     private static long Of(string collection, BsonDocument record)
     {
         Span<byte> hash = stackalloc byte[SHA256.HashSizeInBytes];

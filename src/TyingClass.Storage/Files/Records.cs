@@ -30,14 +30,14 @@ internal sealed class Records(ILiteCollection<BsonDocument> collection, DamageBo
 
     public bool Upsert(BsonDocument record) => Try(() => collection.Upsert(Checksum.Put(Name, record)));
 
-    public bool Delete(BsonValue id) => Try(() => collection.Delete(id));
+    public bool Delete(BsonValue id) => !id.IsNull && Try(() => collection.Delete(id));
 
     public int DeleteMany(string where, params BsonValue[] values) => Try(() => collection.DeleteMany(BsonExpression.Create(where, values)));
 
     public int Count(string where, params BsonValue[] values) => Try(() => collection.Count(BsonExpression.Create(where, values)));
 
-    /// <summary>Null for one that is damaged, too.</summary>
-    public BsonDocument? FindById(BsonValue id) => Try(() => collection.FindById(id)) is { } found && IsWhole(found) ? found : null;
+    /// <summary>Null for one that is damaged, too, and for no id: whoever asks for nothing must not make the file look broken.</summary>
+    public BsonDocument? FindById(BsonValue id) => !id.IsNull && Try(() => collection.FindById(id)) is { } found && IsWhole(found) ? found : null;
 
     public List<BsonDocument> FindAll() => Whole(Try(() => collection.FindAll().ToList()));
 
@@ -48,10 +48,17 @@ internal sealed class Records(ILiteCollection<BsonDocument> collection, DamageBo
 
     public BsonDocument? FindFirst(string where, params BsonValue[] values) => FindAll(where, values).FirstOrDefault();
 
-    /// <summary>Some fields of each record, for where reading whole ones would take long; these are not checked.</summary>
-    /// <param name="fields">As in "{number, concept: feedback.misreadConcept}".</param>
-    public List<BsonDocument> FindFields(string where, string fields, params BsonValue[] values) => Try(() =>
-        collection.Query().Where(BsonExpression.Create(where, values)).Select(BsonExpression.Create(fields)).ToList());
+    /// <summary>
+    /// Some fields of each record, for where reading whole ones would take long. They carry a checksum of their own; where it is missing or does not agree,
+    /// the whole record is read and checked instead.
+    /// </summary>
+    /// <param name="fields">As in "{_id, number, concept: feedback.misreadConcept}".</param>
+    /// <param name="agrees">Whether the fields are what was written.</param>
+    public List<BsonDocument> FindFields(string where, string fields, Func<BsonDocument, bool> agrees, params BsonValue[] values) =>
+    [
+        .. Try(() => collection.Query().Where(BsonExpression.Create(where, values)).Select(BsonExpression.Create(fields)).ToList())
+            .Where(part => !damage.Knows(Name, part["_id"])).Select(part => agrees(part) ? part : FindById(part["_id"])).OfType<BsonDocument>(),
+    ];
 
     /// <summary>Of all records, out of the index: no record is read.</summary>
     public List<BsonValue> Ids() => Try(() => collection.Query().Select(BsonExpression.Create("$._id")).ToEnumerable().Select(d => d["_id"]).ToList());
@@ -67,7 +74,7 @@ internal sealed class Records(ILiteCollection<BsonDocument> collection, DamageBo
     private bool IsWhole(BsonDocument record)
     {
         if (Checksum.TakeOff(Name, record)) return true;
-        damage.Note(new Damage(Name, record["_id"].ToString(), DamageKind.ChecksumDisagrees));
+        damage.Note(Damage.Changed(Name, record["_id"]));
         return false;
     }
 

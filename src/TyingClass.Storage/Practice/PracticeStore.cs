@@ -40,7 +40,7 @@ public sealed class PracticeStore
 
     /// <summary>How one person's first answers came out, oldest first.</summary>
     public ImmutableArray<PracticeOutcome> FirstOutcomesOf(string personId) => _database.Read(db =>
-        Answers(db).FindFields("personId = @0 and number = 1", "{concept, seed, atTicks, passed}", personId)
+        Answers(db).FindAll("personId = @0 and number = 1", personId)
             .Select(d => new PracticeOutcome(d["concept"].AsString, d["seed"].AsInt32, d["atTicks"].ToTime(), d["passed"].AsBoolean))
             .OrderBy(o => o.At).ThenBy(o => o.Seed).ToImmutableArray());
 

@@ -62,6 +62,10 @@ public sealed record Magnitude
         return Told(si, units, more);
     }
 
+    /// <summary>One that somebody set, typed or saw: in the unit in which the computed figure beside it is told, with the digits of <see cref="Stated"/>.
+    /// </summary>
+    public string SayStated(double si, UnitSystem units) => Stated.SayIn(Symbol(units), si, Dimension);
+
     /// <summary>With a plus sign where it is above zero.</summary>
     public string SaySigned(double si, UnitSystem units) => Plus(si, units) + Say(si, units);
 

@@ -15,11 +15,17 @@ public static class Stated
     /// <param name="si">SI, temperature in °C.</param>
     public static string Say(double si, Dimension dimension, UnitSystem units)
     {
-        string symbol = Units.SymbolFor(si, dimension, units);
+        return SayIn(Units.SymbolFor(si, dimension, units), si, dimension);
+    }
+
+    /// <summary>As <see cref="Say"/>, in one unit: a quantity that is told in centimeters is told so by whoever set it too.</summary>
+    /// <param name="more">Places beyond those, where two that differ would read the same.</param>
+    internal static string SayIn(string symbol, double si, Dimension dimension, int more = 0)
+    {
         double shown = Units.FromSi(si, dimension, symbol);
-        if (symbol == "in³" && Millionths(shown, new Fineness(symbol, Math.Abs(shown) < 1e-5 ? 1 : 0), 0) is { } small) return small;
+        if (symbol == "in³" && Millionths(shown, new Fineness(symbol, Math.Abs(shown) < 1e-5 ? 1 : 0), more) is { } small) return small;
         int places = shown == 0 || !double.IsFinite(shown) ? 0 : Math.Clamp(Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(shown))), 0, Finest(symbol));
-        string number = Numbers.Write(shown, places);
+        string number = Numbers.Write(shown, places + more);
         return symbol == "°" ? number + symbol : $"{number} {symbol}";
     }
 
@@ -27,15 +33,8 @@ public static class Stated
     internal static string? Millionths(double in3, Fineness fineness, int more) =>
         in3 != 0 && Math.Abs(in3) < SmallIn3 ? $"{fineness.Write(1e6 * in3, more)} millionths of an in³" : null;
 
-    /// <summary>As <see cref="Say"/>, in the unit that the quantity is told in: a hop of 10 cm is no 100 mm.</summary>
-    /// <param name="what">Null for a plain count.</param>
-    public static string SayAs(Magnitude? what, double si, UnitSystem units) => what == Magnitudes.Hop && units == UnitSystem.Metric
-        ? $"{Numbers.Write(Units.FromSi(si, Dimension.Length, "cm"), 1)} cm" : SayOrCount(si, what?.Dimension, units);
-
-    /// <summary>As <see cref="Say"/>; a plain count has no unit.</summary>
-    /// <param name="dimension">Null for a plain count.</param>
-    public static string SayOrCount(double si, Dimension? dimension, UnitSystem units) =>
-        dimension is { } known ? Say(si, known, units) : Numbers.Write(si, CountDecimals);
+    /// <summary>A plain count has no unit.</summary>
+    public static string SayCount(double count) => Numbers.Write(count, CountDecimals);
 
     /// <summary>A size as a shop sells it: "3.2 mm", or the sixty-fourths of an inch that it stands for, "1/8 in"; three decimals where none fits.</summary>
     public static string SaySizeToBuy(double sizeM, UnitSystem units)
@@ -72,7 +71,7 @@ public static class Stated
         "mm" or "m" or "m/s" or "ft" or "ft/s" or "g·mm" or "gr·in" or "gr/in" or "mN" or "lb/ft³" => 2,
         "in" or "g" or "gr" or "oz" => 3,
         "in³" => 5,
-        "°" or "°C" or "°F" or "%" or "s" => 1,
+        "°" or "°C" or "°F" or "%" or "s" or "cm" => 1,
         _ => 12,
     };
 }

@@ -15,6 +15,8 @@ public static partial class WrittenFigures
     private const string ImperialUnit =
         @"(?:in³|in|inch|inches|gr·in|gr/in|gr|grains?|oz|ounces?|ft/s|ft|feet|lb/ft³|lbs?|pounds?|miles\san\shour|miles|°F)";
 
+    private const int MostMore = 4;
+
     /// <summary>With the writer's own figure in parentheses.</summary>
     public static string Beside(string text, UnitSystem units) => Convert(text, units, keep: true);
 
@@ -40,7 +42,39 @@ public static partial class WrittenFigures
     /// <summary>As <see cref="Beside"/>, in the text of HTML; tags, code and recipes stay as they are.</summary>
     public static string BesideInHtml(string html, UnitSystem units) => units == UnitSystem.Metric || html.Length == 0
         ? html
-        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(m.Value.Replace("&nbsp;", "\u00A0", StringComparison.Ordinal), units) : m.Value);
+        : Markup().Replace(html, m => m.Groups["text"].Success ? Beside(Signs(m.Value), units) : m.Value);
+
+    // A degree sign or a small 3 may stand there as "&#176;", "&#179;".
+    private static string Signs(string text) => LatinSign().Replace(text.Replace("&nbsp;", "\u00A0", StringComparison.Ordinal),
+        m => ((char)int.Parse(m.Groups[1].ValueSpan, CultureInfo.InvariantCulture)).ToString());
+
+    /// <summary>
+    /// Two values that a recipe states, set against one another: exact where they were computed from another unit, "0.762 mm", they are told as a person would
+    /// state them, in the reader's units, as finely as it takes to tell them apart.
+    /// </summary>
+    public static (string Before, string After) Apart(string before, string after, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        for (int more = 0; more < MostMore; more++)
+        {
+            if (Restate(before, units, more) is var was && Restate(after, units, more) is var now && was != now) return (was, now);
+        }
+
+        return (before, after);
+    }
+
+    /// <summary>What the program took for a value, "2.101 mm", as a person would state it, in the reader's units.</summary>
+    public static string Restate(string text, UnitSystem units) => Restate(text, units, 0);
+
+    private static string Restate(string text, UnitSystem units, int more) => Token().Replace(text, m =>
+    {
+        bool one = !m.Groups["first"].Success && !m.Groups["own"].Success;
+        if (!one || DimensionOf(Gap().Replace(m.Groups["unit"].Value, " ")) is not { } of || Number(m.Groups["last"].Value) is not { } value)
+            return units == UnitSystem.Metric ? m.Value : Told(m, text, keep: false);
+        double si = of.Times * Units.ToSi(value, of.Dimension, of.Unit);
+        return Stated.SayIn(units == UnitSystem.Metric ? of.Unit : Units.SymbolFor(si, of.Dimension, units), si, of.Dimension, more);
+    });
 
     private static string Convert(string text, UnitSystem units, bool keep)
     {
@@ -94,6 +128,7 @@ public static partial class WrittenFigures
         "°C" => new(Dimension.Temperature, unit),
         "mN" => new(Dimension.Force, unit),
         "mg/mm" => new(Dimension.MassPerLength, unit),
+        "kg in a cubic meter" => new(Dimension.Density, "kg/m³"),
         "kg/m³" or "g/cm³" => new(Dimension.Density, unit),
         "mg/mm³" or "g per cm³" => new(Dimension.Density, "g/cm³"),
         "g/mm³" => new(Dimension.Density, "g/cm³", 1000),
@@ -107,23 +142,28 @@ public static partial class WrittenFigures
     [GeneratedRegex("(?<head>“(?<number>[^”]*)” has no unit\\. [^“]*, for example )\\k<number>(?<unit>[^“”]*?)\\.(?=$| )", RegexOptions.CultureInvariant)]
     private static partial Regex NoUnit();
 
+    // Without a limit by the clock, which would end a page on a busy machine: each of these looks a bounded way ahead.
     // "0.4 mm"; "11 340 kg/m³"; "0.20 and 0.25 mm"; "0.64 mm (0.025 in)", which has the reader's figure already. A figure in parentheses behind an imperial one
     // is its own. A text may break its line anywhere, inside a figure too.
     [GeneratedRegex(
         @"(?<![\w.,/−-])(?<!" + ImperialUnit + @"\s\()(?<![0-9]\s)"
-        + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between>\s(?:and|or|to)\s|\s?[–…]\s?))?"
+        + @"(?<figure>(?:(?<first>[−-]?[0-9]{1,9}(?:\.[0-9]{1,9})?)(?<between>\s(?:and|or|to|against)\s|\s?[–…]\s?))?"
         + @"(?<last>[−-]?(?:[0-9]{1,3}(?:\s[0-9]{3}){1,3}|[0-9]{1,9})(?:\.[0-9]{1,9})?)\s?"
-        + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g\sper\scm³|g|m/s|mN|m|kg/m³|°C))"
+        + @"(?<unit>mm³|mm/s|mm|cm³|cm/s|cm|mg/mm³|mg/mm|mg|g·mm|g/cm³|g/mm³|g\sper\scm³|g|m/s|mN|m|kg/m³|kg\sin\sa\scubic\smeter|°C))"
         + @"(?![\w·/³²^])(?<given>\s\((?:about\s)?[0-9./\s]+\z)?(?:\s\((?<own>(?:about\s)?[0-9][0-9./\s]*\s" + ImperialUnit + @")\))?",
-        RegexOptions.None, 1000)]
+        RegexOptions.CultureInvariant)]
     private static partial Regex Token();
 
     [GeneratedRegex(@"\s")]
     private static partial Regex Gap();
 
-    [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"“[^”]*”?|[^“]+", RegexOptions.CultureInvariant)]
     private static partial Regex Quoted();
 
-    [GeneratedRegex(@"<(?<kept>code|pre|svg|math)\b[\s\S]*?</\k<kept>>|<[^>]*>|(?<text>[^<]+)", RegexOptions.None, 1000)]
+    // Above the signs that HTML itself needs.
+    [GeneratedRegex("&#(1[6-9][0-9]|2[0-4][0-9]|25[0-5]);", RegexOptions.CultureInvariant)]
+    private static partial Regex LatinSign();
+
+    [GeneratedRegex(@"<(?<kept>code|pre|svg|math)\b[\s\S]*?</\k<kept>>|<[^>]*>|(?<text>[^<]+)", RegexOptions.CultureInvariant)]
     private static partial Regex Markup();
 }

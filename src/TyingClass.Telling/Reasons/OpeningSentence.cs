@@ -115,6 +115,13 @@ public static class OpeningSentence
             : $"{judged}: look at the hook, for nothing else is tied here.";
     }
 
+    /// <summary>Where something was done to the fly, and the figure before it is known.</summary>
+    public static string ToLookAtChange(Reason reason, string judged)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        return $"{judged}: begin with the figure before, and ask what the {reason.Top?.What.Word ?? "change"} makes of it.";
+    }
+
     public static string TooFew() => "There are too few parts on this hook yet.";
 
     public static string Missing(string part) => $"There {(IsPlural(part) ? "are" : "is")} no {part} on this hook yet.";

@@ -8,7 +8,7 @@ public static class ReasonOffer
     public const string WhereNext = "Look at the drawing and find out why it does that. Then say what a fresh fly will do: that one decides.";
 
     /// <summary>Where no fresh fly follows.</summary>
-    public const string WhereNextAlone = "Look at the drawing and find out why it does that.";
+    public const string WhereNextAlone = "Look at the drawing and find out why it does that. The next problem asks for the same idea.";
 
     public const string ChooseReason = "Choose the reason too: why did the first fly do that?";
 

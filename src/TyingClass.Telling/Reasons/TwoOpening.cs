@@ -40,14 +40,6 @@ public static class TwoOpening
         return $"{Names(one, other) ?? "Two neighbors"} stand the wrong way round{look}.";
     }
 
-    /// <summary>The whole order the other way round: most often the question was misread.</summary>
-    public static string OfBackward(bool largestFirst, Reason reason)
-    {
-        ArgumentNullException.ThrowIfNull(reason);
-        string look = reason.Top is { } top ? $": the {top.What.Word} {top.What.Verb("has", "have")} the most say" : ": compare their hooks";
-        return $"You have it backward, for the {(largestFirst ? "largest" : "smallest")} comes first{look}.";
-    }
-
     // Tied on one of the two and not on the other.
     private static bool IsOnOne(ReasonShare top) =>
         top.What.Kind == ThingKind.Part && top.Turned.Any(t => t.Key.Length == 0 && t.Before is null != t.After is null);

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Telling.Sentences;
 
@@ -12,16 +14,27 @@ public static class ChangeWords
     /// <summary>"the size of the cone: 4.8 mm → 5.6 mm"; "taken out" and "put in" of a whole part, which is named beside.</summary>
     /// <param name="said">"the size of the cone".</param>
     /// <param name="before">As the recipe stated it; null when it did not.</param>
-    public static string Line(string said, string? before, string? after, bool wholePart) => (wholePart, before, after) switch
+    public static string Line(string said, string? before, string? after, bool wholePart, UnitSystem units)
     {
-        (true, _, null) => "taken out",
-        (true, null, _) => "put in",
-        (_, null, _) => $"{said}: now {after}, before left open",
-        (_, _, null) => $"{said}: was {before}, now left open",
-        _ => $"{said}: {before} → {after}",
-    };
+        if (wholePart) return after is null ? "taken out" : "put in";
+        (string was, string now) = WrittenFigures.Apart(before ?? "", after ?? "", units);
+        return (before, after) switch
+        {
+            (null, _) => $"{said}: now {now}, before left open",
+            (_, null) => $"{said}: was {was}, now left open",
+            _ => $"{said}: {was} → {now}",
+        };
+    }
 
-    /// <summary>What was changed from one recipe to another as typed, each in a few words.</summary>
+    /// <summary>What a question changes: "Now the knot changes, from “loop” to “cinched”."</summary>
+    /// <param name="lines">Each said, before and after; null where the recipe does not state it.</param>
+    public static string Now(IEnumerable<(string Said, string? Before, string? After)> lines) =>
+        $"Now {Grammar.And(lines.Select(l => $"{l.Said} changes, {(l.Before is null ? "" : $"from “{l.Before}” ")}to “{l.After ?? "none"}”"))}.";
+
+    /// <summary>"Before that, its wet weight is 0.048 g."</summary>
+    public static string Before(string phrase, string figure) => $"Before that, its {phrase} is {figure}.";
+
+    /// <summary>What was changed from one recipe to another, in the units typed, each in a few words.</summary>
     /// <param name="kindsBefore">The kinds of its parts, in tying order.</param>
     public static IEnumerable<string> Between(
         IReadOnlyDictionary<string, string> before, ImmutableArray<string> kindsBefore, IReadOnlyDictionary<string, string> after,
@@ -36,7 +49,7 @@ public static class ChangeWords
         foreach (string path in before.Keys.Union(after.Keys).Where(p => sameParts || !p.StartsWith("parts[", StringComparison.Ordinal)))
         {
             string? was = before.GetValueOrDefault(path), now = after.GetValueOrDefault(path);
-            if (was != now) yield return Line(PathWords.Say(path, kindsBefore), was, now, wholePart: false);
+            if (was != now) yield return Line(PathWords.Say(path, kindsBefore), was, now, wholePart: false, UnitSystem.Metric);
         }
 
         static IEnumerable<string> Without(ImmutableArray<string> some, ImmutableArray<string> others)

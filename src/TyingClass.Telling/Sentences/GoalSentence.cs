@@ -23,7 +23,7 @@ public static class GoalSentence
             _ => $"{phrase}: between {Bound(lowSi)} and {Bound(highSi)}",
         };
 
-        string Bound(double si) => Stated.SayAs(what, si, units);
+        string Bound(double si) => what?.SayStated(si, units) ?? Stated.SayCount(si);
     }
 
     private const string ShareOf = "share of flies tied like it that";
@@ -41,7 +41,7 @@ public static class GoalSentence
     /// <param name="what">Null for a plain count.</param>
     public static string Reached(Magnitude? what, double si, double lowSi, double highSi, UnitSystem units)
     {
-        if (what is null) return Stated.SayOrCount(si, null, units);
+        if (what is null) return Stated.SayCount(si);
         if (si >= lowSi && si <= highSi) return what.Say(si, units);
         return what.SayAgainst(si, si < lowSi ? lowSi : highSi, units);
     }

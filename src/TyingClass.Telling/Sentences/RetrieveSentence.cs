@@ -119,7 +119,7 @@ public static class RetrieveSentence
 
     private static string Deep(double depthM, UnitSystem units) => Magnitudes.Deepest.Say(depthM, units);
 
-    private static string Far(double m, UnitSystem units) => Stated.Say(m, Dimension.Length, units);
+    private static string Far(double m, UnitSystem units) => Magnitudes.Depth.SayStated(m, units);
 
     private static string Share(double share) => Numbers.Percent(share);
 }

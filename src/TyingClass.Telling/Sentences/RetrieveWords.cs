@@ -12,7 +12,7 @@ public static class RetrieveWords
     {
         ArgumentNullException.ThrowIfNull(plan);
         return string.Join(", ", plan.Round.Select(s => s.IsStrip
-            ? $"strip {Magnitudes.Hop.Say(s.StripM, units)} in {Time(s.DurationS, units)}"
+            ? $"strip {Magnitudes.Hop.SayStated(s.StripM, units)} in {Time(s.DurationS, units)}"
             : $"pause {Time(s.DurationS, units)}"));
     }
 

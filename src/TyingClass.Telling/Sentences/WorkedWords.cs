@@ -26,6 +26,19 @@ public static class WorkedWords
     public const string WeightLessLift = "weight in water less lift";
     public const string AngleWithTangent = "the angle with this tangent";
 
+    public const string BeforeChange = "before the change";
+    public const string AfterChange = "after the change";
+    public const string Difference = "the change";
+    public const string LeftBefore = "weight left in water, before";
+    public const string PushedBefore = "water pushed aside, before";
+    public const string PushedAfter = "the same space of the other water";
+    public const string LeftAfter = "weight left in water, after";
+
+    /// <summary>What a prediction of a change is held against.</summary>
+    public static string Noticed(string least, bool isNoticed) => isNoticed
+        ? $"A change of {least} or more counts as larger or smaller, and this one is clear of it."
+        : $"A change of less than {least} counts as about the same.";
+
     public static string SpaceIn(string part) => $"volume of the {part}";
 
     public static string MassOf(string part) => $"mass of the {part}";

@@ -31,7 +31,7 @@ public static class Agreement
             rows.Add(Row("Mass, dry", foreseen.MassKg, mass, Magnitudes.Mass, units) with { Apart = Percent(foreseen.MassKg, mass) });
         if (seen.SinkRateMS is { } rate)
         {
-            string what = $"Sink rate over {Stated.Say(seen.SinkDepthM!.Value, Dimension.Length, units)}, {State(seen)}";
+            string what = $"Sink rate over {Magnitudes.Depth.SayStated(seen.SinkDepthM!.Value, units)}, {State(seen)}";
             rows.Add(foreseen.SinkRateMS is { } computed
                 ? Row(what, computed, rate, Magnitudes.SinkRate, units) with { Apart = Ratio(computed, rate) }
                 : new AgreementRow(what, "settles to no rate", Stated.Say(rate, Dimension.Speed, units), "nothing to compare with"));
@@ -41,7 +41,7 @@ public static class Agreement
         {
             rows.Add(foreseen.HopM is { } computed
                 ? Row("Hop of a strip", computed, hop, Magnitudes.Hop, units)
-                : new AgreementRow("Hop of a strip", "no retrieve to follow", Stated.Say(hop, Dimension.Length, units), "nothing to compare with"));
+                : new AgreementRow("Hop of a strip", "no retrieve to follow", Magnitudes.Hop.SayStated(hop, units), "nothing to compare with"));
         }
 
         if (seen.NoseDownS is { } down)
@@ -76,8 +76,9 @@ public static class Agreement
     private static AgreementRow Row(string what, double computed, double seen, Magnitude magnitude, UnitSystem units)
     {
         double more = seen - computed;
+        string apart = magnitude.Say(Math.Abs(more), units);
         return new AgreementRow(
-            what, magnitude.Say(computed, units), Stated.Say(seen, magnitude.Dimension, units),
-            $"{magnitude.Say(Math.Abs(more), units)} {(more >= 0 ? "more" : "less")}");
+            what, magnitude.Say(computed, units), magnitude.SayStated(seen, units),
+            apart == magnitude.Say(0, units) ? "about the same" : $"{apart} {(more >= 0 ? "more" : "less")}");
     }
 }

@@ -4,6 +4,7 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Revisions;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
+using TyingClass.Telling.Figures;
 using TyingClass.Web.Editing;
 using TyingClass.Web.Patterns;
 
@@ -55,8 +56,12 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     {
         { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
         { IsWholePart: true, After: { } put } => $"{Grammar.A(put)} put in",
-        _ => RevisionWords.Say(change),
+        { Before: { } before, After: { } after } => Instead(change.Said, WrittenFigures.Apart(before, after, UnitSystem.Metric)),
+        // Kept in the plan of an evening, which is read in either system.
+        _ => RevisionWords.Say(change, UnitSystem.Metric),
     };
+
+    private static string Instead(string said, (string Before, string After) figures) => $"{said} {figures.After} instead of {figures.Before}";
 
     private static string NameOf(string recipeText) => RecipeParser.Parse(recipeText).Value?.Name ?? "the fly";
 }

@@ -19,7 +19,7 @@ public sealed record NextEvening(EveningView Evening, ImmutableArray<MaterialLin
         if (book.Open(number) is not { } evening) return null;
         Packets packets = evening.Room.Packets ?? Packets.Usual;
         ImmutableArray<EveningView> left = [evening, .. book.All().Where(e => e.Number > number).Select(e => book.View(evening.Room, e.Plan))];
-        IEnumerable<(Recipe, int)> flies = left.SelectMany(e => e.Flies.Select(f => (f.Recipe, f.Each * e.Students + f.Shown)));
+        IEnumerable<(Recipe, int)> flies = left.SelectMany(e => e.Needs);
         return new NextEvening(
             evening, MaterialsView.Of(evening.Supplies, packets, units), MaterialsView.Of(SupplyList.For(flies), packets, units), left.Length);
     }

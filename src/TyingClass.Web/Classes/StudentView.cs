@@ -4,6 +4,7 @@ using TyingClass.Lessons.Practice;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Comments;
 using TyingClass.Storage.People;
+using TyingClass.Web.Briefs;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Progress;
 
@@ -18,8 +19,11 @@ public sealed record StudentView(
     Person Person, ImmutableArray<ConceptStanding> Concepts, ImmutableArray<StuckWhy> Stuck, ImmutableArray<IGrouping<DateOnly, TimeLineEntry>> Days,
     ImmutableArray<Comment> Comments, int Passed, int Exercises, StudentFlies Flies)
 {
+    /// <summary>Fell short once and has not come back: not stuck yet.</summary>
+    public ImmutableArray<StuckLine> Once { get; init; } = [];
+
     /// <summary>Where whoever sits beside them may begin.</summary>
-    public string Begin => StudentWhys.Begin(Stuck, Concepts);
+    public string Begin => StudentWhys.Begin(Stuck, Once, Concepts);
 
     private const int DaysShown = 10;
 
@@ -45,15 +49,20 @@ public sealed class StudentDesk(ICourseSource source, StudentStores store, Stude
         Dictionary<string, RegisterColumn> columns = ClassRegister.Columns(source.Current).ToDictionary(c => c.Exercise.Id);
         ImmutableArray<AttemptNote> attempts = store.Attempts.NotesOf(person.Id);
         ImmutableArray<Standing> standings = [.. store.Attempts.StandingsOf(person.Id).Where(s => columns.ContainsKey(s.ExerciseId))];
+        ImmutableArray<StuckLine> open = [.. standings.Where(s => s.IsOpen).OrderByDescending(s => s.LastAt)
+            .Select(s => new StuckLine(person, columns[s.ExerciseId], s))];
         return new StudentView(
             person,
             Concepts(columns, attempts),
-            whys.Of(standings.Where(s => s.IsOpen).OrderByDescending(s => s.LastAt).Select(s => new StuckLine(person, columns[s.ExerciseId], s))),
+            whys.Of(open.Where(l => l.Standing.Failed >= SitBeside.LeastFailed)),
             Days(columns, attempts, zone),
             store.Comments.To(person.Id),
             standings.Count(s => s.Passed),
             columns.Count,
-            whys.FliesOf(person));
+            whys.FliesOf(person))
+        {
+            Once = SitBeside.MissedOnce(open),
+        };
     }
 
     private static ImmutableArray<ConceptStanding> Concepts(Dictionary<string, RegisterColumn> columns, ImmutableArray<AttemptNote> attempts)

@@ -62,11 +62,13 @@ public sealed class StudentWhys(StudentStores store)
     }
 
     /// <summary>One sentence: the concept that most of it turns on, and the exercise to open.</summary>
+    /// <param name="once">What was missed once and not tried again, the last first.</param>
     /// <param name="concepts">How firm each is.</param>
-    public static string Begin(ImmutableArray<StuckWhy> stuck, ImmutableArray<ConceptStanding> concepts)
+    public static string Begin(ImmutableArray<StuckWhy> stuck, ImmutableArray<StuckLine> once, ImmutableArray<ConceptStanding> concepts)
     {
         if (stuck.IsEmpty)
         {
+            if (once is [var latest, ..]) return $"Nothing is stuck. Missed once and left: begin at “{latest.Column.Exercise.Title}”.";
             return concepts.Where(c => c.DueAt is not null).MinBy(c => c.Strength) is { } least
                 ? $"Nothing is stuck. Least firm is {least.Concept} ({least.Words}): ask for an example of it."
                 : "Nothing was begun yet: open the first lesson together.";
@@ -88,7 +90,7 @@ public sealed class StudentWhys(StudentStores store)
         if (!exercise.Kind.AnswerIsRecipe) return Cut(exercise.Kind.Shown(exercise, attempt.AnswerText));
         if (RecipeParser.Parse(attempt.AnswerText).Value is not { } answer) return null;
         if (exercise.RecipeText is not { } given || RecipeParser.Parse(given).Value is not { } from) return answer.Name;
-        string[] changes = [.. ChangeList.Between(from, answer).Take(MostChanges).Select(RevisionWords.Say)];
+        string[] changes = [.. ChangeList.Between(from, answer).Take(MostChanges).Select(c => RevisionWords.Say(c, UnitSystem.Metric))];
         return changes.Length == 0 ? "the fly as it was given" : string.Join("; ", changes);
     }
 

@@ -64,7 +64,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             if (post.Form is { } form && before.FirstOrDefault(a => a.Form == form && a.AnswerText == typed.Text) is { } kept)
                 return new DeskResult(kept, null);
             int failed = before.Count(a => a is { Counts: false, Waits: false });
-            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead, Draft = typed.Draft });
+            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed,
+                new GradeOptions { Units = UnitsRead, Draft = typed.Draft, GoesOnFresh = work.GoesOnFresh });
             if (grade.Fly is { } fly) flies.Keep(typed.Text, fly);
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade, post.Form), null)
@@ -169,9 +170,14 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
     {
-        Worked = work.ShowsTheSum || attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > work.Exercise.Hints.Length
-            ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        Worked = work.ShowsTheSum || IsFound(work.Exercise, attempts) ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        PassedBefore = attempt is { Counts: false, Waits: false } ? attempts.LastOrDefault(a => a.Counts && a.Number < attempt.Number)?.Number : null,
+        CautionInFull = work.Lesson.Exercises.FirstOrDefault()?.Id == work.Exercise.Id,
     };
+
+    // A figure that is found or told. In a lesson a prediction goes on with a fresh fly, and its figures stand in its feedback.
+    private static bool IsFound(Exercise exercise, ImmutableArray<Attempt> attempts) => exercise.Task is MeasureTask
+        && (attempts.Any(a => a.Counts) || attempts.Count(a => a is { Counts: false, Waits: false }) > exercise.Hints.Length);
 
     private AttemptView View(Exercise exercise, Attempt attempt, bool inLesson) => new(attempt)
     {

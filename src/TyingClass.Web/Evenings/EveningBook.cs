@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Courses;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
@@ -39,25 +38,27 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         ArgumentNullException.ThrowIfNull(plan);
         ImmutableArray<Lesson> lessons = [.. course.Current.Lessons.Where(l => l.Evening == plan.Number)];
         int students = plan.Students ?? accountStore.OfClass(room.Id).Count(p => p.Role == Role.Student);
-        return new EveningView(room, plan, lessons, Flies(lessons, plan), students, calendar.Of(room))
-        {
-            Course = course.Current.Evenings.FirstOrDefault(e => e.Number == plan.Number),
-        };
+        CourseEvening? planned = course.Current.Evenings.FirstOrDefault(e => e.Number == plan.Number);
+        return new EveningView(room, plan, lessons, Flies(lessons, plan, planned), students, calendar.Of(room)) { Course = planned };
     }
 
     private ILookup<int, Lesson> ByEvening() => course.Current.Lessons.Where(l => l.Evening is not null).ToLookup(l => l.Evening!.Value);
 
-    private static ImmutableArray<EveningFly> Flies(ImmutableArray<Lesson> lessons, EveningPlan plan)
+    // What the course lists for the evening stands first, with its counts. A course without such a list has one of each tub test tied by everyone.
+    private static ImmutableArray<EveningFly> Flies(ImmutableArray<Lesson> lessons, EveningPlan plan, CourseEvening? planned)
     {
         Dictionary<string, FlyCount> counts = plan.Flies.GroupBy(f => f.Name).ToDictionary(g => g.Key, g => g.Last());
-        IEnumerable<(string Text, bool Tested)> named = lessons.SelectMany(l => l.Exercises)
-            .Where(e => e is { Kind.IsAtTheBench: true, RecipeText: not null }).Select(e => (e.RecipeText!, true))
-            .Concat(lessons.SelectMany(l => l.Blocks).SelectMany(Drawn).Select(text => (text, false)));
-        return [.. named.Select(n => (n.Text, n.Tested, Recipe: RecipeParser.Parse(n.Text).Value))
+        IEnumerable<EveningFly> listed = (planned?.Flies ?? []).Select(f => new EveningFly(f.Recipe, f.RecipeText, f.ForTwo / 2.0, f.ToShow));
+        int ofTest = planned is { Flies.IsEmpty: false } ? 0 : 1;
+        IEnumerable<EveningFly> named = lessons.SelectMany(l => l.Exercises)
+            .Where(e => e is { Kind.IsAtTheBench: true, RecipeText: not null }).Select(e => (Text: e.RecipeText!, Count: ofTest))
+            .Concat(lessons.SelectMany(l => l.Blocks).SelectMany(Drawn).Select(text => (Text: text, Count: 0)))
+            .Select(n => (n.Text, n.Count, Recipe: RecipeParser.Parse(n.Text).Value))
             // A bare hook is nothing to tie.
             .Where(n => n.Recipe is { Parts.Length: > 0 })
-            .DistinctBy(n => n.Recipe!.Name)
-            .Select(n => Fly(n.Recipe!, n.Text, n.Tested, counts.GetValueOrDefault(n.Recipe!.Name)))];
+            .Select(n => new EveningFly(n.Recipe!, n.Text, n.Count, n.Count));
+        return [.. listed.Concat(named).DistinctBy(f => f.Name)
+            .Select(f => counts.GetValueOrDefault(f.Name) is { } own ? f with { Each = own.Each, Shown = own.Shown } : f)];
     }
 
     private static IEnumerable<string> Drawn(LessonBlock block) => block switch
@@ -66,7 +67,4 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         FigureBlock figure => figure.Flies.Select(f => f.Text),
         _ => [],
     };
-
-    private static EveningFly Fly(Recipe recipe, string text, bool tested, FlyCount? count) =>
-        new(recipe, text, count?.Each ?? (tested ? 1 : 0), count?.Shown ?? (tested ? 1 : 0));
 }

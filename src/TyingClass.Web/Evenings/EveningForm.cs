@@ -17,11 +17,12 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         | ---: | --- |
         | 10 | Cautions of the evening. Two wrong answers from the homework that many shared, without names. |
         | 15 | Opening problem: show the two flies, take a vote, **then** put them in the water |
-        | 20 | Explanation with the drawings on the wall; one worked sum at the board |
+        | 15 | Explanation with the drawings on the wall; one worked sum at the board |
         | 35 | Tying |
-        | 25 | Tub, in pairs: predict, test, write down |
+        | 10 | Break. Hands washed, hooks counted, vises away from the water |
+        | 20 | Tub, in pairs: predict, test, write down |
         | 10 | One exercise together, each answering alone first |
-        | 5 | What we saw; homework |
+        | 5 | What we saw; homework. Hooks counted again |
         """;
 
     public static EveningForm Of(EveningView evening)
@@ -33,7 +34,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
             evening.ShownPlan,
             evening.ShownDemonstrations,
             plan.Students?.ToString(CultureInfo.InvariantCulture) ?? "",
-            [.. evening.Flies.Select((f, i) => new FlyRow(i, f.Name, Whole(f.Each), Whole(f.Shown)))],
+            [.. evening.Flies.Select((f, i) => new FlyRow(i, f.Name, Halves(f.Each), Whole(f.Shown)))],
             plan.Version);
     }
 
@@ -59,8 +60,12 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         if (Demonstrations.Length > EveningPlan.MostNoteLength) yield return ("demonstrations", TooLong("notes", Demonstrations));
         if (Students.Length > 0 && !IsWhole(Students, MostStudents))
             yield return ("students", $"Students: write a whole number up to {MostStudents}, or leave it empty for everyone in the class.");
-        foreach (FlyRow fly in Flies.Where(f => !IsWhole(f.Each, MostFlies) || !IsWhole(f.Shown, MostFlies)))
-            yield return (fly.EachField, $"{fly.Name}: write whole numbers from 0 to {MostFlies}.");
+        foreach (FlyRow fly in Flies)
+        {
+            if (ReadHalves(fly.Each) is null)
+                yield return (fly.EachField, $"{fly.Name}, each student ties: write a number from 0 to {MostFlies}, or 0.5 for one between two neighbors.");
+            if (!IsWhole(fly.Shown, MostFlies)) yield return (fly.ShownField, $"{fly.Name}, you tie to show: write a whole number from 0 to {MostFlies}.");
+        }
     }
 
     /// <summary>Only of a form without errors.</summary>
@@ -70,12 +75,19 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
         Plan = Plan,
         Demonstrations = Demonstrations,
         Students = Students.Length == 0 ? null : int.Parse(Students, CultureInfo.InvariantCulture),
-        Flies = [.. Flies.Select(f => new FlyCount(f.Name, int.Parse(f.Each, CultureInfo.InvariantCulture), int.Parse(f.Shown, CultureInfo.InvariantCulture)))],
+        Flies = [.. Flies.Select(f => new FlyCount(f.Name, ReadHalves(f.Each) ?? 0, int.Parse(f.Shown, CultureInfo.InvariantCulture)))],
         Version = Version,
     };
 
+    /// <summary>"1", or "0.5" for one that two neighbors tie between them.</summary>
+    public static string Halves(double each) => each.ToString("0.#", CultureInfo.InvariantCulture);
+
     private static string TooLong(string what, string text) =>
         FormattableString.Invariant($"The {what} may hold {EveningPlan.MostNoteLength} characters; this is {text.Length}. Shorten it.");
+
+    // Whole or a half: one that two neighbors tie between them.
+    private static double? ReadHalves(string text) =>
+        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double n) && n <= MostFlies && 2 * n % 1 == 0 ? n : null;
 
     private static bool IsWhole(string text, int most) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int n) && n <= most;
 

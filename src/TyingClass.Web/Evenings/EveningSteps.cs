@@ -80,7 +80,7 @@ public static class EveningSteps
 
     private static IEnumerable<EveningStep> Tying(EveningFly fly)
     {
-        yield return new EveningStep("At the vise", fly.Name) { CardRecipes = [fly.RecipeText], Text = fly.Each == 1 ? "One each." : $"{fly.Each} each." };
+        yield return new EveningStep("At the vise", fly.Name) { CardRecipes = [fly.RecipeText], Text = fly.EachInWords };
         yield return new EveningStep("After the tub", fly.Name) { DrawnRecipe = fly.RecipeText, Text = "What the engine says it does. What did yours do?" };
     }
 

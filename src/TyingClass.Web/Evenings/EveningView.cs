@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
@@ -11,11 +12,23 @@ using TyingClass.Web.Calendar;
 namespace TyingClass.Web.Evenings;
 
 /// <summary>A fly of the evening.</summary>
-/// <param name="Each">How many every student ties.</param>
+/// <param name="Each">How many every student ties; a half where two neighbors tie one between them.</param>
 /// <param name="Shown">How many the instructor ties to show.</param>
-public sealed record EveningFly(Recipe Recipe, string RecipeText, int Each, int Shown)
+public sealed record EveningFly(Recipe Recipe, string RecipeText, double Each, int Shown)
 {
     public string Name => Recipe.Name;
+
+    /// <summary>For a room of so many, and to show. Who has no neighbor ties his own.</summary>
+    public int Needed(int students) => (int)Math.Ceiling(Each * students) + Shown;
+
+    /// <summary>"One each.", "One for two neighbors.", "2 each."</summary>
+    public string EachInWords => Each switch
+    {
+        0.5 => "One for two neighbors.",
+        1 => "One each.",
+        _ when Each % 1 == 0 => string.Create(CultureInfo.InvariantCulture, $"{Each:0} each."),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{2 * Each:0} for two neighbors."),
+    };
 }
 
 /// <summary>One evening as the instructor prepares and runs it.</summary>
@@ -52,7 +65,10 @@ public sealed record EveningView(
     public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
 
     /// <summary>For everyone who ties and whoever shows, added up, nothing for waste.</summary>
-    public ImmutableArray<Supply> Supplies => SupplyList.For(Flies.Select(f => (f.Recipe, f.Each * Students + f.Shown)));
+    public ImmutableArray<Supply> Supplies => SupplyList.For(Needs);
+
+    /// <summary>Each fly, and how many are tied of it.</summary>
+    public IEnumerable<(Recipe Recipe, int Count)> Needs => Flies.Select(f => (f.Recipe, f.Needed(Students)));
 }
 
 /// <param name="Lessons">As links and headings need them.</param>

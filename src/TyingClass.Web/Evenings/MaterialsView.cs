@@ -10,7 +10,8 @@ namespace TyingClass.Web.Evenings;
 /// <param name="Need">The bare need, in words.</param>
 /// <param name="Bring">With spares and waste, in words.</param>
 /// <param name="Packets">Whole packets or spools that hold it.</param>
-public sealed record MaterialLine(string Item, string Need, string Bring, int Packets);
+/// <param name="Ask">How to say it in a shop; may be empty.</param>
+public sealed record MaterialLine(string Item, string Need, string Bring, int Packets, string Ask);
 
 /// <summary>The packet sizes as asked for in the address, so that a list can be kept as a bookmark; without any, those the class keeps. What cannot be a
 /// packet is taken, and shown, as the nearest that can.</summary>
@@ -94,7 +95,7 @@ public static class MaterialsView
         ArgumentNullException.ThrowIfNull(supplies);
         ArgumentNullException.ThrowIfNull(packets);
         return [.. supplies.Select(s => new MaterialLine(
-            SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s)))];
+            SupplyWords.Of(s, units), Say(s, exact: true, units), Say(packets.WithSpares(s), exact: false, units), packets.For(s), ShopWords.Of(s, units)))];
     }
 
     private static string Say(Supply s, bool exact, UnitSystem units) => s.Kind switch

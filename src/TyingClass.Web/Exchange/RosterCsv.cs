@@ -97,5 +97,5 @@ public static partial class RosterCsv
     private static partial Regex QuotedEntry();
 
     internal static string Clean(string name) =>
-        string.Join(' ', string.Concat(name.Where(c => !char.IsControl(c))).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        string.Join(' ', string.Concat(name.Select(c => char.IsControl(c) ? ' ' : c)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

@@ -9,6 +9,7 @@ internal static class Pipeline
 {
     public static void Use(WebApplication app)
     {
+        app.Use(app.Services.GetRequiredService<OwnPages>().Begin);
         // First: who asks, and how, is what a known proxy says of it.
         if (Proxies.AreKnown(app.Configuration)) app.UseForwardedHeaders();
         app.UseMiddleware<SecurityHeaders>();

@@ -109,6 +109,7 @@ internal static class Services
         services.AddHostedService<DamageWatch>();
         // Those write down what goes wrong and go on; should one end all the same, it ends alone.
         services.Configure<HostOptions>(host => host.BackgroundServiceExceptionBehavior = BackgroundServiceExceptionBehavior.Ignore);
+        services.AddSingleton<OwnPages>();
         services.AddHostedService<WarmUp>();
     }
 
@@ -160,8 +161,10 @@ internal static class Services
             options.ValueProviderFactories.RemoveType<JQueryFormValueProviderFactory>();
             options.ValueProviderFactories.RemoveType<JQueryQueryStringValueProviderFactory>();
         });
-        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed.
-        services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit) = (BodyLimit.MostBytes, BodyLimit.MostFields));
+        // One field may hold the whole post: the framework's own bound of 4 MB ends in a bare error that loses what was typed. Its bound of 128 MB for files
+        // would stop a large class; how large a post may be is BodyLimit's to say. Not by an attribute of the page, which comes after FormDoor has read it.
+        services.Configure<FormOptions>(options => (options.ValueLengthLimit, options.ValueCountLimit, options.MultipartBodyLengthLimit) =
+            (BodyLimit.MostBytes, BodyLimit.MostFields, Exchange.FilesDesk.MostBytes));
         // Write “ ” – ° ³ as themselves; < > & and quotes stay escaped.
         services.Configure<WebEncoderOptions>(options => options.TextEncoderSettings = new TextEncoderSettings(UnicodeRanges.All));
     }

@@ -8,10 +8,10 @@ namespace TyingClass.Web.Patterns;
 /// <summary>Changes between revisions as sentences.</summary>
 public static class RevisionWords
 {
-    public static string Say(RecipeChange change)
+    public static string Say(RecipeChange change, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(change);
-        return ChangeWords.Line(change.Said, change.Before, change.After, change.IsWholePart);
+        return ChangeWords.Line(change.Said, change.Before, change.After, change.IsWholePart, units);
     }
 
     /// <summary>For a figure that one of the two flies does not have.</summary>

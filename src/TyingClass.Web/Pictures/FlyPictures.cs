@@ -139,7 +139,7 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
     {
         Look look = accessor.HttpContext is { } http ? Look.Of(http.Request) : default;
         DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = KeptIds, State = fresh ? WetState.Fresh : WetState.Soaked };
-        string? svg = cache.GetOrCreate((what, options), entry =>
+        string? svg = cache.GetOrCreate((what, options, called.AreTheirs), entry =>
         {
             string? drawn = draw(options);
             entry.Size = 1 + (drawn?.Length ?? 0) * sizeof(char) / 1024;

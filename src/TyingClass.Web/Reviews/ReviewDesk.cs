@@ -98,14 +98,14 @@ public sealed class ReviewDesk(ReviewStores store, ReviewTable table, Visitor vi
     }
 
     /// <summary>Takes a decision back, and its words with it.</summary>
-    /// <returns>The words, to be used again; null where nothing was taken back.</returns>
-    public (ReviewAnswer Answer, string? Words) Reopen(string reviewId, int expectedVersion)
+    /// <returns>As it was decided, its words, version and reason to be used again; null where nothing was taken back.</returns>
+    public (ReviewAnswer Answer, Review? Was) Reopen(string reviewId, int expectedVersion)
     {
         if (table.Find(reviewId) is not { } review || review.OwnerId == visitor.Person?.Id) return (ReviewAnswer.Missing, null);
         return store.Reviews.Reopen(review.Id, expectedVersion) switch
         {
             null => (ReviewAnswer.Missing, null),
-            { Saved: true } => (ReviewAnswer.Done, review.Words),
+            { Saved: true } => (ReviewAnswer.Done, review),
             { Current: var now } => (Meanwhile(now), null),
         };
     }

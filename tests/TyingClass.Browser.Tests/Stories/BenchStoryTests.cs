@@ -48,6 +48,26 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
     }
 
     [Fact]
+    public async Task Visitor_OneFlyOnTwoKnotsOnAPhone_SeesBothAtOneScaleAndWhatTheKnotDid()
+    {
+        IPage page = await browser.NewVisitorAsync(app.Address, width: 390);
+        BenchPage bench = new(page);
+        await bench.OpenAsync();
+        await bench.Button("Keep to compare").ClickAsync();
+        await page.Locator("#compare").WaitForAsync();
+
+        await page.Locator("[name='r:fishing.knot']").SelectOptionAsync("cinched");
+        await Assertions.Expect(page.Locator("#compare .asked")).ToContainTextAsync("loop → cinched");
+
+        // On the drop a stout leader holds the nose up: the figure says so, and both pictures are to one scale, as wide as each other.
+        await Assertions.Expect(page.Locator("#compare tr.differs", new() { HasText = "Sink rate" })).ToBeVisibleAsync();
+        string[] boxes = [.. await page.Locator("#compare-falling svg").EvaluateAllAsync<string[]>("all => all.map(svg => svg.getAttribute('viewBox'))")];
+        Assert.Equal(2, boxes.Length);
+        Assert.Equal(boxes[0].Split(' ')[2], boxes[1].Split(' ')[2]);
+        Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= 390"));
+    }
+
+    [Fact]
     public async Task Visitor_TypingInAField_KeepsFocusAndEveryLetter()
     {
         IPage page = await browser.NewVisitorAsync(app.Address);

@@ -134,6 +134,13 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         await student.GotoAsync("/");
         await student.GetByText("Heavy where?").First.WaitForAsync();
 
+        // Before he closes, the register and the stuck list know of the evening.
+        foreach (string page in new[] { "/class/register?evening=all", "/class/stuck" })
+        {
+            await instructor.GotoAsync(page);
+            Assert.Contains("Brief Wren", await instructor.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+        }
+
         // Then he sits beside the one who is stuck: the page says where to begin.
         await instructor.GotoAsync("/class");
         await instructor.Locator(".stuck-group a").GetByText("Brief Wren").First.ClickAsync();
@@ -194,6 +201,13 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         // Their own version goes back, and becomes the student's next revision.
         await mentor.GetByText("Send it back as your version").ClickAsync();
         await mentor.Locator("#mine").FillAsync(Flips.Replace("side: under", "side: top", StringComparison.Ordinal));
+        await mentor.GetByRole(AriaRole.Button, new() { Name = "Send back as my version" }).ClickAsync();
+
+        // On second thought: what it was decided with stands there to be used again, and goes out once more.
+        await mentor.GetByRole(AriaRole.Button, new() { Name = "Take the decision back" }).ClickAsync();
+        await mentor.GetByText("The decision is taken back").WaitForAsync();
+        Assert.Equal("Turn the eyes over.", await mentor.Locator("#words").InputValueAsync());
+        Assert.Contains("side: top", await mentor.Locator("#mine").InputValueAsync(), StringComparison.Ordinal);
         await mentor.GetByRole(AriaRole.Button, new() { Name = "Send back as my version" }).ClickAsync();
         await mentor.GetByRole(AriaRole.Button, new() { Name = "Take the decision back" }).WaitForAsync();
         await student.GotoAsync($"/patterns/{pattern}");

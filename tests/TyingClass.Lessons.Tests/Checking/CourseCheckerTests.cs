@@ -35,6 +35,8 @@ public sealed class CourseCheckerTests : CheckedFolder
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    watch four: x\n", "evenings.yaml", "Did you mean “watch for”?")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n", "evenings.yaml", "“plan” is missing")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [{file: recipes/no.fly.yaml}]\n", "evenings.yaml", "There is no recipe")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [one]\n", "evenings.yaml", "Each fly is a group of keys")]
     public void Check_EveningsThatDoNotFitTheLessons_AreErrorsWithTheirPlace(string plans, string file, string text)
     {
         Folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Question("first-01",
@@ -42,6 +44,25 @@ public sealed class CourseCheckerTests : CheckedFolder
         Folder.Write("evenings.yaml", plans);
 
         Assert.Contains(CourseChecker.Check(Folder.Path).Errors, e => e.File == file && e.Text.Contains(text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("{file: recipes/reed.fly.yaml}", "Nobody ties Reed Fry of recipes/reed.fly.yaml")]
+    [InlineData("{file: recipes/reed.fly.yaml, to show: many}", "“to show” must be a whole number")]
+    [InlineData("{file: recipes/reed.fly.yaml, to show: 1}, {file: recipes/reed.fly.yaml, to show: 1}", "Reed Fry is listed twice")]
+    [InlineData("{file: recipes/reed.fly.yaml, for two neighbors: 1}", null)]
+    public void Check_FliesOfAnEvening_AreTiedBySomebodyAndListedOnce(string flies, string? text)
+    {
+        Folder.Write("recipes/reed.fly.yaml",
+            "recipe: Reed Fry\nintent: point down\nhook:\n  size: 6\nparts:\n  - part: bead\n    material: brass\n    size: 4 mm\n    at: 0 mm\n");
+        Folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Question("first-01",
+            "Which way up does it ride?"));
+        Folder.Write("evenings.yaml", $"evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [{flies}]\n");
+
+        string[] errors = [.. CourseChecker.Check(Folder.Path).Errors.Where(e => e.File == "evenings.yaml").Select(e => e.Text)];
+
+        if (text is null) Assert.Empty(errors);
+        else Assert.Contains(errors, e => e.Contains(text, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -95,7 +95,7 @@ public sealed class CatalogueInLessonsTests
 
     private static IEnumerable<(string, string)> Waters()
     {
-        double fresh = WaterProperties.At(15, 0).DensityKgM3, sea = WaterProperties.At(15, FishingScale.SeaSalinity.Value).DensityKgM3;
+        double fresh = WaterProperties.At(15, 0).DensityKgM3, sea = WaterProperties.At(15, 1e-3 * FishingScale.SeaSalinity.Value).DensityKgM3;
         yield return ("11", $"{sea:0} against {fresh:0} kg in a cubic meter");
         yield return ("11", $"by about {sea - fresh:0} kg in a cubic meter");
         yield return ("11", $"{1e6 * WaterProperties.At(25, 0).ViscosityPaS:0} against {1e6 * WaterProperties.At(5, 0).ViscosityPaS:0} micropascal-seconds");

@@ -89,7 +89,7 @@ public sealed class FlyBuilderTests
         BuiltFly fly = FlyBuilder.Build(Recipe() with { Fishing = new FishingSpec { Water = WaterKind.Sea, TemperatureC = 10 } });
 
         Assert.Equal(1026.952, fly.Conditions.Water.DensityKgM3, 0.01);
-        Assert.Contains(fly.Assumed, a => a.What == "fishing salinity" && a.Value == "0.035 kg/kg");
+        Assert.Contains(fly.Assumed, a => a.What == "fishing salinity" && a.Value == "35 g/kg");
     }
 
     // d = √(4F/πσ), 10 lb = 44.4822 N, 700 MPa: √(177.9288 / 2.199115e9) = 0.284446 mm.

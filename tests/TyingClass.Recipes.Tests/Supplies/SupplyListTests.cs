@@ -15,7 +15,11 @@ public sealed class SupplyListTests
         ImmutableArray<Supply> all = SupplyList.For([(Bead("1/8 in"), 1), (Bead("3.2 mm"), 1)]);
 
         Assert.Equal(
-            [new SupplyItem("bead") { Substance = "brass", SizeM = 3.2e-3 }, new SupplyItem("hook, size 8, eye straight")], all.Select(s => s.Item));
+            [
+                new SupplyItem("bead") { Substance = "brass", SizeM = 3.2e-3 },
+                new SupplyItem("hook, size 8, eye straight") { Hook = new HookSpec { Size = new HookSize(8) } },
+            ],
+            all.Select(s => s.Item));
         Assert.Equal(2, all[0].Pieces);
     }
 

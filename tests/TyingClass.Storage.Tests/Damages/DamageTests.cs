@@ -1,4 +1,5 @@
 using System.Text;
+using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
@@ -93,6 +94,64 @@ public sealed class DamageTests : IDisposable
         Assert.Equal((2, 2), (_temp.Store.Attempts.StandingOf("p1", "keel-03").Attempts, _temp.Store.Attempts.StandingOf("p1", "keel-03").Failed));
         Assert.Contains("worked out anew", Assert.Single(_temp.Store.Damage.Lines), StringComparison.Ordinal);
         Assert.Equal(2, Assert.Single(_temp.Store.Attempts.StandingsOf("p1")).Attempts);
+    }
+
+    [Fact]
+    public void Notes_BitFlippedInANote_LeaveOutThatAttemptAndNameIt()
+    {
+        Attempt hit = Add(1);
+        Add(2);
+        Damage(bytes => bytes[Find(bytes, AttemptNote.KeyOf("answer 1 of Wren"))] ^= 0x01);
+
+        Assert.Equal([2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
+
+        Assert.Contains(hit.Id, Assert.Single(_temp.Store.Damage.Lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_RestOfTheAttemptDamaged_AreLeftOutOnceThatIsFound()
+    {
+        Add(1);
+        Add(2);
+        Damage(bytes => bytes[Find(bytes, "answer 1 ")] ^= 0x04);
+        Assert.Equal([1, 2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number).Order());
+        _temp.Store.Verify(TestContext.Current.CancellationToken);
+        Assert.Equal([2], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
+    }
+
+    [Fact]
+    public void Notes_KeptBeforeTheyHadAChecksum_ReadAndGetOne()
+    {
+        Add(1);
+        _temp.Store.Dispose();
+        using (LiteDatabase raw = DatabaseFile.OpenFile(_temp.Folder.DatabasePath))
+        {
+            ILiteCollection<BsonDocument> attempts = raw.GetCollection(AttemptDocument.Collection);
+            BsonDocument old = attempts.FindAll().Single();
+            Assert.True(old["note"].AsDocument.Remove(Checksum.Field));
+            attempts.Update(Checksum.Put(AttemptDocument.Collection, old));
+        }
+
+        _temp.Reopen();
+        Assert.Equal([1], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
+        _temp.Store.Verify(TestContext.Current.CancellationToken);
+        _temp.Store.Dispose();
+        using (LiteDatabase raw = DatabaseFile.OpenFile(_temp.Folder.DatabasePath))
+            Assert.True(AttemptNote.HasSum(raw.GetCollection(AttemptDocument.Collection).FindAll().Single()));
+        _temp.Reopen();
+        Assert.Equal(["answer 1 of Wren"], _temp.Store.Attempts.Of("p1", "keel-03").Select(a => a.AnswerText));
+        Assert.Equal([1], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
+        Assert.Empty(_temp.Store.Damage.Lines);
+    }
+
+    [Fact]
+    public void Find_OfNoId_IsNothingAndNoDamage()
+    {
+        Add(1);
+        Assert.Null(_temp.Store.Attempts.Find(null!));
+        Assert.Null(_temp.Store.Patterns.Find(null!));
+        Assert.Null(_temp.Store.BenchLog.Find(null!));
+        Assert.Empty(_temp.Store.Damage.Lines);
     }
 
     [Theory]

@@ -53,7 +53,8 @@ public sealed class OldExportTests : IDisposable
     {
         await using FileStream file = File.OpenRead(Path.Combine(AppContext.BaseDirectory, "Exchange", "export-1.json.gz"));
         await using GZipStream text = new(file, CompressionMode.Decompress);
-        using MemoryStream whole = new();
+        // Left open: the attempts are read from it later.
+        MemoryStream whole = new();
         await text.CopyToAsync(whole, TestContext.Current.CancellationToken);
         whole.Position = 0;
         (ClassExport? export, string? problem) = await ExportJson.ReadAsync(whole, TestContext.Current.CancellationToken);

@@ -42,8 +42,10 @@ public sealed class FullDiskTests : IDisposable
     {
         List<string> kept = FillByWriting();
         Names();
+        Assert.False(_database.TakesWrites);
         _disk.Empty();
         _clock.Advance(TimeSpan.FromSeconds(3));
+        Assert.True(_database.TakesWrites);
         Assert.Equal(kept, Names());
         Assert.Equal(kept, Names());
         Insert("zz after");

@@ -65,6 +65,48 @@ public sealed class PhotoReaderTests
         Assert.Contains("6 MB", error, StringComparison.Ordinal);
     }
 
+    // The decoder is not ours and works on bare memory: what it is handed by a stranger must end in a picture or in words.
+    [Theory]
+    [InlineData(SKEncodedImageFormat.Jpeg), InlineData(SKEncodedImageFormat.Png), InlineData(SKEncodedImageFormat.Webp)]
+    public void TryRead_Mangled_IsAPictureOrRefusedInWords(SKEncodedImageFormat format)
+    {
+        Random random = new(19);
+        byte[] whole = Encoded(format);
+        int read = 0, refused = 0;
+        for (int i = 0; i < 200; i++)
+        {
+            byte[] mangled = whole[..(random.Next(3) == 0 ? random.Next(1, whole.Length) : whole.Length)];
+            for (int k = random.Next(1, 8); k > 0; k--)
+            {
+                // Half of them in the head, where sizes and kinds stand.
+                int within = random.Next(2) == 0 ? Math.Min(64, mangled.Length) : mangled.Length;
+                mangled[random.Next(within)] = (byte)random.Next(256);
+            }
+
+            if (PhotoReader.TryRead(mangled, out byte[] jpeg, out string error))
+            {
+                using SKBitmap kept = SKBitmap.Decode(jpeg);
+                Assert.InRange(Math.Max(kept.Width, kept.Height), 1, PhotoReader.MostSidePx);
+                read++;
+            }
+            else
+            {
+                Assert.NotEmpty(error);
+                Assert.Empty(jpeg);
+                refused++;
+            }
+        }
+
+        Assert.True(read > 0 && refused > 0, $"{read} read, {refused} refused: one of the two was not tried.");
+    }
+
+    private static byte[] Encoded(SKEncodedImageFormat format)
+    {
+        using SKBitmap picture = SKBitmap.Decode(RedLeftBlueRight(80, 40));
+        using SKData data = picture.Encode(format, 90);
+        return data.ToArray();
+    }
+
     private static bool IsRed(SKColor color) => color.Red > 180 && color.Blue < 90;
 
     private static byte[] RedLeftBlueRight(int width, int height)

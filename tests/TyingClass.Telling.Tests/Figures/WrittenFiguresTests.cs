@@ -33,6 +33,23 @@ public sealed class WrittenFiguresTests
         Assert.Contains("for example “-0.1 in”.", WrittenFigures.BesideOutsideQuotes(error, UnitSystem.Imperial), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void BesideInHtml_SignsAsEntities_AreFiguresAllTheSame() => Assert.Equal(
+        "<p>from 71.6 °F (22 °C) to 610 millionths of an in³ (10 mm³) &amp; on</p>",
+        WrittenFigures.BesideInHtml("<p>from 22 &#176;C to 10&nbsp;mm&#179; &amp; on</p>", UnitSystem.Imperial).Replace('\u00A0', ' '));
+
+    // Wire of .030 and .035 in, as the recipe keeps it.
+    [Theory]
+    [InlineData("0.762 mm", "0.889 mm", UnitSystem.Metric, "0.76 mm", "0.89 mm")]
+    [InlineData("0.762 mm", "0.889 mm", UnitSystem.Imperial, "0.03 in", "0.035 in")]
+    [InlineData("0.762 mm", "0.764 mm", UnitSystem.Metric, "0.762 mm", "0.764 mm")]
+    [InlineData("0.762 mm", "0.764 mm", UnitSystem.Imperial, "0.03 in", "0.0301 in")]
+    [InlineData("strip 30.48 cm in 0.5 s", "strip 20 cm in 0.5 s", UnitSystem.Metric, "strip 30.5 cm in 0.5 s", "strip 20 cm in 0.5 s")]
+    [InlineData("down 25°", "straight", UnitSystem.Imperial, "down 25°", "straight")]
+    [InlineData("12 lb fluorocarbon", "0.254 mm nylon", UnitSystem.Metric, "12 lb fluorocarbon", "0.25 mm nylon")]
+    public void Apart_TwoValuesOfARecipe_AreToldAsStatedAndApart(string before, string after, UnitSystem units, string was, string now) =>
+        Assert.Equal((was, now), WrittenFigures.Apart(before, after, units));
+
     // 1 in = 25.4 mm, 1 ft = 0.3048 m, 1 g = 15.4324 gr: international yard and pound agreement, 1959.
     [Theory]
     [InlineData("Keep height at least 0.4 mm.", "Keep height at least 0.016 in (0.4 mm).")]

@@ -17,6 +17,15 @@ public sealed class GoalSentenceTests
     public void Asked_Bounds_AreSaid(double lowSi, double highSi, UnitSystem units, string expected) =>
         Assert.Equal(expected, GoalSentence.Asked("keel height", Magnitudes.KeelHeight, lowSi, highSi, units));
 
+    // As what it reaches is told: "a strip lifts it by 46 cm", "0.31 m deep".
+    [Theory]
+    [InlineData("hop", 0.1, UnitSystem.Metric, "hop: at least 10 cm")]
+    [InlineData("hop", 0.1, UnitSystem.Imperial, "hop: at least 3.94 in")]
+    [InlineData("deepest", 0.3, UnitSystem.Metric, "deepest: at least 0.3 m")]
+    [InlineData("deepest", 0.3, UnitSystem.Imperial, "deepest: at least 0.98 ft")]
+    public void Asked_Bound_IsInTheUnitOfWhatIsReached(string name, double lowSi, UnitSystem units, string expected) =>
+        Assert.Equal(expected, GoalSentence.Asked(name, Magnitudes.Find(name), lowSi, Any, units));
+
     [Fact]
     public void Asked_Count_HasNoUnit() => Assert.Equal("parts: at most 3", GoalSentence.Asked("parts", null, -Any, 3, UnitSystem.Metric));
 

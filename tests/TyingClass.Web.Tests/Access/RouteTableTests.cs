@@ -135,10 +135,6 @@ public sealed class RouteTableTests(RouteTableTests.Server server) : IClassFixtu
             _ => response.StatusCode.ToString(),
         };
 
-        private Uri AddressOf(RouteRow row) => new(
-            row.Address.Replace("{wren}", Two.Wren.Id, StringComparison.Ordinal).Replace("{pattern}", Two.PatternId, StringComparison.Ordinal)
-                .Replace("{review}", Two.ReviewId, StringComparison.Ordinal).Replace("{log}", Two.LogEntryId, StringComparison.Ordinal)
-                .Replace("{guest}", Two.Room.Store.People.Guests()[0].Id, StringComparison.Ordinal),
-            UriKind.Relative);
+        private Uri AddressOf(RouteRow row) => new(Two.AddressOf(row), UriKind.Relative);
     }
 }

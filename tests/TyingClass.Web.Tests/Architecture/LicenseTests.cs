@@ -42,6 +42,34 @@ public sealed class LicenseTests
         Assert.Empty(wrong);
     }
 
+    /// <summary>What the registry said at the restore stands in what the restore wrote; where it did not answer (NU1900) nothing is known.</summary>
+    [Theory]
+    [MemberData(nameof(Projects))]
+    public void Package_OfAProject_IsNotKnownToBeUnsafe(string project)
+    {
+        string assets = Path.Combine(Path.GetDirectoryName(ProjectFile.All.Single(p => p.Name == project).Path)!, "obj", "project.assets.json");
+        using JsonDocument restored = JsonDocument.Parse(File.ReadAllText(assets));
+        Assert.Empty(KnownUnsafe(restored.RootElement));
+    }
+
+    // The form is from memory: where this was written the registry keeps no list of weaknesses, and no restore spoke of one.
+    [Theory]
+    [InlineData("NU1903", true), InlineData("NU1901", true), InlineData("NU1900", false), InlineData("NU1603", false)]
+    public void KnownUnsafe_AsARestoreWritesIt_IsFound(string code, bool isUnsafe)
+    {
+        const string message = "Package 'Newtonsoft.Json' 12.0.3 has a known high severity vulnerability";
+        using JsonDocument restored = JsonDocument.Parse($$"""{"logs": [{"code": "{{code}}", "level": "Warning", "message": "{{message}}"}]}""");
+        Assert.Equal(isUnsafe, KnownUnsafe(restored.RootElement).Length == 1);
+        using JsonDocument clean = JsonDocument.Parse("{}");
+        Assert.Empty(KnownUnsafe(clean.RootElement));
+    }
+
+    // NuGet's codes of a package with a known weakness: low, moderate, high, critical.
+    private static string[] KnownUnsafe(JsonElement restored) => restored.TryGetProperty("logs", out JsonElement logs)
+        ? [.. logs.EnumerateArray().Where(l => l.GetProperty("code").GetString() is "NU1901" or "NU1902" or "NU1903" or "NU1904")
+            .Select(l => l.GetProperty("message").GetString()!)]
+        : [];
+
     // Empty where the description names a file.
     private static string License(string[] folders, string path)
     {

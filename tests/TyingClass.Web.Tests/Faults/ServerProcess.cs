@@ -11,7 +11,9 @@ internal sealed class ServerProcess : IDisposable
 
     private readonly Process _process;
 
-    private ServerProcess(Process process, string address) => (_process, Address) = (process, address);
+    private readonly Task<string> _said;
+
+    private ServerProcess(Process process, string address, Task<string> said) => (_process, Address, _said) = (process, address, said);
 
     /// <summary>Where it listens.</summary>
     public string Address { get; }
@@ -31,8 +33,7 @@ internal sealed class ServerProcess : IDisposable
         {
             if (!line.StartsWith(open, StringComparison.Ordinal)) continue;
             // Read on, or a full pipe would hold it up.
-            _ = process.StandardOutput.ReadToEndAsync(CancellationToken.None);
-            return new ServerProcess(process, line[open.Length..]);
+            return new ServerProcess(process, line[open.Length..], process.StandardOutput.ReadToEndAsync(CancellationToken.None));
         }
 
         process.Dispose();
@@ -42,6 +43,9 @@ internal sealed class ServerProcess : IDisposable
     /// <summary>A browser whose cookies outlive the server.</summary>
     public Browser NewBrowser(CookieContainer cookies) =>
         new(new HttpClient(new HttpClientHandler { CookieContainer = cookies, AllowAutoRedirect = false }) { BaseAddress = new Uri(Address) });
+
+    /// <summary>All that stood on its console after its address, once it has ended.</summary>
+    public Task<string> SaidAsync() => _said.WaitAsync(Patience, TestContext.Current.CancellationToken);
 
     /// <summary>At once, as when the plug is pulled out of the machine.</summary>
     public void Kill()

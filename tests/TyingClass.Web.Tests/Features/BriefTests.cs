@@ -5,27 +5,17 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>The first page of a class, on the two classes of the small course.</summary>
-public sealed class BriefTests : IAsyncLifetime
+public sealed class BriefTests : TwoClassesTests
 {
-    private TwoClasses _two = null!;
-
-    public async ValueTask InitializeAsync() => _two = await TwoClasses.OpenAsync();
-
-    public ValueTask DisposeAsync()
-    {
-        _two.Dispose();
-        return ValueTask.CompletedTask;
-    }
-
     [Fact]
     public async Task Brief_TwoHoldTheSameWrongVote_NamesItWithWhoAndWhatToShow()
     {
-        await VoteAsync("Wren", "point up");
-        await VoteAsync("Heron", "point up");
+        await BothMistakeItAsync();
 
-        Sheet brief = await (await _two.AsAsync("Dipper")).OpenAsync("/class");
+        Sheet brief = await (await Two.AsAsync("Dipper")).OpenAsync("/class");
 
         Assert.Equal("“point up”", brief.Text(".belief-first h3"));
+        Assert.Contains("They say:", brief.Text(".belief-first .quiet"), StringComparison.Ordinal);
         Assert.Equal("2 of 2", brief.Text(".belief-first .belief-count"));
         Assert.Contains("Before the eyes are moved", brief.Text(".belief-first"), StringComparison.Ordinal);
         Assert.Contains("Tie Reed Darter.", brief.Text(".belief-first .show"), StringComparison.Ordinal);
@@ -35,15 +25,15 @@ public sealed class BriefTests : IAsyncLifetime
     [Fact]
     public async Task Brief_AVoteInTheRoom_CountsUntilTheExerciseIsAnswered()
     {
-        Browser dipper = await _two.AsAsync("Dipper");
+        Browser dipper = await Two.AsAsync("Dipper");
         await (await dipper.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
         foreach (string name in new[] { "Wren", "Heron" })
-            await (await (await _two.AsAsync(name)).OpenAsync("/tonight")).FillAndSendAsync("main form", "button.button", ("choice", "1"));
+            await (await (await Two.AsAsync(name)).OpenAsync("/tonight")).FillAndSendAsync("main form", "button.button", ("choice", "1"));
         Sheet wall = await dipper.OpenAsync("/class/tonight/wall");
         await dipper.SendAsync(wall, wall.Form(".wall-foot form"), wall.Find(".wall-foot button[formaction*=reveal]"));
 
         Assert.Equal("2 of 2", (await dipper.OpenAsync("/class")).Text(".belief-first .belief-count"));
-        _two.Room.Clock.Advance(TimeSpan.FromMinutes(5));
+        Two.Room.Clock.Advance(TimeSpan.FromMinutes(5));
         await VoteAsync("Wren", "point down");
         Assert.False((await dipper.OpenAsync("/class")).Has(".belief"));
     }
@@ -53,37 +43,35 @@ public sealed class BriefTests : IAsyncLifetime
     {
         await VoteAsync("Wren", "point up");
         await VoteAsync("Heron", "point down");
-        Assert.False((await (await _two.AsAsync("Dipper")).OpenAsync("/class")).Has(".belief"));
+        Assert.False((await (await Two.AsAsync("Dipper")).OpenAsync("/class")).Has(".belief"));
     }
 
     [Fact]
     public async Task Practice_Given_StandsOnEachHoldersHomeAsALink()
     {
-        await VoteAsync("Wren", "point up");
-        await VoteAsync("Heron", "point up");
-        Browser dipper = await _two.AsAsync("Dipper");
+        await BothMistakeItAsync();
+        Browser dipper = await Two.AsAsync("Dipper");
 
         Sheet given = await PressAsync(await dipper.OpenAsync("/class"), "Practice");
 
         Assert.Contains("Written to 2 students", given.Text(".notice-good"), StringComparison.Ordinal);
-        Comment written = Assert.Single(_two.Room.Store.Comments.To(_two.Heron.Id));
+        Comment written = Assert.Single(Two.Room.Store.Comments.To(Two.Heron.Id));
         Assert.Contains("/practice/keel-side", written.Text, StringComparison.Ordinal);
-        Sheet home = await (await _two.AsAsync("Heron")).OpenAsync("/");
+        Sheet home = await (await Two.AsAsync("Heron")).OpenAsync("/");
         Assert.Equal("/practice/keel-side", home.Find(".comment .typed a").GetAttribute("href"));
     }
 
     [Fact]
     public async Task Demonstration_PutOnThePlan_StandsThereOnce()
     {
-        await VoteAsync("Wren", "point up");
-        await VoteAsync("Heron", "point up");
-        Browser dipper = await _two.AsAsync("Dipper");
+        await BothMistakeItAsync();
+        Browser dipper = await Two.AsAsync("Dipper");
 
         await PressAsync(await dipper.OpenAsync("/class"), "Plan");
         Sheet planned = await PressAsync(await dipper.OpenAsync("/class"), "Plan");
 
         Assert.Contains("demonstrations of evening 1", planned.Text(".notice-good"), StringComparison.Ordinal);
-        string plan = _two.Room.Store.Evenings.Find(_two.First.Id, 1).Demonstrations;
+        string plan = Two.Room.Store.Evenings.Find(Two.First.Id, 1).Demonstrations;
         Assert.Equal(2, plan.Split("Tie Reed Darter.").Length);
         Sheet evening = await dipper.OpenAsync("/class/evenings/1");
         Assert.Contains("Tie Reed Darter.", evening.Text("[aria-labelledby=show-title]"), StringComparison.Ordinal);
@@ -93,9 +81,8 @@ public sealed class BriefTests : IAsyncLifetime
     [Fact]
     public async Task Show_OfABelief_IsDrawnAtTheViseFirstAndThenInTheWater()
     {
-        await VoteAsync("Wren", "point up");
-        await VoteAsync("Heron", "point up");
-        Browser dipper = await _two.AsAsync("Dipper");
+        await BothMistakeItAsync();
+        Browser dipper = await Two.AsAsync("Dipper");
         Sheet brief = await dipper.OpenAsync("/class");
 
         Sheet vise = await dipper.OpenAsync(brief.Find("a[href^='/class/show/']").GetAttribute("href")!);
@@ -108,9 +95,9 @@ public sealed class BriefTests : IAsyncLifetime
     [Fact]
     public async Task SitBeside_OneMissIsNotStuck_TwoAre()
     {
-        Browser dipper = await _two.AsAsync("Dipper");
+        Browser dipper = await Two.AsAsync("Dipper");
         Assert.False((await dipper.OpenAsync("/class")).Has(".stuck-group"));
-        await Answers.FailRepairAsync(await _two.AsAsync("Wren"));
+        await Answers.FailRepairAsync(await Two.AsAsync("Wren"));
         Sheet brief = await dipper.OpenAsync("/class");
         Assert.Contains("Wren", brief.Text(".stuck-group"), StringComparison.Ordinal);
         Assert.Contains("2 attempts missed", brief.Text(".stuck-group"), StringComparison.Ordinal);
@@ -120,20 +107,26 @@ public sealed class BriefTests : IAsyncLifetime
     [InlineData("/class?evening=1")]
     [InlineData("/class?stuck=true")]
     public async Task Brief_AnAddressOfTheRegister_LeadsThere(string bookmark) =>
-        Assert.StartsWith("/class/register?", (await (await _two.AsAsync("Dipper")).OpenAsync(bookmark)).Address, StringComparison.Ordinal);
+        Assert.StartsWith("/class/register?", (await (await Two.AsAsync("Dipper")).OpenAsync(bookmark)).Address, StringComparison.Ordinal);
 
     [Fact]
     public async Task Register_OpenedBare_ShowsTheEveningThatIsPrepared()
     {
-        Sheet register = await (await _two.AsAsync("Dipper")).OpenAsync("/class/register");
+        Sheet register = await (await Two.AsAsync("Dipper")).OpenAsync("/class/register");
         Assert.Equal("1", ((AngleSharp.Html.Dom.IHtmlSelectElement)register.Find("#evening")).Value);
         Assert.DoesNotContain("Otter", register.Text("tbody"), StringComparison.Ordinal);
     }
 
+    private async Task BothMistakeItAsync()
+    {
+        await VoteAsync("Wren", "point up");
+        await VoteAsync("Heron", "point up");
+    }
+
     private async Task VoteAsync(string name, string choice)
     {
-        await (await ExercisePage.OpenAsync(await _two.AsAsync(name), "first-01")).Choose(choice).SubmitAsync();
-        _two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
+        await (await ExercisePage.OpenAsync(await Two.AsAsync(name), "first-01")).Choose(choice).SubmitAsync();
+        Two.Room.Clock.Advance(TimeSpan.FromMinutes(1));
     }
 
     private static Task<Sheet> PressAsync(Sheet brief, string handler) =>

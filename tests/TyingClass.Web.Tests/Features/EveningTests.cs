@@ -1,6 +1,9 @@
+using System.Globalization;
 using System.Net;
+using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 using TyingClass.Storage.Evenings;
+using TyingClass.Web.Evenings;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
 
@@ -51,6 +54,35 @@ public sealed class EveningTests : IDisposable
     }
 
     [Fact]
+    public async Task Flies_OneForTwoNeighbors_CountsUpForWhoHasNone()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        foreach (string name in new[] { "Wren", "Teal", "Heron" }) await _room.NewStudentAsync(name);
+
+        Sheet saved = await Save(instructor, ("each-0", "0.5"), ("shown-0", "0"));
+
+        Assert.Contains("one for two neighbors", saved.Text(".tied"), StringComparison.Ordinal);
+        IElement hooks = saved.All(".materials tbody tr").Single(r => r.TextContent.Contains("hook,", StringComparison.Ordinal));
+        Assert.Equal("2", hooks.QuerySelector("td")!.TextContent);
+        Assert.Equal(0.5, Plan.Flies[0].Each);
+        Assert.Equal("0.5", ((IHtmlInputElement)saved.Find("#each-0")).Value);
+    }
+
+    [Fact]
+    public void UsualPlan_OfTwoHours_AddsUpWithABreak()
+    {
+        (int Minutes, string What)[] rows =
+        [
+            .. EveningForm.UsualPlan.Split('\n').Select(l => l.Split('|', StringSplitOptions.TrimEntries))
+                .Where(c => c.Length > 2 && char.IsAsciiDigit(c[1].FirstOrDefault()))
+                .Select(c => (int.Parse(c[1], CultureInfo.InvariantCulture), c[2])),
+        ];
+
+        Assert.Equal(120, rows.Sum(r => r.Minutes));
+        Assert.Contains(rows, r => r.What.StartsWith("Break.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Save_SomeoneElseSavedMeanwhile_ShowsBothAndLosesNothing()
     {
         Browser instructor = await _room.NewInstructorAsync();
@@ -70,6 +102,8 @@ public sealed class EveningTests : IDisposable
     [InlineData("students", "many")]
     [InlineData("students", "201")]
     [InlineData("each-0", "-1")]
+    [InlineData("each-0", "0.3")]
+    [InlineData("shown-0", "0.5")]
     [InlineData("starts", "soon")]
     public async Task Save_WhatCannotBe_SaysWhereAndKeepsTheRest(string field, string value)
     {

@@ -57,6 +57,19 @@ public sealed class FilesTests : IDisposable
         Assert.Single(_room.Store.Classes.All());
     }
 
+    // The framework's own bound for a file in a form is 128 MB: a large class is larger.
+    [Fact]
+    public async Task Import_LargerThanTheFrameworkWouldTake_IsRead()
+    {
+        Browser instructor = await _room.NewInstructorAsync();
+        byte[] head = Encoding.UTF8.GetBytes("{\n  \"format\": \"one\"\n}"), json = new byte[130 << 20];
+        Array.Fill(json, (byte)' ');
+        head.CopyTo(json, 0);
+        Sheet told = await UploadAsync(instructor, json);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
+        Assert.Contains("Line 2, at $.format", told.Text("[role=alert]"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Backup_FromThePage_RestoresElsewhere()
     {

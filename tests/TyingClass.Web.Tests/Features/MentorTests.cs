@@ -150,6 +150,58 @@ public sealed class MentorTests : IAsyncLifetime
         Assert.DoesNotContain("Too heavy.", pattern.Text("#reviews"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Reopen_GivesTheVersionAndTheReasonBackToBeUsedAgain()
+    {
+        string mine = Flips.Replace("side: under", "side: top", StringComparison.Ordinal);
+        Sheet returned = await (await OpenAsync("Otter")).PressAsync("Send back as my version", ("words", "Look."), ("mine", mine));
+        Sheet again = await returned.PressAsync("Take the decision back");
+        Assert.Equal(mine.ReplaceLineEndings("\n").Trim(), ((IHtmlTextAreaElement)again.Find("#mine")).Value.Trim());
+        Assert.True(again.Find("#mine").Closest("details")!.HasAttribute("open"));
+        Assert.Null(Round.Proposal);
+        Sheet signed = await again.PressAsync("Sign off", ("despite", "It is to show what flips."));
+        Sheet last = await signed.PressAsync("Take the decision back");
+        Assert.Equal("It is to show what flips.", ((IHtmlTextAreaElement)last.Find("#despite")).Value);
+        Assert.Equal((ReviewState.Waiting, (string?)null), (Round.State, Round.Despite));
+    }
+
+    [Fact]
+    public async Task SendBackMine_HeldBack_ItsFieldStandsOpen()
+    {
+        Sheet same = await (await OpenAsync("Otter")).PressAsync("Send back as my version", ("words", "Look."));
+        Assert.True(same.Find("#mine").Closest("details")!.HasAttribute("open"));
+        Assert.False((await OpenAsync("Otter")).Find("#mine").Closest("details")!.HasAttribute("open"));
+    }
+
+    [Fact]
+    public async Task SignOut_InAnotherTab_HandsEveryBoxBackUnderWordsOfItsPage()
+    {
+        Browser otter = await _two.AsAsync("Otter");
+        Sheet review = await OpenAsync("Otter");
+        Sheet leaving = await otter.OpenAsync("/sign-out");
+        await otter.SendAsync(leaving, leaving.Form("main form"), null);
+
+        Sheet back = await review.PressAsync("Return with", ("words", "Too heavy."), ("text", "Turn it."), ("despite", "To show."));
+
+        Assert.Equal(HttpStatusCode.Unauthorized, back.Status);
+        Assert.Equal(["Text", "Your words", "Why it should stand in the book all the same", "Your version of the recipe"],
+            back.All("#typed label").Select(l => l.TextContent));
+        Assert.Equal(["Turn it.", "Too heavy.", "To show."], back.All("#typed textarea").Cast<IHtmlTextAreaElement>().Select(t => t.Value).Take(3));
+        Assert.Equal(ReviewState.Waiting, Round.State);
+    }
+
+    [Fact]
+    public async Task Ask_SignedOutInAnotherTab_HandsTheQuestionBack()
+    {
+        Browser wren = await _two.AsAsync("Wren");
+        string own = _two.Room.Store.Patterns.Create(_two.Wren.Id, "Second Darter", Flips.ReplaceLineEndings("\n")).Id;
+        Sheet pattern = await wren.OpenAsync($"/patterns/{own}");
+        Sheet leaving = await wren.OpenAsync("/sign-out");
+        await wren.SendAsync(leaving, leaving.Form("main form"), null);
+        Sheet back = await pattern.PressAsync("Ask for a review", ("question", "Why?"));
+        Assert.Equal("Why?", ((IHtmlTextAreaElement)back.Find("#typed textarea")).Value);
+    }
+
     private Review Round => _two.Room.Store.Reviews.Of(_patternId)[^1];
 
     private async Task<Sheet> OpenAsync(string name) => await (await _two.AsAsync(name)).OpenAsync($"/reviews/{Round.Id}");

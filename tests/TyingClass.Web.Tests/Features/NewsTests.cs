@@ -5,14 +5,12 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>What a mentor or instructor did for a student stands first on the student's page.</summary>
-public sealed class NewsTests : IAsyncLifetime
+public sealed class NewsTests : TwoClassesTests
 {
-    private TwoClasses _two = null!;
-
     [Fact]
     public async Task Home_OfAStudentNobodyAnswered_HasNoNewsAndSaysWhatWaits()
     {
-        Sheet home = await (await _two.AsAsync("Wren")).OpenAsync("/");
+        Sheet home = await (await Two.AsAsync("Wren")).OpenAsync("/");
         Assert.False(home.Has(".news"));
         Assert.Contains("1 answer waits to be read", home.Text(".waits"), StringComparison.Ordinal);
     }
@@ -20,8 +18,8 @@ public sealed class NewsTests : IAsyncLifetime
     [Fact]
     public async Task Home_AfterAReturnedExplanation_ShowsItUntilItIsAnswered()
     {
-        Browser wren = await _two.AsAsync("Wren");
-        _two.Room.Store.Attempts.Judge(_two.AttemptOf(_two.Wren, "second-03").Id, 0, _two.Otter, accepted: false, "Say which side they hang on.");
+        Browser wren = await Two.AsAsync("Wren");
+        Two.Room.Store.Attempts.Judge(Two.AttemptOf(Two.Wren, "second-03").Id, 0, Two.Otter, accepted: false, "Say which side they hang on.");
         Sheet home = await wren.OpenAsync("/");
         Assert.Contains("came back. Otter", home.Text(".news"), StringComparison.Ordinal);
         Assert.Contains("Say which side they hang on.", home.Text(".news"), StringComparison.Ordinal);
@@ -34,8 +32,8 @@ public sealed class NewsTests : IAsyncLifetime
     [Fact]
     public async Task Page_OfAReturnedExplanation_BeginsWithThePersonsWords()
     {
-        Browser wren = await _two.AsAsync("Wren");
-        _two.Room.Store.Attempts.Judge(_two.AttemptOf(_two.Wren, "second-03").Id, 0, _two.Otter, accepted: false, "Say which side they hang on.");
+        Browser wren = await Two.AsAsync("Wren");
+        Two.Room.Store.Attempts.Judge(Two.AttemptOf(Two.Wren, "second-03").Id, 0, Two.Otter, accepted: false, "Say which side they hang on.");
 
         ExercisePage page = await ExercisePage.OpenAsync(wren, "second-03");
 
@@ -52,37 +50,29 @@ public sealed class NewsTests : IAsyncLifetime
     [Fact]
     public async Task Home_AfterAnAcceptedExplanation_ShowsItForTwoWeeks()
     {
-        Browser wren = await _two.AsAsync("Wren");
-        _two.Room.Store.Attempts.Judge(_two.AttemptOf(_two.Wren, "second-03").Id, 0, _two.Otter, accepted: true, "You have it.");
+        Browser wren = await Two.AsAsync("Wren");
+        Two.Room.Store.Attempts.Judge(Two.AttemptOf(Two.Wren, "second-03").Id, 0, Two.Otter, accepted: true, "You have it.");
         Assert.Contains("is accepted", (await wren.OpenAsync("/")).Text(".news"), StringComparison.Ordinal);
-        _two.Room.Clock.Advance(TimeSpan.FromDays(15));
+        Two.Room.Clock.Advance(TimeSpan.FromDays(15));
         Assert.False((await wren.OpenAsync("/")).Has(".news"));
     }
 
     [Fact]
     public async Task Home_AfterAReview_ShowsWhatBecameOfThePattern()
     {
-        Browser wren = await _two.AsAsync("Wren");
-        Person otter = _two.Otter;
-        _two.Room.Store.Reviews.AddComment(_two.ReviewId, otter.Id, Storage.Reviews.CommentSubject.Whole, "", "Weigh it first.");
+        Browser wren = await Two.AsAsync("Wren");
+        Person otter = Two.Otter;
+        Two.Room.Store.Reviews.AddComment(Two.ReviewId, otter.Id, Storage.Reviews.CommentSubject.Whole, "", "Weigh it first.");
         Assert.Contains("Slate Minnow has a comment. Otter", (await wren.OpenAsync("/")).Text(".news"), StringComparison.Ordinal);
-        _two.Room.Store.Reviews.Decide(
-            _two.ReviewId, otter.Id, _two.Room.Store.Reviews.Find(_two.ReviewId)!.Version, new Storage.Reviews.ReviewDecision(false, "Lighter eyes."));
+        Two.Room.Store.Reviews.Decide(
+            Two.ReviewId, otter.Id, Two.Room.Store.Reviews.Find(Two.ReviewId)!.Version, new Storage.Reviews.ReviewDecision(false, "Lighter eyes."));
         Assert.Contains("Slate Minnow came back. Otter", (await wren.OpenAsync("/")).Text(".news"), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Home_OfAnotherStudent_ShowsNothingOfIt()
     {
-        _two.Room.Store.Attempts.Judge(_two.AttemptOf(_two.Wren, "second-03").Id, 0, _two.Otter, accepted: false, "Say which side they hang on.");
-        Assert.False((await (await _two.AsAsync("Heron")).OpenAsync("/")).Has(".news"));
-    }
-
-    public async ValueTask InitializeAsync() => _two = await TwoClasses.OpenAsync();
-
-    public ValueTask DisposeAsync()
-    {
-        _two.Dispose();
-        return ValueTask.CompletedTask;
+        Two.Room.Store.Attempts.Judge(Two.AttemptOf(Two.Wren, "second-03").Id, 0, Two.Otter, accepted: false, "Say which side they hang on.");
+        Assert.False((await (await Two.AsAsync("Heron")).OpenAsync("/")).Has(".news"));
     }
 }

@@ -68,7 +68,7 @@ public sealed partial class CourseUnitsTests
         string[] pages =
         [
             "/lessons/wraps", "/lessons/leader-and-knot", "/lessons/nose-up-nose-down", "/class/evenings/6", "/class/evenings/6/handout",
-            "/class/evenings/6/wall/2", "/glossary",
+            "/class/evenings/6/wall/2", "/glossary", "/first-wraps",
         ];
         foreach (string page in pages)
         {
@@ -78,19 +78,22 @@ public sealed partial class CourseUnitsTests
         }
     }
 
-    [Fact]
-    public async Task Name_OfAStudents_StaysAsItIs()
+    // "Wraps at 7 mm" is a fly of the course as well.
+    [Theory]
+    [InlineData("Perch 5 g")]
+    [InlineData("Wraps at 7 mm")]
+    public async Task Name_OfAStudents_StaysAsItIs(string name)
     {
         using TwoClasses two = await EmptyShelves.OpenAsync();
         Browser wren = await two.AsAsync("Wren");
         await OneWayTests.ChooseAsync(wren, UnitSystem.Imperial);
-        string recipe = PatternPage.Recipe.Replace("recipe: Slate Minnow", "recipe: Perch 5 g", StringComparison.Ordinal);
+        string recipe = PatternPage.Recipe.Replace("recipe: Slate Minnow", $"recipe: {name}", StringComparison.Ordinal);
         PatternPage pattern = await PatternPage.SaveNewAsync(wren, recipe);
         Sheet card = await wren.OpenAsync($"/patterns/{pattern.Id}/card");
 
-        Assert.Equal("Perch 5 g", card.Text("h1"));
-        Assert.Equal("Perch 5 g", card.Text(".card-name"));
-        Assert.Contains("Perch 5 g", card.Text("svg title"), StringComparison.Ordinal);
+        Assert.Equal(name, card.Text("h1"));
+        Assert.Equal(name, card.Text(".card-name"));
+        Assert.Contains(name, card.Text("svg title"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -7,6 +7,7 @@ using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Measure;
@@ -35,7 +36,7 @@ internal static class MeasureGrader
         if (answerText.Length > 200) return GradeResult.Refused("Write the number and its unit, and nothing else.");
         if (!GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out string error)) return GradeResult.Refused(error);
         if (Plausible.Question(query, answer, answerText.Trim(), options.Units) is { } question) return GradeResult.Refused(question);
-        FlyFigures fly = new(GivenFly.Of(exercise.RecipeText!), null, options.Report);
+        FlyFigures fly = MeasureTask.Measured(exercise, options.Report);
         if (query.Of(fly) is not { } key)
             return GradeResult.Refused("The engine has no such figure for this fly, so your answer was not marked. Please tell your instructor.");
         double tolerance = task.ToleranceSi;
@@ -43,7 +44,11 @@ internal static class MeasureGrader
         Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, fly.Recipe, new ConditionFacts(fly, null, null, answer, tolerance));
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
-        AnswerReason reason = MeasureReason.Of(query, fly, passed ? null : ComparisonWords.Beside(answer, key), passed || hintsUsedUp, options.Units);
+        string? beside = passed ? null : ComparisonWords.Beside(answer, key);
+        AnswerReason reason = task.Done is null
+            ? MeasureReason.Of(query, fly, beside, passed || hintsUsedUp, options.Units)
+            : MeasureReason.OfChange(query, (new FlyFigures(GivenFly.Of(exercise.RecipeText!), null, options.Report), fly), beside, passed || hintsUsedUp,
+                options.Units);
         return new GradeResult
         {
             Passed = passed,
@@ -52,6 +57,7 @@ internal static class MeasureGrader
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
+                Reply = InShort(query, fly, (answer, key, tolerance), passed, hintsUsedUp, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
@@ -73,6 +79,20 @@ internal static class MeasureGrader
 
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
         $"your {query.SayStated(answer, units)} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
+
+    private static string InShort(
+        QuantityQuery query, FlyFigures fly, (double Answer, double Key, double Tolerance) said, bool passed, bool told, UnitSystem units)
+    {
+        string answer = query.SayStated(said.Answer, units), right = query.Say(said.Key, units), beside = ComparisonWords.Beside(said.Answer, said.Key);
+        if (passed) return FigureReply.Right(answer, right, query.Say(said.Answer, units) == right);
+        if (told) return FigureReply.Told(answer, beside, right);
+        if (Mistake(said.Answer, said.Key, said.Tolerance)?.Split(':')[0] is { } mistake && mistake.StartsWith(YourFigureIs, StringComparison.Ordinal))
+            return FigureReply.Times(answer, mistake[YourFigureIs.Length..].TrimEnd('.'));
+        return TakenFor.Of(query, fly, said.Answer) is { } another
+            ? FigureReply.Another(answer, another.Phrase(units), query.Phrase(units)) : FigureReply.Wrong(answer, beside, query.Phrase(units));
+    }
+
+    private const string YourFigureIs = "Your figure is ";
 
     private static string? Mistake(double answer, double key, double tolerance) =>
         Mistakes.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();

@@ -22,11 +22,11 @@ internal sealed class MeasureKind : ExerciseKind, IPracticed
 
     public override bool LastHintTells => true;
 
-    internal override ImmutableArray<string> Keys => ["quantity", "tolerance"];
+    internal override ImmutableArray<string> Keys => ["quantity", "tolerance", "change"];
 
     internal override bool NeedsFly => true;
 
-    internal override ExerciseTask? Read(TaskReading reading) => MeasureReader.Read(reading.Fields);
+    internal override ExerciseTask? Read(TaskReading reading) => MeasureReader.Read(reading.Fields, reading.Answers);
 
     internal override GradeResult Grade(Exercise exercise, string answerText, int failedAttempts, GradeOptions options) =>
         MeasureGrader.Grade(exercise, answerText, failedAttempts, options);
@@ -39,7 +39,7 @@ internal sealed class MeasureKind : ExerciseKind, IPracticed
     string? IPracticed.Figure(Exercise problem)
     {
         QuantityQuery query = ((MeasureTask)problem.Task).Query;
-        return query.Of(new FlyFigures(GivenFly.Of(problem.RecipeText!))) is { } key ? query.Say(key, UnitSystem.Metric) : null;
+        return query.Of(MeasureTask.Measured(problem)) is { } key ? query.Say(key, UnitSystem.Metric) : null;
     }
 
     // A figure may not be asked more finely than two flies tied alike differ: then the tolerance widens until some problem is fair.

@@ -7,7 +7,7 @@ namespace TyingClass.Lessons.Kinds.Measure;
 /// <summary>"quantity" and "tolerance" of a measure exercise.</summary>
 internal static class MeasureReader
 {
-    public static MeasureTask? Read(FieldReader fields)
+    public static MeasureTask? Read(FieldReader fields, AnswerReader answers)
     {
         string? text = fields.RequiredText("quantity", "mass center, x"), tolerance = fields.RequiredText("tolerance", "0.5 mm");
         if (text is null) return null;
@@ -22,6 +22,6 @@ internal static class MeasureReader
 
         if (tolerance is not null && (!GoalReader.TryRead(query.Quantity, tolerance, out double si, out error) || si <= 0))
             fields.Errors.Add(fields.At("tolerance"), error.Length > 0 ? error : "The tolerance must be more than nothing.");
-        return new MeasureTask(query.Name, tolerance ?? "");
+        return new MeasureTask(query.Name, tolerance ?? "") { Done = fields.Has("change") ? answers.Change("change") : null };
     }
 }

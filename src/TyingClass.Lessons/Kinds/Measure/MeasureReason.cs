@@ -33,4 +33,12 @@ internal static class MeasureReason
             : "";
         return AnswerReason.Silent(first, $"{(query.Part is null ? WhySentence.Names(reason) : "")} {masses}".Trim());
     }
+
+    /// <summary>Where something is done to the fly before it is measured: of that, and of nothing else.</summary>
+    public static AnswerReason OfChange(QuantityQuery query, (FlyFigures Before, FlyFigures After) fly, string? beside, bool told, UnitSystem units)
+    {
+        Reason reason = ChangeReason.Of(query, fly.Before, fly.After);
+        if (!told) return AnswerReason.Silent(OpeningSentence.ToLookAtChange(reason, $"Your figure {beside}"), "");
+        return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, FlyPair.Change);
+    }
 }

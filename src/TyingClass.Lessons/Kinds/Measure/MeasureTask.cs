@@ -1,7 +1,10 @@
 using System.Globalization;
+using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
+using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
@@ -12,10 +15,28 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
 {
     public override ExerciseKind Kind => MeasureKind.Instance;
 
+    /// <summary>What is done to the fly before it is measured; null where it is measured as it is.</summary>
+    public FlyChange? Done { get; init; }
+
     internal override string? AskedQuantity => Quantity;
 
     /// <summary>It is read off the curve of the last round.</summary>
     public bool IsOfTheRetrieve => Query.Quantity.IsOfTheRetrieve;
+
+    internal override FlyChange? Change => Done;
+
+    internal override ExerciseTask With(FlyChange change) => this with { Done = change };
+
+    /// <summary>With the figure before the change: the sum begins with it.</summary>
+    internal override string Told(Exercise problem, FlyChange change)
+    {
+        double? before = Query.Of(new FlyFigures(GivenFly.Of(problem.RecipeText!)));
+        return $"{base.Told(problem, change)} {ChangeWords.Before(Query.Phrase(UnitSystem.Metric), Query.Say(before, UnitSystem.Metric))}";
+    }
+
+    /// <summary>The fly that is measured.</summary>
+    internal static FlyFigures Measured(Exercise exercise, ReportOptions? options = null) =>
+        new(GivenFly.Of(exercise.Task.ChangedRecipe ?? exercise.RecipeText!), null, options);
 
     internal QuantityQuery Query => QuantityQuery.Known(Quantity);
 

@@ -4,6 +4,7 @@ using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
@@ -24,17 +25,23 @@ public sealed record WorkedRow(string What, string Sum, double Si, string Result
 /// <param name="Remark">Where the student's figure stands in the sum; null where it stands nowhere.</param>
 public sealed record WorkedSum(ImmutableArray<WorkedRow> Rows, string Yours, string? Remark)
 {
-    /// <summary>Null where no sum by hand comes out at the engine's figure within the tolerance, and for every other kind.</summary>
+    /// <summary>
+    /// Of a change that was predicted, the figures before and after. Null where no sum by hand comes out at the engine's figure within the tolerance, and for
+    /// every other kind.
+    /// </summary>
     /// <param name="answerText">What the student wrote.</param>
     public static WorkedSum? Of(Exercise exercise, string answerText, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(exercise);
         ArgumentNullException.ThrowIfNull(answerText);
-        if (exercise.Task is not MeasureTask task || exercise.RecipeText is not { } text) return null;
+        if (exercise.RecipeText is not { } text) return null;
+        if (exercise.Task is PredictTask { Question: ChangeIn }) return WorkedChange.Of(exercise, answerText, units);
+        if (exercise.Task is not MeasureTask task) return null;
         QuantityQuery query = task.Query;
-        FlyFigures fly = new(GivenFly.Of(text));
+        FlyFigures fly = MeasureTask.Measured(exercise);
         if (query.Of(fly) is not { } key) return null;
-        ImmutableArray<WorkedRow> rows = [.. SumRows.Of(query, fly, units)];
+        ImmutableArray<WorkedRow> rows = task.Done is null ? [.. SumRows.Of(query, fly, units)]
+            : [.. WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, units)];
         if (rows.IsEmpty || Math.Abs(rows[^1].Si - key) > task.ToleranceSi) return null;
         bool read = GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out _);
         string yours = read ? query.SayStated(answer, units) : "";
@@ -181,14 +188,14 @@ internal static class SumRows
             angle, asked.Say(angle, units))];
     }
 
-    private static double MassKg(BodyPart part) => part.Masses.Sum(m => m.MassKg);
+    internal static double MassKg(BodyPart part) => part.Masses.Sum(m => m.MassKg);
 
     private static double VolumeM3(BodyPart part, bool soaked) =>
         part.Solids.Sum(s => s.VolumeM3) + part.Air.Sum(a => a.VolumeM3(soaked ? double.PositiveInfinity : 0));
 
     private static double WetKg(FlyFigures fly, BodyPart part, bool soaked) => MassKg(part) - DensityOf(fly) * VolumeM3(part, soaked);
 
-    private static double DensityOf(FlyFigures fly) => fly.Conditions.Water.DensityKgM3;
+    internal static double DensityOf(FlyFigures fly) => fly.Conditions.Water.DensityKgM3;
 
     private static Func<BodyPart, double> PlaceOf(Func<Vector3D, double> axis) =>
         part => MassKg(part) == 0 ? 0 : part.Masses.Sum(m => m.MassKg * axis(m.PositionM)) / MassKg(part);

@@ -89,14 +89,14 @@ public static class FreshProblem
 
             case ChangeIn change:
                 {
-                    ImmutableArray<RecipeChange> changes = ChangeList.Between(given, GivenFly.Of(change.ChangedRecipeText));
+                    ImmutableArray<RecipeChange> changes = ChangeList.Between(given, GivenFly.Of(change.Change.ChangedRecipeText));
                     RecipeDraft dressed = FreshDressing.Vary(draft, random, [.. changes.Select(c => c.Path)]);
                     if (FreshChange.Draw(dressed, changes, random) is not var (before, after)) return null;
                     (string from, string to) = (Named(before, name, at.Number), Named(after, name, at.Number));
                     if (!Parses(from) || !Parses(to)) return null;
                     Reason reason = ChangeReason.Of(PredictKey.Query(exercise), new FlyFigures(GivenFly.Of(from)), new FlyFigures(GivenFly.Of(to)));
                     // One thing at a time, or the reason would be two.
-                    return reason.Shares.Length != 1 ? null : With(exercise, task with { Question = new ChangeIn(to, []) }, from,
+                    return reason.Shares.Length != 1 ? null : With(exercise, task with { Question = new ChangeIn(new FlyChange(to, [])) }, from,
                         ReasonOffer.Fresh(name, at.Number, reason.Shares, ReasonOffer.WhatHappens(Phrase(task))));
                 }
 

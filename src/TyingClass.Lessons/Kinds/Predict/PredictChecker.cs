@@ -15,10 +15,6 @@ internal static class PredictChecker
     private const double MostShareOfUndecided = 0.65;
     private const double LeastShareOfRival = 0.20;
 
-    // A change is clear when it is this many times what is noticed, and none when it is this little of it. Estimates.
-    private const double ClearChange = 2;
-    private const double NoChange = 0.4;
-
     // As shares of the larger of two figures. Estimates.
     private const double ClearlyMore = 0.15;
     private const double ClearlySame = 0.02;
@@ -33,7 +29,7 @@ internal static class PredictChecker
         {
             QuantityQuery query = PredictKey.Query(exercise);
             if (query.Of(flies.Fly) is not { } a || query.Of(flies.Other!) is not { } b) return false;
-            return question is ChangeIn ? Math.Abs(b - a) / query.Quantity.NoticeableSi is >= ClearChange or <= NoChange
+            return question is ChangeIn ? Math.Abs(b - a) / query.Quantity.NoticeableSi is >= FlyChange.Clear or <= FlyChange.None
                 : Math.Abs(b - a) / Math.Max(Math.Abs(a), Math.Abs(b)) is >= ClearlyMore or <= ClearlySame;
         }
 

@@ -3,12 +3,12 @@ using System.Globalization;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
-using TyingClass.Lessons.Practice;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
@@ -49,6 +49,7 @@ internal static class PredictGrader
             Passed = grade.Passed && understood,
             Feedback = feedback with
             {
+                Reply = feedback.Reply is { } reply ? VoteReply.WithReason(reply, understood) : null,
                 Remark = understood ? ReasonOffer.RightReason(first, why) : ReasonOffer.WrongReason(first, why, grade.Passed),
                 Goals =
                 [
@@ -79,6 +80,7 @@ internal static class PredictGrader
             Figures = Figures(exercise, flies),
             Feedback = new Feedback
             {
+                Reply = PredictOutcome.Of(exercise, flies, key, choice, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = What(exercise, flies, key, options.Units),
@@ -89,8 +91,7 @@ internal static class PredictGrader
                         passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
                 Why = reason.Why,
-                WhereToLook = passed ? null
-                    : exercise.Id.StartsWith(PracticeProblems.IdStart, StringComparison.Ordinal) ? ReasonOffer.WhereNextAlone : ReasonOffer.WhereNext,
+                WhereToLook = passed ? null : options.GoesOnFresh ? ReasonOffer.WhereNext : ReasonOffer.WhereNextAlone,
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,

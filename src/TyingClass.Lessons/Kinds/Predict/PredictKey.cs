@@ -17,7 +17,7 @@ internal sealed record AskedFlies(FlyFigures Fly, FlyFigures? Other)
         return ((PredictTask)exercise.Task).Question switch
         {
             WhichHasMore more => new AskedFlies(fly, Build(more.SecondRecipeText)),
-            ChangeIn change => new AskedFlies(fly, Build(change.ChangedRecipeText)),
+            ChangeIn change => new AskedFlies(fly, Build(change.Change.ChangedRecipeText)),
             _ => new AskedFlies(fly, null),
         };
 

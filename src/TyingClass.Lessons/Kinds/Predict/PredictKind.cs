@@ -4,7 +4,6 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Kinds.Predict;
 
@@ -69,15 +68,10 @@ internal sealed class PredictKind : ExerciseKind, IPracticed, IPutToRoom
         ? ("ask", "Practice draws one fly at a time: ask which way up, nose, a change in something, or use own choices.")
         : null;
 
-    ExerciseTask IPracticed.For(ExerciseTask task, RecipeDraft fly) => task is PredictTask { Question: ChangeIn change } asked
-        ? asked with { Question = change with { ChangedRecipeText = change.Changes.Aggregate(fly, (d, c) => d.With(c.Path, c.Value)).ToText() } }
-        : task;
-
-    // The change must leave a fly, and another one; a near miss is found by the first look, far quicker than by the whole test.
-    bool IPracticed.IsFair(Exercise problem, Recipe given) => ((PredictTask)problem.Task).Question is not ChangeIn change
+    // A near miss is found by the first look, far quicker than by the whole test.
+    bool IPracticed.IsFair(Exercise problem, Recipe given) => ((PredictTask)problem.Task).Question is not ChangeIn
         ? KeyComplaint(problem) is null
-        : change.ChangedRecipeText != problem.RecipeText && RecipeParser.Parse(change.ChangedRecipeText).Value is not null
-            && AskedFlies.Of(problem, null) is var flies && PredictKey.Of(problem, flies) is { } key
+        : AskedFlies.Of(problem, null) is var flies && PredictKey.Of(problem, flies) is { } key
             && PredictChecker.MayBeClear(problem, flies, key) && KeyComplaint(problem) is null;
 
     (QuantityQuery, double[])? IPracticed.TurnsOn(ExerciseTask task) => ((PredictTask)task).Question switch

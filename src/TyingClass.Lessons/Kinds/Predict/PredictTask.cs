@@ -21,5 +21,7 @@ public sealed record PredictTask(Question Question, ImmutableArray<string> Offer
 
     public override ImmutableArray<string> OtherRecipes => Question is WhichHasMore more ? [more.SecondRecipeText] : [];
 
-    public override string? ChangedRecipe => (Question as ChangeIn)?.ChangedRecipeText;
+    internal override FlyChange? Change => (Question as ChangeIn)?.Change;
+
+    internal override ExerciseTask With(FlyChange change) => this with { Question = new ChangeIn(change) };
 }

@@ -34,8 +34,7 @@ public sealed record WhichHasMore(string FirstName, string SecondName, string Se
 }
 
 /// <summary>"ask: change in QUANTITY": what the stated change does to the fly.</summary>
-/// <param name="Changes">The change as the author writes it, to be done to another fly as well; a value of null takes the field away.</param>
-public sealed record ChangeIn(string ChangedRecipeText, ImmutableArray<(string Path, string? Value)> Changes) : Question
+public sealed record ChangeIn(FlyChange Change) : Question
 {
     public const string Rises = "it gets larger";
     public const string Stays = "it stays about the same";

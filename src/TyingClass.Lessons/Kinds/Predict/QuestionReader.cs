@@ -62,13 +62,7 @@ internal static class QuestionReader
     private static ReadQuestion? ChangeInQuantity(FieldReader fields, AnswerReader answers, string quantity)
     {
         if (!TryQuantity(fields, quantity, out string name)) return null;
-        if (fields.Node("change") is not YamlMap change)
-        {
-            fields.Errors.Add(fields.At("change"), "Say what is done to the fly, as in “change:” and moved in below it “parts[0].size: 4.8 mm”.");
-            return null;
-        }
-
-        return answers.Changed(change) is { } text ? new ReadQuestion(new ChangeIn(text, AnswerReader.Changes(change)), ChangeIn.Choices, name, []) : null;
+        return answers.Change("change") is { } change ? new ReadQuestion(new ChangeIn(change), ChangeIn.Choices, name, []) : null;
     }
 
     private static ReadQuestion? Own(FieldReader fields)

@@ -5,6 +5,7 @@ using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
@@ -49,6 +50,7 @@ internal static class TubTestGrader
             Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
             Feedback = new Feedback
             {
+                Reply = InShort([.. seen]),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
@@ -111,6 +113,13 @@ internal static class TubTestGrader
     // Thirty degrees down is not less than twenty-three.
     private static string More(Quantity quantity, bool more) =>
         quantity.IsOfTheNose ? $"further nose {(more ? "up" : "down")}" : more ? "more" : "less";
+
+    private static string InShort(Observation[] seen) => seen is [var only]
+        ? SeenReply.One(only.Observed, only.Predicted, Agrees(only)) : SeenReply.Several(seen.Count(Agrees), seen.Length);
+
+    private static bool Agrees(Observation seen) => seen is { ObservedSi: { } observed, PredictedSi: { } predicted }
+        && QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)
+        ? Math.Abs(observed - predicted) < query.Quantity.NoticeableSi : seen.Observed == seen.Predicted;
 
     private static string Compared(Observation seen, UnitSystem units)
     {

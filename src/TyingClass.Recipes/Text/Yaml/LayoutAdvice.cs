@@ -31,7 +31,7 @@ public static partial class LayoutAdvice
         if (Says("flow sequence") || Says("flow mapping")) return Here(Brackets);
         if (Says("node content"))
             return Here($"A value was expected before {WordList.Quote(Piece(line, place.Column))}. Write it, or take the stray sign out.");
-        if (Says("tab")) return Here("There is a tab here. Use spaces instead: two for each step inward.");
+        if (Says("tab")) return Tab(place, lines);
         if (Says("alias") || Says("anchor"))
             return Here("“*” and “&” have a special meaning in YAML and no place here. Put the value in quotes if the sign is meant.");
         if (Says("tag")) return Here("“!” has a special meaning in YAML and no place here. Put the value in quotes if the sign is meant.");
@@ -64,6 +64,19 @@ public static partial class LayoutAdvice
         }
 
         return (place.Line, place.Column, General);
+    }
+
+    // A tab in a text of several lines is noticed where that text's group begins.
+    private static (int Line, int Column, string Advice) Tab((int Line, int Column) place, string[] lines)
+    {
+        const string Advice = "There is a tab here. Use spaces instead: two for each step inward.";
+        for (int i = place.Line - 1; i < lines.Length; i++)
+        {
+            int tab = lines[i].IndexOf('\t', StringComparison.Ordinal);
+            if (tab >= 0 && string.IsNullOrWhiteSpace(lines[i][..tab])) return (i + 1, tab + 1, Advice);
+        }
+
+        return (place.Line, place.Column, Advice);
     }
 
     private static string OneColonTooMany(string line, int column) =>

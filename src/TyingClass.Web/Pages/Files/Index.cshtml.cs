@@ -6,7 +6,6 @@ using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Files;
 
-[RequestFormLimits(MultipartBodyLengthLimit = FilesDesk.MostBytes)]
 public sealed class IndexModel(FilesDesk desk) : PageModel, IKeepsTyped
 {
     [BindProperty(Name = "file")]

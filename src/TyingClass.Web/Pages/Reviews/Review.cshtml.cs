@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
+using TyingClass.Storage.Reviews;
 using TyingClass.Web.Reviews;
 using TyingClass.Web.Security;
 
@@ -13,6 +14,9 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
 
     /// <summary>The mentor's own version was held back and may be sent all the same.</summary>
     public bool MayAllTheSame { get; private set; }
+
+    /// <summary>The mentor's own version was sent: where it is held back, its field is open.</summary>
+    public bool SendsMine { get; private set; }
 
     public string? Done { get; private set; }
 
@@ -39,16 +43,21 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
 
     public IActionResult OnPostReturn(string id) => Decide(id, desk.Return);
 
-    public IActionResult OnPostMine(string id) => Decide(id, desk.ReturnMine);
+    public IActionResult OnPostMine(string id)
+    {
+        SendsMine = true;
+        return Decide(id, desk.ReturnMine);
+    }
 
     public IActionResult OnPostSignOff(string id) => Decide(id, desk.SignOff);
 
     public IActionResult OnPostReopen(string id)
     {
         Form = ReviewForm.Read(Request.Form);
-        (ReviewAnswer answer, string? words) = desk.Reopen(id, Form.Version);
-        return After(id, answer, Form with { Words = words ?? "" },
-            "The decision is taken back, and the student reads its words no longer. They stand below, to be used again.", "decision");
+        (ReviewAnswer answer, Review? was) = desk.Reopen(id, Form.Version);
+        ReviewForm again = was is null ? Form : Form with { Words = was.Words, Mine = was.Proposal ?? Form.Mine, Despite = was.Despite ?? Form.Despite };
+        return After(id, answer, again,
+            "The decision is taken back, and the student reads its words no longer. What you decided with stands below, to be used again.", "decision");
     }
 
     public IActionResult ShowAgain()

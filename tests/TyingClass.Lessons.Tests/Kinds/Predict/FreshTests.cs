@@ -62,6 +62,6 @@ public sealed class FreshTests
     private static RecipeChange[] Changes(Exercise exercise) =>
     [
         .. ChangeList.Between(
-            RecipeParser.Parse(exercise.RecipeText!).Value!, RecipeParser.Parse(((ChangeIn)((PredictTask)exercise.Task).Question).ChangedRecipeText).Value!),
+            RecipeParser.Parse(exercise.RecipeText!).Value!, RecipeParser.Parse(exercise.Task.ChangedRecipe!).Value!),
     ];
 }
