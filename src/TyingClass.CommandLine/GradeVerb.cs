@@ -98,6 +98,7 @@ internal static class GradeVerb
         Feedback = grade.Feedback is { } f
             ? new
             {
+                f.Reply,
                 f.First,
                 f.WhatItWouldDo,
                 Goals = f.Goals.Select(g => new { g.Asked, g.Reached, g.Met }),
@@ -115,6 +116,11 @@ internal static class GradeVerb
         if (grade.Feedback is not { } feedback)
         {
             return;
+        }
+
+        if (feedback.Reply is { } reply)
+        {
+            output.WriteLine(reply);
         }
 
         if (feedback.First is { } first)

@@ -43,6 +43,13 @@ public static class Curves
         return RetrievePlot.Draw(fly.Recipe.Name, fly.Retrieve, options);
     }
 
+    /// <summary>Depth over the last round of the retrieve, large enough to read figures off.</summary>
+    public static string LastRound(SolvedFly fly, DrawingOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(fly);
+        return LastRoundPlot.Draw(fly.Recipe.Name, fly.Retrieve, options);
+    }
+
     /// <summary>Keel height, sink rate or mass against the time under water, at the recipe's own speed.</summary>
     public static string AgainstSoak(SolvedFly fly, SoakFigure figure, DrawingOptions options) =>
         SoakPlot.Draw(fly.Recipe.Name, fly.Report, figure, options);

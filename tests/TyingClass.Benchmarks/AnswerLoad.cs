@@ -15,11 +15,12 @@ namespace TyingClass.Benchmarks;
 /// </summary>
 internal static class AnswerLoad
 {
-    public static void Print(int rounds)
+    /// <param name="only">The exercises to ask; none for all.</param>
+    public static void Print(int rounds, IReadOnlyCollection<string> only)
     {
         using CourseFolder folder = new(DoubtLoad.Lessons());
         List<(string Kind, string What, double EngineMs, double GradeMs)> rows = [];
-        foreach (Exercise exercise in folder.Current.Exercises)
+        foreach (Exercise exercise in folder.Current.Exercises.Where(e => only.Count == 0 || only.Contains(e.Id)))
         {
             string? right = exercise.Kind.RightAnswer(exercise);
             IEnumerable<string> wrong = exercise.WrongAnswers.Select(w => w.Answer).Concat(exercise.Kind.WrongAnswers(exercise, right));

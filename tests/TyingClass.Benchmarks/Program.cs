@@ -48,7 +48,7 @@ if (args is ["slow", ..])
 
 if (args is ["answers", ..])
 {
-    AnswerLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3);
+    AnswerLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3, args.Skip(2).ToList());
     return 0;
 }
 

@@ -16,6 +16,7 @@ internal static class Grades
 
     private static Feedback Words(bool met, string? look) => new()
     {
+        Reply = "One of two goals is met.",
         WhatItWouldDo = "It would ride on its side.",
         Goals = [new GoalResult("keel height at least 0.4 mm", "-0.9 mm", met), new GoalResult("sink rate at least 0.15 m/s", "0.21 m/s", true)],
         Why = "The gape and bend pull -0.9 g·mm.",

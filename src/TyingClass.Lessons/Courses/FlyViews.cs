@@ -21,7 +21,10 @@ public static class FlyViews
     /// <summary>Depth and nose over its retrieve.</summary>
     public const string Retrieve = "retrieve";
 
-    public static ImmutableArray<string> All { get; } = [Side, Front, Hang, Pitch, KeelHeight, Righting, Depth, Lean, Ledger, Film, Retrieve];
+    /// <summary>Depth over the last round of its retrieve, to read figures off.</summary>
+    public const string LastRound = "last round";
+
+    public static ImmutableArray<string> All { get; } = [Side, Front, Hang, Pitch, KeelHeight, Righting, Depth, Lean, Ledger, Film, Retrieve, LastRound];
 
     /// <summary>Arguments a fence may carry after the view, and the values each takes.</summary>
     public static ImmutableDictionary<string, ImmutableArray<string>> Arguments { get; } =

@@ -23,7 +23,7 @@ internal static class GoalCheck
             QuantityQuery query = Query(goal);
             double? si = query.Of(fly);
             string reached = Reached(goal, query, si, verdict, units);
-            return IsMet(goal, si) && IsLeftToTheCast(query, fly.Report)
+            return IsMet(goal, si) && IsLeftToTheCast(query, () => fly.Report)
                 ? new GoalResult(query.Asked(goal, units), GoalSentence.LeftToTheCast, false)
                 : new GoalResult(query.Asked(goal, units), reached, IsMet(goal, si));
         }),
@@ -32,10 +32,11 @@ internal static class GoalCheck
     /// <summary>
     /// Flies tied alike may all stay the way they lie, and still the cast decides which way that is: then they do not ride as intended, whatever their share.
     /// </summary>
-    public static bool IsLeftToTheCast(Exercise exercise, BalanceReport report) => exercise.Goals.Any(g => IsLeftToTheCast(Query(g), report));
+    /// <param name="report">Asked for only where a goal is about it.</param>
+    public static bool IsLeftToTheCast(Exercise exercise, Func<BalanceReport> report) => exercise.Goals.Any(g => IsLeftToTheCast(Query(g), report));
 
-    private static bool IsLeftToTheCast(QuantityQuery query, BalanceReport report) =>
-        query is { Quantity.Name: "rides as intended", State: WetState.Soaked, SpeedMS: null, Knot: null }
+    private static bool IsLeftToTheCast(QuantityQuery query, Func<BalanceReport> asked) =>
+        query is { Quantity.Name: "rides as intended", State: WetState.Soaked, SpeedMS: null, Knot: null } && asked() is var report
             && report.Verdict.Kind == VerdictKind.Undecided && report.Findings.Any(f => f.Kind == FindingKind.TwoWaysUp);
 
     public static ImmutableArray<GradedFigure> Figures(Exercise exercise, FlyFigures fly) =>

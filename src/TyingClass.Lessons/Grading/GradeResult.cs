@@ -52,7 +52,12 @@ public sealed record GradeResult
 /// <summary>The four parts of feedback, in the order they are shown. Plain text sentences.</summary>
 public sealed record Feedback
 {
-    /// <summary>The one sentence that stands first: what decides, in a tyer's words. Null in feedback kept from before there was one.</summary>
+    /// <summary>
+    /// How the thing that was asked stands, in the question's own words. Stands before all else. Null in feedback kept from before there was one.
+    /// </summary>
+    public string? Reply { get; init; }
+
+    /// <summary>The cause in one sentence: what decides, in a tyer's words. Null in feedback kept from before there was one.</summary>
     public string? First { get; init; }
 
     /// <summary>1. What it would do.</summary>

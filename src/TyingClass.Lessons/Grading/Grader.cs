@@ -21,6 +21,9 @@ public sealed record GradeOptions
     /// <summary>The same answer by field, where it was typed into a form: it need not be read from its text.</summary>
     public RecipeDraft? Draft { get; init; }
 
+    /// <summary>A prediction that went wrong is decided by a fresh fly; false in practice, where the next problem is one by itself.</summary>
+    public bool GoesOnFresh { get; init; } = true;
+
     /// <summary>Null for the default accuracy, sample and seed.</summary>
     public ReportOptions? Report { get; init; }
 }

@@ -61,13 +61,14 @@ internal static class RecipeGrader
             Figures = GoalCheck.Figures(exercise, fly),
             Feedback = new Feedback
             {
+                Reply = GoalsInShort.Of(exercise, fly, exercise.Task is RecipeTask { ChangesGiven: true } ? start : null, goals, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = RecipeReason.WhatItWouldDo(exercise, fly, options.Units),
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =
-                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, given, options.Units, options.Adviser)),
+                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, options.Units, options.Adviser)),
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,

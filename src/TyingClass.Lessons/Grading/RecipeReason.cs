@@ -59,6 +59,13 @@ internal static class RecipeReason
         if (asked.All(a => IsLimit(a.Query))) return TooDear(exercise, asked, fly, start, units);
         asked = [.. asked.Where(a => a.Query.Quantity.Name != "changes")];
         Reason[] reasons = [.. asked.Select(a => ChangeReason.Of(a.Query, start, fly))];
+        // What the change did comes before what it left as it was; what only limits the change stays last.
+        if (!reasons[0].IsNoticeable && Array.FindIndex(reasons, r => r.IsNoticeable && r.Quantity != "added mass") is > 0 and var moved)
+        {
+            (asked[0], asked[moved]) = (asked[moved], asked[0]);
+            (reasons[0], reasons[moved]) = (reasons[moved], reasons[0]);
+        }
+
         // What did not move and need not is not worth a word.
         reasons = [reasons[0], .. reasons.Skip(1).Where(r => r.IsNoticeable)];
         if (reasons.All(r => r.Shares.IsEmpty)) return Built(exercise, asked, fly, units);

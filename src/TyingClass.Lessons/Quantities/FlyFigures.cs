@@ -16,7 +16,7 @@ public sealed class FlyFigures
     private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
     private readonly Dictionary<(WetState, double?, Knot?), ToleranceReport> _tolerances = [];
     private readonly Dictionary<(WetState, double?, Knot?), ImmutableArray<LedgerEntry>> _ledgers = [];
-    private readonly Dictionary<double, RetrieveReport> _retrieves = [];
+    private readonly Dictionary<double, RetrieveReport> _retrieves;
     private readonly BuiltFly _built;
     private readonly ReportOptions _options;
 
@@ -27,10 +27,14 @@ public sealed class FlyFigures
     }
 
     private FlyFigures(BuiltFly built, Recipe recipe, FlyFigures? start, ReportOptions? options) =>
-        (_built, Recipe, Start, _options) = (built, recipe, start, options ?? ReportOptions.Default);
+        (_built, Recipe, Start, _options, _retrieves) = (built, recipe, start, options ?? ReportOptions.Default, []);
 
     private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start) =>
-        (_built, Recipe, Start, _options) = (other._built with { Body = body }, other.Recipe, start, other._options);
+        (_built, Recipe, Start, _options, _retrieves) = (other._built with { Body = body }, other.Recipe, start, other._options, []);
+
+    // A retrieve is of the one fly: what is asked of a sample changes nothing about it.
+    private FlyFigures(FlyFigures other, ReportOptions options) =>
+        (_built, Recipe, Start, _options, _retrieves) = (other._built, other.Recipe, other.Start, options, other._retrieves);
 
     /// <summary>Null where it cannot be built: between two sound flies may stand one whose parts overlap.</summary>
     internal static FlyFigures? TryBuild(Recipe recipe, FlyFigures? start = null, ReportOptions? options = null)
@@ -60,6 +64,9 @@ public sealed class FlyFigures
 
     /// <summary>The same fly tied a little differently.</summary>
     public FlyFigures Tied(FlyBody body, FlyFigures? start) => new(this, body, start);
+
+    /// <summary>The same fly, its sample taken otherwise.</summary>
+    internal FlyFigures Sampled(ReportOptions options) => new(this, options);
 
     /// <summary>The same recipe, if the model's estimates were otherwise.</summary>
     public FlyFigures Drawn(BuiltFly built, FlyFigures? start) => new(built, Recipe, start, _options);

@@ -6,6 +6,7 @@ using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Quantities;
@@ -33,6 +34,9 @@ public sealed partial record QuantityQuery(
 
     /// <summary>As a sentence names it, in the reader's units.</summary>
     public string Phrase(UnitSystem units) => Quantity.Phrase + OfThePart + UpTo(units) + Told(units);
+
+    /// <summary>Of the one of two flies that has more of it: "sinks faster on a loop knot".</summary>
+    internal string More(UnitSystem units) => Part is null ? DegreeWords.Of(Quantity.Name).More + UpTo(units) + Told(units) : $"has the larger {Phrase(units)}";
 
     /// <summary>As a heading names it, in the reader's units.</summary>
     public string Heading(UnitSystem units) => Quantity.Name + OfThePart + UpTo(units) + Told(units);

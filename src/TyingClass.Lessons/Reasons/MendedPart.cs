@@ -1,5 +1,6 @@
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
 using TyingClass.Telling.Reasons;
@@ -25,6 +26,24 @@ internal sealed record MendedPart(Thing What, TurnedLine Turned, FlyFigures Fly)
         Side.Under => (part with { Side = Side.Top }, new TurnedLine("side", "under", "top")),
         _ => null,
     });
+
+    /// <summary>Metal that is tied near one end of the shank, each piece at the other; what is threaded on the wire stays.</summary>
+    public static IEnumerable<MendedPart> AtTheOtherEnd(FlyFigures fly)
+    {
+        ResolvedHook hook = HookScale.Resolve(fly.Recipe.Hook);
+        return Each(fly, part =>
+        {
+            if (!KindsOfPart.Of(part).IsWeight || KindsOfPart.Of(part).Word is "bead" or "cone") return null;
+            (double frontM, double rearM) = PartExtents.Of(part, hook);
+            double aside = (frontM + rearM) / 2 / hook.ShankM - 0.5, byM = hook.ShankM - rearM - frontM;
+            if (Math.Abs(aside) < NearAnEnd) return null;
+            PartSpec moved = part with { AtM = part.AtM + byM, ToM = part.ToM + byM, Said = part.Said.Without("at").Without("to") };
+            return (moved, aside > 0 ? new TurnedLine("at", "rear", "front") : new TurnedLine("at", "front", "rear"));
+        });
+    }
+
+    // Of the length of the shank, from its middle.
+    private const double NearAnEnd = 0.15;
 
     private static IEnumerable<MendedPart> Each(FlyFigures fly, Func<PartSpec, (PartSpec Part, TurnedLine Line)?> mend)
     {

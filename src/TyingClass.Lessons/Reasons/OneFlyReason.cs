@@ -14,6 +14,7 @@ public static class OneFlyReason
     // Twenty samples are tied; a few hundred flies tell which error is the worst.
     private const int FliesForErrors = 200;
     private const double NearlyAsMuch = 0.7;
+    private const double LevelRad = Telling.Sentences.FlyWords.LevelDeg * Math.PI / 180;
 
     /// <summary>In the form that suits the quantity.</summary>
     /// <param name="highestSi">The most that was asked for: a fly over it before it has drunk is not too heavy by its water.</param>
@@ -62,6 +63,12 @@ public static class OneFlyReason
         if (query.Quantity.Name == "pitch while sinking" && ordered.FirstOrDefault(s => WayOpening.IsMetal(s.What.Part)) is { } metal
             && metal.SaySi >= NearlyAsMuch * ordered[0].SaySi)
             ordered = [metal, .. ordered.Where(s => s != metal)];
+        // Before a dressing is blamed: where the metal sits is the reason, if at the other end of the shank it would turn the fly round.
+        if (query.Quantity.Name == "pitch while sinking" && now is { } falls && Math.Abs(falls) > LevelRad
+            && ordered is [{ What: { Kind: ThingKind.Part } first }, ..] && !WayOpening.IsMetal(first.Part)
+            && MendedPart.AtTheOtherEnd(fly).Select(m => m.Share(query, now)).Where(s => s.FromSi * Math.Sign(falls) < LevelRad)
+                .MaxBy(s => Math.Abs(s.Si)) is { } placed)
+            ordered = [placed, .. ordered.Where(s => s.What != placed.What)];
         // A part that sits crooked is why a fly leans, whatever else is on it.
         if (query.Quantity.Name == "lean" && MendedPart.Straightened(fly).ToArray() is { Length: > 0 } crooked)
         {
@@ -69,6 +76,8 @@ public static class OneFlyReason
             ordered = [.. set, .. ordered.Where(s => !set.Any(c => c.What == s.What))];
         }
 
+        double most = ordered.Select(s => s.SaySi).DefaultIfEmpty(0).Max();
+        if (AtTheLine.Of(query, fly, now, most) is { } line) ordered = [line, .. ordered];
         return Told(query, now, ReasonForm.Without, [.. ordered]);
 
         double? Of(Thing what, ImmutableArray<BodyPart> parts) => Watched(what, fly.Tied(fly.Body with { Parts = parts }, fly.Start));

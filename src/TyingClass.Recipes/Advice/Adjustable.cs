@@ -8,4 +8,8 @@ namespace TyingClass.Recipes.Advice;
 /// <param name="Steps">How many steps there are, 1 or more.</param>
 /// <param name="At">The recipe after so many steps, 1 to <paramref name="Steps"/>.</param>
 /// <param name="Advise">What the tyer is to do then.</param>
-public sealed record Adjustable(string Path, string Kind, int Steps, Func<int, Recipe> At, Func<int, Advised> Advise);
+public sealed record Adjustable(string Path, string Kind, int Steps, Func<int, Recipe> At, Func<int, Advised> Advise)
+{
+    /// <summary>What comes of it grows or falls from step to step and never turns back: few steps need not be tried one by one.</summary>
+    public bool IsEven { get; init; }
+}

@@ -3,22 +3,27 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Reports;
 
 namespace TyingClass.Recipes.Advice;
 
 /// <summary>One change that reaches the goal.</summary>
 /// <param name="Change">What was changed, and by how many steps.</param>
-/// <param name="Solved">The changed fly, solved in full, tolerance included.</param>
 /// <param name="AddedMassG">In air, dry, g; negative when it gets lighter.</param>
-public sealed record Proposal(Adjustable Change, int Steps, SolvedFly Solved, double AddedMassG)
+public sealed record Proposal(Adjustable Change, int Steps, double AddedMassG, ReportOptions? Options = null)
 {
+    private SolvedFly? _solved;
+
     /// <summary>What the tyer is to do.</summary>
     public Advised Advised => Change.Advise(Steps);
 
     public string Path => Change.Path;
 
-    public Recipe Recipe => Solved.Recipe;
+    public Recipe Recipe { get; } = Places.Settle(Change.At(Steps));
+
+    /// <summary>The changed fly, solved in full, tolerance included: worked out when first asked for, as most of what is found is never told.</summary>
+    public SolvedFly Solved => _solved ??= SolvedFly.Solve(Recipe, Options);
 }
 
 /// <summary>
@@ -60,12 +65,11 @@ public static class Adviser
         foreach (Adjustable change in Adjustables.Of(recipe))
         {
             if (!TryFindSmallest(change, reached, allowed, options, out int steps)) continue;
-            SolvedFly solved = SolvedFly.Solve(change.At(steps), options);
-            yield return new Proposal(change, steps, solved, solved.Report.MassG - 1e3 * startKg);
+            yield return new Proposal(change, steps, 1e3 * (MassKg(change.At(steps)) - startKg), options);
         }
     }
 
-    private static double MassKg(Recipe recipe) => MassMoments.Of(FlyBuilder.Build(recipe).Body.Parts, double.PositiveInfinity).MassKg;
+    private static double MassKg(Recipe recipe) => MassMoments.Of(FlyBuilder.Build(Places.Settle(recipe)).Body.Parts, double.PositiveInfinity).MassKg;
 
     /// <summary>What one step of every change does.</summary>
     public static ImmutableArray<Sensitivity> Sensitivities(Recipe recipe, ReportOptions? options = null)
@@ -95,7 +99,7 @@ public static class Adviser
         ReportOptions quick = options with { Flies = Math.Min(options.Flies, FliesWhileSearching), SoakTimesS = [] };
         int low = 0, high = 1;
         // Few steps are tried one by one: what is asked for may be reached at one of them and lost again at the next.
-        while (change.Steps <= FewSteps && high < change.Steps && !(allowed(change, high) && reached(change.At(high), quick))) low = high++;
+        while (!change.IsEven && change.Steps <= FewSteps && high < change.Steps && !(allowed(change, high) && reached(change.At(high), quick))) low = high++;
         while (true)
         {
             if (allowed(change, high) && reached(change.At(high), quick))

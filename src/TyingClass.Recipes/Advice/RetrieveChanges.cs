@@ -11,6 +11,7 @@ internal static class RetrieveChanges
 {
     private const double CountStepS = 1, LongestCountS = 30, PauseStepS = 0.25, LongestPauseS = 5;
     private const double StripStepM = 0.05, LongestStripM = 0.8, ShortestStripM = 0.05;
+    private const int MostNamed = 12;
     private static readonly ImmutableArray<double> SinkRatesMS = [0, 0.03, 0.05, 0.1, 0.15];
 
     public static IEnumerable<Adjustable> Of(Recipe recipe)
@@ -27,6 +28,7 @@ internal static class RetrieveChanges
         {
             Count("counted longer", +1, (LongestCountS - countS) / CountStepS),
             Count("counted less long", -1, countS / CountStepS),
+            Another(),
             Round("longer pauses", (pause > 0 ? LongestPauseS - pause : 0) / PauseStepS, n => Paused(n * PauseStepS)),
             Round("shorter pauses", (shortestPause - PauseStepS) / PauseStepS, n => Paused(-n * PauseStepS)),
             Round("longer strips", (longest > 0 ? LongestStripM - longest : 0) / StripStepM, n => Stripped(n * StripStepM)),
@@ -35,10 +37,19 @@ internal static class RetrieveChanges
             Line("a line that sinks more slowly", shallower, n => SinkRatesMS[shallower - n]),
         }.OfType<Adjustable>();
 
-        Adjustable? Count(string kind, int sign, double steps) => Change("count down", kind, steps,
-            n => spec with { CountDownS = Adjustables.TwelveDigits(countS + sign * n * CountStepS) });
+        // The named ones, the likest first.
+        Adjustable? Another()
+        {
+            (string Name, ImmutableArray<RetrieveStep> Round)[] others =
+                [.. RetrieveScale.Named.Where(r => r.Name != spec.Name).OrderBy(r => Unlikeness(r.Round, round)).Take(MostNamed)];
+            return Change("retrieve", "another retrieve", others.Length, n => spec with { Round = others[n - 1].Round, Name = others[n - 1].Name });
+        }
+
+        Adjustable? Count(string kind, int sign, double steps) => Even(Change("count down", kind, steps,
+            n => spec with { CountDownS = Adjustables.TwelveDigits(countS + sign * n * CountStepS) }));
+        static Adjustable? Even(Adjustable? change) => change is null ? null : change with { IsEven = true };
         Adjustable? Round(string kind, double steps, Func<int, ImmutableArray<RetrieveStep>> at) =>
-            Change("retrieve", kind, steps, n => spec with { Round = at(n), Name = null });
+            Even(Change("retrieve", kind, steps, n => spec with { Round = at(n), Name = null }));
         Adjustable? Line(string kind, int steps, Func<int, double> at) => Change("line", kind, steps, n => spec with { LineSinkMS = at(n) });
 
         ImmutableArray<RetrieveStep> Paused(double byS) =>
@@ -54,6 +65,15 @@ internal static class RetrieveChanges
                 n => new AdvisedRetrieve(key, Text(With(recipe, at(n)), key), from));
         }
     }
+
+    // Line drawn in a second, and the share of the time it rests: what makes one retrieve unlike another.
+    private static double Unlikeness(ImmutableArray<RetrieveStep> one, ImmutableArray<RetrieveStep> other) =>
+        Math.Abs(SpeedMS(one) - SpeedMS(other)) + Math.Abs(Resting(one) - Resting(other));
+
+    private static double SpeedMS(ImmutableArray<RetrieveStep> round) => round.Sum(s => s.StripM) / round.Sum(s => s.DurationS);
+
+    private static double Resting(ImmutableArray<RetrieveStep> round) =>
+        round.Where(s => !s.IsStrip).Sum(s => s.DurationS) / round.Sum(s => s.DurationS);
 
     private static Recipe With(Recipe recipe, RetrieveSpec retrieve) => recipe with { Fishing = recipe.Fishing with { Retrieve = retrieve } };
 

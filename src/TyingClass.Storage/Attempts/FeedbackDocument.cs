@@ -9,6 +9,7 @@ internal static class FeedbackDocument
 {
     public static BsonValue From(Feedback? feedback) => feedback is null ? BsonValue.Null : new BsonDocument
     {
+        ["reply"] = feedback.Reply,
         ["first"] = feedback.First,
         ["whatItWouldDo"] = feedback.WhatItWouldDo,
         ["goals"] = Documents.ToArray(feedback.Goals, g => new BsonDocument { ["asked"] = g.Asked, ["reached"] = g.Reached, ["met"] = g.Met }),
@@ -23,6 +24,7 @@ internal static class FeedbackDocument
 
     public static Feedback? ToFeedback(BsonValue document) => document.IsNull ? null : new Feedback
     {
+        Reply = document["reply"].TextOrNull(),
         First = document["first"].TextOrNull(),
         WhatItWouldDo = document["whatItWouldDo"].AsString,
         Goals = document["goals"].ToList(g => new GoalResult(g["asked"].AsString, g["reached"].AsString, g["met"].AsBoolean)),

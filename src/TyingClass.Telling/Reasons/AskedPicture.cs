@@ -74,6 +74,9 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
     /// <summary>The slower and the faster of two speeds, m/s; null where the picture is of the recipe's own.</summary>
     public (double SlowMS, double FastMS)? Speeds { get; init; }
 
+    /// <summary>The one speed asked about, m/s; null for the recipe's own.</summary>
+    public double? SpeedMS { get; init; }
+
     /// <summary>Of what one figure is asked about.</summary>
     public static AskedPicture Of(Reason reason, FlyPair pair) => Of(reason, pair, OpeningSentence.NamesOne(reason));
 

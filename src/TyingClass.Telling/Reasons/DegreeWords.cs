@@ -31,6 +31,17 @@ public sealed record DegreeWords(string More, string Less, string TooMuch, strin
         ["depth"] = Verb("gets", "deeper", "less deep", "too deep", "not deep enough"),
         ["keel moment of"] = Verb("has", "more say", "less say", "too much say", "too little say"),
         ["rides as intended"] = Verb("rides right", "more often", "less often", "too often", "too seldom"),
+        ["keel height"] = Verb("has", "more keel height", "less keel height", "too much keel height", "too little keel height"),
+        ["level-line keel"] = Verb("has", "more level-line keel", "less level-line keel", "too much level-line keel", "too little level-line keel"),
+        ["lean while sinking"] = Verb("leans", "further over as it sinks", "less far over as it sinks", "too far over as it sinks", "too little as it sinks"),
+        ["hop"] = Verb("is lifted by a strip", "further", "less far", "too far", "not far enough"),
+        ["deepest"] = Verb("gets", "deeper", "less deep", "too deep", "not deep enough"),
+        ["shallowest"] = Verb("stays", "deeper", "less deep", "too deep", "not deep enough"),
+        ["pitch in the pause"] =
+            Verb("carries its nose", "higher in the pause", "lower in the pause", "too high in the pause", "too low in the pause"),
+        ["upright share"] = Verb("rides the right way up", "for longer", "for less long", "for too long", "for too short a time"),
+        ["time to point down"] = Verb("takes", "longer to point down", "less time to point down", "too long to point down", "too little time to point down"),
+        ["depth after a count"] = Verb("gets", "deeper on the count", "less deep on the count", "too deep on the count", "not deep enough on the count"),
         ["righting range"] = Verb("comes back", "from further over", "from less far over", "from too far over", "from not far enough over"),
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 

@@ -40,6 +40,13 @@ public static class OpeningSentence
         return reason.Form switch
         {
             ReasonForm.MadeOf => MadeOf(reason, top),
+            _ when reason is { Quantity: "pitch in the pause", ToSi: { } held } && top is { What.Kind: ThingKind.Leader, FromSi: { } free } =>
+                $"The leader holds its nose {(held > 0 ? "up" : "down")} in the pause: with nothing tied to it, the fly would fall {Falling(free)}.",
+            _ when reason is { Quantity: "pitch while sinking", ToSi: { } level } && Math.Abs(level) <= FlyWords.LevelDeg * Degree =>
+                $"It sinks about level: {Balanced(reason, top)}.",
+            _ when top is { Turned: [{ Key: "at" } moved], FromSi: { } there } && reason is { Quantity: "pitch while sinking", ToSi: { } sinks } =>
+                $"It sinks {Falling(sinks)}, for the {top.What.Word} {top.What.Verb("sits", "sit")} {TurnedWords.Standing("at", moved.Before)}: "
+                    + $"{TurnedWords.Standing("at", moved.After)}, {It(top)} would make it sink {Falling(there)}.",
             _ when reason is { Quantity: "pitch while sinking", ToSi: { } falls } =>
                 $"It sinks {Falling(falls)}: the {top.What.Word} {top.What.Verb("decides", "decide")} most, and {Lacking(top, reason)}.",
             ReasonForm.Hands => $"The hands decide here: {HandsWords.Of(top)} {top.What.Verb("costs", "cost")} the most flies.",
@@ -49,15 +56,25 @@ public static class OpeningSentence
         };
     }
 
+    // Of a fly that falls flat: what turns its nose up, and what down.
+    private static string Balanced(Reason reason, ReasonShare top)
+    {
+        ReasonShare? other = reason.Shares.FirstOrDefault(s => s.FromSi is not null && s.Si * top.Si < 0 && Math.Abs(s.Si) >= reason.NoticeableSi);
+        if (other is null) return $"the {top.What.Word} {top.What.Verb("turns", "turn")} its nose {(top.Si > 0 ? "up" : "down")} only a little";
+        (ReasonShare up, ReasonShare down) = top.Si > 0 ? (top, other) : (other, top);
+        return $"the {up.What.Word} would turn its nose up and the {down.What.Word} would turn it down";
+    }
+
     // Where two have nearly as much say, it would be wrong to name one.
     private static ReasonShare? Second(Reason reason) =>
-        reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
+        !(reason is { Quantity: "pitch while sinking", ToSi: { } falls } && Math.Abs(falls) <= FlyWords.LevelDeg * Degree)
+            && reason.Shares.Length > 1 && reason.Shares[1] is var second && second.FromSi is not null && second.What.Kind == ThingKind.Part
             && second.SaySi >= NearlyAsMuch * reason.Shares[0].SaySi && second.SaySi >= reason.NoticeableSi
             && !Leads(reason) && reason.Shares[0].Turned.IsEmpty ? second : null;
 
     // Where metal and dressing have much the same say in how a fly falls, a tyer means the metal.
-    private static bool Leads(Reason reason) => reason.Quantity == "pitch while sinking"
-        && WayOpening.IsMetal(reason.Shares[0].What.Part) && !WayOpening.IsMetal(reason.Shares[1].What.Part);
+    private static bool Leads(Reason reason) => reason.Shares[0].What.Kind is ThingKind.Leader or ThingKind.Retrieve
+        || reason.Quantity == "pitch while sinking" && WayOpening.IsMetal(reason.Shares[0].What.Part) && !WayOpening.IsMetal(reason.Shares[1].What.Part);
 
     private static string Both(Reason reason, ReasonShare top, ReasonShare second)
     {
@@ -124,7 +141,7 @@ public static class OpeningSentence
     {
         // More than may be cast before anything has drunk: then it is not the water.
         if (reason.Quantity == "mass with held water" && top.What.Kind != ThingKind.HeldWater && reason.Shares.Any(s => s.What.Kind == ThingKind.HeldWater))
-            return $"Even dry it is too heavy: {The(top.What).ToLowerInvariant()} {top.What.Verb("weighs", "weigh")} the most of what is tied on.";
+            return $"Even dry it is heavier than that: {The(top.What).ToLowerInvariant()} {top.What.Verb("weighs", "weigh")} the most of what is tied on.";
         string share = reason.Quantity switch
         {
             "held water" or "mass with held water" => $"{The(top.What)} comes on top of the dry fly, and you cast that too",
@@ -154,12 +171,17 @@ public static class OpeningSentence
         if (top.FromSi is not { } from || reason.ToSi is not { } now) return $"{without} {NoLonger(reason.Quantity)}";
         return reason.Quantity switch
         {
+            "pitch while sinking" when IsOneSided(from, now) && Math.Abs(from) < Math.Abs(now) =>
+                $"{without} its nose would point less far {(now > 0 ? "up" : "down")}",
             "pitch while sinking" => $"{without} it would sink {Nose(from)}",
             "pitch" => $"{without} it would ride {Nose(from)}",
             "keel height" when from > 0 != now > 0 => $"{without} it would {(from > 0 ? "stay the way it is meant" : "flip")}",
             _ => $"{without} {MoveWords.Of(reason.Quantity).SayWould(from > now)}",
         };
     }
+
+    private static bool IsOneSided(double oneRad, double otherRad) =>
+        oneRad > 0 == otherRad > 0 && Math.Min(Math.Abs(oneRad), Math.Abs(otherRad)) > FlyWords.LevelDeg * Degree;
 
     // Where others would do the same, taking it away shows little: what it does by itself shows more.
     private static string Alone(ReasonShare top, Reason reason, double alone, double bare) => reason.Quantity switch
@@ -184,7 +206,7 @@ public static class OpeningSentence
     private static string Nose(double rad) => FlyWords.Nose(rad / Degree);
 
     internal static string Lacks(Thing thing) =>
-        (thing.Kind is ThingKind.Eye or ThingKind.Knot ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
+        (thing.Kind is ThingKind.Eye or ThingKind.Knot or ThingKind.Retrieve ? WhySentence.Lacking(thing) : $"without {thing.Pronoun}") + ",";
 
     internal static string Turned(Reason reason)
     {

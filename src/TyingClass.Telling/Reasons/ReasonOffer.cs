@@ -7,6 +7,9 @@ public static class ReasonOffer
 {
     public const string WhereNext = "Look at the drawing and find out why it does that. Then say what a fresh fly will do: that one decides.";
 
+    /// <summary>Where no fresh fly follows.</summary>
+    public const string WhereNextAlone = "Look at the drawing and find out why it does that. The next problem asks for the same idea.";
+
     public const string ChooseReason = "Choose the reason too: why did the first fly do that?";
 
     public const string ChooseFresh = "Say too what the fresh fly will do.";
@@ -46,7 +49,8 @@ public static class ReasonOffer
     /// <param name="does">"it gets larger", as the choice says it.</param>
     public static string WhyChange(string fly, string phrase, string does) => $"{Grammar.Capital(phrase)} of {fly}: {does}. Why?";
 
-    public static string WhyMore(string fly, string phrase) => $"{fly} has the larger {phrase}. Why?";
+    /// <param name="does">"sinks faster".</param>
+    public static string WhyMore(string fly, string does) => $"{fly} {does}. Why?";
 
     public static string WhySame(string flies, string phrase) => $"{flies} have much the same {phrase}. Why?";
 
@@ -75,5 +79,9 @@ public static class ReasonOffer
 
     public static string WhatHappens(string phrase) => $"What happens to its {phrase}?";
 
-    public static string WhichHasMore(string phrase) => $"Two flies of another make. Which of them has the larger {phrase}?";
+    /// <param name="does">"sinks faster".</param>
+    public static string WhichHasMore(string does) => $"Two flies of another make. Which of them {does}?";
+
+    /// <inheritdoc cref="WhichHasMore"/>
+    public static string WhichOfTwo(string does) => $"which of the two {does}";
 }

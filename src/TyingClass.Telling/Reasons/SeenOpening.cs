@@ -25,6 +25,10 @@ public static class SeenOpening
             : $"You saw it {Rode(seen)}, which the model does not say: look at {look} first.";
     }
 
+    /// <summary>The nose was seen to point down at no time.</summary>
+    public static string OfNever(bool agrees) => agrees ? "You saw its nose never point down, as the model says: the leader holds it up."
+        : "You saw its nose never point down, which the model does not say: look at the leader first, which holds it.";
+
     private static string Rode(string seen) => seen.StartsWith("point", StringComparison.Ordinal) ? $"ride {seen}" : seen switch
     {
         WayWords.NoClearWay => "ride now one way and now the other",

@@ -31,6 +31,9 @@ public enum ThingKind
 /// <param name="Part">As the body names it, "wing 2"; empty where the thing is no part's.</param>
 public sealed record Thing(ThingKind Kind, string Part = "")
 {
+    /// <summary>What the hand does in a retrieve.</summary>
+    public const string Strips = "strips", Pauses = "pauses", Count = "count";
+
     private static readonly string[] Ordinals = ["", "", "second ", "third ", "fourth ", "fifth "];
 
     /// <summary>"second wing", "air in the wing", "eye".</summary>
@@ -41,10 +44,12 @@ public sealed record Thing(ThingKind Kind, string Part = "")
         ThingKind.HeldWater => $"water in the {PartWord}",
         ThingKind.Intent => "way it is meant to ride",
         ThingKind.Rest => "rest",
+        ThingKind.Retrieve when Part.Length > 0 => Part,
         _ => Kind.ToString().ToLowerInvariant(),
     };
 
-    public bool IsPlural => Part == "bend" || Kind is ThingKind.Part or ThingKind.Hands && KindsOfPart.FindByName(Part) is { IsPlural: true };
+    public bool IsPlural => Part is "bend" or Strips or Pauses
+        || Kind is ThingKind.Part or ThingKind.Hands && KindsOfPart.FindByName(Part) is { IsPlural: true };
 
     /// <summary>"it", "them".</summary>
     public string Pronoun => IsPlural ? "them" : "it";

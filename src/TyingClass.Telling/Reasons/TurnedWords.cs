@@ -34,6 +34,7 @@ public static class TurnedWords
     public static string Standing(string key, string? value) => key switch
     {
         "side" => value switch { "top" => "on top of the shank", "under" => "under the shank", _ => Side(value) },
+        "at" => value switch { "front" => "at the front of the shank", "rear" => "near the bend", _ => "" },
         "side offset" => value is null ? "set in the middle" : "set to one side",
         "clocked" => value is null ? "set straight" : "turned about the shank to one side",
         _ => "",

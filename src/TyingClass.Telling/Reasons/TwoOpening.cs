@@ -34,9 +34,15 @@ public static class TwoOpening
     public static string OfPair(string one, string other, Reason reason)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        string look = reason.Top is { } top ? $": compare {Difference(top)} in both" : ": compare their hooks";
+        string look = reason.Top is not { } top ? ": compare their hooks"
+            : IsOnOne(top) ? $": see what the {top.What.Word} {top.What.Verb("does", "do")}, which only one of them has"
+            : $": compare {Difference(top)} in both";
         return $"{Names(one, other) ?? "Two neighbors"} stand the wrong way round{look}.";
     }
+
+    // Tied on one of the two and not on the other.
+    private static bool IsOnOne(ReasonShare top) =>
+        top.What.Kind == ThingKind.Part && top.Turned.Any(t => t.Key.Length == 0 && t.Before is null != t.After is null);
 
     private static string MakesIt(Reason reason, ReasonShare top) =>
         $"{Difference(top)} {(top.What.Kind == ThingKind.Part ? top.What.Verb("makes", "make") : "makes")} "

@@ -106,6 +106,9 @@ public static class WhySentence
         {
             ThingKind.Eye => "with the eye straight",
             ThingKind.Knot => "with the knot tied as a loop",
+            ThingKind.Leader => "with nothing tied to it",
+            ThingKind.Retrieve when thing.Part == Thing.Count => "on half the count",
+            ThingKind.Retrieve when thing.Part.Length > 0 => $"with {thing.Part} half as long",
             _ => $"without the {thing.Word}",
         };
     }

@@ -64,7 +64,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             if (post.Form is { } form && before.FirstOrDefault(a => a.Form == form && a.AnswerText == typed.Text) is { } kept)
                 return new DeskResult(kept, null);
             int failed = before.Count(a => a is { Counts: false, Waits: false });
-            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed, new GradeOptions { Units = UnitsRead, Draft = typed.Draft });
+            GradeResult grade = Grader.Grade(work.Exercise, typed.Text, failed,
+                new GradeOptions { Units = UnitsRead, Draft = typed.Draft, GoesOnFresh = work.GoesOnFresh });
             if (grade.Fly is { } fly) flies.Keep(typed.Text, fly);
             return grade.IsAttempt
                 ? new DeskResult(work.Keep(typed.Text, grade, post.Form), null)
@@ -158,7 +159,9 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
             .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
 
         // In a lesson, and where a fly stands alone, how it swims is shown with the feedback.
-        IHtmlContent? Picture(string text) => told && !inLesson && texts.Length > 1 ? pictures.Draw(text) : pictures.Draw(text, Plates.Vise);
+        // What is asked of a retrieve can only be read off its curve; a lesson has that above the question.
+        IHtmlContent? Picture(string text) => told && !inLesson && texts.Length > 1 ? pictures.Draw(text)
+            : pictures.Draw(text, !inLesson && exercise.Task is MeasureTask { IsOfTheRetrieve: true } ? Plates.LastRound : Plates.Vise);
     }
 
     // A prediction's feedback tells the answer; a figure or an order that missed may be tried again, so its picture must not give it away.
@@ -168,6 +171,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
     {
         Worked = work.ShowsTheSum || IsFound(work.Exercise, attempts) ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        PassedBefore = attempt is { Counts: false, Waits: false } ? attempts.LastOrDefault(a => a.Counts && a.Number < attempt.Number)?.Number : null,
+        CautionInFull = work.Lesson.Exercises.FirstOrDefault()?.Id == work.Exercise.Id,
     };
 
     // A figure that is found or told. In a lesson a prediction goes on with a fresh fly, and its figures stand in its feedback.

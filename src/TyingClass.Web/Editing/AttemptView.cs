@@ -34,6 +34,12 @@ public sealed record AttemptView(Attempt Attempt)
     /// <summary>How far the model can be trusted with the fly it tells of; null where it tells of none, or of two.</summary>
     public string? Doubt { get; init; }
 
+    /// <summary>The attempt that passed, where this one fell short after it; else null. The exercise stays passed.</summary>
+    public int? PassedBefore { get; init; }
+
+    /// <summary>False where the lesson has said already what holds for every hook.</summary>
+    public bool CautionInFull { get; init; } = true;
+
     /// <summary>What differs when the same answer is graded by the engine of today; the old grade stands.</summary>
     public string? Regraded { get; init; }
 }

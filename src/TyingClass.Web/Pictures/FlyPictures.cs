@@ -120,7 +120,7 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
             FlyPair.Change when otherText is not null => Attitude(otherText) is { } other
                 ? Halves(FlyDrawing.Pair(asked.View, (fly, options), (other, options)), names ?? ("before", "after"))
                 : null,
-            _ => FlyDrawing.Seen(fly, asked.View, options),
+            _ => FlyDrawing.Seen(asked.SpeedMS is { } speed ? fly.AtSpeed(speed) : fly, asked.View, options),
         };
 
     // Side by side where there is room, one above the other on a phone.

@@ -11,6 +11,9 @@ internal static class Plates
 {
     public const string Vise = "vise";
 
+    /// <summary>To read off what is asked of a retrieve.</summary>
+    public const string LastRound = "last round";
+
     private static readonly FrozenDictionary<string, Plate> ByName = new Dictionary<string, Plate>(StringComparer.OrdinalIgnoreCase)
     {
         ["side"] = FlyDrawing.Side,
@@ -23,13 +26,14 @@ internal static class Plates
         ["depth"] = Curves.DepthInPause,
         ["film"] = FlyDrawing.Film,
         ["retrieve"] = Curves.Retrieve,
+        [LastRound] = Curves.LastRound,
         ["lean"] = Curves.LeanHistogram,
         ["ledger"] = Curves.Ledger,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Views of one attitude: a tenth of the full report draws them.</summary>
     private static readonly FrozenSet<string> OfOneAttitude =
-        FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang", "film", "retrieve");
+        FrozenSet.Create(StringComparer.OrdinalIgnoreCase, "side", Vise, "front", "hang", "film", "retrieve", LastRound);
 
     public static bool NeedsAttitudeOnly(string view) => OfOneAttitude.Contains(view);
 

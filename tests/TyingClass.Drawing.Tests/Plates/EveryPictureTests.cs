@@ -32,6 +32,7 @@ public sealed partial class EveryPictureTests
         ["ledger"] = Curves.Ledger,
         ["film"] = FlyDrawing.Film,
         ["retrieve"] = Curves.Retrieve,
+        ["round"] = Curves.LastRound,
     };
 
     public static TheoryData<string> AllKinds => [.. Kinds.Keys];
@@ -147,7 +148,7 @@ public sealed partial class EveryPictureTests
         string all = string.Join(" ", picture.Root.Descendants().Where(e => !e.HasElements).Select(e => e.Value));
         Assert.DoesNotMatch(@"\d (mm|m/s|m|g|g·mm)\b", all);
         // In air there is neither; a retrieve begins as the fly lands and soaks on the way.
-        if (kind is not ("hang" or "vise" or "film" or "retrieve"))
+        if (kind is not ("hang" or "vise" or "film" or "retrieve" or "round"))
             Assert.Contains("fresh", all, StringComparison.OrdinalIgnoreCase);
     }
 

@@ -48,8 +48,8 @@ internal sealed record AnswerRow(
         return new PredictAnswer(1, reason, Answer.EndsWith("right fresh", StringComparison.Ordinal) ? key : fresh.Choices.First(c => c != key)).Text;
     }
 
-    public GradeResult Grade(Exercise exercise) =>
-        Grader.Grade(exercise, Text(exercise), Is.StartsWith("fresh", StringComparison.Ordinal) ? 1 : 0, GradeOptions.WithoutAdvice);
+    public GradeResult Grade(Exercise exercise, string text) =>
+        Grader.Grade(exercise, text, Is.StartsWith("fresh", StringComparison.Ordinal) ? 1 : 0, GradeOptions.WithoutAdvice);
 
     public override string ToString() => $"{Exercise}: {Answer}";
 

@@ -43,30 +43,33 @@ public sealed partial class CorpusTests
         AnswerRow row = AnswerRow.All[int.Parse(name[..3], System.Globalization.CultureInfo.InvariantCulture)];
         Exercise exercise = Find(row);
 
-        GradeResult grade = row.Grade(exercise);
+        string text = row.Text(exercise);
+        GradeResult grade = row.Grade(exercise, text);
 
         string came = !grade.IsAttempt ? "refused" : grade.AwaitsReview ? "read" : grade.Passed ? "right" : "wrong";
         Assert.Equal(row.Is.Replace("fresh ", "", StringComparison.Ordinal).Replace("half", "wrong", StringComparison.Ordinal), came);
         if (grade.Feedback is not { } feedback) return;
         string why = $"{feedback.First} {feedback.Why} {feedback.Misreading} {feedback.Remark}",
-            all = $"{why} {feedback.WhatItWouldDo} {feedback.WhereToLook} {string.Join(' ', feedback.Goals.Select(g => $"{g.Asked} {g.Reached}"))}";
+            all = $"{feedback.Reply} {why} {feedback.WhatItWouldDo} {feedback.WhereToLook} "
+                + $"{string.Join(' ', feedback.Goals.Select(g => $"{g.Asked} {g.Reached}"))}";
         foreach (string wanted in row.Mentions)
         {
-            (string words, string text) = OfFirst(wanted) is { } first ? (first, feedback.First ?? "") : (wanted, why);
-            Assert.True(words.Split('/', StringSplitOptions.TrimEntries).Any(w => Says(text, w)), $"“{words}” is not mentioned in: {text}");
+            (string words, string within) = OfFirst(wanted) is { } first ? (first, feedback.First ?? "") : (wanted, why);
+            Assert.True(words.Split('/', StringSplitOptions.TrimEntries).Any(w => Says(within, w)), $"“{words}” is not mentioned in: {within}");
         }
 
         foreach (string unwanted in row.Never)
         {
-            (string words, string text) = OfFirst(unwanted) is { } first ? (first, feedback.First ?? "") : (unwanted, all);
+            (string words, string within) = OfFirst(unwanted) is { } first ? (first, feedback.First ?? "") : (unwanted, all);
             Assert.False(words is "mm" or "g" or "°"
-                ? Regex.IsMatch($"{feedback.First} {feedback.Why}", $@"[0-9]\s?{words}\b") : Says(text, words),
-                $"“{words}” is said in: {text}");
+                ? Regex.IsMatch($"{feedback.First} {feedback.Why}", $@"[0-9]\s?{words}\b") : Says(within, words),
+                $"“{words}” is said in: {within}");
         }
 
         string drawn = $"{feedback.Picture?.View} {feedback.Picture?.Pair} {feedback.Picture?.Part}";
         foreach (string shown in row.Drawn) Assert.True(Says(drawn, shown), $"“{shown}” is not drawn; drawn is: {drawn}");
         BeginnerCanRead(feedback.First);
+        ReplyCheck.Answers(exercise, text, grade);
     }
 
     /// <summary>One sentence, short, one small figure at most, in a tyer's words.</summary>

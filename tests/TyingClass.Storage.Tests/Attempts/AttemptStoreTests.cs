@@ -23,6 +23,7 @@ public sealed class AttemptStoreTests
         Assert.False(kept.Passed);
         Assert.NotNull(kept.Feedback);
         Feedback expected = Grades.Failed.Feedback!;
+        Assert.Equal(expected.Reply, kept.Feedback.Reply);
         Assert.Equal(expected.WhatItWouldDo, kept.Feedback.WhatItWouldDo);
         Assert.Equal(expected.Goals, kept.Feedback.Goals);
         Assert.Equal(expected.Why, kept.Feedback.Why);

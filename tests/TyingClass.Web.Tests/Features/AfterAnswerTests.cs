@@ -1,4 +1,5 @@
 using AngleSharp.Dom;
+using TyingClass.Lessons.Grading;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
 
@@ -16,9 +17,9 @@ public sealed class AfterAnswerTests : IDisposable
     public async Task Answer_OnItsPage_IsSaidInWordsBeforeAnyDrawing()
     {
         ExercisePage page = await Answers.FailRepairAsync(_room.NewBrowser());
-        IElement[] order = [.. page.Sheet.All("main .opening, main .verdict, main svg[role=img], main form.answer")];
-        Assert.Equal(["verdict", "opening"], order.Take(2).Select(e => e.ClassList[0]));
-        Assert.True(order.Skip(2).First().Closest("#feedback") is not null, "The first drawing is not of the answer.");
+        IElement[] order = [.. page.Sheet.All("main .opening, main .reply, main .verdict, main svg[role=img], main form.answer")];
+        Assert.Equal(["verdict", "reply", "opening"], order.Take(3).Select(e => e.ClassList[0]));
+        Assert.True(order.Skip(3).First().Closest("#feedback") is not null, "The first drawing is not of the answer.");
     }
 
     [Fact]
@@ -29,6 +30,59 @@ public sealed class AfterAnswerTests : IDisposable
         Assert.Equal("Next: On the scale", page.Sheet.Text(".after a.button"));
         Assert.Contains("1 of 3 exercises of this lesson are done", page.Sheet.Text(".after"), StringComparison.Ordinal);
         Assert.NotEmpty(page.Sheet.All(".held li"));
+    }
+
+    [Fact]
+    public async Task Answer_ThatFellShortAfterAPass_SaysThatTheExerciseStaysPassed()
+    {
+        Browser browser = _room.NewBrowser();
+        ExercisePage passed = await Answers.PassRepairAsync(browser);
+        Assert.False(passed.Sheet.Has(".stays-passed"));
+        ExercisePage page = await Answers.FailRepairAsync(browser);
+        Assert.Equal("The exercise stays passed: attempt 1 did it.", page.Sheet.Text("#feedback .stays-passed"));
+    }
+
+    // Every fly has a hook: in full with the lesson's first exercise, one line after it.
+    [Fact]
+    public async Task Caution_OfTheHookAlone_StandsInFullOnceALesson()
+    {
+        Browser browser = _room.NewBrowser();
+        ExercisePage first = await Answers.PassFirstAsync(browser),
+            second = await (await ExercisePage.OpenAsync(browser, "first-02")).Answer(Mass).SubmitAsync();
+        Assert.Contains("wrap-around eye protection", first.Sheet.Text("#feedback .caution"), StringComparison.Ordinal);
+        Assert.False(first.Sheet.Has("#feedback .caution-line"));
+        Assert.False(second.Sheet.Has("#feedback .caution"));
+        Assert.Equal("/safety", second.Sheet.Find("#feedback .caution-line a").GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task Caution_OfMoreThanTheHook_StandsInFullEachTime()
+    {
+        ExercisePage page = await KeptAsync(Told with { Cautions = ["Hooks are sharp: cover your eyes.", "Lead is poisonous: wash your hands."] });
+
+        Assert.Contains("Lead is poisonous", page.Sheet.Text("#feedback .caution"), StringComparison.Ordinal);
+        Assert.False(page.Sheet.Has("#feedback .caution-line"));
+    }
+
+    // What was graded by an earlier program has no reply: its one sentence stands where that would.
+    [Fact]
+    public async Task Answer_KeptFromBeforeThereWasAReply_StillSaysWhatItHas()
+    {
+        ExercisePage page = await KeptAsync(Told);
+
+        Assert.Equal("Look at the eyes.", page.Sheet.Text("#feedback .stands-first"));
+        Assert.False(page.Sheet.Has("#feedback .reply"));
+    }
+
+    private static Feedback Told { get; } = new() { First = "Look at the eyes.", WhatItWouldDo = "It sinks.", Goals = [], Why = "The eyes are heavy." };
+
+    // As it lies in the data file, whoever graded it.
+    private async Task<ExercisePage> KeptAsync(Feedback feedback)
+    {
+        Browser browser = _room.NewBrowser();
+        await Answers.PassFirstAsync(browser);
+        _room.Store.Attempts.Add(Assert.Single(_room.Store.People.All()).Id, "first-02", "5 g", new GradeResult { Feedback = feedback });
+        return await ExercisePage.OpenAsync(browser, "first-02");
     }
 
     [Fact]

@@ -59,6 +59,7 @@ public sealed class PracticeTests : IDisposable
         Assert.Contains("not yet", wrong.Sheet.Text("#feedback h2"), StringComparison.Ordinal);
         // The answer is known now: the next problem decides, not the same vote again with a hint.
         Assert.False(wrong.Sheet.Has(".hints"));
+        Assert.DoesNotContain("fresh fly", wrong.Sheet.Text("#feedback"), StringComparison.Ordinal);
         Assert.Equal("just beginning", PracticePage.Words(wrong));
         Assert.Equal("/practice/keel-side?seed=2&level=0", (await PracticePage.NextAsync(wrong)).Address);
     }

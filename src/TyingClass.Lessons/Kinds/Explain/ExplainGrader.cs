@@ -5,6 +5,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Explain;
@@ -32,6 +33,7 @@ internal static partial class ExplainGrader
             ExerciseVersion = exercise.Version,
             Feedback = new Feedback
             {
+                Reply = SeenReply.Explained(answerText, exercise.ModelAnswer),
                 First = way?.First ?? OpeningSentence.OfExplanation(exercise.ModelAnswer),
                 Picture = way is null ? null : way.Told(options.Units).Picture,
                 WhatItWouldDo = fly is null

@@ -6,6 +6,7 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.FindTheSlip;
@@ -38,6 +39,8 @@ internal static class SlipGrader
                 .Select(q => new GradedFigure(q.Name, q.Of(fly)))],
             Feedback = new Feedback
             {
+                Reply = passed ? StepReply.IsTheSlip(step) : found ? StepReply.HasAnotherReason(step)
+                    : StepReply.Holds(step, Found(key, step, fly, options.Units)),
                 First = why.First,
                 Picture = why.Picture,
                 WhatItWouldDo = $"{Verdict(task, step, found, passed)}{Computed(key, step, fly, options.Units)}",
@@ -71,6 +74,19 @@ internal static class SlipGrader
         bool otherwise = asked.Any(q => q.Quantity.IsOfTheWayMeant)
             && fly.Report.Verdict.Kind is not (VerdictKind.RidesAsIntended or VerdictKind.Tilts);
         return otherwise ? $" {found} {FigureSentence.HeldAsMeant(fly.Report.Intent)}" : $" {found}";
+    }
+
+    // The figure that the step speaks of, in its own words.
+    private static string? Found(SlipKey key, int step, FlyFigures? fly, UnitSystem units)
+    {
+        if (fly is null || key.Quantities(step).DistinctBy(q => q.Name).ToArray() is not [var query, ..] asked || query.Of(fly) is not { } now) return null;
+        // A step that sets one figure of two parts side by side is about the two, not about what changed.
+        if (asked is [{ Part: not null } one, { Part: not null } other] && one.Quantity == other.Quantity && one.Part != other.Part)
+            return QuantityQuery.Figures(fly, asked, units).ToArray() is [var a, var b] ? StepReply.Beside(a, b) : null;
+        if (fly.Start is not { } start || query.Of(start) is not { } was) return StepReply.Is(query.Phrase(units), query.SayApart(units, now)[0]);
+        if (query.SayApart(units, was, now) is not [var before, var after]) return null;
+        return Math.Abs(now - was) < query.Quantity.NoticeableSi ? StepReply.Stays(query.Phrase(units), after)
+            : query.Part is null ? StepReply.Does(query.Quantity.Name, now > was, after, before) : StepReply.Of(query.Phrase(units), after, before);
     }
 
     private static string Change(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units) =>

@@ -7,6 +7,7 @@ using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Measure;
@@ -56,6 +57,7 @@ internal static class MeasureGrader
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
+                Reply = InShort(query, fly, (answer, key, tolerance), passed, hintsUsedUp, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
@@ -77,6 +79,20 @@ internal static class MeasureGrader
 
     private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
         $"your {query.SayStated(answer, units)} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
+
+    private static string InShort(
+        QuantityQuery query, FlyFigures fly, (double Answer, double Key, double Tolerance) said, bool passed, bool told, UnitSystem units)
+    {
+        string answer = query.SayStated(said.Answer, units), right = query.Say(said.Key, units), beside = ComparisonWords.Beside(said.Answer, said.Key);
+        if (passed) return FigureReply.Right(answer, right, query.Say(said.Answer, units) == right);
+        if (told) return FigureReply.Told(answer, beside, right);
+        if (Mistake(said.Answer, said.Key, said.Tolerance)?.Split(':')[0] is { } mistake && mistake.StartsWith(YourFigureIs, StringComparison.Ordinal))
+            return FigureReply.Times(answer, mistake[YourFigureIs.Length..].TrimEnd('.'));
+        return TakenFor.Of(query, fly, said.Answer) is { } another
+            ? FigureReply.Another(answer, another.Phrase(units), query.Phrase(units)) : FigureReply.Wrong(answer, beside, query.Phrase(units));
+    }
+
+    private const string YourFigureIs = "Your figure is ";
 
     private static string? Mistake(double answer, double key, double tolerance) =>
         Mistakes.Where(s => Math.Abs(answer / s.Ratio - key) <= tolerance && Math.Abs(key) > 2 * tolerance).Select(s => s.Say).FirstOrDefault();

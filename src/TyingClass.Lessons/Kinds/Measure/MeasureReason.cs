@@ -21,7 +21,12 @@ internal static class MeasureReason
             (_, null) => OpeningSentence.OfOne(reason),
             _ => OpeningSentence.ToLookAt(reason, $"Your figure {beside}"),
         };
-        if (told) return AnswerReason.Of(first, units, reason).Shown(reason, FlyPair.None);
+        if (told)
+        {
+            AnswerReason shown = AnswerReason.Of(first, units, reason).Shown(reason, FlyPair.None);
+            return shown with { Picture = shown.Picture! with { SpeedMS = query.SpeedMS } };
+        }
+
         // What a sum of masses is made from may be told; the one asked for may not.
         string masses = query.Quantity.Name.StartsWith("mass", StringComparison.Ordinal) || query.Quantity.Name == "hang angle"
             ? MassSentence.Most(fly.Body, units, query.Quantity.Name == "mass of" ? query.Part : null, query.Quantity.Dimension != Dimension.Mass)

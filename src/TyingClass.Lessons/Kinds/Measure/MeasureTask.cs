@@ -20,6 +20,9 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
 
     internal override string? AskedQuantity => Quantity;
 
+    /// <summary>It is read off the curve of the last round.</summary>
+    public bool IsOfTheRetrieve => Query.Quantity.IsOfTheRetrieve;
+
     internal override FlyChange? Change => Done;
 
     internal override ExerciseTask With(FlyChange change) => this with { Done = change };

@@ -25,7 +25,7 @@ public static class FirstShown
             WhereTheNosePoints => ReasonOffer.WhyNose(fly, key),
             ChangeIn => ReasonOffer.WhyChange(fly, PredictKey.Query(exercise).Phrase(units), key),
             WhichHasMore when key == WhichHasMore.Same => ReasonOffer.WhySame(fly, PredictKey.Query(exercise).Phrase(units)),
-            WhichHasMore => ReasonOffer.WhyMore(key, PredictKey.Query(exercise).Phrase(units)),
+            WhichHasMore => ReasonOffer.WhyMore(key, PredictKey.Query(exercise).More(units)),
             _ => ReasonOffer.WhyOwn(fly, key),
         };
     }

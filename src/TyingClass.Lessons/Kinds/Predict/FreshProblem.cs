@@ -83,7 +83,8 @@ public static class FreshProblem
                     (RecipeDraft a, RecipeDraft b) = FreshDressing.Two(draft, RecipeDraft.Parse(more.SecondRecipeText).Value!, random);
                     (string first, string second) = (a.ToText(), b.ToText());
                     if (!Parses(first) || !Parses(second)) return null;
-                    return With(exercise, task with { Question = more with { SecondRecipeText = second } }, first, ReasonOffer.WhichHasMore(Phrase(task)));
+                    return With(exercise, task with { Question = more with { SecondRecipeText = second } }, first,
+                        ReasonOffer.WhichHasMore(PredictKey.Query(exercise).More(UnitSystem.Metric)));
                 }
 
             case ChangeIn change:

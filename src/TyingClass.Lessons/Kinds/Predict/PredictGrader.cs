@@ -8,6 +8,7 @@ using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.Predict;
@@ -48,6 +49,7 @@ internal static class PredictGrader
             Passed = grade.Passed && understood,
             Feedback = feedback with
             {
+                Reply = feedback.Reply is { } reply ? VoteReply.WithReason(reply, understood) : null,
                 Remark = understood ? ReasonOffer.RightReason(first, why) : ReasonOffer.WrongReason(first, why, grade.Passed),
                 Goals =
                 [
@@ -78,6 +80,7 @@ internal static class PredictGrader
             Figures = Figures(exercise, flies),
             Feedback = new Feedback
             {
+                Reply = PredictOutcome.Of(exercise, flies, key, choice, options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = What(exercise, flies, key, options.Units),
@@ -88,7 +91,7 @@ internal static class PredictGrader
                         passed ? $"you said “{choice}”, and so it is" : $"you said “{choice}”; it is “{key}”", passed),
                 ],
                 Why = reason.Why,
-                WhereToLook = passed ? null : ReasonOffer.WhereNext,
+                WhereToLook = passed ? null : options.GoesOnFresh ? ReasonOffer.WhereNext : ReasonOffer.WhereNextAlone,
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,
@@ -118,7 +121,7 @@ internal static class PredictGrader
     {
         WhichWayUp => "which way up it rides",
         WhereTheNosePoints => "where the nose points",
-        WhichHasMore => $"which fly has the larger {PredictKey.Query(exercise).Phrase(units)}",
+        WhichHasMore => ReasonOffer.WhichOfTwo(PredictKey.Query(exercise).More(units)),
         ChangeIn => $"what happens to the {PredictKey.Query(exercise).Phrase(units)}",
         _ => "your choice",
     };

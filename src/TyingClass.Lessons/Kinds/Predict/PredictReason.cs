@@ -20,7 +20,7 @@ internal static class PredictReason
             WhichWayUp => Way(exercise, flies.Fly, units),
             ChangeIn => Change(PredictKey.Query(exercise), flies, units),
             WhichHasMore more => Two(PredictKey.Query(exercise), more, flies, units),
-            WhereTheNosePoints => One(PredictKey.Query(exercise), flies.Fly, units),
+            WhereTheNosePoints => One(exercise, PredictKey.Query(exercise), flies.Fly, units),
             OwnChoices own => Own(exercise, own, flies.Fly, (key, choice), units),
             _ => throw new InvalidOperationException("There is no such question."),
         };
@@ -44,9 +44,9 @@ internal static class PredictReason
         return AnswerReason.Of(TwoOpening.Of(more.FirstName, more.SecondName, reason), units, reason).Shown(reason, FlyPair.Change);
     }
 
-    private static AnswerReason One(QuantityQuery query, FlyFigures fly, UnitSystem units, double? highestSi = null)
+    private static AnswerReason One(Exercise exercise, QuantityQuery query, FlyFigures fly, UnitSystem units, double? highestSi = null)
     {
-        Reason reason = OneFlyReason.Of(query, fly, highestSi);
+        Reason reason = new AuthorWords(exercise).First(OneFlyReason.Of(query, fly, highestSi));
         return AnswerReason.Of(OpeningSentence.OfOne(reason), units, reason).Shown(reason, FlyPair.None);
     }
 
@@ -60,7 +60,7 @@ internal static class PredictReason
         if (way) return Way(exercise, fly, units);
         // Whoever chose less than the fly weighs dry was not misled by the water.
         double? highest = said.Choice == said.Key ? null : Condition(exercise, own, fly, said.Choice)?.HighestOf(asked[0]);
-        return One(asked[0], fly, units, highest);
+        return One(exercise, asked[0], fly, units, highest);
     }
 
     /// <summary>The same figure asked of the fly fresh and soaked, on two knots or at two speeds: then the question is what that does.</summary>

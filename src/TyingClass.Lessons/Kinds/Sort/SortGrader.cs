@@ -6,6 +6,7 @@ using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
+using TyingClass.Telling.Replies;
 
 namespace TyingClass.Lessons.Kinds.Sort;
 
@@ -36,6 +37,7 @@ internal static class SortGrader
             Figures = [.. task.Items.Select(i => new GradedFigure($"{query.Name} of {i.Name}", values[i.Name]))],
             Feedback = new Feedback
             {
+                Reply = InShort(),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo =
@@ -48,9 +50,23 @@ internal static class SortGrader
             },
         };
 
+        string InShort()
+        {
+            int[] wrong = [.. Enumerable.Range(0, pairs.Length).Where(i => !pairs[i].Met)];
+            if (wrong.Length == 0) return OrderReply.Right(query.Quantity.Name, task.LargestFirst, given);
+            if (wrong.Length == pairs.Length && pairs.Length > 1) return OrderReply.Backward(query.Quantity.Name, task.LargestFirst);
+            if (wrong is not [var only]) return OrderReply.Pairs(wrong.Length, pairs.Length);
+            // Set right, that pair may still stand wrong to the rest.
+            string[] mended = [.. given];
+            (mended[only], mended[only + 1]) = (given[only + 1], given[only]);
+            return OrderReply.OnePair(given[only], given[only + 1], Enumerable.Range(1, mended.Length - 1).All(i => IsRight(mended[i - 1], mended[i])));
+        }
+
+        bool IsRight(string a, string b) => task.LargestFirst ? values[a] >= values[b] : values[a] <= values[b];
+
         GoalResult Pair(string a, string b)
         {
-            bool right = task.LargestFirst ? values[a] >= values[b] : values[a] <= values[b];
+            bool right = IsRight(a, b);
             return new GoalResult($"{a} before {b}", right ? "the right way round" : "the wrong way round", right);
         }
     }

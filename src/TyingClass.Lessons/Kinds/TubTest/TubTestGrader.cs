@@ -5,6 +5,7 @@ using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
+using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
@@ -49,6 +50,7 @@ internal static class TubTestGrader
             Figures = [.. seen.Select(s => new GradedFigure(s.Quantity, s.PredictedSi))],
             Feedback = new Feedback
             {
+                Reply = InShort([.. seen]),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = $"{VerdictSentence.Of(fly.Report, options.Units)} So the model says.",
@@ -80,6 +82,14 @@ internal static class TubTestGrader
             return way is null ? null : new Observation(name, null, null, WayWords.Of(fly.Report.Intent, fly.Report.Verdict.Kind), way);
         }
 
+        if (TubTestRecord.MayNeverBe(name) && string.Equals(pair[1], TubTestRecord.Never, StringComparison.OrdinalIgnoreCase))
+        {
+            error = "";
+            QuantityQuery never = QuantityQuery.Known(name);
+            double? model = never.Of(fly);
+            return new Observation(name, model, null, model is null ? TubTestRecord.Never : never.Say(model, units), TubTestRecord.Never);
+        }
+
         if (!QuantityQuery.TryParse(name, out QuantityQuery query, out error) || !GoalReader.TryRead(query.Quantity, pair[1], out double si, out error))
             return null;
         if (Plausible.Question(query, si, pair[1], units) is { } question)
@@ -103,6 +113,13 @@ internal static class TubTestGrader
     // Thirty degrees down is not less than twenty-three.
     private static string More(Quantity quantity, bool more) =>
         quantity.IsOfTheNose ? $"further nose {(more ? "up" : "down")}" : more ? "more" : "less";
+
+    private static string InShort(Observation[] seen) => seen is [var only]
+        ? SeenReply.One(only.Observed, only.Predicted, Agrees(only)) : SeenReply.Several(seen.Count(Agrees), seen.Length);
+
+    private static bool Agrees(Observation seen) => seen is { ObservedSi: { } observed, PredictedSi: { } predicted }
+        && QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)
+        ? Math.Abs(observed - predicted) < query.Quantity.NoticeableSi : seen.Observed == seen.Predicted;
 
     private static string Compared(Observation seen, UnitSystem units)
     {

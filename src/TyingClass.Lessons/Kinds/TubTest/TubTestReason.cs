@@ -21,6 +21,8 @@ internal static class TubTestReason
         }
 
         Reason reason = OneFlyReason.Of(query, fly);
+        if (seen.Observed == TubTestRecord.Never)
+            return AnswerReason.Of(SeenOpening.OfNever(seen.PredictedSi is null), units, reason).Shown(reason, FlyPair.None);
         return AnswerReason.Of(SeenOpening.Of(reason, seen.ObservedSi ?? 0), units, reason).Shown(reason, FlyPair.None);
     }
 

@@ -1,0 +1,43 @@
+using TyingClass.Telling.Reasons;
+
+namespace TyingClass.Telling.Replies;
+
+/// <summary>On one step of an argument.</summary>
+public static class StepReply
+{
+    private const string Elsewhere = "Look at another step.";
+
+    /// <summary>"Step 2 holds: it does fish deeper, 2.22 m against 1.68 m. Look at another step."</summary>
+    /// <param name="found">As <see cref="Does"/>, <see cref="Stays"/> or <see cref="Is"/> says it; null where the step claims no figure.</param>
+    public static string Holds(int step, string? found)
+    {
+        string plain = $"Step {step} holds. {Elsewhere}";
+        return found is null ? plain : Reply.Fit($"Step {step} holds: {found}. {Elsewhere}", $"Step {step} holds: {found}.", plain);
+    }
+
+    public static string IsTheSlip(int step) => $"Yes, step {step} is the slip, and for the reason you chose.";
+
+    public static string HasAnotherReason(int step) => $"Step {step} is the slip, but your reason is not what is wrong with it.";
+
+    /// <summary>"it does fish deeper, 2.22 m against 1.68 m": what the change does.</summary>
+    public static string Does(string quantity, bool larger, string now, string was)
+    {
+        // "the fly would get heavier", said of what it does.
+        string does = MoveWords.Of(quantity).SayWould(larger).Replace(" would ", " does ", StringComparison.Ordinal);
+        if (does.Contains("flies does", StringComparison.Ordinal)) does = does.Replace(" does ", " do ", StringComparison.Ordinal);
+        return $"{does}, {now} against {was}";
+    }
+
+    /// <summary>"the keel height stays 0.4 mm".</summary>
+    public static string Stays(string phrase, string now) => $"the {phrase} stays {now}";
+
+    /// <summary>"the bead gets lighter, 0.1 g against 0.3 g".</summary>
+    public static string Of(string phrase, string now, string was) => $"the {phrase} goes from {was} to {now}";
+
+    /// <summary>"the mass of the bead is 0.3 g, the mass of the hook 0.2 g": two that a step sets side by side.</summary>
+    public static string Beside((string Phrase, string Said) one, (string Phrase, string Said) other) =>
+        $"the {one.Phrase} is {one.Said}, the {other.Phrase} {other.Said}";
+
+    /// <summary>"the keel height is 0.4 mm".</summary>
+    public static string Is(string phrase, string said) => $"the {phrase} is {said}";
+}
