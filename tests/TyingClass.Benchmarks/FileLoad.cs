@@ -54,9 +54,8 @@ internal static class FileLoad
             double took = Stopwatch.GetElapsedTime(start).TotalSeconds;
             await over.CancelAsync();
             double longest = await waits;
-            Console.WriteLine(Line(
-                $"taken in, in {took:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems; a reader waited {longest:0} ms at most; "
-                    + $"{Memory()}"));
+            Console.WriteLine(Line($"taken in, in {took:0.0} s: {outcome.People.Length} people, {outcome.Problems.Length} problems"));
+            Console.WriteLine(Line($"a reader waited {longest:0} ms at most; {Memory()}"));
         }
 
         Directory.Delete(elsewhere, recursive: true);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Storage.Evenings;
+using TyingClass.Telling.Figures;
 using TyingClass.Web.Calendar;
 
 namespace TyingClass.Web.Evenings;
@@ -80,7 +81,7 @@ public sealed record EveningForm(string Starts, string Plan, string Demonstratio
     };
 
     /// <summary>"1", or "0.5" for one that two neighbors tie between them.</summary>
-    public static string Halves(double each) => each.ToString("0.#", CultureInfo.InvariantCulture);
+    public static string Halves(double each) => Numbers.Write(each, 1);
 
     private static string TooLong(string what, string text) =>
         FormattableString.Invariant($"The {what} may hold {EveningPlan.MostNoteLength} characters; this is {text.Length}. Shorten it.");

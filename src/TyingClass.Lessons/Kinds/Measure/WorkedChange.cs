@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
