@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Quantities;
 
 namespace TyingClass.Lessons.Kinds.Measure;
