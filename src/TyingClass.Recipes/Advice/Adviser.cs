@@ -44,27 +44,36 @@ public static class Adviser
     /// <param name="reached">What is asked of a fly, judged under the options given: while searching with a smaller sample of flies. Nothing is assumed of it.
     /// A question that needs no full report is answered without one: most of a search is such questions.</param>
     /// <param name="allowed">Which changes may be made; null for all.</param>
+    /// <param name="budget">How much may be looked at; null for all there is.</param>
     public static ImmutableArray<Proposal> Propose(
-        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null) =>
-        [.. Search(recipe, reached, allowed, options).OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null,
+        AdviceBudget? budget = null)
+    {
+        ArgumentNullException.ThrowIfNull(reached);
+        return [.. Found(recipe, reached, allowed ?? Anything, options ?? ReportOptions.Default, budget)
+            .OrderBy(p => p.AddedMassG).ThenBy(p => p.Path, StringComparer.Ordinal)];
+    }
 
     /// <summary>The proposals one by one, in no order: stop when one is enough.</summary>
     public static IEnumerable<Proposal> Search(
         Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool>? allowed = null, ReportOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(reached);
-        options ??= ReportOptions.Default;
-        return Found(recipe, reached, allowed ?? ((_, _) => true), options);
+        return Found(recipe, reached, allowed ?? Anything, options ?? ReportOptions.Default, budget: null);
     }
 
+    private static bool Anything(Adjustable change, int steps) => true;
+
     private static IEnumerable<Proposal> Found(
-        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options)
+        Recipe recipe, Func<Recipe, ReportOptions, bool> reached, Func<Adjustable, int, bool> allowed, ReportOptions options, AdviceBudget? budget)
     {
         if (reached(recipe, options)) yield break;
         double startKg = MassKg(recipe);
-        foreach (Adjustable change in Adjustables.Of(recipe))
+        ImmutableArray<Adjustable> changes = Adjustables.Of(recipe);
+        // Hook, knot and hand first: where not everything can be tried, those are few and bring much.
+        foreach (Adjustable change in budget is null ? changes : budget.Of(changes))
         {
-            if (!TryFindSmallest(change, reached, allowed, options, out int steps)) continue;
+            if (!TryFindSmallest(change, budget is null ? reached : budget.Counting(reached), allowed, options, out int steps)) continue;
             yield return new Proposal(change, steps, 1e3 * (MassKg(change.At(steps)) - startKg), options);
         }
     }

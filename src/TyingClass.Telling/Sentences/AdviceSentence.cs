@@ -28,6 +28,11 @@ public static class AdviceSentence
         _ => throw new ArgumentOutOfRangeException(nameof(advised), advised, "The adviser has learned something new: give it a sentence here."),
     };
 
+    /// <summary>Where a fly has more changes than are tried.</summary>
+    public static string LeftUntried(int tried, int changes) =>
+        $"This fly has so many parts that the adviser tried only {tried} of its {changes} changes. One that it did not try may mend the fly too. "
+            + "Take parts out that do little, and ask again.";
+
     /// <summary>"It adds 0.05 g."</summary>
     /// <param name="addedMassG">In air, dry, g; negative when it gets lighter.</param>
     public static string Cost(double addedMassG, UnitSystem units) => Math.Abs(addedMassG) < LeastG

@@ -18,14 +18,18 @@ public sealed record OneProposal(string Text, string Effect, string Packed);
 public sealed record OneStep(string Text, string Keel, string Pitch, string Sink);
 
 /// <summary>What would mend the fly; and, mended or not, what one step of each change does.</summary>
-public sealed record BenchAdvice(bool NothingToMend, ImmutableArray<OneProposal> Proposals, ImmutableArray<OneStep> Steps)
+/// <param name="LeftUntried">Says so where a fly has more changes than are tried for one page; else empty.</param>
+public sealed record BenchAdvice(bool NothingToMend, string LeftUntried, ImmutableArray<OneProposal> Proposals, ImmutableArray<OneStep> Steps)
 {
     public static BenchAdvice Of(SolvedFly fly, UnitSystem units)
     {
         bool fine = Rides(fly);
-        ImmutableArray<Proposal> found = fine ? [] : Adviser.Propose(fly.Recipe, WouldRide, (change, steps) => CanBeTyped(change.At(steps)));
+        AdviceBudget budget = AdviceBudget.ForAPage();
+        ImmutableArray<Proposal> found =
+            fine ? [] : Adviser.Propose(fly.Recipe, WouldRide, (change, steps) => CanBeTyped(change.At(steps)), budget: budget);
         return new BenchAdvice(
             fine,
+            budget.RanOut ? AdviceSentence.LeftUntried(budget.Tried, budget.Changes) : "",
             [.. found.Select(p => new OneProposal(Words(p.Advised, units), Effect(p, units), Bench.Packed.Pack(RecipeWriter.Write(p.Recipe))))],
             [.. Adviser.Sensitivities(fly.Recipe).Select(
                 s => new OneStep(Words(s.Step, units), Moves(Magnitudes.KeelHeight, Si.Mm(s.KeelHeightMm), units),

@@ -61,6 +61,29 @@ public sealed class AdviserTests
     }
 
     [Fact]
+    public void Propose_WithinABudgetThatIsEnough_ProposesTheSame()
+    {
+        AdviceBudget enough = AdviceBudget.ForAPage();
+        Assert.Equal(
+            Adviser.Propose(Flipping, Asked, options: Quick).Select(p => (p.Path, p.Steps)),
+            Adviser.Propose(Flipping, Asked, options: Quick, budget: enough).Select(p => (p.Path, p.Steps)));
+        Assert.False(enough.RanOut);
+        Assert.Equal(Adjustables.Of(Flipping).Length, enough.Tried);
+    }
+
+    [Fact]
+    public void Propose_BudgetSpent_StopsAndSaysHowManyWereTried()
+    {
+        int asked = 0;
+        AdviceBudget small = new(5 * (10 + Flipping.Parts.Length));
+        Adviser.Propose(Flipping, (_, _) => ++asked < 0, options: Quick, budget: small);
+        Assert.True(small.RanOut);
+        Assert.InRange(small.Tried, 1, Adjustables.Of(Flipping).Length - 1);
+        // Begun changes are brought to their end; nothing new is begun.
+        Assert.InRange(asked, 5, 25);
+    }
+
+    [Fact]
     public void Sensitivities_AnyFly_HeavierConeSinksFaster()
     {
         Sensitivity heavier = Adviser.Sensitivities(Flipping).Single(s => s.Step is AdvisedSize { Part: "cone" } size && size.ToSi > size.FromSi);

@@ -97,4 +97,23 @@ public sealed class HostileRequestTests : IDisposable
         using HttpResponseMessage answer = await _room.NewBrowser().Client.GetAsync(new Uri(address, UriKind.Relative), Stop);
         Assert.True((int)answer.StatusCode < 500, $"{address}: {answer.StatusCode}");
     }
+
+    [Fact]
+    public async Task Get_BlankIdWithAnAccount_IsNoSuchPageAndNoDamage()
+    {
+        Browser instructor = await _room.NewInstructorAsync(), student = await _room.NewStudentAsync("Wren");
+        foreach (string address in (string[])["/patterns/{0}", "/patterns/{0}/compare", "/patterns/{0}/card", "/patterns/{0}/proposal", "/bench-log/{0}",
+            "/bench-log/{0}/photo", "/bench-log/{0}/correct", "/reviews/{0}", "/comments/{0}/correct", "/class/students/{0}", "/class/students/{0}/{0}",
+            "/class/people/{0}", "/class/people/{0}/remove", "/exercises/{0}", "/practice/{0}"])
+        {
+            foreach (Browser browser in (Browser[])[student, instructor])
+            {
+                Uri blank = new(address.Replace("{0}", "%20", StringComparison.Ordinal), UriKind.Relative);
+                using HttpResponseMessage answer = await browser.Client.GetAsync(blank, Stop);
+                Assert.True((int)answer.StatusCode is >= 300 and < 500, $"{address}: {answer.StatusCode}");
+            }
+        }
+
+        Assert.Empty(_room.Store.Damage.Lines);
+    }
 }
