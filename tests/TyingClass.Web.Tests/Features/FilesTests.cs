@@ -62,9 +62,8 @@ public sealed class FilesTests : IDisposable
     public async Task Import_LargerThanTheFrameworkWouldTake_IsRead()
     {
         Browser instructor = await _room.NewInstructorAsync();
-        byte[] head = Encoding.UTF8.GetBytes("{\n  \"format\": \"one\"\n}"), json = new byte[130 << 20];
-        Array.Fill(json, (byte)' ');
-        head.CopyTo(json, 0);
+        string head = "{\n  \"format\": \"one\",\n  \"much\": [0", tail = "]\n}";
+        byte[] json = Encoding.UTF8.GetBytes(string.Concat(head, new StringBuilder().Insert(0, ",\n0", 45 << 20), tail));
         Sheet told = await UploadAsync(instructor, json);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, told.Status);
         Assert.Contains("Line 2, at $.format", told.Text("[role=alert]"), StringComparison.Ordinal);
