@@ -30,7 +30,8 @@ public static class GoalsReply
         if (misses.Count == 0) return $"{head}.";
         string one = Said(head, misses[0], met > 0), plain = Said(head, WithoutAmount(misses[0]), met > 0);
         return misses.Count == 1 ? Reply.Fit(one, plain, $"{head}.")
-            : Reply.Fit(Said(head, $"{misses[0]}; {misses[1]}", met > 0), Said(head, $"{misses[0]}; {WithoutAmount(misses[1])}", met > 0), one, plain, $"{head}.");
+            : Reply.Fit(
+                Said(head, $"{misses[0]}; {misses[1]}", met > 0), Said(head, $"{misses[0]}; {WithoutAmount(misses[1])}", met > 0), one, plain, $"{head}.");
     }
 
     /// <summary>Only a limit is overstepped: "What was asked is done, but it makes one change too many."</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds;
@@ -7,6 +6,7 @@ using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Evenings;
+using TyingClass.Telling.Figures;
 using TyingClass.Web.Calendar;
 
 namespace TyingClass.Web.Evenings;
@@ -26,8 +26,8 @@ public sealed record EveningFly(Recipe Recipe, string RecipeText, double Each, i
     {
         0.5 => "One for two neighbors.",
         1 => "One each.",
-        _ when Each % 1 == 0 => string.Create(CultureInfo.InvariantCulture, $"{Each:0} each."),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{2 * Each:0} for two neighbors."),
+        _ when Each % 1 == 0 => $"{Numbers.Write(Each, 0)} each.",
+        _ => $"{Numbers.Write(2 * Each, 0)} for two neighbors.",
     };
 }
 
