@@ -56,8 +56,10 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         await bench.Button("Keep to compare").ClickAsync();
         await page.Locator("#compare").WaitForAsync();
 
+        // How it is fished lies folded to one line: pressed, it opens to its fields.
+        await page.Locator("summary", new() { HasText = "Change fishing" }).ClickAsync();
         await page.Locator("[name='r:fishing.knot']").SelectOptionAsync("cinched");
-        await Assertions.Expect(page.Locator("#compare .asked")).ToContainTextAsync("loop → cinched");
+        await Assertions.Expect(page.Locator("#compare .asked")).ToContainTextAsync("loop → cinched", new() { Timeout = 20_000 });
 
         // On the drop a stout leader holds the nose up: the figure says so, and both pictures are to one scale, as wide as each other.
         await Assertions.Expect(page.Locator("#compare tr.differs", new() { HasText = "Sink rate" })).ToBeVisibleAsync();
@@ -98,10 +100,11 @@ public sealed class BenchStoryTests(RunningApp app, Chromium browser)
         double drawn = double.Parse(await pose.GetAttributeAsync("data-pitch-deg") ?? "", CultureInfo.InvariantCulture);
         await bench.LetGoAsync();
 
-        // What the hand saw is, at the same speed, the pitch that the server then works out.
+        // What the hand saw is, at the same speed, the pitch that the server then works out: the recipe first has to say the speed where the hand let go.
+        string speed = $"{await bench.Speed.InputValueAsync()} m/s";
+        await Assertions.Expect(page.Locator("[name='r:fishing.speed']")).ToHaveValueAsync(speed, new() { Timeout = 20_000 });
         await Assertions.Expect(page.Locator(".bench-head.is-running")).ToHaveCountAsync(0);
-        string speed = await page.Locator("[name='r:fishing.speed']").InputValueAsync();
-        await Assertions.Expect(page.Locator("svg.fly-side title")).ToContainTextAsync(speed);
+        await Assertions.Expect(page.Locator("svg.fly-side title")).ToContainTextAsync($"at {speed}", new() { Timeout = 20_000 });
         string said = await page.Locator("svg.fly-side desc").TextContentAsync() ?? "";
         Match nose = Regex.Match(said, @"nose (up|down) (\d+)°");
         Assert.True(nose.Success, said);

@@ -82,10 +82,17 @@ public sealed class ClassTests : TwoClassesTests
     public async Task Student_Opened_ShowsConceptsStuckPointsAndTimeLine()
     {
         Sheet student = await (await Two.AsAsync("Otter")).OpenAsync($"/class/students/{Two.Wren.Id}");
-        Assert.Contains("The darter that rolled over: 1 attempt failed", student.Text("[aria-labelledby=stuck-title]"), StringComparison.Ordinal);
+        // One miss is not stuck: it is listed by itself, and moves up when it is missed again.
+        Assert.Contains("Nothing: no exercise was missed twice", student.Text("[aria-labelledby=stuck-title]"), StringComparison.Ordinal);
+        Assert.Equal(["The darter that rolled over"], student.All(".once li a").Select(a => a.TextContent));
         Assert.Contains("keel sidejust beginning", student.Text("[aria-labelledby=concepts-title]"), StringComparison.Ordinal);
         Assert.Contains("proportionnot begun", student.Text("[aria-labelledby=concepts-title]"), StringComparison.Ordinal);
         Assert.Equal(2, student.All("[aria-labelledby=line-title] li a").Count());
+
+        await Answers.FailRepairAsync(await Two.AsAsync("Wren"));
+        Sheet again = await (await Two.AsAsync("Otter")).OpenAsync($"/class/students/{Two.Wren.Id}");
+        Assert.Contains("The darter that rolled over: 2 attempts missed", again.Text("[aria-labelledby=stuck-title]"), StringComparison.Ordinal);
+        Assert.False(again.Has(".once"));
     }
 
     [Fact]
