@@ -78,6 +78,6 @@ public sealed class LastHint
 
     private IEnumerable<Proposal> Search(IReadOnlyCollection<Goal> goals, Recipe from) => _adviser(
         from,
-        (recipe, options) => GoalCheck.AllMet(goals, _tried.Of(recipe, options)),
+        (recipe, options) => _tried.Reaches(goals, recipe, options),
         (change, steps) => _tried.IsAllowed(change.At(steps)));
 }

@@ -13,34 +13,35 @@ namespace TyingClass.Lessons.Grading;
 internal sealed class TriedFlies(Exercise exercise)
 {
     private readonly Recipe? _given = exercise.RecipeText is { } text ? RecipeParser.Parse(text).Value : null;
-    private readonly Dictionary<string, FlyFigures> _flies = [];
-    private readonly Dictionary<(string Fly, ReportOptions Options), FlyFigures> _sampled = [];
+    private readonly Dictionary<string, FlyFigures?> _flies = [];
+    private readonly Dictionary<(string Fly, ReportOptions Options), FlyFigures?> _sampled = [];
     private readonly Dictionary<string, bool> _allowed = [];
     private FlyFigures? _start;
 
     public Recipe? Given => _given;
 
-    public FlyFigures Of(Recipe recipe) => Of(RecipeWriter.Write(recipe), recipe);
+    /// <summary>A fly that can be built.</summary>
+    public FlyFigures Of(Recipe recipe) => Of(RecipeWriter.Write(recipe), recipe) ?? new FlyFigures(recipe, Start());
 
-    public FlyFigures Of(Recipe recipe, ReportOptions options)
-    {
-        (string Fly, ReportOptions) key = (RecipeWriter.Write(recipe), options);
-        if (!_sampled.TryGetValue(key, out FlyFigures? fly)) _sampled[key] = fly = Of(key.Fly, recipe).Sampled(options);
-        return fly;
-    }
-
-    /// <summary>Whether the exercise lets the student answer it. What is proposed must also be a recipe that the student can type.</summary>
+    /// <summary>Whether the exercise lets the student answer it.</summary>
     public bool IsAllowed(Recipe recipe)
     {
         string text = RecipeWriter.Write(recipe);
-        if (!_allowed.TryGetValue(text, out bool allowed))
-            _allowed[text] = allowed = RecipeGrader.Violations(exercise, _given, recipe).IsEmpty && RecipeParser.Parse(text).Success;
+        if (!_allowed.TryGetValue(text, out bool allowed)) _allowed[text] = allowed = RecipeGrader.Violations(exercise, _given, recipe).IsEmpty;
         return allowed;
     }
 
-    private FlyFigures Of(string text, Recipe recipe)
+    /// <summary>Whether it meets the goals and is a recipe that the student can type, which is asked of few: to read costs more than to solve.</summary>
+    public bool Reaches(IReadOnlyCollection<Goal> goals, Recipe recipe, ReportOptions options)
     {
-        if (!_flies.TryGetValue(text, out FlyFigures? fly)) _flies[text] = fly = new FlyFigures(recipe, Start());
+        string text = RecipeWriter.Write(recipe);
+        if (!_sampled.TryGetValue((text, options), out FlyFigures? fly)) _sampled[(text, options)] = fly = Of(text, recipe)?.Sampled(options);
+        return fly is not null && GoalCheck.AllMet(goals, fly) && RecipeParser.Parse(text).Success;
+    }
+
+    private FlyFigures? Of(string text, Recipe recipe)
+    {
+        if (!_flies.TryGetValue(text, out FlyFigures? fly)) _flies[text] = fly = FlyFigures.TryBuild(recipe, Start());
         return fly;
     }
 

@@ -11,8 +11,8 @@ namespace TyingClass.Lessons.Quantities;
 /// <summary>A fly whose figures are worked out when first asked for and kept. Not safe for threads: each grading makes its own.</summary>
 public sealed class FlyFigures
 {
-    private readonly Dictionary<(WetState, double?, Knot?), TowReport> _tows = [];
-    private readonly Dictionary<(WetState, Knot?), SinkReport?> _sinks = [];
+    private readonly Dictionary<(WetState, double?, Knot?), TowReport> _tows;
+    private readonly Dictionary<(WetState, Knot?), SinkReport?> _sinks;
     private readonly Dictionary<(double?, Knot?), BalanceReport> _reports = [];
     private readonly Dictionary<(WetState, double?, Knot?), ToleranceReport> _tolerances = [];
     private readonly Dictionary<(WetState, double?, Knot?), ImmutableArray<LedgerEntry>> _ledgers = [];
@@ -27,14 +27,17 @@ public sealed class FlyFigures
     }
 
     private FlyFigures(BuiltFly built, Recipe recipe, FlyFigures? start, ReportOptions? options) =>
-        (_built, Recipe, Start, _options, _retrieves) = (built, recipe, start, options ?? ReportOptions.Default, []);
+        (_built, Recipe, Start, _options, _tows, _sinks, _retrieves) = (built, recipe, start, options ?? ReportOptions.Default, [], [], []);
 
-    private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start) =>
-        (_built, Recipe, Start, _options, _retrieves) = (other._built with { Body = body }, other.Recipe, start, other._options, []);
+    private FlyFigures(FlyFigures other, FlyBody body, FlyFigures? start)
+        : this(other._built with { Body = body }, other.Recipe, start, other._options)
+    {
+    }
 
-    // A retrieve is of the one fly: what is asked of a sample changes nothing about it.
+    // How it is towed, sinks and is retrieved is of the one fly: what is asked of a sample changes nothing about it.
     private FlyFigures(FlyFigures other, ReportOptions options) =>
-        (_built, Recipe, Start, _options, _retrieves) = (other._built, other.Recipe, other.Start, options, other._retrieves);
+        (_built, Recipe, Start, _options, _tows, _sinks, _retrieves) =
+        (other._built, other.Recipe, other.Start, options, other._tows, other._sinks, other._retrieves);
 
     /// <summary>Null where it cannot be built: between two sound flies may stand one whose parts overlap.</summary>
     internal static FlyFigures? TryBuild(Recipe recipe, FlyFigures? start = null, ReportOptions? options = null)
