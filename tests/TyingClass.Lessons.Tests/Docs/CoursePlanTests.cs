@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Quantities;
@@ -55,7 +54,8 @@ public sealed partial class CoursePlanTests
     {
         HashSet<string> listed = [.. Evenings.Value.SelectMany(e => e.Flies).Select(f => f.RecipeText)];
 
-        string[] missing = [.. CourseChecker.Check(Repo.Lessons).Course.Exercises
+        using CourseFolder course = new(Repo.Lessons);
+        string[] missing = [.. course.Current.Exercises
             .Where(e => e.Kind.IsAtTheBench && RecipeParser.Parse(e.RecipeText!).Value!.Parts.Length > 0 && !listed.Contains(e.RecipeText!))
             .Select(e => e.Id)];
 

@@ -76,9 +76,9 @@ internal static class PredictChecker
 
         // The fly before and after a change is one fly, with one set of errors; two flies compared are two.
         bool sameHands = ((PredictTask)exercise.Task).Question is ChangeIn;
-        int agree = Enumerable.Range(0, KeyClearance.Flies).Count(i => PredictKey.Of(exercise, new AskedFlies(
+        int agree = KeyClearance.Agreeing(Enumerable.Range(0, KeyClearance.Flies).Select(i => PredictKey.Of(exercise, new AskedFlies(
             flies.Fly.Tied(first[i], null),
-            flies.Other?.Tied(second[sameHands ? i : KeyClearance.Flies - 1 - i], null))) == key);
+            flies.Other?.Tied(second[sameHands ? i : KeyClearance.Flies - 1 - i], null))) == key));
         return KeyClearance.Enough(agree)
             ? KeyClearance.ModelComplaint(Drawn(exercise, flies, key), $"The answer is “{key}”")
             : $"The answer is “{key}”, but only {agree} of {KeyClearance.Flies} flies tied alike give it: too near its threshold to ask.";
