@@ -37,6 +37,28 @@ public sealed class LeaderFrictionTests
         Assert.Equal(4 * Math.PI * Fresh.ViscosityPaS * speed / logarithm, local, 0.12 * local);
     }
 
+    // Where the series takes over from the closed form nothing jumps: the force goes on as the square root of X does.
+    [Fact]
+    public void SolvedMomentumAt_WhereTheSeriesTakesOver_DoesNotJump()
+    {
+        for (double x = 1e-4; x < 5e-4; x *= 1.001)
+        {
+            double ratio = LeaderFriction.SolvedMomentumAt(1.001 * x) / LeaderFriction.SolvedMomentumAt(x);
+            Assert.Equal(Math.Sqrt(1.001), ratio, 3e-5);
+        }
+    }
+
+    // The table against the equations it is made of, within it, at its ends and beyond.
+    [Fact]
+    public void MomentumAt_BetweenTheEntriesOfItsTable_IsAsSolved()
+    {
+        for (double lnX = -14; lnX < 24; lnX += 0.0137)
+        {
+            double x = Math.Exp(lnX), solved = LeaderFriction.SolvedMomentumAt(x);
+            Assert.Equal(solved, LeaderFriction.MomentumAt(x), 1e-7 * solved);
+        }
+    }
+
     // Water that a wire has slid through for a time t: the exact problem without the water's own drift, a cylinder set moving along its axis (Carslaw and
     // Jaeger,
     // Conduction of Heat in Solids, 13.5; Batchelor 1954): 2πµU (4/π²) ∫ e^(-T u²) / (u (J₀² + Y₀²)) du, T = νt/a². Taken with t = x/U the two agree within
