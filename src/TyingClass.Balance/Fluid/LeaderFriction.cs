@@ -13,8 +13,8 @@ public static class LeaderFriction
 {
     private const double ThickestLayer = 40;
 
-    // ln J against ln X, with its slope, at equal steps: a leader drawn down by a sinking fly asks for it thousands of times. The cubic through two of them is off
-    // by less than 1e-7 of the force. Beyond them it is solved for.
+    // ln J against ln X, with its slope, at equal steps: a leader drawn down by a sinking fly asks for it thousands of times. The cubic through two of them
+    // is off by less than 1e-7 of the force. Beyond them it is solved for.
     private const double LeastLnX = -12, MostLnX = 22, StepLnX = 1.0 / 16;
     private static readonly (double LnJ, double Slope)[] Table =
         [.. Enumerable.Range(0, (int)((MostLnX - LeastLnX) / StepLnX) + 1).Select(i => Entry(Math.Exp(LeastLnX + i * StepLnX)))];

@@ -20,8 +20,8 @@ public static class KeyClearance
     /// <summary>Share of them that must give the same answer: the rest is the model's own doubt.</summary>
     public const double LeastOfDraws = 0.90;
 
-    // So many that all say the same stand for the whole: were they drawn where only the least share agrees, they would all agree once in three times of the flies
-    // and once in fourteen of the models, and then hardly above it. One that differs, and all are asked.
+    // So many that all say the same stand for the whole: where only the least share agrees, twenty flies would all agree once in three times, which is less
+    // often than thirty-eight of forty would, and twenty-five models once in fourteen. One that differs, and all are asked.
     private const int FirstFlies = 20;
     private const int FirstDraws = 25;
 
@@ -34,7 +34,7 @@ public static class KeyClearance
 
     internal static bool Enough(int agree) => agree >= LeastAgreement * Flies;
 
-    /// <summary>How many of the flies tied alike give the key. What the first half all say is taken to be said by all: a retrieve is costly to work out.</summary>
+    /// <summary>How many of the flies tied alike give the key. What the first half all say is taken to be said by all: a retrieve is costly.</summary>
     internal static int Agreeing(IEnumerable<bool> agree)
     {
         (int asked, int alike) = (0, 0);

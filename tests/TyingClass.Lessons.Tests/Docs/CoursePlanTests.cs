@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Quantities;
