@@ -48,13 +48,11 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Film(SolvedFly fly, DrawingOptions options) => new FilmPlate(fly, options).ToSvg();
 
-    /// <summary>Two flies, or one fly retrieved in two ways, as film strips to one scale.</summary>
+    /// <summary>Two flies, or one fly retrieved in two ways, as film strips to one scale and one ruler of depth.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second) Films(SolvedFly first, SolvedFly second, DrawingOptions options)
     {
-        int times = Math.Min(new FilmPlate(first, options).Times, new FilmPlate(second, options).Times);
-        double Wide(SolvedFly fly) => new FilmPlate(fly, options, new FilmScale(100, times)).NaturalWidthMm;
-        FilmScale scale = new(Math.Max(Wide(first), Wide(second)), times);
+        FilmScale? scale = FilmPlate.Common([first, second], options);
         return (new FilmPlate(first, options, scale).ToSvg(), new FilmPlate(second, Second(options), scale).ToSvg());
     }
 
@@ -69,13 +67,13 @@ public static class FlyDrawing
     /// <summary>One fly as a question looks at it.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static string Seen(SolvedFly fly, FlyView view, DrawingOptions options) =>
-        view == FlyView.Retrieved ? Film(fly, options) : Plate(fly, view, options, null).ToSvg();
+        IsFilm(view) ? Film(fly, Marked(options, view)) : Plate(fly, view, options, null).ToSvg();
 
     /// <summary>Two flies, or one fly twice, to one scale: two pictures, to stand side by side or one above the other.</summary>
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second) Pair(
         FlyView view, (SolvedFly Fly, DrawingOptions Options) first, (SolvedFly Fly, DrawingOptions Options) second) =>
-        view == FlyView.Retrieved ? Films(first.Fly, second.Fly, first.Options)
+        IsFilm(view) ? Films(first.Fly, second.Fly, Marked(first.Options, view))
             : Pair(width => Plate(first.Fly, view, first.Options, width), width => Plate(second.Fly, view, Second(second.Options), width));
 
     /// <summary>Several flies to one scale, one picture each.</summary>
@@ -83,7 +81,13 @@ public static class FlyDrawing
     public static IReadOnlyList<string> Row(FlyView view, IReadOnlyList<SolvedFly> flies, DrawingOptions options)
     {
         ArgumentNullException.ThrowIfNull(flies);
-        if (view == FlyView.Retrieved) return [.. flies.Select((f, i) => Film(f, options with { IdPrefix = $"{options.IdPrefix}-{i}" }))];
+        if (IsFilm(view))
+        {
+            DrawingOptions marked = Marked(options, view);
+            FilmScale? scale = FilmPlate.Common(flies, marked);
+            return [.. flies.Select((f, i) => new FilmPlate(f, marked with { IdPrefix = $"{options.IdPrefix}-{i}" }, scale).ToSvg())];
+        }
+
         double width = flies.Max(f => Plate(f, view, options, null).NaturalWidthMm);
         return [.. flies.Select((f, i) => Plate(f, view, options with { IdPrefix = $"{options.IdPrefix}-{i}" }, width).ToSvg())];
     }
@@ -118,6 +122,11 @@ public static class FlyDrawing
         double width = Math.Max(first(null).NaturalWidthMm, second(null).NaturalWidthMm);
         return (first(width).ToSvg(), second(width).ToSvg());
     }
+
+    private static bool IsFilm(FlyView view) => view is FlyView.Retrieved or FlyView.NoseInPause;
+
+    private static DrawingOptions Marked(DrawingOptions options, FlyView view) =>
+        options with { FilmMark = view == FlyView.NoseInPause ? FilmMarkKind.Nose : FilmMarkKind.Deepest };
 
     private static DrawingOptions Second(DrawingOptions options) => options with { IdPrefix = options.IdPrefix + "-b" };
 

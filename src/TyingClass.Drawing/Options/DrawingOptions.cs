@@ -47,6 +47,12 @@ public sealed record DrawingOptions
     /// <summary>Lays the band of the model's own doubt about the soaked fly's curves.</summary>
     public bool ShowDoubt { get; init; }
 
+    /// <summary>What a film strip points at.</summary>
+    public FilmMarkKind FilmMark { get; init; }
+
+    /// <summary>A depth to reach or to keep above, drawn across a film strip; null for none.</summary>
+    public DepthGoal? DepthGoal { get; init; }
+
     /// <summary>What the question turns on, ringed and named; null for none.</summary>
     public TurnsOn? TurnsOn { get; init; }
 
@@ -61,6 +67,20 @@ public sealed record DrawingOptions
         return this;
     }
 }
+
+/// <summary>What a film strip points at.</summary>
+public enum FilmMarkKind
+{
+    /// <summary>The deepest place of the last round.</summary>
+    Deepest,
+
+    /// <summary>The nose, where it points most steeply down in the pause.</summary>
+    Nose,
+}
+
+/// <summary>A depth that was asked for.</summary>
+/// <param name="Words">In the reader's units: "deepest: at most 0.9 m".</param>
+public sealed record DepthGoal(double DepthM, string Words);
 
 /// <param name="Part">As the ledger names it; "eye" for the ring of the eye.</param>
 /// <param name="Words">What is said of it there: "moved".</param>

@@ -24,7 +24,7 @@ internal sealed class FilmPlate : Plate
 
     // Of the breadth or height of its path a fly should fill this much, and is drawn up to so many times its size.
     private const double ReadableShare = 0.14;
-    private const int MostTimes = 5;
+    private const int MostTimes = 5, MostTimesAbreast = 10;
 
     // A fly turned in the plane of the page is the same drawing; one that leans otherwise, or whose hair streams otherwise, is drawn anew.
     private const double AlikeLeanDeg = 15, AlikeStreamDeg = 45;
@@ -37,26 +37,49 @@ internal sealed class FilmPlate : Plate
     private readonly Point _start;
     private readonly double _lengthMm;
     private readonly double _suppleness;
+    private readonly RetrievePoint? _marked;
 
     public FilmPlate(SolvedFly fly, DrawingOptions options, FilmScale? scale = null)
         : base(options)
     {
         (_fly, _report) = (fly, fly.Retrieve);
-        _round = Shown(_report);
+        _marked = FilmMark.Find(_report, options.FilmMark);
+        _round = Shown();
         _start = _round.Length == 0 ? default : Place(_round[0]);
         _suppleness = new Anatomy(fly, new View(Pose.Vise, default, Facing.Side), Vector3D.UnitX).Limbs.Select(l => l.Suppleness).Append(0).Max();
-        Times = scale?.Times ?? Readable();
+        Times = scale?.Times ?? Readable(PathBox, MostTimes);
         _lengthMm = 1e3 * fly.Built.Hook.ShankM * Times;
-        foreach (RetrievePoint point in Chosen()) Add(point);
+        foreach (RetrievePoint point in WithMarked([.. Chosen()])) Add(point);
         Box content = _poses.Aggregate(Box.Empty, (box, p) => box.With(p.Frame.Grown(0.25 * _lengthMm)));
         if (_poses.Count == 0) content = new Box(0, 0, 100, 20);
-        NaturalWidthMm = 1.36 * Math.Max(content.Width, 0.9 * content.Height);
-        double width = scale?.WidthMm ?? NaturalWidthMm, letter = LetterShare * width;
+        else if (options.DepthGoal is { } goal) content = content.With(content.Center with { Y = 1e3 * goal.DepthM - _start.Y });
+        (WideMm, TopMm, BottomMm) = (content.Width, content.Top + _start.Y, content.Bottom + _start.Y);
+        if (scale is not null && _poses.Count > 0) content = content with { Top = scale.TopMm - _start.Y, Bottom = scale.BottomMm - _start.Y };
+        double width = scale?.WidthMm ?? WidthFor(content.Width, content.Height), letter = LetterShare * width;
         double left = content.Center.X - width / 2;
         Window = new Box(left, content.Top - 1.8 * letter, left + width, content.Bottom + (2 + 1.3 * Caption(width).Count) * letter);
     }
 
-    public double NaturalWidthMm { get; }
+    /// <summary>One scale and one ruler of depth for flies that stand side by side: each shows the depths of all.</summary>
+    public static FilmScale? Common(IReadOnlyList<SolvedFly> flies, DrawingOptions options)
+    {
+        FilmPlate[] alone = [.. flies.Select(f => new FilmPlate(f, options)).Where(p => p._poses.Count > 0)];
+        if (alone.Length == 0) return null;
+        double Top(FilmPlate p) => p.PathBox.Top + p._start.Y;
+        double Bottom(FilmPlate p) => p.PathBox.Bottom + p._start.Y;
+        Box paths = new(0, alone.Min(Top), alone.Max(p => p.PathBox.Width), alone.Max(Bottom));
+        int times = alone.Min(p => p.Readable(paths, MostTimesAbreast));
+        FilmPlate[] drawn = [.. alone.Select(p => new FilmPlate(p._fly, options, new FilmScale(100, times, 0, 100)))];
+        double top = drawn.Min(p => p.TopMm), bottom = drawn.Max(p => p.BottomMm);
+        return new FilmScale(WidthFor(drawn.Max(p => p.WideMm), bottom - top), times, top, bottom);
+    }
+
+    // Of what is drawn: how wide, and between which depths, mm.
+    private double WideMm { get; }
+
+    private double TopMm { get; }
+
+    private double BottomMm { get; }
 
     /// <summary>How many times its size the fly is drawn.</summary>
     public int Times { get; }
@@ -78,11 +101,14 @@ internal sealed class FilmPlate : Plate
             words.KeepOff([[.. _round.Select(At)]]);
             foreach (FilmPose pose in _poses) words.KeepOff([Line(pose)]);
             Define(canvas);
+            DrawGoal(ink, words);
+            FilmMark? mark = Mark(words);
             // Words find their places before anything is drawn: a depth keeps off every time.
             (FilmPose Pose, string Time, Point At)[] times = [.. _poses.Select(p => (p, Since(p.Point), words.Beside(Since(p.Point), p.Frame)))];
             DrawDepths(ink, words);
             DrawPath(ink);
             foreach ((FilmPose pose, string time, Point at) in times) DrawPose(ink, pose, time, at);
+            mark?.Draw(ink);
             DrawMoving(canvas);
         }
 
@@ -92,13 +118,19 @@ internal sealed class FilmPlate : Plate
 
     private Box Within => Window with { Bottom = Window.Bottom - (0.8 + 1.3 * Caption(Window.Width).Count) * LetterMm };
 
-    private static RetrievePoint[] Shown(RetrieveReport report)
+    private static double WidthFor(double wideMm, double highMm) => 1.36 * Math.Max(wideMm, 0.9 * highMm);
+
+    // As far as what is marked, however long its pause.
+    private RetrievePoint[] Shown()
     {
-        if (!report.HasFigures) return [];
-        TimedStep[] steps = [.. report.Steps.Where(s => s.Round == report.Strips[^1].Strip.Round)];
-        double from = steps[0].StartS, to = Math.Min(steps[^1].EndS, report.Strips[^1].Strip.EndS + LongestPauseS);
-        return [.. report.Path.Where(p => p.TimeS >= from - 1e-9 && p.TimeS <= to + 1e-9)];
+        if (!_report.HasFigures) return [];
+        TimedStep[] steps = FilmMark.LastRound(_report);
+        double from = steps[0].StartS, to = Math.Min(steps[^1].EndS, _report.Strips[^1].Strip.EndS + LongestPauseS);
+        if (Options.FilmMark == FilmMarkKind.Nose && _marked is { } marked) to = Math.Max(to, marked.TimeS);
+        return [.. _report.Path.Where(p => p.TimeS >= from - 1e-9 && p.TimeS <= to + 1e-9)];
     }
+
+    private Box PathBox => _round.Aggregate(Box.Empty, (box, p) => box.With(At(p)));
 
     private static Point Place(RetrievePoint p) => new(-1e3 * p.AlongM, 1e3 * p.DepthM);
 
@@ -106,12 +138,11 @@ internal sealed class FilmPlate : Plate
 
     private string Since(RetrievePoint p) => Magnitudes.PointDownTime.Say(p.TimeS - _round[0].TimeS, Options.Units);
 
-    private int Readable()
+    private int Readable(Box path, int most)
     {
         if (_round.Length == 0) return 1;
-        Box path = _round.Aggregate(Box.Empty, (box, p) => box.With(At(p)));
         double share = LongestMm(Shape(_round[0])) / Math.Max(path.Width, path.Height);
-        return (int)Math.Clamp(Math.Ceiling(ReadableShare / Math.Max(share, 1e-6) - 1e-9), 1, MostTimes);
+        return (int)Math.Clamp(Math.Ceiling(ReadableShare / Math.Max(share, 1e-6) - 1e-9), 1, most);
     }
 
     private static double LongestMm(FilmShape shape) => new Point(shape.Scene.Frame.Width, shape.Scene.Frame.Height).Length;
@@ -129,6 +160,15 @@ internal sealed class FilmPlate : Plate
             gone = 0;
             yield return _round[i];
         }
+    }
+
+    // A nose that is asked about is seen: its moment takes the place of the one next to it.
+    private RetrievePoint[] WithMarked(RetrievePoint[] chosen)
+    {
+        if (Options.FilmMark != FilmMarkKind.Nose || _marked is not { } marked || chosen.Length == 0) return chosen;
+        int next = chosen.Length == 1 ? 0 : 1 + Enumerable.Range(0, chosen.Length - 1).MinBy(i => Math.Abs(chosen[i + 1].TimeS - marked.TimeS));
+        if (next > 0) chosen[next] = marked;
+        return chosen.Length == 1 ? [.. chosen, marked] : chosen;
     }
 
     private void Add(RetrievePoint point)
@@ -204,6 +244,20 @@ internal sealed class FilmPlate : Plate
         canvas.Close();
     }
 
+    private void DrawGoal(Ink ink, FilmWords words)
+    {
+        if (Options.DepthGoal is not { } goal) return;
+        double y = 1e3 * goal.DepthM - _start.Y;
+        LineArt.Rule(
+            ink, new Ruling("fly-pull", "goal", 1.4, LineArt.Dashes(LetterMm)), new Point(Window.Left, y), new Point(Window.Right, y));
+        if (words.AtMargin(goal.Words, y) is { } place) Say(ink.Canvas, goal.Words, place, "start", "goal");
+        words.KeepOff([[new Point(Window.Left, y), new Point(Window.Right, y)]]);
+    }
+
+    // Nothing is marked that the film does not show.
+    private FilmMark? Mark(FilmWords words) => _marked is { } marked && _round.Contains(marked)
+        ? FilmMark.Placed(marked, At(marked), (LetterMm, 0.95 * _lengthMm), Options, words) : null;
+
     private void DrawPath(Ink ink)
     {
         ink.Canvas.Open("g", ("class", "fly-path"), ("data-mark", "path"));
@@ -275,8 +329,9 @@ internal sealed class FilmPlate : Plate
     {
         if (!Options.Caption) return [];
         string larger = Times == 1 ? "" : $", the fly drawn {Times} times its size";
+        string deeper = _marked is { } marked && !_round.Contains(marked) ? $", then on down to {Magnitudes.Depth.Say(marked.DepthM, Options.Units)}" : "";
         string words = RetrieveSentence.Refusal(_report, Options.Units)
-            ?? $"{RetrieveWords.Round(_report.Plan, Options.Units)}, the rod is to the left, times from the start of the strip{larger}";
+            ?? $"{RetrieveWords.Round(_report.Plan, Options.Units)}, the rod is to the left, times from the start of the strip{larger}{deeper}";
         return Wrapped(words, 0.94 * widthMm / (LetterShare * widthMm));
     }
 }

@@ -4,10 +4,12 @@ using TyingClass.Drawing.Geometry;
 
 namespace TyingClass.Drawing.Plates;
 
-/// <summary>A common scale for film strips that lie side by side.</summary>
+/// <summary>A common scale and ruler of depth for film strips that lie side by side.</summary>
 /// <param name="WidthMm">Of the page, mm of the water.</param>
 /// <param name="Times">How many times its size a fly is drawn.</param>
-internal sealed record FilmScale(double WidthMm, int Times);
+/// <param name="TopMm">Depth where what is drawn begins, mm.</param>
+/// <param name="BottomMm">Depth where it ends, mm.</param>
+internal sealed record FilmScale(double WidthMm, int Times, double TopMm, double BottomMm);
 
 /// <summary>One way a fly looks from the side, turned as it was when drawn.</summary>
 /// <param name="Lean">Steps of lean.</param>

@@ -12,6 +12,9 @@ public enum FlyView
     /// <summary>Stripped and let fall: a film strip of the last round.</summary>
     Retrieved,
 
+    /// <summary>The same, with where its nose points in the pause.</summary>
+    NoseInPause,
+
     /// <summary>Hung dry from its eye.</summary>
     Hanging,
 
@@ -95,7 +98,8 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
         // Two that decide together are named in words: a ring round one of them would say otherwise. Among several flies each has its own.
         // Where forces are drawn, they and no part are what it turns on.
         FlyView view = ViewOf(reason);
-        if (pair == FlyPair.Order || view is FlyView.Pulled or FlyView.Retrieved || words == Decides && !namesOne) (part, words) = (null, null);
+        bool ringsNone = view is FlyView.Pulled or FlyView.Retrieved or FlyView.NoseInPause;
+        if (pair == FlyPair.Order || ringsNone || words == Decides && !namesOne) (part, words) = (null, null);
         return new AskedPicture(view, pair, part, words);
     }
 
@@ -107,7 +111,8 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
     private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
         var quantity when IsOfFalling(quantity) => FlyView.Falling,
-        "hop" or "deepest" or "shallowest" or "pitch in the pause" or "upright share" or "time to point down" or "strips until back up" => FlyView.Retrieved,
+        "hop" or "deepest" or "shallowest" or "upright share" or "strips until back up" => FlyView.Retrieved,
+        "pitch in the pause" or "time to point down" => FlyView.NoseInPause,
         "mass" or "added mass" or "mass of" or "held water" or "mass with held water" or "wet weight" or "displaced volume" => FlyView.Weighed,
         "mass moment of" or "center, x of" => FlyView.Placed,
         var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Placed,

@@ -5,6 +5,7 @@ using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds;
 using TyingClass.Lessons.Kinds.Measure;
 using TyingClass.Lessons.Kinds.Predict;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Lessons.Reference;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
@@ -195,6 +196,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     {
         if (exercise.Kind.AnswerIsRecipe || !IsTold(exercise, [attempt])) return [];
         Exercise answered = exercise.Kind.Answered(exercise, attempt.AnswerText);
+        if (attempt.Feedback?.Picture is { } asked && AskedPicture(answered, attempt, asked) is { } seen) return [seen];
         IEnumerable<IHtmlContent?> all = AskedRecipes.Change(answered) is { } change ? [pictures.Pair(change.Before, change.After)]
             : AskedRecipes.Of(answered).Select(text => pictures.Draw(text));
         return [.. all.OfType<IHtmlContent>()];
@@ -213,8 +215,8 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private IHtmlContent? AskedPicture(Exercise exercise, Attempt attempt, AskedPicture asked) => exercise switch
     {
-        { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText),
-        { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText),
+        { Task: RecipeTask { ChangesGiven: true }, RecipeText: { } given } => pictures.Asked(asked, given, attempt.AnswerText, goal: DepthAsked.Of(exercise)),
+        { Kind.AnswerIsRecipe: true } => pictures.Asked(asked, attempt.AnswerText, goal: DepthAsked.Of(exercise)),
         _ when !IsTold(exercise, [attempt]) => null,
         _ when asked.Pair == FlyPair.Order => pictures.Row(
             asked, [.. AskedRecipes.Of(exercise).OrderBy(text => Place(attempt.AnswerText, RecipeCard.Of(text)?.Name ?? ""))]),

@@ -6,6 +6,7 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Reasons;
@@ -55,13 +56,19 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
     /// <summary>The picture that shows what was asked; null when a fly of it cannot be drawn.</summary>
     /// <param name="otherText">The fly after a change, or the second of two.</param>
     /// <param name="names">What stands over each of a pair.</param>
-    public IHtmlContent? Asked(AskedPicture asked, string recipeText, string? otherText = null, (string First, string Second)? names = null)
+    /// <param name="goal">A depth asked for: where the picture rules depths, it is drawn.</param>
+    public IHtmlContent? Asked(
+        AskedPicture asked, string recipeText, string? otherText = null, (string First, string Second)? names = null, DepthAsked? goal = null)
     {
         ArgumentNullException.ThrowIfNull(asked);
         if (names is { } given) names = (called.Say(given.First), called.Say(given.Second));
-        return Keep((recipeText, $"{asked}\n{names}\n{otherText}"), false, options =>
+        return Keep((recipeText, $"{asked}\n{names}\n{goal}\n{otherText}"), false, options =>
         {
-            DrawingOptions ringed = options with { TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null };
+            DrawingOptions ringed = options with
+            {
+                TurnsOn = asked is { Part: { } part, Words: { } words } ? new TurnsOn(part, words) : null,
+                DepthGoal = goal is null ? null : new DepthGoal(goal.DepthM, goal.Say(options.Units)),
+            };
             return asked.Pair == FlyPair.Ways
                 ? Whole(recipeText) is not { } either ? null
                     : FlyDrawing.BothWays(either, ringed) is { } ways ? Halves(ways, ("one way", "the other")) : FlyDrawing.Side(either, ringed)

@@ -21,6 +21,7 @@ public sealed class AskedPictureTests
     [InlineData(FlyView.Weighed)]
     [InlineData(FlyView.Placed)]
     [InlineData(FlyView.Retrieved)]
+    [InlineData(FlyView.NoseInPause)]
     public void Pair_TwoFlies_ShareOneScaleAndNoId(FlyView view)
     {
         (string first, string second) = FlyDrawing.Pair(

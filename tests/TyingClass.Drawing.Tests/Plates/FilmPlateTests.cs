@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using TyingClass.Balance.Retrieving;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
+using TyingClass.Telling.Reasons;
 using Xunit;
 
 namespace TyingClass.Drawing.Tests.Plates;
@@ -103,6 +104,73 @@ public sealed partial class FilmPlateTests
     {
         (string first, string second) = FlyDrawing.Films(Samples.Named("Brook Midge"), Loach, DrawingOptions.Default);
         Assert.Equal((string?)new Picture(first).Root.Attribute("data-px-per-mm"), (string?)new Picture(second).Root.Attribute("data-px-per-mm"));
+    }
+
+    [Fact]
+    public void Row_FliesRetrieved_ShareOneRulerOfDepth()
+    {
+        SolvedFly[] flies = [Samples.Named("Brook Midge"), Loach, Samples.Named("Salt Shrimp")];
+        Picture[] films = [.. FlyDrawing.Row(FlyView.Retrieved, flies, DrawingOptions.Default).Select(svg => new Picture(svg))];
+        string[][] depths = [.. films.Select(f => Ruled(f))];
+        Assert.All(depths, d => Assert.Equal(depths[0], d));
+        // The same depth stands at the same height of the page in each.
+        foreach (string depth in depths[0])
+        {
+            double[] heights = [.. films.Select(f => Height(f, depth))];
+            Assert.All(heights, h => Assert.Equal(heights[0], h, 0.02));
+        }
+
+        Assert.Single(films.Select(f => f.ViewBox.Width).Distinct());
+
+        static string[] Ruled(Picture film) => [.. Lines(film).Select(l => SvgDepth(film, l)).Order(StringComparer.Ordinal)];
+        static IEnumerable<XElement> Lines(Picture film) =>
+            film.All("g").Single(g => (string?)g.Attribute("data-mark") == "depth").Elements().Where(e => e.Name.LocalName == "line");
+        static string SvgDepth(Picture film, XElement line) => (Picture.Number(line, "y1") - Surface(film)).ToString("F0", CultureInfo.InvariantCulture);
+        static double Height(Picture film, string depth) =>
+            Lines(film).Select(l => Picture.Number(l, "y1")).MinBy(y => Math.Abs(y - Surface(film) - double.Parse(depth, CultureInfo.InvariantCulture)))
+                - film.ViewBox.Top;
+    }
+
+    [Fact]
+    public void Film_DeepestPlace_IsMarkedWithItsDepth()
+    {
+        Picture film = new(FlyDrawing.Film(Loach, DrawingOptions.Default));
+        XElement dot = film.Marked("deepest");
+        Assert.Equal(Loach.Retrieve.DeepestM, Picture.Number(dot, "data-depth-m"), 1e-4);
+        Assert.Equal(1e3 * Loach.Retrieve.DeepestM, Picture.Number(dot, "cy") - Surface(film), 0.05);
+        Assert.Contains(film.Labels, l => l == $"deepest {Loach.Retrieve.DeepestM.ToString("F2", CultureInfo.InvariantCulture)} m");
+    }
+
+    [Fact]
+    public void Film_NoseAskedAbout_IsMarkedOnAPoseWithItsAngle()
+    {
+        Picture film = new(FlyDrawing.Seen(Loach, FlyView.NoseInPause, DrawingOptions.Default));
+        double dive = Loach.Retrieve.DivePitchDeg!.Value;
+        Assert.Equal(Math.Abs(dive), Picture.Number(film.Marked("nose"), "data-angle-deg"), 0.01);
+        Assert.Contains(
+            film.All("g").Where(g => (string?)g.Attribute("class") == "fly-film-pose"), g => Math.Abs(Picture.Number(g, "data-pitch-deg") - dive) < 1e-3);
+        Assert.False(film.Has("deepest"));
+    }
+
+    [Fact]
+    public void Film_DepthAskedFor_IsALineAcrossTheStripWhereverItIs()
+    {
+        foreach (double depthM in (double[])[0.02, 4])
+        {
+            Picture film = new(FlyDrawing.Film(Loach, DrawingOptions.Default with { DepthGoal = new DepthGoal(depthM, "deepest: at most so much") }));
+            double y = Picture.Number(film.Marked("goal"), "y1");
+            Assert.Equal(1e3 * depthM, y - Surface(film), 0.05);
+            Assert.InRange(y, film.ViewBox.Top, film.ViewBox.Top + film.ViewBox.Height);
+            Assert.Contains("deepest: at most so much", film.Labels);
+        }
+    }
+
+    // From any pose: its place on the page less its depth.
+    private static double Surface(Picture film)
+    {
+        XElement pose = film.All("g").First(g => (string?)g.Attribute("class") == "fly-film-pose");
+        Match at = Translate().Match((string)pose.Elements().Single(e => (string?)e.Attribute("class") == "fly-film-fly").Attribute("transform")!);
+        return Number(at, 2) - 1e3 * Picture.Number(pose, "data-depth-m");
     }
 
     private static IEnumerable<(RetrievePoint Point, double X, double Y)> Poses(Picture picture) =>
