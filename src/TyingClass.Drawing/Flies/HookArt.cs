@@ -7,8 +7,8 @@ using TyingClass.Recipes.Model;
 namespace TyingClass.Drawing.Flies;
 
 /// <summary>
-/// The hook to gauge: ring, eye leg, shank, bend, spear, point and barb. The ring lies across the bend as on most hooks, but is drawn turned a third of a right
-/// angle, so that its hole shows from the side.
+/// The hook to gauge: ring, eye leg, shank, bend, spear, point and barb, which is pressed flat as at our table: a low hump. The ring lies across the bend as on
+/// most hooks, but is drawn turned a third of a right angle, so that its hole shows from the side.
 /// </summary>
 internal static class HookArt
 {
@@ -62,7 +62,7 @@ internal static class HookArt
         Point[] run = [view.At(new(rear + 0.05, 0, z)), view.At(new(taper - 0.02, 0, z))];
         Point[] needle = Needle(view, taper, point, z, r);
         Point[] sliver =
-            [view.At(new(barb - 2.2 * r, 0, z + 0.75 * r)), view.At(new(barb + 1.3 * r, 0, z + 2.0 * r)), view.At(new(barb + 0.2 * r, 0, z + 0.8 * r))];
+            [view.At(new(barb - 2.4 * r, 0, z + 0.75 * r)), view.At(new(barb + 1.6 * r, 0, z + 1.35 * r)), view.At(new(barb + 2.2 * r, 0, z + 0.8 * r))];
         return new Piece(
             (view.Depth(new(rear, 0, z)) + view.Depth(new(point, 0, z))) / 2, "hook", [.. run, view.At(new(point, 0, z))],
             ink =>

@@ -14,7 +14,7 @@ public sealed record Caution(string Code, string Text);
 /// <summary>What in a recipe can hurt the tyer, a bystander or the water. Local rules come first, always.</summary>
 public static class Cautions
 {
-    /// <summary>A fly this heavy, in air and dry, gets the casting caution.</summary>
+    /// <summary>A fly this heavy as it is cast, with the water it holds, gets the casting caution.</summary>
     public static readonly Figure HeavyFly = new(0.8, "g", Figure.Estimate);
 
     // In the order they are shown. Hooks: every fly has one. Heavy: the whole fly decides.
@@ -46,7 +46,8 @@ public static class Cautions
     {
         ArgumentNullException.ThrowIfNull(recipe);
         HashSet<string> codes = [.. recipe.Parts.SelectMany(part => KindsOfPart.Of(part).CautionCodes(part)), "hooks"];
-        if ((body ?? FlyBuilder.Build(recipe).Body).Parts.Sum(part => part.Masses.Sum(e => e.MassKg)) * 1e3 >= HeavyFly.Value) codes.Add("heavy");
+        double castKg = (body ?? FlyBuilder.Build(recipe).Body).Parts.Sum(part => part.Masses.Sum(e => e.MassKg) + part.HeldWaterKg);
+        if (castKg * 1e3 >= HeavyFly.Value) codes.Add("heavy");
         return [.. All.Where(caution => codes.Contains(caution.Code))];
     }
 

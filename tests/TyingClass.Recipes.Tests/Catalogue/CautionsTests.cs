@@ -34,6 +34,16 @@ public sealed class CautionsTests
     [Fact]
     public void For_Cement_AsksForAir() => Assert.Contains("cement", Codes(new PartSpec(PartKind.Resin) { Material = "head cement" }));
 
+    // Dry it is under the line; the fur strip holds twice its own mass of water, and all of it is cast.
+    [Fact]
+    public void For_FlyThatIsHeavyOnlyWhenWet_WarnsOfTheCast()
+    {
+        PartSpec fur = new(PartKind.Wing) { Material = "fur strip", MassKg = 0.4e-3, LengthM = 0.06 };
+
+        Assert.Contains("heavy", Codes(fur));
+        Assert.DoesNotContain("heavy", Codes(fur with { MassKg = 0.1e-3 }));
+    }
+
     [Fact]
     public void For_HeavyFly_WarnsOfTheCast()
     {
