@@ -4,12 +4,8 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>What a script gets that redraws the bench as it is edited.</summary>
-public sealed class BenchLiveTests : IDisposable
+public sealed class BenchLiveTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
-    public void Dispose() => _room.Dispose();
-
     [Fact]
     public async Task Live_AnEdit_SendsOnlyThePartsThatChange()
     {
@@ -54,5 +50,5 @@ public sealed class BenchLiveTests : IDisposable
         Assert.Equal("3 mm", (await bench.PressAsync("undo")).Field("parts[0].size"));
     }
 
-    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(_room.NewBrowser());
+    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(room.NewBrowser());
 }

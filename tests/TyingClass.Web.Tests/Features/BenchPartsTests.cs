@@ -6,17 +6,15 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>Parts tied in, moved and taken out on the bench.</summary>
-public sealed class BenchPartsTests : IDisposable
+public sealed class BenchPartsTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
     // A line without a value, keys in an order of one's own: the fields show it otherwise than the text has it, and nobody touched them.
     [Theory]
     [InlineData("intent: point up\nrecipe: Reed Darter\nhook:\n  eye: straight\n  size: 6\nparts:\n  - part: bead\n    material:\n")]
     [InlineData("recipe: Reed Darter\nintent: point up\nhook:\n  size: 6\n  colour: red\n")]
     public async Task Text_ChangedAlone_IsNotTakenForTwoChanges(string first)
     {
-        BenchPage bench = await (await BenchPage.OpenAsync(_room.NewBrowser())).WriteText(first).PressAsync("draw");
+        BenchPage bench = await (await BenchPage.OpenAsync(room.NewBrowser())).WriteText(first).PressAsync("draw");
         bench = await bench.WriteText(bench.RecipeText.Replace("size: 6", "size: 4", StringComparison.Ordinal)).PressAsync("draw");
 
         Assert.DoesNotContain("Both the fields and the text", bench.Sheet.Text(), StringComparison.Ordinal);
@@ -26,7 +24,7 @@ public sealed class BenchPartsTests : IDisposable
     [Fact]
     public async Task Part_WithNothingFilledIn_IsSaidToBeDrawnAsUsual()
     {
-        BenchPage bench = await (await BenchPage.OpenAsync(_room.NewBrowser()))
+        BenchPage bench = await (await BenchPage.OpenAsync(room.NewBrowser()))
             .WriteText("recipe: Reed Darter\nintent: point up\nhook:\n  size: 6\nparts:\n  - part: bead\n").PressAsync("draw");
 
         Assert.Contains("drawn with what is usual", bench.Sheet.Text("#part-1 summary"), StringComparison.Ordinal);
@@ -91,7 +89,5 @@ public sealed class BenchPartsTests : IDisposable
         Assert.True(bench.Sheet.Has("svg.fly-side"));
     }
 
-    public void Dispose() => _room.Dispose();
-
-    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(_room.NewBrowser());
+    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(room.NewBrowser());
 }

@@ -5,13 +5,12 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
 
-public sealed class BenchTests : IDisposable
+public sealed class BenchTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
     [Fact]
     public async Task Bench_Opened_ShowsAFlyItsVerdictItsLedgerAndEveryView()
     {
+        int people = room.Store.People.All().Length;
         BenchPage bench = await OpenAsync();
         Assert.Contains("rides as intended", bench.Verdict, StringComparison.Ordinal);
         Assert.Contains("g·mm", bench.Sheet.Text("#bench-verdict"), StringComparison.Ordinal);
@@ -19,7 +18,7 @@ public sealed class BenchTests : IDisposable
             "fly-curve-righting", "fly-curve-depth", "fly-curve-lean"])
             Assert.True(bench.Sheet.Has($"svg.{kind}"), kind);
         Assert.Contains("Hooks are sharp", bench.Sheet.Text(".caution"), StringComparison.Ordinal);
-        Assert.Empty(_room.Store.People.All());
+        Assert.Equal(people, room.Store.People.All().Length);
     }
 
     [Fact]
@@ -182,7 +181,7 @@ public sealed class BenchTests : IDisposable
     public async Task Address_OpenedInAnotherBrowser_ShowsTheSameFly()
     {
         BenchPage bench = await (await OpenAsync()).Fill("recipe", "Åse’s “Loach” & <b>co</b>").Fill("parts[0].size", "4.1 mm").PressAsync("draw");
-        BenchPage other = await BenchPage.OpenAsync(_room.NewBrowser(), new Uri(bench.Address).PathAndQuery);
+        BenchPage other = await BenchPage.OpenAsync(room.NewBrowser(), new Uri(bench.Address).PathAndQuery);
         Assert.Equal(bench.RecipeText, other.RecipeText);
         Assert.Equal(bench.Verdict, other.Verdict);
         Assert.Empty(other.Sheet.All("main b"));
@@ -193,7 +192,7 @@ public sealed class BenchTests : IDisposable
     [InlineData("r=abc"), InlineData("r=!!"), InlineData("r=Gw"), InlineData("r=")]
     public async Task Address_CutShort_SaysSo(string query)
     {
-        BenchPage bench = await BenchPage.OpenAsync(_room.NewBrowser(), "/bench?" + query);
+        BenchPage bench = await BenchPage.OpenAsync(room.NewBrowser(), "/bench?" + query);
         Assert.Equal(HttpStatusCode.OK, bench.Sheet.Status);
         Assert.Equal(query != "r=", bench.Sheet.Has("#bench-verdict .notice"));
         if (query != "r=") Assert.Contains("cut short", bench.Sheet.Text("#bench-verdict .notice"), StringComparison.Ordinal);
@@ -223,7 +222,7 @@ public sealed class BenchTests : IDisposable
     public async Task Post_WithAStaleToken_LosesNothing()
     {
         BenchPage bench = (await OpenAsync()).Fill("recipe", "Kept all the same");
-        Sheet answer = await _room.NewBrowser().PostAsync("/bench", bench.Fields());
+        Sheet answer = await room.NewBrowser().PostAsync("/bench", bench.Fields());
         Assert.Equal(HttpStatusCode.BadRequest, answer.Status);
         Assert.Contains("Kept all the same", answer.Html, StringComparison.Ordinal);
     }
@@ -257,7 +256,7 @@ public sealed class BenchTests : IDisposable
     [Fact]
     public async Task Bench_ImperialReader_SlidesInInches()
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         browser.Client.DefaultRequestHeaders.Add("Cookie", "tying-look=imperial.light");
         BenchPage bench = await BenchPage.OpenAsync(browser);
         bench = await bench.Slide("parts[0].size", "0.15").PressAsync("draw");
@@ -265,7 +264,5 @@ public sealed class BenchTests : IDisposable
         Assert.DoesNotMatch(@"\d (mm|m/s)\b", bench.Sheet.Text("[data-verdict]"));
     }
 
-    public void Dispose() => _room.Dispose();
-
-    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(_room.NewBrowser());
+    private Task<BenchPage> OpenAsync() => BenchPage.OpenAsync(room.NewBrowser());
 }

@@ -4,16 +4,14 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>Drawing a fly is free and tells nothing; how it swims is what an attempt tells (docs/decisions/0010).</summary>
-public sealed class DrawingTests : IDisposable
+public sealed class DrawingTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
     private static readonly string[] Told = ["keel height", "flipped", "line of pull", "nose up", "nose down", "flow"];
-
-    private readonly ClassRoom _room = new();
 
     [Fact]
     public async Task Repair_DrawnAgainAndAgain_ShowsTheFlyInTheViseAndUsesNoAttempt()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "first-03");
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "first-03");
         AssertTellsNothing(page.Sheet);
 
         ExercisePage drawn = await page.Set("parts[0].side", "top").DrawAsync();
@@ -25,7 +23,7 @@ public sealed class DrawingTests : IDisposable
     [Fact]
     public async Task Repair_AfterAnAttempt_ShowsBeforeAndAfterSwimmingAndTheEditorStillInTheVise()
     {
-        ExercisePage failed = await Answers.FailRepairAsync(_room.NewBrowser());
+        ExercisePage failed = await Answers.FailRepairAsync(room.NewBrowser());
 
         Assert.Equal(["before", "after"], failed.Sheet.All("#feedback .fly-halves .half-name").Select(h => h.TextContent));
         Assert.Contains("flipped", failed.Sheet.Text("#feedback figure.plate"), StringComparison.Ordinal);
@@ -39,7 +37,7 @@ public sealed class DrawingTests : IDisposable
     [Fact]
     public async Task Lesson_RepairNotTried_TellsNothingEither()
     {
-        Sheet lesson = await _room.NewBrowser().OpenAsync("/lessons/first-evening");
+        Sheet lesson = await room.NewBrowser().OpenAsync("/lessons/first-evening");
 
         Assert.Contains("in the vise", lesson.Text("#exercise-first-03 figure.plate"), StringComparison.Ordinal);
     }
@@ -50,13 +48,13 @@ public sealed class DrawingTests : IDisposable
     [InlineData("second-02")]
     [InlineData("second-04")]
     public async Task AskedFlies_BeforeTheAnswer_AreDrawnInTheVise(string id) =>
-        AssertTellsNothing((await ExercisePage.OpenAsync(_room.NewBrowser(), id)).Sheet);
+        AssertTellsNothing((await ExercisePage.OpenAsync(room.NewBrowser(), id)).Sheet);
 
     // The mass center is marked on a fly that swims: no ruler is needed to read a measurement off it.
     [Fact]
     public async Task Measure_Missed_StillTellsNothingUntilItIsRight()
     {
-        ExercisePage missed = await (await ExercisePage.OpenAsync(_room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
+        ExercisePage missed = await (await ExercisePage.OpenAsync(room.NewBrowser(), "first-02")).Answer("5 g").SubmitAsync();
 
         AssertTellsNothing(missed.Sheet);
     }
@@ -68,6 +66,4 @@ public sealed class DrawingTests : IDisposable
         Assert.All(pictures, p => Assert.Contains("in the vise", p, StringComparison.Ordinal));
         Assert.All(pictures, p => Assert.DoesNotContain(Told, told => p.Contains(told, StringComparison.OrdinalIgnoreCase)));
     }
-
-    public void Dispose() => _room.Dispose();
 }

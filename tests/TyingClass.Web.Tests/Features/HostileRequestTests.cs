@@ -7,13 +7,9 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>What no form of ours sends: each gets a page that says what was wrong, and none an error of the server's.</summary>
-public sealed class HostileRequestTests : IDisposable
+public sealed class HostileRequestTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
-
-    public void Dispose() => _room.Dispose();
 
     public static TheoryData<string, string, string> Posts => new()
     {
@@ -29,7 +25,7 @@ public sealed class HostileRequestTests : IDisposable
     [Theory, MemberData(nameof(Posts))]
     public async Task Post_NoFormOfOurs_IsRefusedInWords(string body, string type, string status)
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         foreach (string address in (string[])["/bench", "/join", "/sign-in", "/exercises/first-01", "/preferences"])
         {
             using StringContent content = new(body, Encoding.UTF8);
@@ -45,7 +41,7 @@ public sealed class HostileRequestTests : IDisposable
     public async Task Send_MethodOfNoPage_IsRefusedWithThoseThatAre(string method)
     {
         using HttpRequestMessage request = new(new HttpMethod(method), new Uri("/bench", UriKind.Relative));
-        using HttpResponseMessage answer = await _room.NewBrowser().Client.SendAsync(request, Stop);
+        using HttpResponseMessage answer = await room.NewBrowser().Client.SendAsync(request, Stop);
         Assert.Equal(HttpStatusCode.MethodNotAllowed, answer.StatusCode);
         Assert.Contains("GET", answer.Content.Headers.Allow);
     }
@@ -55,7 +51,7 @@ public sealed class HostileRequestTests : IDisposable
     [InlineData("r:..")]
     public async Task Bench_FieldOfNoRecipe_IsNoErrorOfTheServer(string field)
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         Sheet bench = await browser.OpenAsync("/bench");
         IHtmlFormElement form = bench.Form("form.bench-work");
         Sheet after = await browser.PostAsync("/bench", [.. Browser.FieldsOf(form), new(field, "1")]);
@@ -66,7 +62,7 @@ public sealed class HostileRequestTests : IDisposable
     [InlineData("a["), InlineData("[a"), InlineData("r:hook.["), InlineData("a[0"), InlineData("]")]
     public async Task Post_FieldWithOneBracket_IsNoErrorOfTheServer(string field)
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         foreach (string address in (string[])["/preferences", "/exercises/first-01"])
         {
             IHtmlFormElement form = (await browser.OpenAsync(address)).All("form").OfType<IHtmlFormElement>().Last(f => f.Method == "post");
@@ -80,7 +76,7 @@ public sealed class HostileRequestTests : IDisposable
     [Fact]
     public async Task Post_HandlerThatIsNone_IsNoSuchPage()
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         Sheet bench = await browser.OpenAsync("/safety");
         IHtmlFormElement form = (await browser.OpenAsync("/preferences")).All("form").OfType<IHtmlFormElement>().Last();
         Sheet after = await browser.PostAsync("/safety?handler=Nope", Browser.FieldsOf(form));
@@ -94,14 +90,14 @@ public sealed class HostileRequestTests : IDisposable
     [InlineData("/problem/200"), InlineData("/problem/999999999999")]
     public async Task Get_AddressOfNothing_IsNoErrorOfTheServer(string address)
     {
-        using HttpResponseMessage answer = await _room.NewBrowser().Client.GetAsync(new Uri(address, UriKind.Relative), Stop);
+        using HttpResponseMessage answer = await room.NewBrowser().Client.GetAsync(new Uri(address, UriKind.Relative), Stop);
         Assert.True((int)answer.StatusCode < 500, $"{address}: {answer.StatusCode}");
     }
 
     [Fact]
     public async Task Get_BlankIdWithAnAccount_IsNoSuchPageAndNoDamage()
     {
-        Browser instructor = await _room.NewInstructorAsync(), student = await _room.NewStudentAsync("Wren");
+        Browser instructor = await room.NewInstructorAsync(), student = await room.NewStudentAsync("Wren");
         foreach (string address in (string[])["/patterns/{0}", "/patterns/{0}/compare", "/patterns/{0}/card", "/patterns/{0}/proposal", "/bench-log/{0}",
             "/bench-log/{0}/photo", "/bench-log/{0}/correct", "/reviews/{0}", "/comments/{0}/correct", "/class/students/{0}", "/class/students/{0}/{0}",
             "/class/people/{0}", "/class/people/{0}/remove", "/exercises/{0}", "/practice/{0}"])
@@ -114,6 +110,6 @@ public sealed class HostileRequestTests : IDisposable
             }
         }
 
-        Assert.Empty(_room.Store.Damage.Lines);
+        Assert.Empty(room.Store.Damage.Lines);
     }
 }

@@ -3,14 +3,12 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
 
-public sealed class ModelPageTests : IDisposable
+public sealed class ModelPageTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
     [Fact]
     public async Task Model_Opened_ShowsEveryHeadingOfBothDocuments()
     {
-        Sheet page = await _room.NewBrowser().OpenAsync("/model");
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
         string[] shown = [.. page.All(".formulas :is(h2, h3, h4)").Select(h => h.TextContent.Trim())];
 
         string[] written = [
@@ -22,7 +20,7 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public async Task Model_Contents_LeadToPlacesOnThePageAndNoIdIsTwice()
     {
-        Sheet page = await _room.NewBrowser().OpenAsync("/model");
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
         string[] ids = [.. page.All("[id]").Select(e => e.Id!)];
 
         Assert.Equal(ids.Length, ids.Distinct().Count());
@@ -34,7 +32,7 @@ public sealed class ModelPageTests : IDisposable
     [Fact]
     public async Task Model_Estimates_ListEveryMaterialAndEveryScaleFigure()
     {
-        Sheet page = await _room.NewBrowser().OpenAsync("/model");
+        Sheet page = await room.NewBrowser().OpenAsync("/model");
         string[] rows = [.. page.All(".estimates tbody th").Select(h => h.TextContent)];
 
         Assert.Empty(Materials.All.Select(m => m.Name).Concat(CatalogueFigures.All.Select(f => f.What)).Except(rows));
@@ -50,9 +48,7 @@ public sealed class ModelPageTests : IDisposable
     [InlineData("the same about all axes")]
     [InlineData("The bath tub has the last word")]
     public async Task Model_Limits_AreSaid(string words) =>
-        Assert.Contains(words, (await _room.NewBrowser().OpenAsync("/model")).Text(".formulas"), StringComparison.Ordinal);
-
-    public void Dispose() => _room.Dispose();
+        Assert.Contains(words, (await room.NewBrowser().OpenAsync("/model")).Text(".formulas"), StringComparison.Ordinal);
 
     private static string Docs()
     {

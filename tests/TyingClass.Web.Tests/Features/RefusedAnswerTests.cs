@@ -5,10 +5,8 @@ using Xunit;
 namespace TyingClass.Web.Tests.Features;
 
 /// <summary>An answer that is given back: everything in it stays, and what is missing leads to its field.</summary>
-public sealed class RefusedAnswerTests : IDisposable
+public sealed class RefusedAnswerTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private readonly ClassRoom _room = new();
-
     [Theory]
     [InlineData("first-01")]
     [InlineData("first-02")]
@@ -20,7 +18,7 @@ public sealed class RefusedAnswerTests : IDisposable
     [InlineData("second-05")]
     public async Task EmptyAnswer_OfEachKind_LeadsToItsField(string id)
     {
-        ExercisePage page = await (await ExercisePage.OpenAsync(_room.NewBrowser(), id)).SubmitAsync();
+        ExercisePage page = await (await ExercisePage.OpenAsync(room.NewBrowser(), id)).SubmitAsync();
 
         Assert.NotEmpty(page.Problems);
         foreach (IHtmlAnchorElement link in page.Sheet.All("#problems li > a").Cast<IHtmlAnchorElement>())
@@ -89,7 +87,7 @@ public sealed class RefusedAnswerTests : IDisposable
     [Fact]
     public async Task Sort_WithAPlaceLeftEmpty_KeepsTheOthersWhereTheyWere()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "second-02");
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-02");
 
         page = await page.Fill("#answer-second-02-place-3", "Bare Hook").SubmitAsync();
 
@@ -100,7 +98,7 @@ public sealed class RefusedAnswerTests : IDisposable
     [Fact]
     public async Task Sort_WithAFlyTwice_LeadsToTheSecond()
     {
-        ExercisePage page = await ExercisePage.OpenAsync(_room.NewBrowser(), "second-02");
+        ExercisePage page = await ExercisePage.OpenAsync(room.NewBrowser(), "second-02");
         for (int i = 1; i <= 3; i++) page.Fill($"#answer-second-02-place-{i}", i == 2 ? "Slate Minnow" : "Bare Hook");
 
         page = await page.SubmitAsync();
@@ -109,13 +107,13 @@ public sealed class RefusedAnswerTests : IDisposable
     }
 
     private async Task<ExercisePage> WrongAsync(string id, string choice) =>
-        await (await ExercisePage.OpenAsync(_room.NewBrowser(), id)).Choose(choice).SubmitAsync();
+        await (await ExercisePage.OpenAsync(room.NewBrowser(), id)).Choose(choice).SubmitAsync();
 
     private async Task<string> RightFreshAsync(string id, int number)
     {
-        using HttpClient started = _room.CreateClient();
+        using HttpClient started = room.CreateClient();
         await started.GetAsync(new Uri("/health", UriKind.Relative));
-        Lessons.Courses.ICourseSource course = (Lessons.Courses.ICourseSource)_room.Services.GetService(typeof(Lessons.Courses.ICourseSource))!;
+        Lessons.Courses.ICourseSource course = (Lessons.Courses.ICourseSource)room.Services.GetService(typeof(Lessons.Courses.ICourseSource))!;
         Assert.True(course.Current.TryFindExercise(id, out _, out Lessons.Exercises.Exercise exercise));
         Lessons.Exercises.Exercise fresh = Lessons.Kinds.Predict.FreshProblem.Of(exercise, number)!;
         return fresh.Kind.RightAnswer(fresh)!;
@@ -126,6 +124,4 @@ public sealed class RefusedAnswerTests : IDisposable
         foreach (IHtmlInputElement radio in page.Sheet.All($"form.answer input[name='{name}']").Cast<IHtmlInputElement>())
             radio.IsChecked = radio.Value == value;
     }
-
-    public void Dispose() => _room.Dispose();
 }
