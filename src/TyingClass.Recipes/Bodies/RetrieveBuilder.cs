@@ -3,12 +3,16 @@ using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Retrieving;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
+using TyingClass.Recipes.Text;
 
 namespace TyingClass.Recipes.Bodies;
 
 /// <summary>Fills in what a recipe does not say of its retrieve.</summary>
 public static class RetrieveBuilder
 {
+    /// <summary>What stands at this place of a recipe says how the fly is retrieved, and nothing else.</summary>
+    public static bool IsOfRetrieve(string path) => RetrieveReader.Keys.Any(key => path == "fishing." + key);
+
     /// <summary>The whole plan.</summary>
     public static RetrievePlan Build(RetrieveSpec spec, FishingConditions conditions)
     {

@@ -20,8 +20,8 @@ public static class ChangeWords
         (string was, string now) = WrittenFigures.Apart(before ?? "", after ?? "", units);
         return (before, after) switch
         {
-            (null, _) => $"{said}: now {now}, before left open",
-            (_, null) => $"{said}: was {was}, now left open",
+            (null, _) => $"{said}: now {now}; before, it was left open",
+            (_, null) => $"{said}: was {was}; now it is left open",
             _ => $"{said}: {was} → {now}",
         };
     }

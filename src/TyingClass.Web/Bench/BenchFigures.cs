@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Microsoft.AspNetCore.Html;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Retrieving;
 using TyingClass.Drawing;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
@@ -45,6 +46,20 @@ internal static class BenchFigures
             return new FigureRow(
                 row.What.Label, row.What.Say(si, units), range?.Text, range is null ? null : BenchResult.Html(Curves.DoubtBar(range, si!.Value, units)));
         })];
+    }
+
+    /// <summary>Of the last round of its retrieve.</summary>
+    public static ImmutableArray<FigureRow> Retrieved(SolvedFly fly, UnitSystem units)
+    {
+        RetrieveReport report = fly.Retrieve;
+        return
+        [
+            Row(Magnitudes.Hop, report.HopM), Row(Magnitudes.Shallowest, report.ShallowestM), Row(Magnitudes.Deepest, report.DeepestM),
+            Row(Magnitudes.DivePitch, report.DivePitchDeg is { } deg ? Si.Deg(deg) : null),
+        ];
+
+        FigureRow Row(Magnitude what, double? si) =>
+            new($"In the last round, {char.ToLowerInvariant(what.Label[0])}{what.Label[1..]}", what.Say(report.HasFigures ? si : null, units));
     }
 
     public static ImmutableArray<FigureRow> Of(BalanceReport report, StateReport state, UnitSystem units) =>

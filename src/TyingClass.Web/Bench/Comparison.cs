@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Html;
 using TyingClass.Balance.Reports;
 using TyingClass.Drawing;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
@@ -28,6 +29,9 @@ public sealed record Comparison(
 
     public required (BenchRetrieve Kept, BenchRetrieve Now) Retrieves { get; init; }
 
+    /// <summary>One fly, stripped in two ways: towed and on a slack line there is nothing to compare.</summary>
+    public bool OnlyTheRetrieveDiffers => !Changes.IsEmpty && Changes.All(c => RetrieveBuilder.IsOfRetrieve(c.Path));
+
     public static Comparison Of(SolvedFly kept, SolvedFly now, bool soaked, UnitSystem units)
     {
         StateReport State(SolvedFly fly) => soaked ? fly.Report.Soaked : fly.Report.PartlySoaked ?? fly.Report.Fresh;
@@ -39,7 +43,8 @@ public sealed record Comparison(
             return (BenchResult.Html(first), BenchResult.Html(second));
         }
 
-        ImmutableArray<FigureRow> was = BenchFigures.Of(kept.Report, State(kept), units), isNow = BenchFigures.Of(now.Report, State(now), units);
+        ImmutableArray<FigureRow> was = [.. BenchFigures.Of(kept.Report, State(kept), units), .. BenchFigures.Retrieved(kept, units)],
+            isNow = [.. BenchFigures.Of(now.Report, State(now), units), .. BenchFigures.Retrieved(now, units)];
         return new Comparison(
             VerdictSentence.Of(kept.Report.Intent, State(kept), units), VerdictSentence.Of(now.Report.Intent, State(now), units),
             ChangeList.Between(kept.Recipe, now.Recipe),

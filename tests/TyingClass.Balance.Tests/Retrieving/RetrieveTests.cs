@@ -25,8 +25,8 @@ public sealed class RetrieveTests(ITestOutputHelper output)
                 Round = [new(0, 0.1)],
                 Repeat = 1,
                 // Until it rests, and all but one do. The Russet Loach rocks for as long as it is held: its lean goes to and fro between 0° and 45° about
-                // once a second, no less after 110 s than after 50, and its nose with it from 36° to 38°, where the tow solver, which asks for rest alone,
-                // finds 38°. Whether a fur strip on a 1 mm keel does that in water, or the model damps its rolling too little, nobody has tried.
+                // 1.6 times a second, no less after 110 s than after 50, and its nose with it from 36° to 38°, where the tow solver, which asks for rest
+                // alone, finds 38°. Its strip of hide does it, as slender plates do (docs/version-3.md).
                 CountDownS = 120,
                 LineOutM = 4,
                 LeaderM = 2,
