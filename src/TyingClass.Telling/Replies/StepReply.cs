@@ -8,7 +8,7 @@ public static class StepReply
     private const string Elsewhere = "Look at another step.";
 
     /// <summary>"Step 2 holds: it does fish deeper, 2.22 m against 1.68 m. Look at another step."</summary>
-    /// <param name="found">As <see cref="Does"/>, <see cref="Stays"/> or <see cref="Is"/> says it; null where the step claims no figure.</param>
+    /// <param name="found">As the other methods here say it; null where the step claims no figure.</param>
     public static string Holds(int step, string? found)
     {
         string plain = $"Step {step} holds. {Elsewhere}";
@@ -31,7 +31,7 @@ public static class StepReply
     /// <summary>"the keel height stays 0.4 mm".</summary>
     public static string Stays(string phrase, string now) => $"the {phrase} stays {now}";
 
-    /// <summary>"the bead gets lighter, 0.1 g against 0.3 g".</summary>
+    /// <summary>"the mass of the bead goes from 0.3 g to 0.1 g".</summary>
     public static string Of(string phrase, string now, string was) => $"the {phrase} goes from {was} to {now}";
 
     /// <summary>"the mass of the bead is 0.3 g, the mass of the hook 0.2 g": two that a step sets side by side.</summary>
