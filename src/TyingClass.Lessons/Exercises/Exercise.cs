@@ -32,6 +32,9 @@ public sealed record Exercise
 
     public ImmutableArray<string> Hints { get; init; } = [];
 
+    /// <summary>For each hint, when it has nothing left to say, a condition as written; null for one that always does.</summary>
+    public ImmutableArray<string?> HintsUnless { get; init; } = [];
+
     public ImmutableArray<Misreading> Misreadings { get; init; } = [];
 
     /// <summary>Recipe text for repair and compose; otherwise an answer as a student would type it. For explain, the answer shown after submitting.</summary>

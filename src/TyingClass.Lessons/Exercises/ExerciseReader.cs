@@ -45,7 +45,6 @@ internal static partial class ExerciseReader
             Concepts = Concepts(fields),
             PromptHtml = Prompt(fields, lines),
             RecipeText = source?.Text,
-            Hints = fields.TextItems("hints"),
             ModelAnswer = answers.Model(),
             WrongAnswers = answers.Wrong(),
             Place = new ExercisePlace(errors.File, map.Line, map.Column,
@@ -54,7 +53,14 @@ internal static partial class ExerciseReader
         if (!isPractice && kind.NeedsModelAnswer && !fields.Has("model answer"))
             fields.Missing("model answer", "check-lessons proves with it that the exercise can be done.");
         if (exercise.Task is null) return null;
-        exercise = exercise with { Misreadings = Misreadings(fields, exercise, given), Version = Hash(fence.Text, recipes.FileTexts) };
+        (string Say, string? Unless)[] hints = [.. Hints(fields, exercise, given)];
+        exercise = exercise with
+        {
+            Hints = [.. hints.Select(h => h.Say)],
+            HintsUnless = [.. hints.Select(h => h.Unless)],
+            Misreadings = Misreadings(fields, exercise, given),
+            Version = Hash(fence.Text, recipes.FileTexts),
+        };
         return errors.Count == before ? exercise : null;
     }
 
@@ -103,6 +109,28 @@ internal static partial class ExerciseReader
         return node.IsBlock
             ? ProseWriter.Prompt(prompt, node.Line + 1, RecipeFinder.IndentBelow(lines, node.Line), fields.Errors)
             : ProseWriter.Prompt(prompt, node.Line, column, fields.Errors);
+    }
+
+    // A text, or “say” with “unless”: what the answer has done already is not hinted at.
+    private static IEnumerable<(string Say, string? Unless)> Hints(FieldReader fields, Exercise exercise, Recipe? given)
+    {
+        foreach (YamlNode item in fields.Items("hints"))
+        {
+            if (item is YamlText { Value: var value } && !string.IsNullOrWhiteSpace(value)) yield return (value.Trim(), null);
+            else if (item is YamlMap map)
+            {
+                FieldReader entry = new(map, "a hint", fields.Errors);
+                entry.CheckKeys("say", "unless");
+                string? say = entry.RequiredText("say", "Turn the fly over in your mind."), unless = entry.RequiredText("unless", "parts[0].side changed");
+                if (say is not null && unless is not null && entry.Node("unless") is YamlText node
+                    && ConditionReader.Check(node, ScopeOf(exercise, given), fields.Errors))
+                    yield return (say.Trim(), unless);
+            }
+            else
+            {
+                fields.Errors.Add(item, "Each hint is a piece of text, in quotes if it holds a colon, or “say” (the text) with “unless” (when it is not needed).");
+            }
+        }
     }
 
     private static ImmutableArray<Misreading> Misreadings(FieldReader fields, Exercise exercise, Recipe? given)

@@ -49,8 +49,8 @@ internal static class RecipeGrader
         BalanceReport report = fly.Report;
         ImmutableArray<GoalResult> goals = GoalCheck.Results(exercise, fly, report.Verdict.Kind, options.Units);
         bool passed = goals.All(g => g.Met);
-        Misreading? misreading =
-            passed ? null : MisreadingCheck.Find(exercise, given, new ConditionFacts(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null));
+        ConditionFacts facts = new(fly, ExerciseReader.ScopeOf(exercise, given).HasStart ? start : null);
+        Misreading? misreading = passed ? null : MisreadingCheck.Find(exercise, given, facts);
         AnswerReason reason = RecipeReason.Of(exercise, fly, exercise.Task is RecipeTask { ChangesGiven: true } ? start : null, options.Units);
         return new GradeResult
         {
@@ -68,7 +68,8 @@ internal static class RecipeGrader
                 Goals = goals,
                 Why = reason.Why,
                 WhereToLook =
-                    passed ? null : HintLadder.Next(exercise, failedAttempts, () => LastHint.Say(exercise, recipe, options.Units, options.Adviser)),
+                    passed ? null : HintLadder.Next(
+                        exercise, failedAttempts, () => LastHint.Say(exercise, recipe, options.Units, options.Adviser), (given, facts)),
                 Misreading = misreading?.AsMisreading,
                 Remark = misreading?.AsRemark,
                 MisreadConcept = misreading is { IsHalfway: false } ? misreading.Concept : null,

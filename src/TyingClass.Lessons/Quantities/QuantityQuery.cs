@@ -64,7 +64,8 @@ public sealed partial record QuantityQuery(
 
     private string UpTo(UnitSystem units) => DepthM is { } depth ? $" to {Magnitudes.Depth.SayStated(depth, units)}" : "";
 
-    private string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
+    /// <summary>" at 0.3 m/s on a loop knot": what stands after the name.</summary>
+    internal string Told(UnitSystem units) => Circumstances(s => FigureSentence.After(s, units), ms => FigureSentence.At(ms, units));
 
     private string Circumstances(Func<double, string> after, Func<double, string> at) =>
         (PauseS is { } pause ? after(pause) : "")
@@ -95,6 +96,20 @@ public sealed partial record QuantityQuery(
         TryParse(name, out QuantityQuery query, out string error) ? query : throw new InvalidOperationException(error);
 
     public string SayStated(double si, UnitSystem units) => Quantity.SayStated(si, units);
+
+    /// <summary>What a student typed, told back as it was typed: "1.44 m", not "144 cm". Without a unit, or with much else about it, as <see cref="SayStated"/>.
+    /// </summary>
+    internal string SayTyped(string text, double si, UnitSystem units)
+    {
+        string typed = text.Trim();
+        return typed.Length <= LongestTyped && PlainFigure().IsMatch(typed) ? typed.Replace('-', '−') : SayStated(si, units);
+    }
+
+    private const int LongestTyped = 16;
+
+    // A number with its unit, and nothing else.
+    [GeneratedRegex(@"\A[-−]?[0-9]+(?:\.[0-9]+)?\s*(?:°|%|[\p{L}µ]+(?:[/·][\p{L}]+)?[²³]?)\z")]
+    private static partial Regex PlainFigure();
 
     /// <summary>Reads the whole text as one quantity.</summary>
     /// <param name="error">What is wrong and what to write instead.</param>

@@ -44,7 +44,9 @@ public static class OneFlyReason
         {
             bool isHook = !part.IsTied;
             if (isHook && query.Quantity.IsOfMass && (bare || isOfTheHook))
-                shares.AddRange(part.Pieces.Select(piece => Share(PartThing(piece.Name), Of(PartThing(piece.Name), Lacking(fly, piece)))));
+                // The eye has its say below, by being bent: its own wire is next to nothing.
+                shares.AddRange(part.Pieces.Where(piece => PartThing(piece.Name).Kind != ThingKind.Eye)
+                    .Select(piece => Share(PartThing(piece.Name), Of(PartThing(piece.Name), Lacking(fly, piece)))));
             // The hook gives a fly its shape in the water; on the scale it is one part among others.
             else if (!isHook || (query.Quantity.IsOfMass && query.Quantity.Name != "level-line keel"))
                 shares.Add(Share(PartThing(part.Name), Of(PartThing(part.Name), fly.Body.Parts.Remove(part))) with

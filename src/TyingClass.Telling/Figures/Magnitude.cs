@@ -62,6 +62,9 @@ public sealed record Magnitude
         return Told(si, units, more);
     }
 
+    /// <summary>With so many places more.</summary>
+    internal string SayWith(double si, UnitSystem units, int more) => Told(si, units, more);
+
     /// <summary>One that somebody set, typed or saw: in the unit in which the computed figure beside it is told, with the digits of <see cref="Stated"/>.
     /// </summary>
     public string SayStated(double si, UnitSystem units) => Stated.SayIn(Symbol(units), si, Dimension);

@@ -147,7 +147,11 @@ public static class OpeningSentence
             "held water" or "mass with held water" => $"{The(top.What)} comes on top of the dry fly, and you cast that too",
             "wet weight" => $"{The(top.What)} {top.What.Verb("gives", "give")} the most weight in the water",
             "displaced volume" => $"{The(top.What)} {top.What.Verb("pushes", "push")} the most water aside",
-            "mass moment of" or "center, x of" or "keel moment of" => $"{The(top.What)} alone {top.What.Verb("is", "are")} asked about here",
+            "keel moment of" when reason.ToSi is { } moment && moment != 0 =>
+                $"{The(top.What)} {top.What.Verb("works", "work")} {(moment > 0 ? "for" : "against")} the way it is meant to ride",
+            "center, x of" => $"Only where the {top.What.Word} {top.What.Verb("sits", "sit")} counts here",
+            "mass moment of" or "keel moment of" =>
+                $"Only the {top.What.Word} {top.What.Verb("counts", "count")} here: the weight, and how far off it acts",
             _ => $"{The(top.What)} {top.What.Verb("is", "are")} the heaviest thing on it",
         };
         return top.What.Kind != ThingKind.HeldWater && reason.Quantity is "held water" or "mass with held water"

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Telling.Reasons;
 
@@ -62,6 +64,17 @@ public static class ReasonOffer
     {
         string change = changes.IsEmpty ? "" : $" Now you have it {Grammar.And(changes.Select(TurnedWords.Of))}{Figures(changes)}.";
         return $"{(number == 1 ? "A" : "Another")} cousin of the {name}, tied as below.{change} {question}";
+    }
+
+    /// <summary>Where the question is what a wet fly weighs in the air: all that it takes to work it out.</summary>
+    /// <param name="dryKg">Kg.</param>
+    /// <param name="drinks">How many times its own mass each part of the dressing takes up.</param>
+    public static string FreshDressing(string name, int number, double dryKg, ImmutableArray<(string Part, double Times)> drinks)
+    {
+        string takes = drinks.IsEmpty ? "Its dressing takes up no water."
+            : string.Join(" ", drinks.Select(d => $"Its {d.Part} takes up {Numbers.Write(d.Times, 1)} times its own mass in water."));
+        return $"{(number == 1 ? "A" : "Another")} cousin of the {name}, tied as below. Dry, it has a mass of about {Magnitudes.Mass.Say(dryKg, UnitSystem.Metric)}. "
+            + $"{takes} It has lain in the pond, and you pick it up. About what do you throw?";
     }
 
     /// <summary>"Cousin of the Russet Loach", "Cousin 2 of the Russet Loach": each fresh fly has a name of its own.</summary>

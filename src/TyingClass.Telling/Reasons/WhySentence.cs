@@ -1,5 +1,6 @@
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Telling.Reasons;
 
@@ -43,6 +44,7 @@ public static class WhySentence
     {
         string the = $"the {reason.Phrase(units)}", with = Grammar.And(reason.Shares.Take(MostShares).Select(TurnedWords.Of));
         string[] ends = reason.Magnitude is { } magnitude ? [.. magnitude.SayApart(units, reason.FromSi, reason.ToSi)] : [Say(reason.FromSi), Say(reason.ToSi)];
+        if (IsOfTheNose(reason)) ends = [Nosed(ends[0], reason.FromSi), Nosed(ends[1], reason.ToSi)];
         if (reason.FromSi is not { } from || reason.ToSi is not { } to)
         {
             return reason.FromSi is null && reason.ToSi is null
@@ -119,7 +121,13 @@ public static class WhySentence
         return reason.Shares.Where(s => most > 0 && Math.Abs(s.Si) >= LeastShare * most).Take(MostShares);
     }
 
-    private static string Say(Reason reason, double? si, UnitSystem units) => reason.Magnitude?.Say(si, units) ?? Say(si);
+    private static string Say(Reason reason, double? si, UnitSystem units) =>
+        (reason.Magnitude?.Say(si, units) ?? Say(si)) is var said && IsOfTheNose(reason) ? Nosed(said, si) : said;
+
+    // As every other sentence says it: "nose up 41°".
+    private static bool IsOfTheNose(Reason reason) => reason.Quantity is "pitch" or "pitch while sinking" or "pitch in the pause";
+
+    private static string Nosed(string said, double? si) => si is { } rad ? FlyWords.Nose(said, rad) : said;
 
     private static string Say(double? si) => si is { } value ? Numbers.Write(value, 2) : Magnitude.None;
 }

@@ -14,7 +14,7 @@ public static class GoalsReply
         _ => $"All {all.ToWords()} goals are met.",
     };
 
-    /// <summary>"Three of four goals are met. It has its mass center too far back, by 0.1 mm."</summary>
+    /// <summary>"Three of four goals are met. Its mass center lies too far back, by 0.1 mm."</summary>
     /// <param name="misses">Clauses, the worst first.</param>
     public static string Missed(int met, int all, IReadOnlyList<string> misses)
     {

@@ -24,6 +24,8 @@ public static class MissWords
 {
     internal const string By = ", by ";
 
+    private const string HasItsCenter = "has its mass center";
+
     /// <summary>"it sinks too fast, by 0.03 m/s".</summary>
     public static string Of(AskedGoal goal, double si, UnitSystem units)
     {
@@ -48,6 +50,7 @@ public static class MissWords
             if (KindsOfPart.FindByName(part) is { IsPlural: true }) too = too.Replace("is ", "are ", StringComparison.Ordinal);
         }
 
+        if (too.StartsWith(HasItsCenter, StringComparison.Ordinal)) (subject, too) = ("its mass center", $"lies{too[HasItsCenter.Length..]}");
         return $"{goal.State}{subject} {too}{By}{Amount(goal, over, units)}";
     }
 

@@ -38,6 +38,30 @@ public static class StepReply
     public static string Beside((string Phrase, string Said) one, (string Phrase, string Said) other) =>
         $"the {one.Phrase} is {one.Said}, the {other.Phrase} {other.Said}";
 
+    /// <summary>"it sinks nose up 41° on a loop knot", "the keel height is 0.4 mm": what a fly does, where there is a word for doing it.</summary>
+    /// <param name="quantity">"pitch while sinking".</param>
+    /// <param name="circumstances">" on a loop knot"; empty for none.</param>
+    public static string Acts(string quantity, string circumstances, string phrase, string said)
+    {
+        ArgumentNullException.ThrowIfNull(quantity);
+        string? does = quantity switch
+        {
+            "pitch" => said == Level ? "it rides level" : $"it rides {said}",
+            "pitch while sinking" => said == Level ? "it sinks level" : $"it sinks {said}",
+            "pitch in the pause" => said == Level ? "in the pause its nose comes down to level" : $"in the pause it comes to {said}",
+            "lean" => $"it leans {said}",
+            "sink rate" => $"it sinks at {said}",
+            "mass" => $"it weighs {said}",
+            "mass with held water" => $"with the water it holds it weighs {said}",
+            "held water" => $"it holds {said} of water",
+            "wet weight" => $"in the water it weighs {said}",
+            _ => null,
+        };
+        return does is null ? Is(phrase, said) : does + circumstances;
+    }
+
+    private const string Level = "level";
+
     /// <summary>"the keel height is 0.4 mm".</summary>
     public static string Is(string phrase, string said) => $"the {phrase} is {said}";
 }

@@ -39,6 +39,11 @@ public static class WorkedWords
         ? $"A change of {least} or more counts as larger or smaller, and this one is clear of it."
         : $"A change of less than {least} counts as about the same.";
 
+    public const string Cube = "its size, once each way";
+
+    /// <summary>How much of a cube as large as it is filled.</summary>
+    public static string ShareOfCube(string part) => $"the {part}, as a share of that cube";
+
     public static string SpaceIn(string part) => $"volume of the {part}";
 
     public static string MassOf(string part) => $"mass of the {part}";

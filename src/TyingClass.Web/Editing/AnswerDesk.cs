@@ -127,7 +127,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
         // Either what was just sent and not taken, or the answer before, whose reason stands if it was right.
         PredictAnswer? answer = PredictAnswer.Read(typed.Text);
         bool isThis = answer is not null && (answer.Fresh == failed || answer.Fresh == 0);
-        return new FreshView(failed, problem, offered?.Said ?? [], Asked(problem, told: false, inLesson))
+        return new FreshView(failed, problem, offered?.Said ?? [], Asked(problem, told: false, inLesson, [.. AskedRecipes.Of(exercise)]))
         {
             Why = offered is null ? "" : FirstShown.AskWhy(exercise, UnitsRead),
             Reason = answer is { Reason: var reason } && (isThis || offered?.IsRight(reason) == true) ? reason : 0,
@@ -151,13 +151,12 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private static bool IsBareHook(Exercise exercise, ImmutableArray<Attempt> attempts) => exercise.RecipeText is null && attempts.IsEmpty;
 
-    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson)
+    /// <param name="beside">The flies that were shown first, where these are their cousins.</param>
+    private ImmutableArray<AskedFly> Asked(Exercise exercise, bool told, bool inLesson, string[]? beside = null)
     {
         string[] texts = [.. AskedRecipes.Of(exercise)];
-        return [.. texts
-            .Select(text => (Card: RecipeCard.Of(text), Text: text))
-            .Where(fly => fly.Card is not null)
-            .Select(fly => new AskedFly(fly.Card!, Picture(fly.Text)))];
+        RecipeCard?[] cards = [.. Cards(texts, beside)];
+        return [.. cards.Zip(texts).Where(fly => fly.First is not null).Select(fly => new AskedFly(fly.First!, Picture(fly.Second)))];
 
         // In a lesson, and where a fly stands alone, how it swims is shown with the feedback.
         // What is asked of a retrieve can only be read off its curve; a lesson has that above the question.
@@ -172,6 +171,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private AttemptView View(Assignment work, ImmutableArray<Attempt> attempts, Attempt attempt, bool inLesson) => View(work.Exercise, attempt, inLesson) with
     {
         Worked = work.ShowsTheSum || IsFound(work.Exercise, attempts) ? WorkedSum.Of(work.Exercise, attempt.AnswerText, UnitsRead) : null,
+        WorkedIsFolded = work.ShowsTheSum && !work.Exercise.Kind.TellsTheAnswer && !attempts.Any(a => a.Counts) && attempts.Length == 1,
         PassedBefore = attempt is { Counts: false, Waits: false } ? attempts.LastOrDefault(a => a.Counts && a.Number < attempt.Number)?.Number : null,
         CautionInFull = work.Lesson.Exercises.FirstOrDefault()?.Id == work.Exercise.Id,
     };
@@ -230,11 +230,28 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
 
     private static ImmutableArray<RecipeCard> Cards(Exercise exercise, Attempt attempt) =>
         exercise.Kind.Answered(exercise, attempt.AnswerText) is var answered && answered != exercise
-            ? [.. AskedRecipes.Of(answered).Select(RecipeCard.Of).OfType<RecipeCard>()] : [];
+            ? [.. Cards([.. AskedRecipes.Of(answered)], [.. AskedRecipes.Of(exercise)]).OfType<RecipeCard>()] : [];
+
+    // A cousin beside the fly it is a cousin of; of two flies that differ in little, the second beside the first.
+    private static IEnumerable<RecipeCard?> Cards(string[] texts, string[]? beside)
+    {
+        for (int i = 0; i < texts.Length; i++)
+        {
+            string? other = beside is not null ? beside.ElementAtOrDefault(i) : texts.Length == 2 && i == 1 ? texts[0] : null;
+            RecipeCard? card = RecipeCard.Of(texts[i]);
+            if (card is not null && other is not null && RecipeCard.Of(other) is { } first && card.Beside(texts[i], other, first.Name) is var marked
+                && (beside is not null || marked.Marks is { Differing: <= FewDifferences }))
+                card = marked;
+            yield return card;
+        }
+    }
+
+    private const int FewDifferences = 3;
 
     private string? Doubt(Exercise exercise, Attempt attempt)
     {
-        // Nothing holds a bare hook, so there is nothing to be sure of.
+        // A sum in the hand trusts no guess of the model's; and nothing holds a bare hook, so there is nothing to be sure of.
+        if (exercise.Task is MeasureTask { IsOfMass: true }) return null;
         string? told = exercise.Kind.AnswerIsRecipe ? attempt.AnswerText
             : IsTold(exercise, [attempt]) && AskedRecipes.Change(exercise) is null && AskedRecipes.Of(exercise).ToArray() is [var only] ? only : null;
         return told is not null && flies.Attitude(told) is { } fly && fly.Built.Body.Parts.Length > 1 ? DoubtSentence.Of(fly.Doubt) : null;

@@ -22,6 +22,9 @@ public sealed record AttemptView(Attempt Attempt)
     /// <summary>How the figure asked for is worked out; null where that would tell what may still be found.</summary>
     public WorkedSum? Worked { get; init; }
 
+    /// <summary>It may still be found without the sum, which waits to be asked for.</summary>
+    public bool WorkedIsFolded { get; init; }
+
     /// <summary>The flies it was about, where those are not the ones the exercise began with.</summary>
     public ImmutableArray<RecipeCard> Cards { get; init; } = [];
 

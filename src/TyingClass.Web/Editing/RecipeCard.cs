@@ -10,6 +10,9 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
     /// <summary>The tying notes, in their order.</summary>
     public ImmutableArray<string> Steps { get; init; } = [];
 
+    /// <summary>Beside another fly: its lines piece by piece, what differs marked; null where it stands alone.</summary>
+    public CardMarks? Marks { get; init; }
+
     /// <returns>Null when the layout is broken.</returns>
     public static RecipeCard? Of(string recipeText) => RecipeDraft.Parse(recipeText).Value is { } draft
         ? new RecipeCard(
@@ -23,6 +26,12 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
         }
         : null;
 
+    /// <summary>What differs from <paramref name="otherText"/> marked.</summary>
+    /// <param name="otherName">How the other fly is called.</param>
+    public RecipeCard Beside(string recipeText, string otherText, string otherName) =>
+        RecipeDraft.Parse(recipeText).Value is { } draft && RecipeDraft.Parse(otherText).Value is { } other
+            ? this with { Marks = CardMarks.Of(draft, other, otherName) } : this;
+
     private static (string, string) Part(IReadOnlyList<KeyValuePair<string, string>> fields)
     {
         string kind = fields.FirstOrDefault(f => f.Key == "part").Value ?? "";
@@ -30,4 +39,31 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
     }
 
     private static string Join(IEnumerable<string> items) => string.Join(", ", items);
+}
+
+/// <param name="Said">"size 4 mm".</param>
+public sealed record CardPiece(string Said, bool Differs);
+
+/// <summary>The lines of a card, piece by piece.</summary>
+/// <param name="Other">The fly it is held against.</param>
+public sealed record CardMarks(
+    string Other, ImmutableArray<CardPiece> Hook, ImmutableArray<(string Kind, ImmutableArray<CardPiece> Pieces)> Parts, ImmutableArray<CardPiece> Fishing)
+{
+    /// <summary>How many pieces differ.</summary>
+    public int Differing => Hook.Concat(Fishing).Concat(Parts.SelectMany(p => p.Pieces)).Count(p => p.Differs);
+
+    internal static CardMarks Of(RecipeDraft fly, RecipeDraft other, string otherName) => new(
+        otherName, Pieces(fly, other, "hook"),
+        [.. Enumerable.Range(0, fly.PartCount).Select(i => (fly.Get($"parts[{i}].part") ?? "", Pieces(fly, other, $"parts[{i}]")))],
+        Pieces(fly, other, "fishing"));
+
+    private static ImmutableArray<CardPiece> Pieces(RecipeDraft fly, RecipeDraft other, string place)
+    {
+        bool same = fly.Get($"{place}.part") == other.Get($"{place}.part");
+        return
+        [
+            .. fly.Fields(place).Where(f => f.Key != "part").Select(f => new CardPiece(
+                f.Key == "material" ? f.Value : $"{f.Key} {f.Value}", !same || other.Get($"{place}.{f.Key}") != f.Value)),
+        ];
+    }
 }

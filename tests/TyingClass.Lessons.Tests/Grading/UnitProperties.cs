@@ -34,6 +34,13 @@ public sealed class UnitProperties
             },
             iter: 40);
 
+    // The figure itself is told back as it was typed, so "0.456 g" and "456 mg" read unlike.
+    private static (string, bool, string) Judged(GoalResult goal)
+    {
+        Assert.StartsWith("your ", goal.Reached, StringComparison.Ordinal);
+        return (goal.Asked, goal.Met, goal.Met ? goal.Reached.Split(' ')[^1] : goal.Reached[goal.Reached.IndexOf(" is ", StringComparison.Ordinal)..]);
+    }
+
     [Fact]
     public void Measure_SameMassInAnyUnit_IsTheSameGrade()
     {
@@ -44,7 +51,7 @@ public sealed class UnitProperties
                 string typed = Typed(mg / 1000m, Masses[u]);
                 GradeResult a = Grader.Grade(exercise, Typed(mg / 1000m, Masses[0]), 0), b = Grader.Grade(exercise, typed, 0);
                 Assert.True(a.Passed == b.Passed, typed);
-                Assert.Equal(a.Feedback!.Goals, b.Feedback!.Goals);
+                Assert.Equal(a.Feedback!.Goals.Select(Judged), b.Feedback!.Goals.Select(Judged));
                 return true;
             },
             iter: 60);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
@@ -34,6 +35,43 @@ public sealed class WorkedSumTests
         Assert.All(sum.Rows, row => Assert.NotEmpty(row.Result));
         Assert.NotEmpty(sum.Yours);
     }
+
+    // Read as a student reads it: with a pencil, from what is printed.
+    [Fact]
+    public void Of_EveryMeasureOfTheCourse_AddsUpAsItIsPrinted()
+    {
+        using CourseFolder folder = new(Repo.Lessons);
+        int checkedSums = 0;
+
+        foreach (Exercise exercise in folder.Current.Exercises.Where(e => e.Kind.Word == "measure"))
+        {
+            if (WorkedSum.Of(exercise, exercise.ModelAnswer!, UnitSystem.Metric) is not { } sum) continue;
+            foreach (WorkedRow row in sum.Rows.Where(r => r.Sum.Length > 0 && !r.Sum.Contains('=', StringComparison.Ordinal)))
+            {
+                (double value, double printed, double halfAPlace) = (Reckoned(row.Sum), Number(row.Result), HalfAPlace(row.Result));
+                Assert.True(Math.Abs(value - printed) <= 1.001 * halfAPlace, $"{exercise.Id}: {row.Sum} is {value}, and {row.Result} is printed");
+                checkedSums++;
+            }
+        }
+
+        Assert.True(checkedSums > 20, $"only {checkedSums} sums were printed");
+    }
+
+    // A volume in mm³ and a density in g/cm³ make thousandths of a gram.
+    private static double Reckoned(string sum) => Terms(sum, " + ").Sum(a => Terms(a, " − ").Select(Product).Aggregate((x, y) => x - y))
+        * (sum.Contains("g/cm³", StringComparison.Ordinal) ? 1e-3 : sum.Contains("kg/m³", StringComparison.Ordinal) ? 1e-6 : 1);
+
+    private static double Product(string product) =>
+        Terms(product, " ÷ ").Select(p => Terms(p, " × ").Select(Number).Aggregate((x, y) => x * y)).Aggregate((x, y) => x / y);
+
+    private static string[] Terms(string text, string sign) => text.Split(sign);
+
+    private static double Number(string told) => double.Parse(Digits(told), CultureInfo.InvariantCulture);
+
+    private static string Digits(string told) =>
+        string.Concat(told.TrimStart('(').Replace('−', '-').TakeWhile(c => char.IsAsciiDigit(c) || c is '-' or '.'));
+
+    private static double HalfAPlace(string told) => 0.5 * Math.Pow(10, Digits(told).IndexOf('.') is >= 0 and var dot ? dot + 1 - Digits(told).Length : 0);
 
     [Fact]
     public void Of_SinkRate_IsNoSum() => Assert.Null(WorkedSum.Of(Measure("sink rate", "0.06 m/s"), "1 m/s", UnitSystem.Metric));

@@ -9,8 +9,8 @@ namespace TyingClass.Telling.Tests.Replies;
 public sealed class ReplyTests
 {
     [Theory]
-    [InlineData(0.1, "The goal is not met: it has its mass center too far back, by 0.1 mm.")]
-    [InlineData(0.004, "The goal is not met: it has its mass center too far back, by 0.004 mm.")]
+    [InlineData(0.1, "The goal is not met: its mass center lies too far back, by 0.1 mm.")]
+    [InlineData(0.004, "The goal is not met: its mass center lies too far back, by 0.004 mm.")]
     public void Missed_ByHowMuch_IsSaidHoweverSmallItIs(double overMm, string said)
     {
         AskedGoal center = new("mass center, x", "mass center, x", null, Magnitudes.Find("mass center, x"), 0, 8e-3);

@@ -90,10 +90,15 @@ public sealed class PracticeTests : IDisposable
     }
 
     [Fact]
-    public async Task Practice_MeasureMissed_ShowsTheSumWorkedWithTheStudentsOwnFigureBesideIt()
+    public async Task Practice_MeasureMissed_ShowsTheSumWorkedOnRequestAndOpenlyOnceItIsMissedAgain()
     {
-        ExercisePage wrong = await (await PracticePage.OpenAsync(_room.NewBrowser(), "mass-center")).Answer("5 g").SubmitAsync();
+        ExercisePage first = await (await PracticePage.OpenAsync(_room.NewBrowser(), "mass-center")).Answer("5 g").SubmitAsync();
+        Assert.Contains("Show the whole sum", first.Sheet.Text("#feedback details:has(.worked) > summary"), StringComparison.Ordinal);
+        Assert.False(first.Sheet.Has("#feedback details[open] .worked"));
 
+        ExercisePage wrong = await first.Answer("5 g").SubmitAsync();
+
+        Assert.False(wrong.Sheet.Has("#feedback details .worked"));
         Assert.Contains("The sum, worked", wrong.Sheet.Text("#feedback .worked h3"), StringComparison.Ordinal);
         Assert.Contains("5 g", wrong.Sheet.Text("#feedback .worked tbody tr:last-child"), StringComparison.Ordinal);
         Assert.True(wrong.Sheet.All("#feedback .worked tbody tr").Count() > 2);

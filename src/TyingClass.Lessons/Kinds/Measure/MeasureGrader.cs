@@ -57,7 +57,8 @@ internal static class MeasureGrader
             Figures = [new GradedFigure(query.Name, key)],
             Feedback = new Feedback
             {
-                Reply = InShort(query, fly, (answer, key, tolerance), passed, hintsUsedUp, options.Units),
+                Reply = InShort(
+                    query, fly, (query.SayTyped(answerText, answer, options.Units), answer, key, tolerance), (passed, hintsUsedUp), options.Units),
                 First = reason.First,
                 Picture = reason.Picture,
                 WhatItWouldDo = $"{Grammar.Capital(query.Heading(options.Units))}: {query.Quantity.Meaning}.{(passed ? " " + found : "")}",
@@ -65,7 +66,7 @@ internal static class MeasureGrader
                 [
                     new GoalResult(
                         $"{query.Phrase(options.Units)}, within {query.SayStated(tolerance, options.Units)}",
-                        Reached(query, answer, key, passed, options.Units), passed),
+                        Reached(query.SayTyped(answerText, answer, options.Units), answer, key, passed), passed),
                 ],
                 Why = reason.Why,
                 WhereToLook = passed ? null : HintLadder.Next(exercise, failedAttempts, () => found),
@@ -77,15 +78,16 @@ internal static class MeasureGrader
         };
     }
 
-    private static string Reached(QuantityQuery query, double answer, double key, bool passed, UnitSystem units) =>
-        $"your {query.SayStated(answer, units)} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
+    private static string Reached(string typed, double answer, double key, bool passed) =>
+        $"your {typed} {(passed ? "agrees" : ComparisonWords.Beside(answer, key))}";
 
     private static string InShort(
-        QuantityQuery query, FlyFigures fly, (double Answer, double Key, double Tolerance) said, bool passed, bool told, UnitSystem units)
+        QuantityQuery query, FlyFigures fly, (string Typed, double Answer, double Key, double Tolerance) said, (bool Passed, bool Told) stand,
+        UnitSystem units)
     {
-        string answer = query.SayStated(said.Answer, units), right = query.Say(said.Key, units), beside = ComparisonWords.Beside(said.Answer, said.Key);
-        if (passed) return FigureReply.Right(answer, right, query.Say(said.Answer, units) == right);
-        if (told) return FigureReply.Told(answer, beside, right);
+        string answer = said.Typed, right = query.Say(said.Key, units), beside = ComparisonWords.Beside(said.Answer, said.Key);
+        if (stand.Passed) return FigureReply.Right(answer, right, query.Say(said.Answer, units) == right);
+        if (stand.Told) return FigureReply.Told(answer, beside, right);
         if (Mistake(said.Answer, said.Key, said.Tolerance)?.Split(':')[0] is { } mistake && mistake.StartsWith(YourFigureIs, StringComparison.Ordinal))
             return FigureReply.Times(answer, mistake[YourFigureIs.Length..].TrimEnd('.'));
         return TakenFor.Of(query, fly, said.Answer) is { } another

@@ -23,6 +23,9 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
     /// <summary>It is read off the curve of the last round.</summary>
     public bool IsOfTheRetrieve => Query.Quantity.IsOfTheRetrieve;
 
+    /// <summary>Mass and place alone decide it: a sum in the hand.</summary>
+    public bool IsOfMass => Query.Quantity.IsOfMass;
+
     internal override FlyChange? Change => Done;
 
     internal override ExerciseTask With(FlyChange change) => this with { Done = change };

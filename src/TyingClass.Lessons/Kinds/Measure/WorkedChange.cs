@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
@@ -11,13 +12,13 @@ namespace TyingClass.Lessons.Kinds.Measure;
 internal static class WorkedChange
 {
     /// <summary>The last row is the figure after. Empty where it is found by no sum.</summary>
-    public static IEnumerable<WorkedRow> Rows(QuantityQuery query, FlyFigures before, FlyFigures after, UnitSystem units)
+    public static IEnumerable<WorkedRow> Rows(QuantityQuery query, FlyFigures before, FlyFigures after, Paper paper)
     {
         if (query.Of(before) is not { } from) return [];
         double ratio = SumRows.DensityOf(after) / SumRows.DensityOf(before);
-        if (query.Quantity.Name == "wet weight" && ratio is < 0.9999 or > 1.0001) return InOtherWater(before, from, ratio, units);
-        WorkedRow[] sum = [.. SumRows.Of(query, after, units)];
-        return sum.Length == 0 ? [] : sum.Prepend(new WorkedRow(WorkedWords.BeforeChange, "", from, query.Say(from, units)));
+        if (query.Quantity.Name == "wet weight" && ratio is < 0.9999 or > 1.0001) return InOtherWater(before, from, ratio, paper);
+        WorkedRow[] sum = [.. SumRows.Of(query, after, paper)];
+        return sum.Length == 0 ? [] : sum.Prepend(new WorkedRow(WorkedWords.BeforeChange, "", from, query.Say(from, paper.Units)));
     }
 
     /// <summary>Of a predicted change: how the figure comes about where a sum tells, what it was, what it is, and what lies between.</summary>
@@ -26,9 +27,9 @@ internal static class WorkedChange
         QuantityQuery query = PredictKey.Query(exercise);
         AskedFlies flies = AskedFlies.Of(exercise, null);
         if (flies.Other is not { } other || query.Of(flies.Fly) is not { } from || query.Of(other) is not { } to) return null;
-        WorkedRow[] sum = [.. Rows(query, flies.Fly, other, units)];
+        ImmutableArray<WorkedRow> sum = WorkedSum.OnPaper(paper => Rows(query, flies.Fly, other, paper), query, units);
         if (query.Quantity.SayApart(units, [from, to]) is not [var before, var after]) return null;
-        WorkedRow[] ends = sum.Length > 0 ? sum : [new(WorkedWords.BeforeChange, "", from, before), new(WorkedWords.AfterChange, "", to, after)];
+        ImmutableArray<WorkedRow> ends = !sum.IsEmpty ? sum : [new(WorkedWords.BeforeChange, "", from, before), new(WorkedWords.AfterChange, "", to, after)];
         WorkedRow between = new(WorkedWords.Difference, $"{after} − {(from < 0 ? $"({before})" : before)}", to - from, query.SayStated(to - from, units));
         double least = query.Quantity.NoticeableSi;
         return new WorkedSum([.. ends, between], PredictGrader.Chosen(exercise, answerText) ?? "",
@@ -36,14 +37,17 @@ internal static class WorkedChange
     }
 
     // What the fly weighs in the hand does not change, nor the space it takes.
-    private static IEnumerable<WorkedRow> InOtherWater(FlyFigures before, double left, double ratio, UnitSystem units)
+    private static IEnumerable<WorkedRow> InOtherWater(FlyFigures before, double left, double ratio, Paper paper)
     {
         double mass = before.Body.Parts.Sum(SumRows.MassKg), pushed = mass - left, other = ratio * pushed;
-        WorkedRow dry = new(WorkedWords.DryFly, "", mass, Magnitudes.Mass.Say(mass, units));
-        WorkedRow first = new(WorkedWords.LeftBefore, "", left, Magnitudes.WetWeight.Say(left, units));
-        WorkedRow aside = new(WorkedWords.PushedBefore, $"{dry.Result} − {first.Result}", pushed, Magnitudes.WetWeight.Say(pushed, units));
-        WorkedRow then = new(WorkedWords.PushedAfter, $"{aside.Result} × {Numbers.Write(ratio, 3)}", other, Magnitudes.WetWeight.Say(other, units));
-        WorkedRow after = new(WorkedWords.LeftAfter, $"{dry.Result} − {then.Result}", mass - other, Magnitudes.WetWeight.Say(mass - other, units));
-        return [dry, first, aside, then, after];
+        PaperFigure dry = paper.Write(mass, Magnitudes.Mass), first = paper.Write(left, Magnitudes.WetWeight),
+            aside = paper.Write(dry.Si - first.Si, Magnitudes.WetWeight), denser = paper.Number(ratio, 3), then = paper.Write(aside.Si * denser.Si, Magnitudes.WetWeight);
+        return
+        [
+            new WorkedRow(WorkedWords.DryFly, "", mass, dry.Text), new WorkedRow(WorkedWords.LeftBefore, "", left, first.Text),
+            new WorkedRow(WorkedWords.PushedBefore, $"{dry.Text} − {first.Text}", pushed, aside.Text),
+            new WorkedRow(WorkedWords.PushedAfter, $"{aside.Text} × {denser.Text}", other, then.Text),
+            new WorkedRow(WorkedWords.LeftAfter, $"{dry.Text} − {then.Text}", mass - other, Magnitudes.WetWeight.Say(dry.Si - then.Si, paper.Units)),
+        ];
     }
 }

@@ -6,6 +6,8 @@ using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Kinds.Predict;
 using TyingClass.Lessons.Quantities;
+using TyingClass.Recipes.Bodies;
+using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling.Figures;
 using TyingClass.Telling.Sentences;
@@ -40,12 +42,23 @@ public sealed record WorkedSum(ImmutableArray<WorkedRow> Rows, string Yours, str
         QuantityQuery query = task.Query;
         FlyFigures fly = MeasureTask.Measured(exercise);
         if (query.Of(fly) is not { } key) return null;
-        ImmutableArray<WorkedRow> rows = task.Done is null ? [.. SumRows.Of(query, fly, units)]
-            : [.. WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, units)];
+        ImmutableArray<WorkedRow> rows = OnPaper(paper => task.Done is null ? SumRows.Of(query, fly, paper)
+            : WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, paper), query, units);
         if (rows.IsEmpty || Math.Abs(rows[^1].Si - key) > task.ToleranceSi) return null;
         bool read = GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out _);
-        string yours = read ? query.SayStated(answer, units) : "";
+        string yours = read ? query.SayTyped(answerText, answer, units) : "";
         return new WorkedSum(rows, yours, read ? Place(rows, answer, key, task.ToleranceSi, yours) : null);
+    }
+
+    /// <summary>With as few digits as it takes for the sum, as it is printed, to come out at the engine's figure, as that is printed.</summary>
+    internal static ImmutableArray<WorkedRow> OnPaper(Func<Paper, IEnumerable<WorkedRow>> rows, QuantityQuery query, UnitSystem units)
+    {
+        for (int more = 0; ; more++)
+        {
+            ImmutableArray<WorkedRow> found = [.. rows(new Paper(units, more))];
+            if (found.IsEmpty || found[^1].Result == query.Say(found[^1].Si, units)) return found;
+            if (more == Paper.MostMore) return found.SetItem(found.Length - 1, found[^1] with { Result = query.Say(found[^1].Si, units) });
+        }
     }
 
     // A figure that stands higher up in the sum is one that stopped there.
@@ -59,133 +72,164 @@ public sealed record WorkedSum(ImmutableArray<WorkedRow> Rows, string Yours, str
     }
 }
 
-/// <summary>The lines of the sum for one quantity.</summary>
+/// <summary>The lines of the sum for one quantity. Their texts are worked out on paper, their values by the engine.</summary>
 internal static class SumRows
 {
-    public static IEnumerable<WorkedRow> Of(QuantityQuery query, FlyFigures fly, UnitSystem units)
+    public static IEnumerable<WorkedRow> Of(QuantityQuery query, FlyFigures fly, Paper paper)
     {
         bool soaked = query.State == WetState.Soaked;
         string name = query.Quantity.Name;
         return name switch
         {
-            "mass" => Added(fly, p => MassKg(p), Magnitudes.PartMass, units, WorkedWords.Together),
-            "held water" => Added(fly, p => p.HeldWaterKg, Magnitudes.HeldWater, units, WorkedWords.Together),
-            "mass with held water" => WithWater(fly, units),
-            "displaced volume" => Added(fly, p => VolumeM3(p, soaked), Magnitudes.DisplacedVolume, units, WorkedWords.Together),
-            "wet weight" => InWater(fly, soaked, units),
-            "mass of" when query.Part is { } part => OfPart(fly, part, units),
-            "mass center, x" => Center(fly, MassKg, PlaceOf(p => p.X), Magnitudes.PartMass, units),
-            "mass center, z" => Center(fly, MassKg, PlaceOf(p => p.Z), Magnitudes.PartMass, units),
-            "balance point, x" => Center(fly, p => WetKg(fly, p, soaked), WetPlaceOf(fly, soaked, p => p.X), Magnitudes.WetWeight, units),
-            "balance point, z" => Center(fly, p => WetKg(fly, p, soaked), WetPlaceOf(fly, soaked, p => p.Z), Magnitudes.WetWeight, units),
-            "level-line keel" => LevelLine(fly, query, units),
-            "hang angle" => Hang(fly, units),
-            "lean" => Lean(fly, query, units),
-            "line angle" => LineAngle(fly, query, units),
+            "mass" => Added(fly, MassKg, (Magnitudes.PartMass, query.Quantity.Magnitude), paper),
+            "held water" => Added(fly, p => p.HeldWaterKg, (Magnitudes.HeldWater, query.Quantity.Magnitude), paper),
+            "mass with held water" => WithWater(fly, paper),
+            "displaced volume" => Added(fly, p => VolumeM3(p, soaked), (Magnitudes.DisplacedVolume, query.Quantity.Magnitude), paper),
+            "wet weight" => InWater(fly, soaked, paper),
+            "mass of" when query.Part is { } part => OfPart(fly, part, paper),
+            "mass center, x" => Center(fly, MassKg, PlaceOf(p => p.X), Magnitudes.PartMass, paper),
+            "mass center, z" => Center(fly, MassKg, PlaceOf(p => p.Z), Magnitudes.PartMass, paper),
+            "balance point, x" => Center(fly, p => WetKg(fly, p, soaked), WetPlaceOf(fly, soaked, p => p.X), Magnitudes.WetWeight, paper),
+            "balance point, z" => Center(fly, p => WetKg(fly, p, soaked), WetPlaceOf(fly, soaked, p => p.Z), Magnitudes.WetWeight, paper),
+            "level-line keel" => LevelLine(fly, query, paper),
+            "hang angle" => Hang(fly, paper),
+            "lean" => Lean(fly, query, paper),
+            "line angle" => LineAngle(fly, query, paper),
             // A sink rate is found where push and pull are alike, step by step: no sum comes out at it that was not made from it.
             _ => [],
         };
     }
 
-    private static IEnumerable<WorkedRow> Added(FlyFigures fly, Func<BodyPart, double> of, Magnitude told, UnitSystem units, string total)
+    private static IEnumerable<WorkedRow> Added(FlyFigures fly, Func<BodyPart, double> of, (Magnitude Term, Magnitude? Total) told, Paper paper)
     {
-        double sum = 0;
+        double sum = 0, written = 0;
         foreach (BodyPart part in fly.Body.Parts.Where(p => of(p) != 0))
         {
-            sum += of(part);
-            yield return new WorkedRow(part.Name, "", of(part), told.Say(of(part), units));
+            PaperFigure term = paper.Write(of(part), told.Term);
+            (sum, written) = (sum + of(part), written + term.Si);
+            yield return new WorkedRow(part.Name, "", of(part), term.Text);
         }
 
-        yield return new WorkedRow(total, "", sum, told.Say(sum, units));
+        yield return new WorkedRow(WorkedWords.Together, "", sum, (told.Total ?? told.Term).Say(written, paper.Units));
     }
 
-    private static IEnumerable<WorkedRow> WithWater(FlyFigures fly, UnitSystem units)
+    private static IEnumerable<WorkedRow> WithWater(FlyFigures fly, Paper paper)
     {
-        WorkedRow dry = Added(fly, MassKg, Magnitudes.PartMass, units, WorkedWords.DryFly).Last(), water =
-            Added(fly, p => p.HeldWaterKg, Magnitudes.HeldWater, units, WorkedWords.WaterHeld).Last();
-        double sum = dry.Si + water.Si;
-        string parts = string.Join(" + ", fly.Body.Parts.Where(p => MassKg(p) > 0).Select(p => Magnitudes.PartMass.Say(MassKg(p), units)));
-        string drunk = string.Join(" + ", fly.Body.Parts.Where(p => p.HeldWaterKg > 0).Select(p => Magnitudes.HeldWater.Say(p.HeldWaterKg, units)));
-        return [dry with { Sum = parts }, water with { Sum = drunk }, new WorkedRow(WorkedWords.Together, $"{dry.Result} + {water.Result}", sum,
-            Magnitudes.MassWithHeldWater.Say(sum, units))];
+        (double dry, PaperFigure dryWritten, string parts) = Terms(MassKg, Magnitudes.PartMass);
+        (double water, PaperFigure waterWritten, string drunk) = Terms(p => p.HeldWaterKg, Magnitudes.HeldWater);
+        return
+        [
+            new WorkedRow(WorkedWords.DryFly, parts, dry, dryWritten.Text), new WorkedRow(WorkedWords.WaterHeld, drunk, water, waterWritten.Text),
+            new WorkedRow(WorkedWords.Together, $"{dryWritten.Text} + {waterWritten.Text}", dry + water,
+                Magnitudes.MassWithHeldWater.Say(dryWritten.Si + waterWritten.Si, paper.Units)),
+        ];
+
+        (double Si, PaperFigure Written, string Sum) Terms(Func<BodyPart, double> of, Magnitude told)
+        {
+            double[] terms = [.. fly.Body.Parts.Select(of).Where(kg => kg > 0)];
+            PaperFigure[] written = [.. terms.Select(kg => paper.Write(kg, told))];
+            return (terms.Sum(), paper.Write(written.Sum(w => w.Si), told), string.Join(" + ", written.Select(w => w.Text)));
+        }
     }
 
-    private static IEnumerable<WorkedRow> InWater(FlyFigures fly, bool soaked, UnitSystem units)
+    private static IEnumerable<WorkedRow> InWater(FlyFigures fly, bool soaked, Paper paper)
     {
-        double mass = fly.Body.Parts.Sum(MassKg), volume = fly.Body.Parts.Sum(p => VolumeM3(p, soaked)), water = volume * DensityOf(fly), left = mass - water;
-        WorkedRow dry = new(WorkedWords.DryFly, "", mass, Magnitudes.Mass.Say(mass, units));
-        WorkedRow pushed = new(WorkedWords.WaterPushedAside,
-            $"{Magnitudes.DisplacedVolume.Say(volume, units)} × {Stated.Say(DensityOf(fly), Dimension.Density, units)}", water,
-            Magnitudes.Mass.Say(water, units));
-        return [dry, pushed, new WorkedRow(WorkedWords.LeftInWater, $"{dry.Result} − {pushed.Result}", left, Magnitudes.WetWeight.Say(left, units))];
+        double mass = fly.Body.Parts.Sum(MassKg), volume = fly.Body.Parts.Sum(p => VolumeM3(p, soaked)), water = volume * DensityOf(fly);
+        PaperFigure dry = paper.Write(mass, Magnitudes.Mass), space = paper.Write(volume, Magnitudes.DisplacedVolume), density = paper.Density(DensityOf(fly)),
+            pushed = paper.Write(space.Si * density.Si, Magnitudes.Mass);
+        return
+        [
+            new WorkedRow(WorkedWords.DryFly, "", mass, dry.Text),
+            new WorkedRow(WorkedWords.WaterPushedAside, $"{space.Text} × {density.Text}", water, pushed.Text),
+            new WorkedRow(WorkedWords.LeftInWater, $"{dry.Text} − {pushed.Text}", mass - water, Magnitudes.WetWeight.Say(dry.Si - pushed.Si, paper.Units)),
+        ];
     }
 
-    private static IEnumerable<WorkedRow> OfPart(FlyFigures fly, string name, UnitSystem units)
+    private static IEnumerable<WorkedRow> OfPart(FlyFigures fly, string name, Paper paper)
     {
         if (fly.Body.Parts.FirstOrDefault(p => string.Equals(p.Name, name, StringComparison.OrdinalIgnoreCase)) is not { } part) yield break;
         double volume = part.Solids.Sum(s => s.VolumeM3), mass = MassKg(part);
         if (volume <= 0) yield break;
-        yield return new WorkedRow(WorkedWords.SpaceIn(part.Name), "", volume, Magnitudes.DisplacedVolume.Say(volume, units));
-        yield return new WorkedRow(WorkedWords.MassOf(part.Name),
-            $"{Magnitudes.DisplacedVolume.Say(volume, units)} × {Stated.Say(mass / volume, Dimension.Density, units)}", mass,
-            Magnitudes.PartMass.Say(mass, units));
+        PaperFigure space = paper.Write(volume, Magnitudes.DisplacedVolume), density = paper.Density(mass / volume);
+        string sum = "";
+        if (SizeOf(fly, part.Name) is { } sizeM)
+        {
+            // Length, width and height all go by the size: the metal is so much of that cube.
+            PaperFigure size = paper.Size(sizeM), cube = paper.Write(size.Si * size.Si * size.Si, Magnitudes.DisplacedVolume),
+                share = paper.Number(volume / cube.Si);
+            space = paper.Write(share.Si * cube.Si, Magnitudes.DisplacedVolume);
+            sum = $"{share.Text} × {cube.Text}";
+            yield return new WorkedRow(WorkedWords.Cube, $"{size.Text} × {size.Text} × {size.Text}", size.Si * size.Si * size.Si, cube.Text);
+        }
+
+        yield return new WorkedRow(sum.Length > 0 ? WorkedWords.ShareOfCube(part.Name) : WorkedWords.SpaceIn(part.Name), sum, volume, space.Text);
+        yield return new WorkedRow(WorkedWords.MassOf(part.Name), $"{space.Text} × {density.Text}", mass, Magnitudes.PartMass.Say(space.Si * density.Si, paper.Units));
     }
 
-    private static IEnumerable<WorkedRow> Center(FlyFigures fly, Func<BodyPart, double> weight, Func<BodyPart, double> place, Magnitude told, UnitSystem units)
+    // Of a weight whose shape goes by its size alone.
+    private static double? SizeOf(FlyFigures fly, string name)
     {
-        double sum = 0, moment = 0;
+        int at = FlyBuilder.Names(fly.Recipe.Parts).IndexOf(name);
+        return at >= 0 && fly.Recipe.Parts[at] is { SizeM: { } size, MassKg: null } part && KindsOfPart.Of(part).IsWeight ? size : null;
+    }
+
+    private static IEnumerable<WorkedRow> Center(FlyFigures fly, Func<BodyPart, double> weight, Func<BodyPart, double> place, Magnitude told, Paper paper)
+    {
+        (double sum, double moment, double sumWritten, double momentWritten) = (0, 0, 0, 0);
         foreach (BodyPart part in fly.Body.Parts.Where(p => weight(p) != 0))
         {
             double of = weight(part) * place(part);
+            PaperFigure kg = paper.Write(weight(part), told), at = paper.Place(place(part)), product = paper.Write(kg.Si * at.Si, Magnitudes.MassMoment);
             (sum, moment) = (sum + weight(part), moment + of);
-            yield return new WorkedRow(part.Name, $"{told.Say(weight(part), units)} × {Magnitudes.Place.Say(place(part), units)}", of,
-                Magnitudes.MassMoment.Say(of, units));
+            (sumWritten, momentWritten) = (sumWritten + kg.Si, momentWritten + product.Si);
+            yield return new WorkedRow(part.Name, $"{kg.Text} × {at.Text}", of, product.Text);
         }
 
-        yield return new WorkedRow(WorkedWords.Center, $"{Magnitudes.MassMoment.Say(moment, units)} ÷ {told.Say(sum, units)}", moment / sum,
-            Magnitudes.Place.Say(moment / sum, units));
+        PaperFigure all = paper.Write(momentWritten, Magnitudes.MassMoment), whole = paper.Write(sumWritten, told);
+        yield return new WorkedRow(WorkedWords.Center, $"{all.Text} ÷ {whole.Text}", moment / sum, Magnitudes.Place.Say(all.Si / whole.Si, paper.Units));
     }
 
-    private static IEnumerable<WorkedRow> LevelLine(FlyFigures fly, QuantityQuery query, UnitSystem units)
+    private static IEnumerable<WorkedRow> LevelLine(FlyFigures fly, QuantityQuery query, Paper paper)
     {
         if (fly.Moments(query.State).BalancePointM(DensityOf(fly)) is not { } point) yield break;
-        double ring = fly.Body.TowPointM.Z, sign = fly.Body.Intent == Intent.PointDown ? 1 : -1, keel = sign * (ring - point.Z);
-        WorkedRow tow = new(WorkedWords.RingAbove, "", ring, Magnitudes.Place.Say(ring, units)), balance =
-            new(WorkedWords.BalanceAbove, "", point.Z, Magnitudes.Place.Say(point.Z, units));
-        yield return tow;
-        yield return balance;
-        (string from, string less) = sign > 0 ? (tow.Result, balance.Result) : (balance.Result, tow.Result);
-        yield return new WorkedRow(WorkedWords.Apart, $"{from} − ({less})", keel, Magnitudes.LevelLineKeel.Say(keel, units));
+        double ring = fly.Body.TowPointM.Z, sign = fly.Body.Intent == Intent.PointDown ? 1 : -1;
+        PaperFigure tow = paper.Write(ring, Magnitudes.Place), balance = paper.Write(point.Z, Magnitudes.Place);
+        yield return new WorkedRow(WorkedWords.RingAbove, "", ring, tow.Text);
+        yield return new WorkedRow(WorkedWords.BalanceAbove, "", point.Z, balance.Text);
+        (PaperFigure from, PaperFigure less) = sign > 0 ? (tow, balance) : (balance, tow);
+        yield return new WorkedRow(WorkedWords.Apart, $"{from.Text} − ({less.Text})", sign * (ring - point.Z),
+            Magnitudes.LevelLineKeel.Say(from.Si - less.Si, paper.Units));
     }
 
-    private static IEnumerable<WorkedRow> Hang(FlyFigures fly, UnitSystem units)
+    private static IEnumerable<WorkedRow> Hang(FlyFigures fly, Paper paper)
     {
         Vector3D from = fly.Moments(WetState.Soaked).MassCenterM - fly.Body.TowPointM;
-        return Tangent((WorkedWords.BehindRing, from.X), (WorkedWords.AboveOrBelow, Math.Abs(from.Z)), Magnitudes.Place, Magnitudes.HangAngle, units);
+        return Tangent((WorkedWords.BehindRing, from.X), (WorkedWords.AboveOrBelow, Math.Abs(from.Z)), Magnitudes.Place, Magnitudes.HangAngle, paper);
     }
 
-    private static IEnumerable<WorkedRow> Lean(FlyFigures fly, QuantityQuery query, UnitSystem units)
+    private static IEnumerable<WorkedRow> Lean(FlyFigures fly, QuantityQuery query, Paper paper)
     {
         if (fly.Moments(query.State).BalancePointM(DensityOf(fly)) is not { } point || QuantityQuery.Known("keel height").Of(fly) is not { } keel || keel <= 0)
             return [];
-        return Tangent((WorkedWords.KeelHeight, keel), (WorkedWords.OffCenter, Math.Abs(point.Y)), Magnitudes.Place, Magnitudes.Lean, units);
+        return Tangent((WorkedWords.KeelHeight, keel), (WorkedWords.OffCenter, Math.Abs(point.Y)), Magnitudes.Place, Magnitudes.Lean, paper);
     }
 
-    private static IEnumerable<WorkedRow> LineAngle(FlyFigures fly, QuantityQuery query, UnitSystem units)
+    private static IEnumerable<WorkedRow> LineAngle(FlyFigures fly, QuantityQuery query, Paper paper)
     {
         double weight = Standard.GravityMS2 * fly.Moments(query.State).WetMassKg(DensityOf(fly));
         if (QuantityQuery.Known("drag").Of(fly) is not { } drag || QuantityQuery.Known("lift").Of(fly) is not { } lift) return [];
-        return Tangent((WorkedWords.DragBack, drag), (WorkedWords.WeightLessLift, weight - lift), Magnitudes.Drag, Magnitudes.LineAngle, units);
+        return Tangent((WorkedWords.DragBack, drag), (WorkedWords.WeightLessLift, weight - lift), Magnitudes.Drag, Magnitudes.LineAngle, paper);
     }
 
     // The angle whose tangent is one side by the other.
-    private static IEnumerable<WorkedRow> Tangent((string What, double Si) along, (string What, double Si) across, Magnitude told, Magnitude asked,
-        UnitSystem units)
+    private static IEnumerable<WorkedRow> Tangent((string What, double Si) along, (string What, double Si) across, Magnitude told, Magnitude asked, Paper paper)
     {
-        double angle = Math.Atan2(across.Si, along.Si);
-        WorkedRow first = new(along.What, "", double.NaN, told.Say(along.Si, units)), second = new(across.What, "", double.NaN, told.Say(across.Si, units));
-        return [first, second, new WorkedRow(WorkedWords.AngleWithTangent, $"{second.Result} ÷ {first.Result} = {Numbers.Write(across.Si / along.Si, 2)}",
-            angle, asked.Say(angle, units))];
+        PaperFigure first = paper.Write(along.Si, told), second = paper.Write(across.Si, told);
+        PaperFigure ratio = paper.Number(first.Si == 0 ? across.Si / along.Si : second.Si / first.Si);
+        // Beyond a right angle the tangent alone does not say which way.
+        double angle = Math.Atan2(across.Si, along.Si), written = Math.Atan(ratio.Si) + (along.Si < 0 ? Math.PI : 0);
+        return [new WorkedRow(along.What, "", double.NaN, first.Text), new WorkedRow(across.What, "", double.NaN, second.Text),
+            new WorkedRow(WorkedWords.AngleWithTangent, $"{second.Text} ÷ {first.Text} = {ratio.Text}", angle, asked.Say(written, paper.Units))];
     }
 
     internal static double MassKg(BodyPart part) => part.Masses.Sum(m => m.MassKg);

@@ -12,6 +12,7 @@ internal static class FreshDressing
     private const double StoutestM = 0.5e-3;
 
     private static readonly double[] Factors = [0.6, 0.8, 1.25, 1.6];
+    private static readonly double[] DressingFactors = [0.8, 1, 1.2];
 
     /// <summary>Two flies to compare, each tied by itself; now and then something by which they differ changes hands.</summary>
     public static (RecipeDraft First, RecipeDraft Second) Two(RecipeDraft first, RecipeDraft second, Random random)
@@ -64,6 +65,20 @@ internal static class FreshDressing
         if (RecipeParser.Parse(draft.ToText()).Value is not { } recipe) return null;
         for (int n = random.Next(mostChanges + 1); n > 0; n--) recipe = FreshChange.Adjusted(Places.Settle(recipe), [], random) ?? recipe;
         return RecipeDraft.Of(recipe);
+    }
+
+    /// <summary>The same metal under another dressing: other hair, and a little more or less of it.</summary>
+    public static RecipeDraft Dressed(RecipeDraft draft, Random random)
+    {
+        for (int i = 0; i < draft.PartCount; i++)
+        {
+            if (KindsOfPart.FindByName(draft.Get($"parts[{i}].part") ?? "") is not { IsWeight: false, SuitedMaterials: { Length: > 0 } suited }) continue;
+            if (random.Next(4) > 0) draft = draft.With($"parts[{i}].material", suited[random.Next(suited.Length)]);
+            if (draft.Get($"parts[{i}].mass") is { } mass)
+                draft = draft.With($"parts[{i}].mass", Scaled("mass", mass, DressingFactors[random.Next(DressingFactors.Length)]) ?? mass);
+        }
+
+        return draft;
     }
 
     // "0.40 mm nylon": only the first word is a measure.

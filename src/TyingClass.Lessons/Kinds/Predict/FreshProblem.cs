@@ -100,6 +100,17 @@ public static class FreshProblem
                         ReasonOffer.Fresh(name, at.Number, reason.Shares, ReasonOffer.WhatHappens(Phrase(task))));
                 }
 
+            case OwnChoices own when IsOfTheCast(exercise, own, given):
+                {
+                    // Metal cannot be weighed on a page: what it weighs dry is told, and stays about what it was. The dressing is another.
+                    string text = Named(FreshDressing.Dressed(draft, random), name, at.Number);
+                    if (!Parses(text)) return null;
+                    FlyFigures fly = new(GivenFly.Of(text));
+                    double dry = Mass(fly), was = Mass(new FlyFigures(given));
+                    return Math.Abs(dry - was) > AlikeShare * was ? null
+                        : With(exercise, task, text, ReasonOffer.FreshDressing(name, at.Number, dry, [.. Drinks(fly)]));
+                }
+
             default:
                 {
                     // What is like the first fly has its answer: the longer another is looked for, the less like it.
@@ -115,6 +126,18 @@ public static class FreshProblem
                 }
         }
     }
+
+    // What a dry fly may differ by and still be "2 g".
+    private const double AlikeShare = 0.08;
+
+    private static bool IsOfTheCast(Exercise exercise, OwnChoices own, Recipe given) =>
+        PredictKey.Asked(exercise, own, new FlyFigures(given)) is { IsEmpty: false } asked && asked.All(q => q.Quantity.Name == "mass with held water");
+
+    private static double Mass(FlyFigures fly) => QuantityQuery.Known("mass").Of(fly) ?? 0;
+
+    // What each part of the dressing takes up, of its own mass.
+    private static IEnumerable<(string Part, double Times)> Drinks(FlyFigures fly) => fly.Body.Parts.Where(p => p.HeldWaterKg > 0)
+        .Select(p => (p.Name, p.HeldWaterKg / p.Masses.Sum(m => m.MassKg)));
 
     private static Exercise With(Exercise exercise, PredictTask task, string recipe, string prompt) => exercise with
     {

@@ -77,7 +77,8 @@ internal static class PredictKey
         ? null
         : Math.Abs(change) < query.Quantity.NoticeableSi ? ChangeIn.Stays : change > 0 ? ChangeIn.Rises : ChangeIn.Falls;
 
-    private static string? Own(Exercise exercise, OwnChoices own, FlyFigures fly)
+    /// <summary>Of the author's own choices, the one whose condition holds.</summary>
+    public static string? Own(Exercise exercise, OwnChoices own, FlyFigures fly)
     {
         ConditionScope scope = PredictKind.Instance.OwnScope((PredictTask)exercise.Task, fly.Recipe);
         ConditionFacts facts = new(fly, null);

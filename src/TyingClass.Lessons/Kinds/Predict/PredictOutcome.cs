@@ -35,5 +35,6 @@ internal static class PredictOutcome
     // Choices that turn on one figure of a fly as it is; a list of figures would be no answer.
     private static string? Figure(Exercise exercise, OwnChoices own, FlyFigures fly, string key, UnitSystem units) =>
         PredictReason.Asked(exercise, own, fly, key) is [var only] && only.Of(fly) is not null
-            && QuantityQuery.Figures(fly, [only], units).ToArray() is [var (phrase, said)] ? StepReply.Is(phrase, said) : null;
+            && QuantityQuery.Figures(fly, [only], units).ToArray() is [var (phrase, said)]
+                ? StepReply.Acts(only.Quantity.Name, only.Told(units), phrase, said) : null;
 }

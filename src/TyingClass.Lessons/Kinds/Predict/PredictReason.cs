@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Exercises;
@@ -54,7 +55,7 @@ internal static class PredictReason
     {
         ImmutableArray<QuantityQuery> asked = Asked(exercise, own, fly, said.Key);
         if (asked.IsEmpty) return Way(exercise, fly, units);
-        if (Circumstance(asked, fly) is { } reason)
+        if ((Circumstance(asked, fly) ?? Knotted(exercise, own, asked, fly, said.Key)) is { } reason)
             return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason) with { Picture = Picture(reason, asked, fly) };
         bool way = asked[0] is { Quantity.Name: "lean", State: WetState.Soaked, SpeedMS: null, Knot: null };
         if (way) return Way(exercise, fly, units);
@@ -78,6 +79,17 @@ internal static class PredictReason
         }
 
         return null;
+    }
+
+    /// <summary>A cinched knot, where on a loop another choice would be right, if the author speaks of knots: then the knot is what decides.</summary>
+    private static Reason? Knotted(Exercise exercise, OwnChoices own, ImmutableArray<QuantityQuery> asked, FlyFigures fly, string key)
+    {
+        if (fly.Conditions.Knot != Knot.Cinched || new AuthorWords(exercise).Speaks(new Thing(ThingKind.Knot)) == 0) return null;
+        FlyFigures loose = new(fly.Recipe with { Fishing = fly.Recipe.Fishing with { Knot = Knot.Loop } }, fly.Start);
+        return PredictKey.Own(exercise, own, loose) == key ? null
+            : asked.Where(q => q.Knot is null && q.Quantity.Takes.HasFlag(Circumstances.Knot)).Select(q => CircumstanceReason.Knotted(q, fly))
+                .Where(r => r is { IsNoticeable: true, FromSi: not null, ToSi: not null })
+                .MaxBy(r => Math.Abs(r.ToSi!.Value - r.FromSi!.Value) / r.NoticeableSi);
     }
 
     private static AskedPicture Picture(Reason reason, ImmutableArray<QuantityQuery> asked, FlyFigures fly)
