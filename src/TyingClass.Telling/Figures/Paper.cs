@@ -23,10 +23,13 @@ public sealed class Paper(UnitSystem units, int more)
     /// <summary>A place along the fly: a caliper's digits do for one round more.</summary>
     public PaperFigure Place(double si) => Of(Magnitudes.Place, si, Math.Max(0, more - 1));
 
-    /// <summary>A density as its table has it.</summary>
+    /// <summary>With one place more: for masses that a table gives in thousandths.</summary>
+    public Paper Finer => new(units, more + 1);
+
+    /// <summary>A density as its table has it; in metric the one whose number is that of grams in a cubic centimeter.</summary>
     public PaperFigure Density(double kgM3)
     {
-        string symbol = Recipes.Text.Units.SymbolFor(kgM3, Dimension.Density, units), text = Stated.SayIn(symbol, kgM3, Dimension.Density, more);
+        string symbol = units == UnitSystem.Metric ? "g/cm³" : Recipes.Text.Units.SymbolFor(kgM3, Dimension.Density, units), text = Stated.SayIn(symbol, kgM3, Dimension.Density, more);
         return new PaperFigure(text, Read(text, kgM3, Dimension.Density, symbol));
     }
 

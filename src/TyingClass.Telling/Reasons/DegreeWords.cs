@@ -34,7 +34,7 @@ public sealed record DegreeWords(string More, string Less, string TooMuch, strin
         ["keel height"] = Verb("has", "more keel height", "less keel height", "too much keel height", "too little keel height"),
         ["level-line keel"] = Verb("has", "more level-line keel", "less level-line keel", "too much level-line keel", "too little level-line keel"),
         ["lean while sinking"] = Verb("leans", "further over as it sinks", "less far over as it sinks", "too far over as it sinks", "too little as it sinks"),
-        ["hop"] = Verb("is lifted by a strip", "further", "less far", "too far", "not far enough"),
+        ["hop"] = Verb("rises", "further on a strip", "less far on a strip", "too far on a strip", "not far enough on a strip"),
         ["deepest"] = Verb("gets", "deeper", "less deep", "too deep", "not deep enough"),
         ["shallowest"] = Verb("stays", "deeper", "less deep", "too deep", "not deep enough"),
         ["pitch in the pause"] =

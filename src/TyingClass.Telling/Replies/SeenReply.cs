@@ -32,7 +32,7 @@ public static class SeenReply
         return (found.Length, missing.Length) switch
         {
             (_, 0) => $"Yours speaks of {The(found)}, and so does the model answer.",
-            (0, _) => $"The model answer speaks of {The(missing)}. See whether you mean the same.",
+            (0, _) => $"The model answer speaks of {The(missing)}, and yours does not.",
             _ => $"Yours speaks of {The(found)}; the model answer also of {The(missing)}.",
         };
     }

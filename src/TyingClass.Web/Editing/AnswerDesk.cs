@@ -251,7 +251,7 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     private string? Doubt(Exercise exercise, Attempt attempt)
     {
         // A sum in the hand trusts no guess of the model's; and nothing holds a bare hook, so there is nothing to be sure of.
-        if (exercise.Task is MeasureTask { IsOfMass: true }) return null;
+        if (exercise.Task is MeasureTask { IsOfMass: true } || Prediction.IsOfMass(exercise)) return null;
         string? told = exercise.Kind.AnswerIsRecipe ? attempt.AnswerText
             : IsTold(exercise, [attempt]) && AskedRecipes.Change(exercise) is null && AskedRecipes.Of(exercise).ToArray() is [var only] ? only : null;
         return told is not null && flies.Attitude(told) is { } fly && fly.Built.Body.Parts.Length > 1 ? DoubtSentence.Of(fly.Doubt) : null;

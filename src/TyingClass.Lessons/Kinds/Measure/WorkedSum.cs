@@ -175,6 +175,7 @@ internal static class SumRows
 
     private static IEnumerable<WorkedRow> Center(FlyFigures fly, Func<BodyPart, double> weight, Func<BodyPart, double> place, Magnitude told, Paper paper)
     {
+        paper = paper.Finer;
         (double sum, double moment, double sumWritten, double momentWritten) = (0, 0, 0, 0);
         foreach (BodyPart part in fly.Body.Parts.Where(p => weight(p) != 0))
         {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
 
@@ -34,6 +35,14 @@ public static class Prediction
             Task = way ? new PredictTask(new WhichWayUp(), WhichWayUp.Choices, null)
                 : new PredictTask(new WhereTheNosePoints(), WhereTheNosePoints.Choices, "pitch"),
         };
+    }
+
+    /// <summary>Its choices turn on masses and places alone: a sum in the hand, and no guess of the model's.</summary>
+    public static bool IsOfMass(Exercise exercise)
+    {
+        ArgumentNullException.ThrowIfNull(exercise);
+        return exercise is { Task: PredictTask { Question: OwnChoices own }, RecipeText: { } text }
+            && PredictKey.Asked(exercise, own, new FlyFigures(GivenFly.Of(text))) is { IsEmpty: false } asked && asked.All(q => q.Quantity.IsOfMass);
     }
 
     /// <summary>The choice the engine computes to be right, and what it says about it.</summary>
