@@ -128,7 +128,8 @@ internal static partial class ExerciseReader
             }
             else
             {
-                fields.Errors.Add(item, "Each hint is a piece of text, in quotes if it holds a colon, or “say” (the text) with “unless” (when it is not needed).");
+                fields.Errors.Add(
+                    item, "Each hint is a piece of text, in quotes if it holds a colon, or “say” (the text) with “unless” (when it is not needed).");
             }
         }
     }

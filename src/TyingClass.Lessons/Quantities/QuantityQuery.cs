@@ -97,7 +97,8 @@ public sealed partial record QuantityQuery(
 
     public string SayStated(double si, UnitSystem units) => Quantity.SayStated(si, units);
 
-    /// <summary>What a student typed, told back as it was typed: "1.44 m", not "144 cm". Without a unit, or with much else about it, as <see cref="SayStated"/>.
+    /// <summary>
+    /// What a student typed, told back as it was typed: "1.44 m", not "144 cm". Without a unit, or with much else about it, as <see cref="SayStated"/>.
     /// </summary>
     internal string SayTyped(string text, double si, UnitSystem units)
     {

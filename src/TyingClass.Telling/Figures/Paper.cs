@@ -29,7 +29,8 @@ public sealed class Paper(UnitSystem units, int more)
     /// <summary>A density as its table has it; in metric the one whose number is that of grams in a cubic centimeter.</summary>
     public PaperFigure Density(double kgM3)
     {
-        string symbol = units == UnitSystem.Metric ? "g/cm³" : Recipes.Text.Units.SymbolFor(kgM3, Dimension.Density, units), text = Stated.SayIn(symbol, kgM3, Dimension.Density, more);
+        string symbol = units == UnitSystem.Metric ? "g/cm³" : Recipes.Text.Units.SymbolFor(kgM3, Dimension.Density, units);
+        string text = Stated.SayIn(symbol, kgM3, Dimension.Density, more);
         return new PaperFigure(text, Read(text, kgM3, Dimension.Density, symbol));
     }
 

@@ -12,7 +12,8 @@ internal static class ExplainWords
     [
         ("wing", "wings?|hair|fur|feathers?|bucktail|marabou"), ("tail", "tails?"), ("body", "body|bodies|dubbing|dressing"),
         ("dumbbell eyes", "dumbbell eyes|dumbbells?|barbells?|(?:lead|brass|tungsten|heavy) eyes"), ("wraps", "wraps?|wire|turns"),
-        ("bead", "beads?|bead-?heads?"), ("eye", "(?<!dumbbell |lead |brass |tungsten |heavy )eyes?|ring"), ("nose", "noses?|head first"), ("knot", "knots?|loops?|cinched"),
+        ("bead", "beads?|bead-?heads?"), ("eye", "(?<!dumbbell |lead |brass |tungsten |heavy )eyes?|ring"), ("nose", "noses?|head first"),
+        ("knot", "knots?|loops?|cinched"),
         ("leader", "leaders?|tippet|nylon|line"), ("pull", "pulls?|pulled|pulling|tugs?|drags? it|holds? (?:it|the nose)"), ("slack", "slack"),
         ("pause", "pauses?|rests?|waits?"), ("water", "water|wet|soak(?:s|ed|ing)?|drinks?"), ("air", "air|bubbles?|foam"),
         ("drag", "drags?|push(?:es)?|resist(?:s|ance)?"), ("weight", "weights?|heavy|heavier|heaviest|mass(?:es)?|weighs?"),

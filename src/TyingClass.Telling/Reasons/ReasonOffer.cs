@@ -73,7 +73,8 @@ public static class ReasonOffer
     {
         string takes = drinks.IsEmpty ? "Its dressing takes up no water."
             : string.Join(" ", drinks.Select(d => $"Its {d.Part} takes up {Numbers.Write(d.Times, 1)} times its own mass in water."));
-        return $"{(number == 1 ? "A" : "Another")} cousin of the {name}, tied as below. Dry, it has a mass of about {Magnitudes.Mass.Say(dryKg, UnitSystem.Metric)}. "
+        string dry = Magnitudes.Mass.Say(dryKg, UnitSystem.Metric);
+        return $"{(number == 1 ? "A" : "Another")} cousin of the {name}, tied as below. Dry, it has a mass of about {dry}. "
             + $"{takes} It has lain in the pond, and you pick it up. About what do you throw?";
     }
 

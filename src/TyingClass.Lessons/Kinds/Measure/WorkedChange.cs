@@ -41,7 +41,8 @@ internal static class WorkedChange
     {
         double mass = before.Body.Parts.Sum(SumRows.MassKg), pushed = mass - left, other = ratio * pushed;
         PaperFigure dry = paper.Write(mass, Magnitudes.Mass), first = paper.Write(left, Magnitudes.WetWeight),
-            aside = paper.Write(dry.Si - first.Si, Magnitudes.WetWeight), denser = paper.Number(ratio, 3), then = paper.Write(aside.Si * denser.Si, Magnitudes.WetWeight);
+            aside = paper.Write(dry.Si - first.Si, Magnitudes.WetWeight), denser = paper.Number(ratio, 3),
+            then = paper.Write(aside.Si * denser.Si, Magnitudes.WetWeight);
         return
         [
             new WorkedRow(WorkedWords.DryFly, "", mass, dry.Text), new WorkedRow(WorkedWords.LeftBefore, "", left, first.Text),

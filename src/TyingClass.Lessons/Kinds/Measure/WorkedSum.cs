@@ -163,7 +163,8 @@ internal static class SumRows
         }
 
         yield return new WorkedRow(sum.Length > 0 ? WorkedWords.ShareOfCube(part.Name) : WorkedWords.SpaceIn(part.Name), sum, volume, space.Text);
-        yield return new WorkedRow(WorkedWords.MassOf(part.Name), $"{space.Text} × {density.Text}", mass, Magnitudes.PartMass.Say(space.Si * density.Si, paper.Units));
+        yield return new WorkedRow(
+            WorkedWords.MassOf(part.Name), $"{space.Text} × {density.Text}", mass, Magnitudes.PartMass.Say(space.Si * density.Si, paper.Units));
     }
 
     // Of a weight whose shape goes by its size alone.
