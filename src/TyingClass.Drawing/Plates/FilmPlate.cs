@@ -96,7 +96,7 @@ internal sealed class FilmPlate : Plate
         Ink ink = new(canvas, PenMm);
         if (_poses.Count > 0)
         {
-            FilmWords words = new(Within, LetterMm);
+            FilmWords words = new(Within, LetterMm, [.. Depths().Select(d => d.Y)]);
             foreach (FilmPose pose in _poses) words.KeepOff(pose.Covered);
             words.KeepOff([[.. _round.Select(At)]]);
             foreach (FilmPose pose in _poses) words.KeepOff([Line(pose)]);
@@ -223,21 +223,25 @@ internal sealed class FilmPlate : Plate
 
     private string Name(FilmShape shape) => $"{Options.IdPrefix}-shape-{shape.Index}";
 
-    private void DrawDepths(Ink ink, FilmWords words)
+    // Round depths in the reader's units, where they stand, and how they are written.
+    private IEnumerable<(double Tick, double Y, int Decimals)> Depths()
     {
-        SvgCanvas canvas = ink.Canvas;
         double top = Window.Top + 0.4 * LetterMm, bottom = Within.Bottom;
         double low = Math.Max(0, 1e-3 * (top + _start.Y)), high = 1e-3 * (bottom + _start.Y), per = Magnitudes.Depth.Shown(1, Options.Units);
         Plots.Scale scale = Plots.Scale.Round(low * per, high * per, 4, 0, 1);
+        return scale.Ticks.Select(tick => (tick, 1e3 * tick / per - _start.Y, Math.Max(scale.Decimals, 1))).Where(d => d.Item2 >= top && d.Item2 <= bottom);
+    }
+
+    private void DrawDepths(Ink ink, FilmWords words)
+    {
+        SvgCanvas canvas = ink.Canvas;
         canvas.Open("g", ("class", "fly-depths"), ("data-mark", "depth"));
-        foreach (double tick in scale.Ticks)
+        foreach ((double tick, double y, int decimals) in Depths())
         {
-            double y = 1e3 * tick / per - _start.Y;
-            if (y < top || y > bottom) continue;
             canvas.Element("line", ("class", tick == 0 ? "fly-flow" : "fly-ruling"), ("x1", SvgCanvas.N(Window.Left)), ("x2", SvgCanvas.N(Window.Right)),
                 ("y1", SvgCanvas.N(y)), ("y2", SvgCanvas.N(y)), ("stroke-width", SvgCanvas.Exact((tick == 0 ? 1.6 : 0.6) * PenMm)),
                 ("stroke-opacity", tick == 0 ? "1" : "0.35"));
-            string depth = tick == 0 ? "surface" : $"{Numbers.Write(tick, Math.Max(scale.Decimals, 1))} {Magnitudes.Depth.Symbol(Options.Units)} deep";
+            string depth = tick == 0 ? "surface" : $"{Numbers.Write(tick, decimals)} {Magnitudes.Depth.Symbol(Options.Units)} deep";
             if (words.AtMargin(depth, y) is { } place) Say(canvas, depth, place, "start", "depth");
         }
 

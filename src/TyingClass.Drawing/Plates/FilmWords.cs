@@ -6,7 +6,8 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>Finds places for the words of a film strip where they stand on no fly, no line and no other word.</summary>
 /// <param name="within">Words stay inside, mm.</param>
 /// <param name="letterMm">Height of the letters.</param>
-internal sealed class FilmWords(Box within, double letterMm)
+/// <param name="levelsMm">Where the page is ruled across: words beside a fly had better not stand on a line, and may.</param>
+internal sealed class FilmWords(Box within, double letterMm, IReadOnlyList<double> levelsMm)
 {
     private const int Ways = 16, Rings = 9;
 
@@ -35,7 +36,7 @@ internal sealed class FilmWords(Box within, double letterMm)
                 Point center = fly.Center + new Point(
                     toward.X * (fly.Width / 2 * Inside(ring) + wide / 2 + out1), toward.Y * (fly.Height / 2 * Inside(ring) + high / 2 + out1));
                 Box box = Box.Around(center, wide, high);
-                double cost = 100 * Met(box) + ring + 0.05 * way;
+                double cost = 100 * Met(box) + 10 * levelsMm.Count(y => y > box.Top && y < box.Bottom) + ring + 0.05 * way;
                 if (cost < best.Cost) best = (box, cost);
             }
 

@@ -69,8 +69,9 @@ public static class WhySentence
 
     private static string Without(Reason reason, UnitSystem units)
     {
-        string now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}.";
-        ReasonShare[] told = [.. Worth(reason)];
+        string figure = Say(reason, reason.ToSi, units), now = $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {figure}.";
+        // What would leave the figure as it reads is no reason for it.
+        ReasonShare[] told = [.. Worth(reason).Where(s => Say(reason, s.FromSi, units) != figure)];
         if (told.Length == 0) return now;
         return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Otherwise(s)}"))}.";
     }

@@ -60,7 +60,7 @@ public static class RetrieveSentence
         if (report.StaysOnTop) return null;
         string steepest = report.DivePitchDeg is not { } pitch ? "There is no pause in it"
             : pitch <= RetrieveReport.DownDeg ? $"In the pause the nose goes down to {FlyWords.Degrees(Math.Abs(pitch))}"
-            : $"In the pause the nose never points down: {FlyWords.Pitch(pitch)} at the most";
+            : $"In the pause the nose never points clearly down: at its lowest, {FlyWords.Pitch(pitch)}";
         return report.SettleS switch
         {
             null => $"{steepest}; a pause of {Beat(RetrieveReport.LongestPauseS, units)} would not turn it down either.",

@@ -34,6 +34,9 @@ public static class WorkedWords
     public const string PushedAfter = "the same space of the other water";
     public const string LeftAfter = "weight left in water, after";
 
+    /// <summary>After it, where the difference shown is not that of the figures shown.</summary>
+    public const string EachRounded = " Each figure of the table is rounded.";
+
     /// <summary>What a prediction of a change is held against.</summary>
     public static string Noticed(string least, bool isNoticed) => isNoticed
         ? $"A change of {least} or more counts as larger or smaller, and this one is clear of it."

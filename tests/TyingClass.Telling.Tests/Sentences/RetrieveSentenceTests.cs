@@ -59,6 +59,6 @@ public sealed class RetrieveSentenceTests
 
     [Fact]
     public void Nose_NeverDown_SaysThatNoPauseWouldDo() =>
-        Assert.Contains("never points down: nose up 40° at the most; a pause of 10 s would not turn it down either.",
+        Assert.Contains("never points clearly down: at its lowest, nose up 40°; a pause of 10 s would not turn it down either.",
             RetrieveSentence.Nose(Report with { DivePitchDeg = 40, SettleS = null }, UnitSystem.Metric));
 }

@@ -30,10 +30,13 @@ internal static class WorkedChange
         ImmutableArray<WorkedRow> sum = WorkedSum.OnPaper(paper => Rows(query, flies.Fly, other, paper), query, units);
         if (query.Quantity.SayApart(units, [from, to]) is not [var before, var after]) return null;
         ImmutableArray<WorkedRow> ends = !sum.IsEmpty ? sum : [new(WorkedWords.BeforeChange, "", from, before), new(WorkedWords.AfterChange, "", to, after)];
-        WorkedRow between = new(WorkedWords.Difference, $"{after} − {(from < 0 ? $"({before})" : before)}", to - from, query.SayStated(to - from, units));
+        // As finely as the ends are told, and finer only where nothing would be left of it.
+        string difference = query.Quantity.SayApart(units, [0, to - from])[1];
+        WorkedRow between = new(WorkedWords.Difference, $"{after} − {(from < 0 ? $"({before})" : before)}", to - from, difference);
         double least = query.Quantity.NoticeableSi;
+        bool adds = Numbers.Adds([after, from < 0 ? before[1..] : $"−{before}"], difference);
         return new WorkedSum([.. ends, between], PredictGrader.Chosen(exercise, answerText) ?? "",
-            WorkedWords.Noticed(query.SayStated(least, units), Math.Abs(to - from) >= least));
+            WorkedWords.Noticed(query.SayStated(least, units), Math.Abs(to - from) >= least) + (adds ? "" : WorkedWords.EachRounded));
     }
 
     // What the fly weighs in the hand does not change, nor the space it takes.
