@@ -52,8 +52,8 @@ public static class FlyDrawing
     /// <exception cref="ArgumentException">An option out of range.</exception>
     public static (string First, string Second) Films(SolvedFly first, SolvedFly second, DrawingOptions options)
     {
-        FilmScale? scale = FilmPlate.Common([first, second], options);
-        return (new FilmPlate(first, options, scale).ToSvg(), new FilmPlate(second, Second(options), scale).ToSvg());
+        IReadOnlyList<FilmScale?> scales = FilmPlate.Common([first, second], options);
+        return (new FilmPlate(first, options, scales[0]).ToSvg(), new FilmPlate(second, Second(options), scales[1]).ToSvg());
     }
 
     /// <summary>As it sits in the vise, shank level, without any mark of how it swims.</summary>
@@ -84,8 +84,8 @@ public static class FlyDrawing
         if (IsFilm(view))
         {
             DrawingOptions marked = Marked(options, view);
-            FilmScale? scale = FilmPlate.Common(flies, marked);
-            return [.. flies.Select((f, i) => new FilmPlate(f, marked with { IdPrefix = $"{options.IdPrefix}-{i}" }, scale).ToSvg())];
+            IReadOnlyList<FilmScale?> scales = FilmPlate.Common(flies, marked);
+            return [.. flies.Select((f, i) => new FilmPlate(f, marked with { IdPrefix = $"{options.IdPrefix}-{i}" }, scales[i]).ToSvg())];
         }
 
         double width = flies.Max(f => Plate(f, view, options, null).NaturalWidthMm);

@@ -60,18 +60,23 @@ internal sealed class FilmPlate : Plate
         Window = new Box(left, content.Top - 1.8 * letter, left + width, content.Bottom + (2 + 1.3 * Caption(width).Count) * letter);
     }
 
-    /// <summary>One scale and one ruler of depth for flies that stand side by side: each shows the depths of all.</summary>
-    public static FilmScale? Common(IReadOnlyList<SolvedFly> flies, DrawingOptions options)
+    /// <summary>
+    /// One scale of the water and one ruler of depth for flies that stand side by side: each shows the depths of all. The flies are drawn as many times their
+    /// size as each other, but where the nose is asked about each as large as it takes to see it.
+    /// </summary>
+    public static IReadOnlyList<FilmScale?> Common(IReadOnlyList<SolvedFly> flies, DrawingOptions options)
     {
-        FilmPlate[] alone = [.. flies.Select(f => new FilmPlate(f, options)).Where(p => p._poses.Count > 0)];
-        if (alone.Length == 0) return null;
+        FilmPlate[] all = [.. flies.Select(f => new FilmPlate(f, options))], alone = [.. all.Where(p => p._poses.Count > 0)];
+        if (alone.Length == 0) return [.. flies.Select(_ => (FilmScale?)null)];
         double Top(FilmPlate p) => p.PathBox.Top + p._start.Y;
         double Bottom(FilmPlate p) => p.PathBox.Bottom + p._start.Y;
         Box paths = new(0, alone.Min(Top), alone.Max(p => p.PathBox.Width), alone.Max(Bottom));
-        int times = alone.Min(p => p.Readable(paths, MostTimesAbreast));
-        FilmPlate[] drawn = [.. alone.Select(p => new FilmPlate(p._fly, options, new FilmScale(100, times, 0, 100)))];
-        double top = drawn.Min(p => p.TopMm), bottom = drawn.Max(p => p.BottomMm);
-        return new FilmScale(WidthFor(drawn.Max(p => p.WideMm), bottom - top), times, top, bottom);
+        int Own(FilmPlate p) => p.Readable(paths, MostTimesAbreast);
+        int least = alone.Min(Own);
+        int Drawn(FilmPlate p) => options.FilmMark == FilmMarkKind.Nose ? Own(p) : least;
+        FilmPlate[] drawn = [.. alone.Select(p => new FilmPlate(p._fly, options, new FilmScale(100, Drawn(p), 0, 100)))];
+        double top = drawn.Min(p => p.TopMm), bottom = drawn.Max(p => p.BottomMm), width = WidthFor(drawn.Max(p => p.WideMm), bottom - top);
+        return [.. all.Select(p => new FilmScale(width, Drawn(p), top, bottom))];
     }
 
     // Of what is drawn: how wide, and between which depths, mm.

@@ -36,11 +36,12 @@ internal sealed class FilmWords(Box within, double letterMm, IReadOnlyList<doubl
                 Point center = fly.Center + new Point(
                     toward.X * (fly.Width / 2 * Inside(ring) + wide / 2 + out1), toward.Y * (fly.Height / 2 * Inside(ring) + high / 2 + out1));
                 Box box = Box.Around(center, wide, high);
-                double cost = 100 * Met(box) + 10 * levelsMm.Count(y => y > box.Top && y < box.Bottom) + ring + 0.05 * way;
+                double cost = 100 * Met(box) + 4 * levelsMm.Count(y => y > box.Top && y < box.Bottom) + ring + 0.05 * way;
                 if (cost < best.Cost) best = (box, cost);
             }
 
-            if (best.Cost < 100) break;
+            // The next ring costs more than this at best.
+            if (best.Cost <= ring + 1) break;
         }
 
         _words.Add(best.Box);
