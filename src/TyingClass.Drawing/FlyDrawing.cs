@@ -27,7 +27,7 @@ public static class FlyDrawing
     public static string Hang(SolvedFly fly, DrawingOptions options) => new HangPlate(fly, options).ToSvg();
 
     /// <summary>
-    /// Seen along the line of pull, from ahead, with a dial of heel round it. The fly stands in a group of its own (class <c>fly-tipping</c>): turned about the
+    /// Seen along the hinge line, from ahead, with a dial of heel round it. The fly stands in a group of its own (class <c>fly-tipping</c>): turned about the
     /// origin by the heel, it shows the fly tipped, exactly. Below, the same fly at a few heels, one after another.
     /// </summary>
     /// <param name="heelsDeg">What is shown below, in order; 0 to 180.</param>

@@ -124,7 +124,7 @@ public sealed record StateReport
     /// <summary>Every stable attitude found at the recipe's own speed, the commonest first.</summary>
     public required ImmutableArray<StableAttitude> Attitudes { get; init; }
 
-    /// <summary>Restoring moment against heel about the line of pull, from the intended attitude.</summary>
+    /// <summary>Restoring moment against heel about the flow, pitch and yaw settled, from the intended attitude.</summary>
     public required RollCurve Roll { get; init; }
 
     /// <summary>Null when it hangs still in the water, or never settles.</summary>

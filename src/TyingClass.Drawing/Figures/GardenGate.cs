@@ -28,7 +28,7 @@ internal sealed class GardenGate : TeachingFigure
 /// <summary>The gate where it comes to rest, its weight below the hinge line, and where it will not stay, above.</summary>
 internal sealed class GatePlate : SchemePlate
 {
-    private const double LeanDeg = 28, Post = 62, From = 16, To = 48, Wide = 36;
+    private const double LeanDeg = 28, Post = 62, From = 24, To = 52, Wide = 36;
 
     private static readonly Point Up = new(Math.Sin(double.DegreesToRadians(LeanDeg)), -Math.Cos(double.DegreesToRadians(LeanDeg)));
     private static readonly Point Low = Up.Turned();

@@ -39,8 +39,9 @@ internal sealed class HeeledPlate : SchemePlate
             new("balance point", "balance point", _left, MarkShare * letter),
             new(ArmWords, "arm", new Point(_left.X / 2, _left.Y), 0.2 * letter), new("weight left in water", "weight", _left + new Point(0, 0.9 * _reach),
                 0.3 * letter),
+            new("hold of leader and water", "hold", new Point(0, -0.9 * _reach), 0.3 * letter),
         ];
-        Compose(content, outlines, wishes, [.. Along(_left, _left + new Point(0, _reach), letter), .. Along(_left, new Point(0, _left.Y), letter)], 0.55);
+        Compose(content, outlines, wishes, [.. Along(_left, _left + new Point(0, _reach), letter), .. Along(new Point(0, 0), new Point(0, -_reach), letter), .. Along(_left, new Point(0, _left.Y), letter)], 0.55);
     }
 
     public override string Kind => "heeled";
@@ -54,6 +55,7 @@ internal sealed class HeeledPlate : SchemePlate
         + $"{(_hinge.KeelMm > 0 ? "below" : "above")} the hinge line when the fly is upright, "
         + $"and now {Magnitudes.KeelHeight.Say(Si.Mm(Math.Abs(_left.X)), Options.Units)} to the side of it: the {ArmWords}, which "
         + $"{(_hinge.KeelMm > 0 ? "rolls it back" : "rolls it over")}. "
+        + "As much force holds the fly up at the hinge line, from the leader and the water. "
         + "B is the center of buoyancy; it stays where it is in the fly, for all of the fly is under water.";
 
     private string ArmWords => _hinge.KeelMm > 0 ? "righting arm" : "upsetting arm";
@@ -66,6 +68,8 @@ internal sealed class HeeledPlate : SchemePlate
         _scene.Draw(ink);
         canvas.Close();
         LineArt.Rule(ink, new Ruling("fly-plumb", "plumb line", 0.8, LineArt.Dashes(LetterMm)), new Point(0, -_reach), new Point(0, _left.Y + 0.5 * _reach));
+        // One force turns nothing: what holds the fly up acts at the hinge line, and is as great as the weight.
+        Arrow.Draw(ink, "hold", new Point(0, 0), new Point(0, -_reach), 0.9 * LetterMm);
         Arrow.Draw(ink, "weight", _left, _left + new Point(0, _reach), 0.9 * LetterMm);
         canvas.Element("line", ("class", "fly-dimension-line"), ("data-mark", "arm"), ("x1", SvgCanvas.Exact(_left.X)), ("x2", "0"), ("y1",
             SvgCanvas.Exact(_left.Y)),

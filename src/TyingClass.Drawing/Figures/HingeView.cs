@@ -17,21 +17,39 @@ internal readonly record struct HingeView(double PitchDeg, double KeelMm, Point 
     // Nearer than this below or above the ring the line has no direction that means anything.
     private const double NearestMm = 0.8;
 
+    /// <summary>As drawings call it.</summary>
+    public const string Name = "hinge line";
+
     /// <summary>How far the hinge line rises toward the tail, degrees.</summary>
     public double RiseDeg => double.RadiansToDegrees(Math.Atan2(KeelMm - Balance.Y, Balance.X));
 
     /// <summary>Straight above the balance point, on the hinge line.</summary>
     public Point Above => Balance + new Point(0, -KeelMm);
 
+    /// <summary>How far the hinge line stands above the shank line where it passes the balance point, square to the shank, as the fly was meant to ride.</summary>
+    public double OffShankMm => Point.Dot(Above, new Point(Math.Sin(PitchDeg * Math.PI / 180), -Math.Cos(PitchDeg * Math.PI / 180)));
+
+    /// <summary>From the ring toward the tail along the hinge line; null where it has no direction that means anything.</summary>
+    public static Point? Aft(Point balance, double keelMm) => balance.X < NearestMm ? null : new Point(balance.X, balance.Y - keelMm).Unit();
+
     /// <exception cref="ArgumentException">The fly has no hinge line that could be drawn.</exception>
     public static HingeView Of(SolvedFly fly)
     {
-        TowReport tow = fly.Report.Soaked.AtFishingSpeed;
-        if (tow.KeelHeightMm.For(fly.Report.Intent) is not { } keel || fly.Report.BalancePointMm is not { } at)
-            throw new ArgumentException($"{fly.Recipe.Name} has no keel height at the speed it is fished, so no hinge line can be drawn.");
+        StateReport soaked = fly.Report.Soaked;
+        return soaked.AtFishingSpeed.KeelHeightMm.For(fly.Report.Intent) is null || soaked.BalancePointMm is null
+            ? throw new ArgumentException($"{fly.Recipe.Name} has no keel height at the speed it is fished, so no hinge line can be drawn.")
+            : Find(fly, soaked)
+                ?? throw new ArgumentException($"The balance point of {fly.Recipe.Name} lies right at the ring, so its hinge line has no direction.");
+    }
+
+    /// <summary>Null where the fly has none that could be drawn.</summary>
+    public static HingeView? Find(SolvedFly fly, StateReport state)
+    {
+        TowReport tow = state.AtFishingSpeed;
+        if (tow.KeelHeightMm.For(fly.Report.Intent) is not { } keel || state.BalancePointMm is not { } at)
+            return null;
         Point balance = new View(Pose.Towed(tow.SymmetricPitchDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Side).At(at);
-        return balance.X >= NearestMm ? new HingeView(tow.SymmetricPitchDeg, keel, balance)
-            : throw new ArgumentException($"The balance point of {fly.Recipe.Name} lies right at the ring, so its hinge line has no direction.");
+        return balance.X < NearestMm ? null : new HingeView(tow.SymmetricPitchDeg, keel, balance);
     }
 
     /// <summary>The fly held upright, seen from ahead along its hinge line, which is then a point.</summary>

@@ -13,6 +13,9 @@ namespace TyingClass.Drawing.Plates;
 /// <summary>The fly from the side as it falls on a slack line in still water, with the way it goes.</summary>
 internal sealed class FallPlate : FlyPlate
 {
+    private const double LettersOfAMeterASecond = 14;
+    private const double SlowestDrawnMS = 0.1;
+
     private readonly SinkReport? _sink;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
@@ -46,6 +49,9 @@ internal sealed class FallPlate : FlyPlate
 
     private double SlackMm => Math.Max(4, 0.12 * Math.Max(Scene.Frame.Width, Scene.Frame.Height));
 
+    // By the size of the letters, so that two drawings beside one another have one scale of speed. It never grows past the drawing.
+    private double ArrowMm(SinkReport sink) => Math.Min(LettersOfAMeterASecond * Math.Max(Math.Abs(sink.RateMS), SlowestDrawnMS) * LetterMm, Content.Height);
+
     private double ArrowX => Scene.Frame.Left - 1.2 * LetterMm;
 
     protected override void DrawBehind(Ink ink)
@@ -60,7 +66,7 @@ internal sealed class FallPlate : FlyPlate
     protected override void DrawOver(Ink ink)
     {
         if (_sink is not { } sink) return;
-        double length = 0.5 * Math.Max(Scene.Frame.Height, 6 * LetterMm), middle = Scene.Frame.Center.Y, way = Math.Sign(sink.RateMS), head = 0.5 * LetterMm;
+        double length = ArrowMm(sink), middle = Scene.Frame.Center.Y, way = Math.Sign(sink.RateMS), head = 0.5 * LetterMm;
         Point tip = new(ArrowX, middle + way * length / 2), tail = new(ArrowX, middle - way * length / 2);
         ink.Canvas.Element("line", ("class", "fly-fall"), ("data-mark", "fall"), ("x1", E(tail.X)), ("y1", E(tail.Y)), ("x2", E(tip.X)), ("y2", E(tip.Y)),
             ("stroke-width", E(1.4 * ink.PenMm)));
@@ -70,7 +76,7 @@ internal sealed class FallPlate : FlyPlate
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
         if (_sink is null) return;
-        double half = 0.25 * Math.Max(Scene.Frame.Height, 6 * LetterMm), middle = Scene.Frame.Center.Y;
+        double half = ArrowMm(_sink) / 2, middle = Scene.Frame.Center.Y;
         wishes.Add(new LabelWish(Rate, "fall", new Point(ArrowX, middle), 0.4 * LetterMm));
         kept.Add(new Box(ArrowX - 0.4 * LetterMm, middle - half, ArrowX + 0.4 * LetterMm, middle + half));
     }

@@ -1,5 +1,6 @@
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Figures;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
@@ -12,13 +13,14 @@ using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
-/// <summary>The fly from the side as it is towed: flow from the left, line to the upper left, marks and keel height.</summary>
+/// <summary>The fly from the side as it is towed: flow from the left, line to the upper left, marks, hinge line and keel height.</summary>
 internal sealed class SidePlate : FlyPlate
 {
     private readonly TowReport _tow;
     private readonly bool _isHeld;
     private readonly Point _pull;
     private HeightLine? _keel;
+    private Point? _hinge;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     /// <param name="at">Another attitude it can settle in at its own speed; null for the one it does.</param>
@@ -59,8 +61,8 @@ internal sealed class SidePlate : FlyPlate
 
     protected override void DrawOver(Ink ink)
     {
-        if (Shows(MarkSet.LineOfPull))
-            LineArt.Rule(ink, new Ruling("fly-pull", "line of pull", 0.8, LineArt.Dashes(LetterMm)), new Point(0, 0), _pull * -ReachAftMm);
+        if (_hinge is { } aft)
+            LineArt.Rule(ink, new Ruling("fly-pull", HingeView.Name, 0.8, LineArt.Dashes(LetterMm)), new Point(0, 0), aft * ReachAftMm(aft));
         _keel?.Draw(ink, LetterMm);
     }
 
@@ -80,6 +82,10 @@ internal sealed class SidePlate : FlyPlate
                     OrAnchor = new Point(_keel.ColumnX, _keel.TopY - past),
                 });
             kept.Add(new Box(_keel.ColumnX - 0.35 * letter, _keel.TopY - past, _keel.ColumnX + 0.35 * letter, _keel.BottomY + past));
+            // What the height is measured to, and the fly rolls about.
+            _hinge = HingeView.Aft(_keel.From, height);
+            if (_hinge is { } aft)
+                wishes.Add(new LabelWish(HingeView.Name, HingeView.Name, aft * (0.97 * ReachAftMm(aft)), 0.15 * letter) { OrAnchor = aft * (0.6 * ReachAftMm(aft)) });
         }
 
         if (!Shows(MarkSet.LineOfPull))
@@ -100,15 +106,11 @@ internal sealed class SidePlate : FlyPlate
     }
 
     // Through the fly and no farther: as long as the hook, or to the edge of the drawing.
-    private double ReachAftMm
+    private double ReachAftMm(Point aft)
     {
-        get
-        {
-            double hook = (Fly.Built.Hook.ShankM + Fly.Built.Hook.BendDepthM) * 1.2e3;
-            double down = _pull.Y < -1e-6 ? Content.Bottom / -_pull.Y : _pull.Y > 1e-6 ? Content.Top / -_pull.Y : double.MaxValue;
-            double toRight = _pull.X < -1e-6 ? Window.Right / -_pull.X : double.MaxValue;
-            return Math.Min(hook, Math.Min(down, toRight));
-        }
+        double hook = (Fly.Built.Hook.ShankM + Fly.Built.Hook.BendDepthM) * 1.2e3;
+        double toEdge = aft.Y > 1e-6 ? Content.Bottom / aft.Y : aft.Y < -1e-6 ? Content.Top / aft.Y : double.MaxValue;
+        return Math.Min(hook, Math.Min(toEdge, Window.Right / aft.X));
     }
 
     private IEnumerable<(MarkSet Kind, string Name, Vector3D? PlaceMm)> Places =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Figures;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Marks;
@@ -11,7 +12,7 @@ using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Plates;
 
-/// <summary>Along the line of pull heel is a plain turn of the picture, so one drawing of the fly serves at every heel.</summary>
+/// <summary>Along the hinge line heel is a plain turn of the picture, so one drawing of the fly serves at every heel.</summary>
 internal sealed class TipPlate : Plate
 {
     private const double CellShare = 1.05;
@@ -20,6 +21,7 @@ internal sealed class TipPlate : Plate
     private readonly IReadOnlyList<double> _heels;
     private readonly StateReport _state;
     private readonly TowReport _tow;
+    private readonly HingeView? _hinge;
     private readonly View _view;
     private readonly Scene _scene;
     private readonly double _dialMm;
@@ -30,8 +32,9 @@ internal sealed class TipPlate : Plate
         (_fly, _heels) = (fly, heelsDeg);
         _state = fly.Report.State(options.State);
         _tow = _state.AtFishingSpeed;
-        // The symmetric attitude, turned nose down by the line's own angle: then the line lies along the view.
-        _view = new View(Pose.Towed(_tow.SymmetricPitchDeg - _tow.LineAngleDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
+        _hinge = HingeView.Find(fly, _state);
+        // The symmetric attitude, turned until the hinge line lies along the view; a fly that has none is seen along the flow.
+        _view = _hinge?.EndOn(fly) ?? new View(Pose.Towed(_tow.SymmetricPitchDeg, 0, fly.Report.Intent), fly.Report.TowPointMm, Facing.Front);
         _scene = new Scene(new Anatomy(fly, _view, Vector3D.UnitX));
         // Round the origin the fly must clear the dial however it is turned.
         _dialMm = 1.1 * Math.Max(_scene.Pieces.SelectMany(p => p.Outline).Max(p => p.Length), 3);
@@ -42,12 +45,14 @@ internal sealed class TipPlate : Plate
 
     public override string Kind => "tip";
 
-    public override string Title => $"{_fly.Recipe.Name}: tipped about the line of pull, {FlyWords.State(_state)}";
+    public override string Title => $"{_fly.Recipe.Name}: tipped over, {FlyWords.State(_state)}";
 
     public override string Description => _heels.Count == 0
-        ? $"Seen along the line of pull at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}. {Range}."
-        : $"Seen along the line of pull at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}. {Range}. Tipped by {FlyWords.Degrees(_heels[0])} "
+        ? $"Seen along {Seen} at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}. {Range}."
+        : $"Seen along {Seen} at {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}. {Range}. Tipped by {FlyWords.Degrees(_heels[0])} "
         + $"and let go it goes through {string.Join(", ", _heels.Select(FlyWords.Degrees))}: {Outcome}.";
+
+    private string Seen => _hinge is null ? "the flow" : "the hinge line";
 
     private string Range =>
         _state.Roll.RangeDeg > 0 ? $"It comes back from up to {FlyWords.Degrees(_state.Roll.RangeDeg)}" : "It never comes back to the way it was meant to ride";

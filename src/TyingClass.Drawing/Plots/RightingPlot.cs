@@ -17,7 +17,7 @@ internal static class RightingPlot
         string range = roll.RangeDeg > 0 ? $"returns from up to {FlyWords.Degrees(roll.RangeDeg)}" : "never returns";
         RollPoint top = roll.Points.OrderByDescending(p => p.RestoringGmm).FirstOrDefault();
         string description =
-            $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}. Tipped about the line of pull, the fly {range}. "
+            $"Riding {FlyWords.Way(report.Intent)}, {FlyWords.State(state)}. Tipped over and let go, the fly {range}. "
             + $"The greatest restoring moment is {Magnitudes.KeelMoment.Say(Si.Gmm(top.RestoringGmm), units)} at {FlyWords.Degrees(top.HeelDeg)} of heel.";
         using Plot plot = new(options, "righting", $"{name}: righting curve", description);
         double[] all = [.. roll.Points.Select(Shown), 0];
@@ -31,7 +31,7 @@ internal static class RightingPlot
             plot.Patch([plot.At(0, 0), .. within, plot.At(roll.RangeDeg, 0)], "fly-range", hatch);
         }
 
-        plot.Axes("heel about the line of pull, degrees", $"restoring moment, {Magnitudes.KeelMoment.Symbol(units)}", floor: 0);
+        plot.Axes("heel, degrees", $"restoring moment, {Magnitudes.KeelMoment.Symbol(units)}", floor: 0);
         plot.Curve(line, "fly-line fly-soaked", 1.8);
         if (roll.RangeDeg > 0)
         {

@@ -43,7 +43,7 @@ public sealed record Quantity(
     /// <summary>How sentences name it, where the name alone is no plain English: "distance of the mass center behind the front of the shank".</summary>
     public string Phrase => Magnitude?.Phrase ?? Name;
 
-    /// <summary>For students, without the number: "how far the weight lies below the line of pull".</summary>
+    /// <summary>For students, without the number: "how far the weight lies below the hinge line".</summary>
     public string Meaning => Magnitude?.Meaning ?? $"number of {CountOf}";
 
     /// <summary>Of a plain count: "parts on the hook".</summary>

@@ -25,7 +25,7 @@ public sealed record Magnitude
 
     public Dimension Dimension { get; }
 
-    /// <summary>For students, without the number: "how far the weight lies below the line of pull".</summary>
+    /// <summary>For students, without the number: "how far the weight lies below the hinge line".</summary>
     public string Meaning { get; }
 
     /// <summary>How a clause names it, where the name alone is no plain English.</summary>

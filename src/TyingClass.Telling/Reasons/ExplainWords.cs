@@ -18,7 +18,7 @@ internal static class ExplainWords
         ("pause", "pauses?|rests?|waits?"), ("water", "water|wet|soak(?:s|ed|ing)?|drinks?"), ("air", "air|bubbles?|foam"),
         ("drag", "drags?|push(?:es)?|resist(?:s|ance)?"), ("weight", "weights?|heavy|heavier|heaviest|mass(?:es)?|weighs?"),
         ("mass center", "mass cent(?:er|re)|cent(?:er|re) of (?:mass|gravity)"), ("balance point", "balance points?"), ("line of pull", "line of pull"),
-        ("keel height", "keel height|keels?|stiff(?:er|ness)?"), ("gape", "gape"), ("shank", "shank"), ("bend", "bend"), ("hook", "hooks?"),
+        ("hinge line", "hinge lines?"), ("keel height", "keel height|keels?|stiff(?:er|ness)?"), ("gape", "gape"), ("shank", "shank"), ("bend", "bend"), ("hook", "hooks?"),
         ("hands", "hands?|tyers?|tying|slips?"), ("speed", "speeds?|fast(?:er)?|slow(?:er|ly)?"),
         ("count", "counts?|counted|too few|more flies|more of them|samples?|trials?|tie more|how many|(?:three|six|eight|ten) (?:out )?of"),
         ("chance", "chances?|luck|lucky|coin|tell|prove[sd]?|proof|sure|conclude|range|overlaps?|happen"),

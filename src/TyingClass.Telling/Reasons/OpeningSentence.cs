@@ -23,7 +23,7 @@ public static class OpeningSentence
         return little
             ? $"{Grammar.Capital(Turned(reason))}, {Moves(reason, reason.ToSi > reason.FromSi)}, if only a little."
             : reason is { Quantity: "pitch", Top.What.Kind: ThingKind.Speed, FromSi: { } slow, ToSi: { } fast } && Math.Abs(fast) < Math.Abs(slow)
-            ? $"Pulled faster, the water pulls harder on it than its weight does, and the nose comes {(slow > 0 ? "down" : "up")} toward the line of pull."
+            ? "Pulled faster, the water pulls harder on it than its weight does, and lays it out more nearly along the flow."
             : $"{Grammar.Capital(Turned(reason))}, {Moved(reason)}.";
     }
 

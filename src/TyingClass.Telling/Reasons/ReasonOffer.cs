@@ -26,6 +26,9 @@ public static class ReasonOffer
     /// <param name="fly">The fly that was shown first: "the Russet Loach"; two of them in a comparison.</param>
     public static string RightReason(string fly, string said) => $"You had the reason for {fly}: “{Grammar.WithoutStop(said)}”.";
 
+    /// <summary>After a right first vote, where no reason was asked.</summary>
+    public static string Holding(string reason) => $"The reason: “{Grammar.WithoutStop(reason)}”.";
+
     /// <summary>Which one it is instead is not told: it is asked again.</summary>
     /// <param name="freshWasRight">What the fresh fly does was said rightly.</param>
     public static string WrongReason(string fly, string said, bool freshWasRight) =>

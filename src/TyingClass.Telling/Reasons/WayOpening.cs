@@ -17,7 +17,7 @@ public static class WayOpening
                 : $"{the} {what.Verb("decides", "decide")}: it {now}, and {lacks} it {without}.";
     }
 
-    /// <summary>The ring of a bent eye, and the metal whose line of pull it moves: "The jig eye sets the ring above the metal, so it rides point up".</summary>
+    /// <summary>The ring of a bent eye, and the metal over which it stands: "The jig eye sets the ring above the metal, so it rides point up".</summary>
     /// <param name="eye">"jig", "down".</param>
     /// <param name="over">The ring stands above the metal, as it rides.</param>
     public static string OfRing(string eye, bool over, string now, string without) =>
@@ -43,24 +43,24 @@ public static class WayOpening
         string decides = $"The {most.Word} {most.Verb("decides", "decide")}";
         return weight is not null && weight != most
             ? $"{decides}: the {weight.Word} {weight.Verb("has", "have")} too little say against {most.Pronoun}, so it {now}."
-            : $"{decides} most: {most.Verb("its", "their")} weight hangs below the line of pull, so it {now}.";
+            : $"{decides} most: {most.Verb("its", "their")} weight hangs below the hinge line, so it {now}.";
     }
 
-    /// <summary>Where the rule of thumb and the line of pull do not agree.</summary>
+    /// <summary>Where the rule of thumb and the hinge line do not agree.</summary>
     public static string OfRuleOfThumb(bool below) =>
         $"Held level its weight lies {(below ? "below" : "above")} the eye; towed, the fly lies at another angle, "
-        + $"and it acts {(below ? "above" : "below")} the line of pull.";
+        + $"and it acts {(below ? "above" : "below")} the hinge line.";
 
     public static string OfBareHook() => "Nothing is tied on this hook yet, so the bare hook falls and rides as the cast leaves it.";
 
-    /// <summary>Two flies of different make: what holds the one that comes back harder.</summary>
+    /// <summary>Two flies of different make: what gives the one its taller keel.</summary>
     /// <param name="side">Where the winner's metal sits: "under the shank".</param>
     /// <param name="around">The other's metal, where it goes evenly around the shank; else null.</param>
     public static string OfHeld(string winner, Thing metal, string side, Thing? around)
     {
         ArgumentNullException.ThrowIfNull(metal);
         string other = around is null ? "" : $", while the other's {around.Word} {around.Verb("goes", "go")} evenly around it";
-        return $"{(winner.Any(char.IsAsciiDigit) ? "One" : winner)} comes back harder: its {metal.Word} {metal.Verb("sits", "sit")} {side}{other}.";
+        return $"{(winner.Any(char.IsAsciiDigit) ? "One" : winner)} has the taller keel: its {metal.Word} {metal.Verb("sits", "sit")} {side}{other}.";
     }
 
     private static string Named(Thing what) => $"the {what.Word}";

@@ -79,7 +79,7 @@ public static class FindingSentence
         "By the rule of thumb the weight "
         + $"lies {Magnitudes.LevelLineKeel.Say(Si.Mm(Math.Abs(rule.LevelLineMm)), units)} {(rule.LevelLineMm > 0 ? "below" : "above")} "
         + $"a level line through the eye, yet the keel height is {Magnitudes.KeelHeight.Say(Si.Mm(rule.KeelHeightMm), units)}: "
-        + "the water tilts the fly, and with it the line of pull.";
+        + "the water tilts the fly, and with it the hinge line.";
 
     private static string Lift(double liftMN, UnitSystem units)
     {

@@ -78,8 +78,8 @@ public static class VerdictSentence
         string attitude = $"In the {FlyWords.Way(intent).Replace(' ', '-')} attitude its weight acts";
         string away = Magnitudes.KeelHeight.Say(Si.Mm(Math.Abs(keelMm)), units);
         return away.StartsWith("0 ", StringComparison.Ordinal)
-            ? $"{attitude} right on the line of pull, so nothing holds it there."
-            : $"{attitude} {away} {(keelMm > 0 ? "below" : "above")} the line of pull (keel height {Magnitudes.KeelHeight.Say(Si.Mm(keelMm), units)}).";
+            ? $"{attitude} right on the hinge line, so nothing holds it there."
+            : $"{attitude} {away} {(keelMm > 0 ? "below" : "above")} the hinge line (keel height {Magnitudes.KeelHeight.Say(Si.Mm(keelMm), units)}).";
     }
 
     private static string Hundred(double share) => Numbers.Write(100 * share, 0);

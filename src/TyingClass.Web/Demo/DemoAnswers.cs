@@ -17,7 +17,7 @@ internal sealed class DemoAnswers(Exercise exercise)
     [
         "I think the weight is too far from the line. When it pulls, the heavy part wants to be below, so it turns until it is.",
         "Because the bead goes around the shank it pushes evenly, so it does not know which way up to be. Something has to be on one side.",
-        "The balance point has to be under the line of pull. Here it is not, so it rolls over.",
+        "The balance point has to be under the hinge line. Here it is not, so it rolls over.",
         "More lead makes it go down and that is all I can say about it.",
     ];
 

@@ -55,7 +55,7 @@ internal static class DemoPatterns
             new Saves(26, "On a straight-eyed hook."),
             new Asks(25.5, "Half of mine turn over."),
             new Says(23, CommentSubject.Finding, "bend outweighs bead",
-                "The bead sits on the line of pull and cannot lift anything. On a jig hook the eye goes down instead, which is the same as moving the bead "
+                "The bead sits on the hinge line and cannot lift anything. On a jig hook the eye goes down instead, which is the same as moving the bead "
                     + "up."),
             new Decides(23, false, "Try the same dressing on a jig hook."),
             new Saves(21, "Jig hook.", ("eye: straight", "eye: jig 60°")),
@@ -66,7 +66,7 @@ internal static class DemoPatterns
             new Saves(10, "Strip on top, as on my streamers."),
             new Asks(9.5, "The cone should turn it point up. It does not."),
             new Says(1.2, CommentSubject.Part, "cone",
-                "It is centered on the shank: look at its row in the ledger. Only what stands off the line of pull can turn a fly."),
+                "It is centered on the shank: look at its row in the ledger. Only what stands off the hinge line can turn a fly."),
             new Says(1.2, CommentSubject.Part, "wing", "Wet, this strip weighs as much as the cone. Which side would you like that weight on?"),
             new Decides(1.1, false, "Tie the strip under the shank, so that it hangs over the point. Then ask again.")),
         new("Juniper", "bramble-smelt",

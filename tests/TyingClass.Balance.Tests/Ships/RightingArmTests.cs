@@ -60,7 +60,7 @@ public sealed class RightingArmTests
         Assert.Equal(0, Righting.RangeRad(curve));
     }
 
-    // With no drag to tilt it, a fly's keel height is how far its balance point hangs below the line of pull: the definition, worked by hand.
+    // With no drag to tilt it, a fly's keel height is how far its balance point hangs below its ring: the definition, worked by hand.
     [Theory]
     [InlineData(0.8)]
     [InlineData(3.5)]

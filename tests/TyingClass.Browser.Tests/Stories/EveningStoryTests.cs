@@ -56,7 +56,7 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         // The student explains something at home; the mentor finds it to read.
         string explain = app.Course.Exercises.First(e => e.Kind.Word == "explain").Id;
         await student.GotoAsync($"/exercises/{explain}");
-        await student.Locator("form.answer textarea").FillAsync("The weight hangs below the line of pull, so the fly stays that way.");
+        await student.Locator("form.answer textarea").FillAsync("The weight hangs below the hinge line, so the fly stays that way.");
         await student.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
         await mentor.GotoAsync("/class/waiting");
         Assert.Contains("Evening Wren", await mentor.Locator("main").InnerTextAsync(), StringComparison.Ordinal);

@@ -124,7 +124,7 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         Exercise explain = app.Course.Exercises.First(e => e.Kind.Word == "explain");
         await student.GotoAsync($"/exercises/{explain.Id}");
         Assert.Contains("reads this", await student.Locator(".who-sees").InnerTextAsync(), StringComparison.Ordinal);
-        await student.Locator("form.answer textarea").FillAsync("Because it is heavy there, so it hangs below the line of pull and stays that way.");
+        await student.Locator("form.answer textarea").FillAsync("Because it is heavy there, so it hangs below the hinge line and stays that way.");
         await student.GetByRole(AriaRole.Button, new() { Name = "Submit answer" }).ClickAsync();
         await student.WaitForURLAsync(url => url.Contains("attempt=", StringComparison.Ordinal));
         await instructor.GotoAsync("/class/read");
@@ -154,7 +154,7 @@ public sealed class TeachingStoryTests(RunningApp app, Chromium browser)
         StoryClass story = StoryClass.Make(app, browser, "Sandpiper", "Table Wren");
         story.AddMentor("Table Otter");
         string pattern = story.Ask(story.Students[0], "Story Darter", Flips, "Why does it turn over?").Pattern.Id;
-        story.Miss(story.Students[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the line of pull.");
+        story.Miss(story.Students[0], app.Course.Exercises.First(e => e.Kind.Word == "explain"), "The weight hangs below the hinge line.");
         IPage mentor = await story.EnterAsync("Table Otter"), student = await story.EnterAsync("Table Wren", 390);
 
         // The student tied it and put it in the tub.

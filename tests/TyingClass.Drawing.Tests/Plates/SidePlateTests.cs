@@ -69,9 +69,6 @@ public sealed class SidePlateTests
     {
         SolvedFly fly = Samples.Named(name);
         Picture picture = new(FlyDrawing.Side(fly, DrawingOptions.Default));
-        (double x1, double y1, double x2, double y2) = Picture.Line(picture.Marked("line of pull"));
-        Assert.Equal((0, 0), (x1, y1));
-        Assert.Equal(fly.Report.Soaked.AtFishingSpeed.LineAngleDeg, Math.Atan2(y2, x2) * 180 / Math.PI, 0.1);
         IReadOnlyList<(double X, double Y)> leader = Picture.Path((string)picture.Marked("leader").Attribute("d")!);
         Assert.Equal(fly.Report.Soaked.AtFishingSpeed.LineAngleDeg, Math.Atan2(-leader[^1].Y, -leader[^1].X) * 180 / Math.PI, 0.3);
     }
@@ -94,6 +91,26 @@ public sealed class SidePlateTests
         double level = fly.Report.Soaked.BalancePointMm is null ? picture.Mark("mass center").Y : picture.Mark("balance point").Y;
         Assert.Equal(Math.Abs(heightMm), y2 - y1, TenthMm);
         Assert.Equal(level, heightMm > 0 ? y2 : y1, TenthMm);
+    }
+
+    // Keel height is counted from the line that a towed fly rolls about, not from the leader's line drawn on through the ring.
+    [Theory, MemberData(nameof(Names))]
+    public void Side_EveryFlyWithAKeelDrawn_HingeLineRunsFromTheRingToTheHeightAboveTheBalancePoint(string name)
+    {
+        SolvedFly fly = Samples.Named(name);
+        Picture picture = new(FlyDrawing.Side(fly, DrawingOptions.Default));
+        if (!picture.Has("hinge line"))
+        {
+            Assert.False(picture.Has("keel height") && picture.Mark("balance point").X > 1);
+            return;
+        }
+
+        double heightMm = Picture.Number(picture.Marked("keel height"), "data-height-mm");
+        (double x1, double y1, double x2, double y2) = Picture.Line(picture.Marked("hinge line"));
+        (double x, double y) = picture.Mark("balance point");
+        Assert.Equal((0, 0), (x1, y1));
+        Assert.True(x2 > 0);
+        Assert.Equal(y - heightMm, y2 / x2 * x, TenthMm);
     }
 
     [Fact]
@@ -162,7 +179,7 @@ public sealed class SidePlateTests
     {
         Picture picture = new(FlyDrawing.Side(Samples.Named("Copper Loach"), new DrawingOptions { Marks = MarkSet.MassCenter, Caption = false }));
         Assert.True(picture.Has("mass center"));
-        Assert.All((string[])["tow point", "balance point", "center of buoyancy", "line of pull", "keel height", "flow", "scale bar"],
+        Assert.All((string[])["tow point", "balance point", "center of buoyancy", "line of pull", "leader", "hinge line", "keel height", "flow", "scale bar"],
             m => Assert.False(picture.Has(m), m));
         Assert.Equal(["mass center"], picture.Labels);
     }

@@ -7,7 +7,7 @@ using Xunit;
 namespace TyingClass.Recipes.Tests.TradeFacts;
 
 /// <summary>
-/// Fact 10 (common practice, no source): when mass center and line of pull nearly coincide, small tying errors decide, and tolerance falls toward a coin toss.
+/// Fact 10 (common practice, no source): when balance point and hinge line nearly coincide, small tying errors decide, and tolerance falls toward a coin toss.
 /// </summary>
 public sealed class PoisedFliesTests
 {

@@ -32,7 +32,7 @@ public sealed class FindingSentenceTests
     [Fact]
     public void Of_RuleOfThumb_TellsTheKeelHeightAsEverywhere() => Assert.Equal(
         "By the rule of thumb the weight lies 0.3 mm below a level line through the eye, yet the keel height is −0.06 mm: the water tilts the fly, and "
-            + "with it the line of pull.",
+            + "with it the hinge line.",
         FindingSentence.Of(new RuleOfThumbFinding(0.31, -0.058), Report, UnitSystem.Metric));
 
     [Fact]

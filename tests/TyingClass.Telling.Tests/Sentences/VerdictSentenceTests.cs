@@ -13,22 +13,22 @@ public sealed class VerdictSentenceTests
 
     [Theory]
     [InlineData(UnitSystem.Metric,
-        "Soaked and pulled at 0.4 m/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.7 mm below the line of pull (keel "
+        "Soaked and pulled at 0.4 m/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.7 mm below the hinge line (keel "
             + "height 0.7 mm).")]
     [InlineData(UnitSystem.Imperial,
-        "Soaked and pulled at 1.31 ft/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.026 in below the line of pull "
+        "Soaked and pulled at 1.31 ft/s on a loop knot, it leans over by 41°. In the point-up attitude its weight acts 0.026 in below the hinge line "
             + "(keel height 0.026 in).")]
     public void Of_FlyThatLeans_SpeaksTheReadersUnits(UnitSystem units, string expected) =>
         Assert.Equal(expected, VerdictSentence.Of(Report.With(VerdictKind.Leans, s => Towed(s, 41, 0.66)), units));
 
     [Fact]
     public void Of_FlyOnTheEdge_DoesNotReadAsZero() => Assert.Contains(
-        "acts 0.04 mm above the line of pull (keel height −0.04 mm).",
+        "acts 0.04 mm above the hinge line (keel height −0.04 mm).",
         VerdictSentence.Of(Report.With(VerdictKind.Flips, s => Towed(s, 170, -0.0385)), UnitSystem.Metric), StringComparison.Ordinal);
 
     [Fact]
     public void Of_FlyPoised_SaysNothingHoldsIt() => Assert.Contains(
-        "acts right on the line of pull, so nothing holds it there.",
+        "acts right on the hinge line, so nothing holds it there.",
         VerdictSentence.Of(Report.With(VerdictKind.Undecided, s => Towed(s, 10, 0.002)), UnitSystem.Metric), StringComparison.Ordinal);
 
     [Fact]

@@ -87,7 +87,7 @@ public sealed class RecipePasteTests
             Meant to ride point up. By Rowan, revision 2.
 
             keel height point down 1.7 mm
-            line of pull
+            hinge line
             Rush Frog
             soaked, point down, nose up 29°, flipped
 

@@ -6,7 +6,7 @@ namespace TyingClass.Web.Tests.Features;
 /// <summary>Drawing a fly is free and tells nothing; how it swims is what an attempt tells (docs/decisions/0010).</summary>
 public sealed class DrawingTests(ClassRoom room) : IClassFixture<ClassRoom>
 {
-    private static readonly string[] Told = ["keel height", "flipped", "line of pull", "nose up", "nose down", "flow"];
+    private static readonly string[] Told = ["keel height", "flipped", "line of pull", "hinge line", "nose up", "nose down", "flow"];
 
     [Fact]
     public async Task Repair_DrawnAgainAndAgain_ShowsTheFlyInTheViseAndUsesNoAttempt()

@@ -29,6 +29,8 @@ internal static class PredictChecker
         {
             QuantityQuery query = PredictKey.Query(exercise);
             if (query.Of(flies.Fly) is not { } a || query.Of(flies.Other!) is not { } b) return false;
+            // A fly that floats has no weight in water that could get smaller or larger.
+            if (query.Quantity.Name == "wet weight" && (a <= 0 || b <= 0)) return false;
             return question is ChangeIn ? Math.Abs(b - a) / query.Quantity.NoticeableSi is >= FlyChange.Clear or <= FlyChange.None
                 : Math.Abs(b - a) / Math.Max(Math.Abs(a), Math.Abs(b)) is >= ClearlyMore or <= ClearlySame;
         }

@@ -20,11 +20,16 @@ internal static class PredictGrader
     {
         if (PredictAnswer.Read(answerText) is { } answer) return Fresh(exercise, answer, failedAttempts, options);
         // Whoever has seen the fly would only vote among what is left. Where no fresh fly can be drawn, that is all there is.
-        if (failedAttempts == 0 || FreshProblem.Of(exercise, failedAttempts) is null) return Vote(exercise, answerText, options);
+        if (failedAttempts == 0 || FreshProblem.Of(exercise, failedAttempts) is null) return WithReason(exercise, Vote(exercise, answerText, options));
         return string.IsNullOrWhiteSpace(answerText) ? Fresh(exercise, new PredictAnswer(0, 0, ""), failedAttempts, options)
             : Chosen(exercise, answerText) is not null ? GradeResult.Refused(ReasonOffer.AlreadyShown)
             : Vote(exercise, answerText, options);
     }
+
+    // Nobody is asked for the reason after a right first vote. So that it was no mere guess, the author's own is told then.
+    private static GradeResult WithReason(Exercise exercise, GradeResult vote) =>
+        vote is { Passed: true, Feedback: { Remark: null } feedback } && exercise.Task is PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }
+            ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(own[right - 1]) } } : vote;
 
     private static GradeResult Fresh(Exercise exercise, PredictAnswer answer, int failedAttempts, GradeOptions options)
     {

@@ -31,7 +31,7 @@ public sealed class RepairTests
         Feedback feedback = result.Feedback!;
         Assert.Matches(
             @"^Soaked and pulled at 0\.4 m/s on a loop knot, it does not stay point up\. In the point-up attitude its weight acts [0-9.]+ mm above "
-            + @"the line of pull \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$",
+            + @"the hinge line \(keel height −[0-9.]+ mm\)\. Expect it to flip and ride point down\.$",
                 feedback.WhatItWouldDo);
         Assert.Equal(["of 100 flies tied like it, at least 90 ride as intended", "added mass: at most 0.05 g"], feedback.Goals.Select(g => g.Asked));
         Assert.Equal("0 %", feedback.Goals[0].Reached);
@@ -221,7 +221,7 @@ public sealed class RepairTests
 
         Assert.Equal(metric.Figures, imperial.Figures);
         Assert.Contains("ft/s", imperial.Feedback!.WhatItWouldDo, StringComparison.Ordinal);
-        Assert.Contains("in above the line of pull", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
+        Assert.Contains("in above the hinge line", imperial.Feedback.WhatItWouldDo, StringComparison.Ordinal);
         Assert.EndsWith(" gr", imperial.Feedback.Goals[1].Reached, StringComparison.Ordinal);
         Assert.Equal(
             "added mass: at most 0.772 gr",
