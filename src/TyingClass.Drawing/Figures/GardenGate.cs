@@ -44,7 +44,7 @@ internal sealed class GatePlate : SchemePlate
         [
             new("hinge line", "hinge line", Up * (Post + 8), 0.2 * letter), new("weight below the line: it stays", "below", _rest, MarkShare * letter),
             new("weight above the line: it swings round", "above", _restless, MarkShare * letter),
-        ], [.. Along(new Point(0, 0), Up * (Post + 12), letter)], 0.82);
+        ], [.. Along(new Point(0, 0), Up * (Post + 12), letter), .. Along(new Point(content.Left, 0), new Point(content.Right, 0), letter)], 0.82);
     }
 
     public override string Kind => "gate";
@@ -135,7 +135,7 @@ internal sealed class HingePlate : FlyPlate
     {
         LineArt.Rule(ink, new Ruling("fly-own-line", "shank line", 0.8, $"{SvgCanvas.N(0.3 * LetterMm)} {SvgCanvas.N(0.3 * LetterMm)}"), new Point(0, 0),
             ShankEnd);
-        LineArt.Rule(ink, new Ruling("fly-pull", "hinge line", 1.2, LineArt.Dashes(LetterMm)), End * -0.1, End);
+        LineArt.Hinge(ink, HingeView.Name, End * -0.1, End, LetterMm);
         Keel.Draw(ink, LetterMm);
     }
 

@@ -26,9 +26,6 @@ internal readonly record struct HingeView(double PitchDeg, double KeelMm, Point 
     /// <summary>Straight above the balance point, on the hinge line.</summary>
     public Point Above => Balance + new Point(0, -KeelMm);
 
-    /// <summary>How far the hinge line stands above the shank line where it passes the balance point, square to the shank, as the fly was meant to ride.</summary>
-    public double OffShankMm => Point.Dot(Above, new Point(Math.Sin(PitchDeg * Math.PI / 180), -Math.Cos(PitchDeg * Math.PI / 180)));
-
     /// <summary>From the ring toward the tail along the hinge line; null where it has no direction that means anything.</summary>
     public static Point? Aft(Point balance, double keelMm) => balance.X < NearestMm ? null : new Point(balance.X, balance.Y - keelMm).Unit();
 

@@ -1,7 +1,6 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
-using TyingClass.Drawing.Figures;
 using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Geometry;
 using TyingClass.Drawing.Labels;
@@ -19,7 +18,6 @@ internal sealed class FrontPlate : FlyPlate
 
     private readonly TowReport _tow;
     private readonly Point _own;
-    private readonly Point? _hinge;
 
     /// <param name="widthMm">A common width for several plates; null for this one's own.</param>
     public FrontPlate(SolvedFly fly, DrawingOptions options, double? widthMm = null)
@@ -33,9 +31,6 @@ internal sealed class FrontPlate : FlyPlate
         AddMark(view, MarkSet.CenterOfBuoyancy, "center of buoyancy", State.CenterOfBuoyancyMm);
         AddMark(view, MarkSet.MassCenter, "mass center", Report.MassCenterMm);
         AddMark(view, MarkSet.BalancePoint, "balance point", State.BalancePointMm);
-        // Where the hinge line passes above the balance point: the weight comes to rest below that place, not below the ring.
-        if (Leans && Shows(MarkSet.KeelHeight) && options.SpeedMS is null && HingeView.Find(fly, State) is { } hinge)
-            _hinge = _own * hinge.OffShankMm;
         Content = Marks.Aggregate(Scene.Frame, (box, m) => box.With(m.At));
         Content = Content.With(Up * ReachMm).With(_own * ReachMm);
         Compose(widthMm ?? NaturalWidthMm);
@@ -52,7 +47,7 @@ internal sealed class FrontPlate : FlyPlate
     public override string Description => FrontWords.Describe(Fly, State, _tow, Marks, Options.Units);
 
     protected override string CaptionWords =>
-        $"from ahead, {FlyWords.State(State)}, {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}, {SideWords.Leaning(_tow)}";
+        $"seen along the shank, {FlyWords.State(State)}, {Magnitudes.FishingSpeed.Say(_tow.SpeedMS, Options.Units)}, {SideWords.Leaning(_tow)}";
 
     // Along the shank all of them lie close together: small ones can be told apart.
     protected override double MarkRadiusMm => 0.28 * LetterMm;
@@ -72,8 +67,6 @@ internal sealed class FrontPlate : FlyPlate
 
     protected override void DrawOver(Ink ink)
     {
-        if (_hinge is { } at)
-            LineArt.Rule(ink, new Ruling("fly-pull", HingeView.Name, 1.4, LineArt.Dashes(LetterMm)), new Point(0, 0), at);
         if (Leans)
             LineArt.Arc(ink, "lean", new Point(0, 0), 0.82 * ReachMm, Up, _own);
     }
@@ -84,8 +77,6 @@ internal sealed class FrontPlate : FlyPlate
         wishes.Add(
             new LabelWish(Leans ? $"lean {FlyWords.Degrees(_tow.LeanDeg)}" : "plumb, no lean", "lean", Leans ? middle * (0.82 * ReachMm) : Up * (0.9 * ReachMm),
                 0.2 * LetterMm));
-        if (_hinge is { } at)
-            wishes.Add(new LabelWish(HingeView.Name, HingeView.Name, at, 0.3 * LetterMm) { OrAnchor = at * 0.5 });
         foreach (Point way in (Point[])[Up, _own])
         {
             for (int i = 1; i <= 8; i++)

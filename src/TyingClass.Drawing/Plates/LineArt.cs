@@ -57,6 +57,14 @@ internal static class LineArt
         ("y2", SvgCanvas.Exact(b.Y)),
         ("stroke-width", SvgCanvas.Exact(line.Weight * ink.PenMm)), ("stroke-dasharray", line.Dashes));
 
+    /// <summary>The line a fly rolls about, set off from the dressing it crosses.</summary>
+    public static void Hinge(Ink ink, string name, Point a, Point b, double letterMm)
+    {
+        ink.Canvas.Element("line", ("class", "fly-halo"), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)),
+            ("y2", SvgCanvas.Exact(b.Y)), ("stroke-width", SvgCanvas.Exact(3 * ink.PenMm)));
+        Rule(ink, new Ruling("fly-pull", name, 1.2, Dashes(letterMm)), a, b);
+    }
+
     /// <summary>An arc about a center from one direction to another, with its words' place: angles on the page.</summary>
     public static void Arc(Ink ink, string name, Point center, double radiusMm, Point from, Point to)
     {

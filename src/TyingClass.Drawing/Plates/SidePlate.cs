@@ -62,7 +62,7 @@ internal sealed class SidePlate : FlyPlate
     protected override void DrawOver(Ink ink)
     {
         if (_hinge is { } aft)
-            LineArt.Rule(ink, new Ruling("fly-pull", HingeView.Name, 0.8, LineArt.Dashes(LetterMm)), new Point(0, 0), aft * ReachAftMm(aft));
+            LineArt.Hinge(ink, HingeView.Name, new Point(0, 0), aft * ReachAftMm(aft), LetterMm);
         _keel?.Draw(ink, LetterMm);
     }
 

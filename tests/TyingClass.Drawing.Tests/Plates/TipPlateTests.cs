@@ -11,7 +11,7 @@ namespace TyingClass.Drawing.Tests.Plates;
 public sealed class TipPlateTests
 {
     [Theory, MemberData(nameof(Samples.Names), MemberType = typeof(Samples))]
-    public void Tip_Twenty_TheBalancePointStandsWhereTheLineOfPullSeesIt(string name)
+    public void Tip_Twenty_TheBalancePointStandsTheKeelHeightBelowTheHingeLineSeenAlongIt(string name)
     {
         SolvedFly fly = Samples.Named(name);
         StateReport state = fly.Report.Soaked;
@@ -20,14 +20,14 @@ public sealed class TipPlateTests
         Picture picture = new(FlyDrawing.Tip(fly, [], DrawingOptions.Default));
 
         // Symmetric attitude: a half turn about x for point up, then pitched about y (nose up positive); from ahead, the tyer's right is the
-        // onlooker's left. The line's own axes: forward-up along the pull, and the upward normal of it.
+        // onlooker's left. The hinge line passes the keel height straight above the balance point; a fly that has none is seen along the flow.
         TowReport tow = state.AtFishingSpeed;
         double way = fly.Report.Intent == Intent.PointUp ? -1 : 1;
         Vector3D from = balance - fly.Report.TowPointMm;
-        double x = from.X, y = way * from.Y, z = way * from.Z;
-        double pitch = tow.SymmetricPitchDeg * Math.PI / 180, line = tow.LineAngleDeg * Math.PI / 180;
+        double x = from.X, y = way * from.Y, z = way * from.Z, pitch = tow.SymmetricPitchDeg * Math.PI / 180;
         double aft = x * Math.Cos(pitch) + z * Math.Sin(pitch), up = -x * Math.Sin(pitch) + z * Math.Cos(pitch);
-        double upFromLine = aft * Math.Sin(line) + up * Math.Cos(line);
+        double rise = tow.KeelHeightMm.For(fly.Report.Intent) is { } keel && aft >= 0.8 ? Math.Atan2(up + keel, aft) : 0;
+        double upFromLine = up * Math.Cos(rise) - aft * Math.Sin(rise);
         Assert.Equal(-y, picture.Mark("balance point").X, 0.1);
         Assert.Equal(-upFromLine, picture.Mark("balance point").Y, 0.1);
     }
