@@ -28,7 +28,7 @@ internal sealed class GardenGate : TeachingFigure
 /// <summary>The gate where it comes to rest, its weight below the hinge line, and where it will not stay, above.</summary>
 internal sealed class GatePlate : SchemePlate
 {
-    private const double LeanDeg = 28, Post = 62, From = 24, To = 52, Wide = 36;
+    private const double LeanDeg = 28, Post = 62, From = 30, To = 58, Wide = 36;
 
     private static readonly Point Up = new(Math.Sin(double.DegreesToRadians(LeanDeg)), -Math.Cos(double.DegreesToRadians(LeanDeg)));
     private static readonly Point Low = Up.Turned();
@@ -133,9 +133,9 @@ internal sealed class HingePlate : FlyPlate
 
     protected override void DrawOver(Ink ink)
     {
+        LineArt.Hinge(ink, HingeView.Name, End * -0.1, End, LetterMm);
         LineArt.Rule(ink, new Ruling("fly-own-line", "shank line", 0.8, $"{SvgCanvas.N(0.3 * LetterMm)} {SvgCanvas.N(0.3 * LetterMm)}"), new Point(0, 0),
             ShankEnd);
-        LineArt.Hinge(ink, HingeView.Name, End * -0.1, End, LetterMm);
         Keel.Draw(ink, LetterMm);
     }
 
