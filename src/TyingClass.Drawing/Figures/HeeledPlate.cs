@@ -41,7 +41,11 @@ internal sealed class HeeledPlate : SchemePlate
                 0.3 * letter),
             new("hold of leader and water", "hold", new Point(0, -0.9 * _reach), 0.3 * letter),
         ];
-        Compose(content, outlines, wishes, [.. Along(_left, _left + new Point(0, _reach), letter), .. Along(new Point(0, 0), new Point(0, -_reach), letter), .. Along(_left, new Point(0, _left.Y), letter)], 0.55);
+        Compose(content, outlines, wishes,
+        [
+            .. Along(_left, _left + new Point(0, _reach), letter), .. Along(new Point(0, 0), new Point(0, -_reach), letter),
+            .. Along(_left, new Point(0, _left.Y), letter),
+        ], 0.55);
     }
 
     public override string Kind => "heeled";

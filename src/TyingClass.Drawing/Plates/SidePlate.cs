@@ -85,7 +85,10 @@ internal sealed class SidePlate : FlyPlate
             // What the height is measured to, and the fly rolls about.
             _hinge = HingeView.Aft(_keel.From, height);
             if (_hinge is { } aft)
-                wishes.Add(new LabelWish(HingeView.Name, HingeView.Name, aft * (0.97 * ReachAftMm(aft)), 0.15 * letter) { OrAnchor = aft * (0.6 * ReachAftMm(aft)) });
+                wishes.Add(new LabelWish(HingeView.Name, HingeView.Name, aft * (0.97 * ReachAftMm(aft)), 0.15 * letter)
+                {
+                    OrAnchor = aft * (0.6 * ReachAftMm(aft)),
+                });
         }
 
         if (!Shows(MarkSet.LineOfPull))

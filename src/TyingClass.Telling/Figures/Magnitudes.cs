@@ -55,7 +55,8 @@ public static class Magnitudes
         new("level-line keel", Dimension.Length, Precision.Place, "how far the balance point lies on the keel side of a level line through the eye");
 
     public static readonly Magnitude KeelHeight =
-        new("keel height", Dimension.Length, Precision.Place, "how far its weight hangs below the hinge line it rolls about: positive it returns, negative it flips");
+        new("keel height", Dimension.Length, Precision.Place,
+            "how far its weight hangs below the hinge line it rolls about: positive it returns, negative it flips");
 
     public static readonly Magnitude Pitch =
         new("pitch", Dimension.Angle, Precision.Angle, "how far the nose points up when towed; negative is nose down") { Label = "Pitch, nose up positive" };

@@ -24,8 +24,8 @@ public sealed class VisePlateTests
 
         string words = string.Join(' ', picture.Root.Descendants().Where(e => !e.HasElements).Select(e => e.Value)) + picture.Description;
         Assert.Contains(name, words, StringComparison.Ordinal);
-        foreach (string told in (string[])["point up", "point down", "keel height", "balance point", "mass center", "flow", "line of pull", "hinge line", "nose",
-            "lean", "flipped"])
+        foreach (string told in (string[])["point up", "point down", "keel height", "balance point", "mass center", "flow", "line of pull", "hinge line",
+            "nose", "lean", "flipped"])
             Assert.DoesNotContain(told, words.Replace(name, "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
     }
 

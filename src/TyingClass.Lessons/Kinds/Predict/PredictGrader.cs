@@ -28,7 +28,8 @@ internal static class PredictGrader
 
     // Nobody is asked for the reason after a right first vote. So that it was no mere guess, the author's own is told then.
     private static GradeResult WithReason(Exercise exercise, GradeResult vote) =>
-        vote is { Passed: true, Feedback: { Remark: null } feedback } && exercise.Task is PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }
+        vote is { Passed: true, Feedback: { Remark: null } feedback }
+        && exercise.Task is PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }
             ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(own[right - 1]) } } : vote;
 
     private static GradeResult Fresh(Exercise exercise, PredictAnswer answer, int failedAttempts, GradeOptions options)
