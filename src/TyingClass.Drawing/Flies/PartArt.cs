@@ -19,6 +19,9 @@ internal abstract class PartArt
     /// <summary>Wire that more wire may be wound on.</summary>
     public virtual bool IsWound => false;
 
+    /// <summary>There is a file that draws it.</summary>
+    public static bool Draws(PartKind kind) => ByKind.ContainsKey(kind);
+
     public static PartArt Of(PartKind kind) => ByKind.TryGetValue(kind, out PartArt? found)
         ? found
         : throw new ArgumentOutOfRangeException(nameof(kind), kind, $"Write src/TyingClass.Drawing/Flies/{kind}Art.cs: nothing draws this kind of part.");

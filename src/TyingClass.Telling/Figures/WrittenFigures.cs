@@ -17,6 +17,11 @@ public static partial class WrittenFigures
 
     private const int MostMore = 4;
 
+    // Estimate: a long streamer's wing is 4 in and a little more.
+    private const double LongestIn = 5;
+
+    private const string ForExample = ", for example ";
+
     /// <summary>With the writer's own figure in parentheses.</summary>
     public static string Beside(string text, UnitSystem units) => Convert(text, units, keep: true);
 
@@ -32,6 +37,9 @@ public static partial class WrittenFigures
     private static string InTheirUnit(Match match)
     {
         string number = match.Groups["number"].Value, unit = match.Groups["unit"].Value.Trim();
+        // No dressing is so long in inches: whoever writes 7 means millimeters.
+        if (unit == "mm" && Number(number) is >= LongestIn)
+            return $"{match.Groups["head"].Value[..^ForExample.Length]}. Are millimeters meant? Then write “{number} mm”.";
         string theirs = unit switch { "mm" or "cm" => "in", "m" => "ft", "g" or "mg" => "gr", "m/s" => "ft/s", "°C" => "°F", _ => unit };
         return $"{match.Groups["head"].Value}“{number}{(theirs.StartsWith('°') && theirs.Length == 1 ? "" : " ")}{theirs}”.";
     }

@@ -7,6 +7,9 @@ namespace TyingClass.Telling.Sentences;
 /// <summary>What happens when the retrieve stops.</summary>
 public static class PauseSentence
 {
+    /// <summary>"the first meter", "the first 3.3 ft".</summary>
+    public static string FirstMeter(UnitSystem units) => units == UnitSystem.Metric ? "the first meter" : $"the first {Magnitudes.Depth.Say(1, units)}";
+
     /// <summary>The line is slack in a pause: all that is told of one is told so.</summary>
     public static string Of(SinkReport sink, UnitSystem units)
     {
@@ -17,7 +20,7 @@ public static class PauseSentence
         string depth = Magnitudes.Depth.Say(sink.DepthAfter5sM, units);
         return sink.FirstMeterMS is { } first
             ? $"The line is slack: nothing but the leader it draws down holds it back. It sets out at {rate}, makes "
-                + $"{Magnitudes.FirstMeterRate.Say(first, units)} over the first meter, and is {depth} down after 5 s."
+                + $"{Magnitudes.FirstMeterRate.Say(first, units)} over {FirstMeter(units)}, and is {depth} down after 5 s."
             : $"The line is slack: nothing but the leader it draws down holds it back. It sets out at {rate} and is {depth} down after 5 s.";
     }
 }

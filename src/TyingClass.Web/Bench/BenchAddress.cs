@@ -10,7 +10,8 @@ namespace TyingClass.Web.Bench;
 /// <param name="Soak">Seconds in the water; null when soaked through.</param>
 /// <param name="Tip">Heel to tip it to, degrees.</param>
 /// <param name="Advise">"yes" to ask for advice.</param>
-public sealed record BenchAddress(string? R, string? H, string? K, double? Soak, double? Tip, string? Advise)
+/// <param name="From">The page somebody's fly came from, "/reviews/…"; null for a fly that is nobody's.</param>
+public sealed record BenchAddress(string? R, string? H, string? K, double? Soak, double? Tip, string? Advise, string? From = null)
 {
     /// <summary>Kestrel reads request lines up to 8 KB; a longer state stays in the answer to the post.</summary>
     public const int Longest = 6000;
@@ -30,6 +31,7 @@ public sealed record BenchAddress(string? R, string? H, string? K, double? Soak,
         Add("tip", Tip?.ToString(CultureInfo.InvariantCulture));
         Add("k", K);
         Add("advise", Advise);
+        Add("from", From);
         Add("h", H);
         return query.ToQueryString();
     }

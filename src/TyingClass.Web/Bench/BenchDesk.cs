@@ -7,7 +7,7 @@ namespace TyingClass.Web.Bench;
 
 /// <summary>Takes the bench's form in and lays the bench out. Nothing is kept on the server: all of it is in the form and the address.</summary>
 public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor, EndpointDataSource endpoints, Visitor visitor,
-    Network.ClassAddress classAddress)
+    Network.ClassAddress classAddress, BenchOrigins origins)
 {
     public const string StaleForm =
         "The form had gone stale: it was open for long, or someone signed in or out in this browser meanwhile. Nothing is lost; go on from here.";
@@ -28,7 +28,11 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
         text ??= BenchStart.Text;
         Versions versions = Versions.Unpack(address.H) is { } known && known.Current == text ? known : Versions.Of(text);
         string? beside = Packed.TryUnpack(address.K, AnswerLimit.MostBytes, out string? kept) ? kept : null;
-        return Lay(versions, beside, address.Soak, address.Tip, address.Advise == "yes") with { Notice = address.R is not null && !readable ? CutShort : null };
+        return Lay(versions, beside, address.Soak, address.Tip, address.Advise == "yes") with
+        {
+            Notice = address.R is not null && !readable ? CutShort : null,
+            Origin = origins.Of(address.From),
+        };
     }
 
     /// <param name="notice">Said instead of what the form itself gives cause to say.</param>
@@ -37,9 +41,13 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
         ArgumentNullException.ThrowIfNull(post);
         BenchMerge merge = BenchMerge.Of(post, solver, Units);
         if (AnswerLimit.Check(merge.Versions.Current) is { } tooLong)
-            return new BenchView { Versions = merge.Versions, Beside = post.Beside, Problems = [tooLong], Notice = notice };
+            return new BenchView { Versions = merge.Versions, Beside = post.Beside, Problems = [tooLong], Notice = notice, Origin = origins.Of(post.From) };
         string? beside = post.Action switch { "keep" => merge.Versions.Current, "drop" => null, _ => post.Beside };
-        return Lay(merge.Versions, beside, merge.SoakS, post.Number("tip"), post.Action == "advise", post.IsBrief) with { Notice = notice ?? merge.Notice };
+        return Lay(merge.Versions, beside, merge.SoakS, post.Number("tip"), post.Action == "advise", post.IsBrief) with
+        {
+            Notice = notice ?? merge.Notice,
+            Origin = post.IsLive ? null : origins.Of(post.From),
+        };
     }
 
     /// <summary>Where a browser without scripting goes on from here; null when that would not fit into an address.</summary>
@@ -48,7 +56,7 @@ public sealed class BenchDesk(BenchSolver solver, IHttpContextAccessor accessor,
         ArgumentNullException.ThrowIfNull(view);
         string address = new BenchAddress(
             Packed.Pack(view.Text), view.Versions.All.Length > 1 ? view.Versions.Pack() : null, view.BesidePacked, view.SoakS,
-            view.TipDeg == Tipping.UsualDeg ? null : view.TipDeg, view.Advice is null ? null : "yes").ToString();
+            view.TipDeg == Tipping.UsualDeg ? null : view.TipDeg, view.Advice is null ? null : "yes", view.Origin?.Page).ToString();
         return view.Notice is null && address.Length <= BenchAddress.Longest ? address : null;
     }
 

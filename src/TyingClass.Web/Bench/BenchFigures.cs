@@ -44,7 +44,8 @@ internal static class BenchFigures
             double? si = row.Si(fly.Report, state);
             SaidRange? range = si is null ? null : ranges.FirstOrDefault(r => r.What == row.What);
             return new FigureRow(
-                row.What.Label, row.What.Say(si, units), range?.Text, range is null ? null : BenchResult.Html(Curves.DoubtBar(range, si!.Value, units)));
+                LabelOf(row.What, units), row.What.Say(si, units), range?.Text,
+                range is null ? null : BenchResult.Html(Curves.DoubtBar(range, si!.Value, units)));
         })];
     }
 
@@ -63,7 +64,10 @@ internal static class BenchFigures
     }
 
     public static ImmutableArray<FigureRow> Of(BalanceReport report, StateReport state, UnitSystem units) =>
-        [.. Rows.Select(row => new FigureRow(row.What.Label, row.What.Say(row.Si(report, state), units)))];
+        [.. Rows.Select(row => new FigureRow(LabelOf(row.What, units), row.What.Say(row.Si(report, state), units)))];
+
+    private static string LabelOf(Magnitude what, UnitSystem units) =>
+        what == Magnitudes.FirstMeterRate ? $"Over {PauseSentence.FirstMeter(units)}" : what.Label;
 }
 
 /// <param name="Range">What the model's own guesses leave open, in words; null where that was not asked or is none.</param>

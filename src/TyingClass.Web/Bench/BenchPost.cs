@@ -41,6 +41,9 @@ public sealed record BenchPost(
     /// <summary>True when a script asks for the one figure that takes longer than all the others, and for nothing else.</summary>
     public bool AsksDoubt => Field(Live) == Doubt;
 
+    /// <summary>The page somebody's fly came from.</summary>
+    public string? From => Field("from");
+
     public int Index => int.TryParse(Argument, NumberStyles.None, CultureInfo.InvariantCulture, out int index) ? index : -1;
 
     /// <summary>A field that holds a number, such as the time in the water.</summary>

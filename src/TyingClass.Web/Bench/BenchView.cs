@@ -23,6 +23,9 @@ public sealed record BenchView
 
     public string? Notice { get; init; }
 
+    /// <summary>Whose fly it was; null for one that is nobody's, and while a script redraws what hangs on the recipe.</summary>
+    public BenchOrigin? Origin { get; init; }
+
     public ImmutableArray<Slider> Sliders { get; init; } = [];
 
     /// <summary>Null while there is something to mend.</summary>

@@ -10,7 +10,7 @@ using TyingClass.Web.Identity;
 namespace TyingClass.Web.Briefs;
 
 /// <summary>What a brief reads and changes.</summary>
-public sealed record BriefStores(EveningStore Evenings, CommentStore Comments);
+public sealed record BriefStores(EveningStore Evenings, CommentStore Comments, RoomQuestionStore Questions);
 
 /// <summary>The brief of the class that is open, and what its buttons do.</summary>
 public sealed class BriefDesk(BriefStores store, PulseReader pulse, BriefLines lines, EveningDays days, ClassAccess access, Visitor visitor)
@@ -34,6 +34,36 @@ public sealed class BriefDesk(BriefStores store, PulseReader pulse, BriefLines l
             when.Next is { } next ? days.Prepare(next) : null);
     }
 
+    /// <summary>Evenings that are over, to look back on.</summary>
+    public ImmutableArray<HeldEvening> Held => access.Current is { } room ? days.Held(room) : [];
+
+    /// <returns>Null for an evening that is not over, or that nobody gave a date.</returns>
+    public LookBack? LookBack(int number)
+    {
+        if (access.Current is not { } room || days.Held(room).FirstOrDefault(e => e.Number == number) is not { } evening) return null;
+        ClassPulse now = pulse.Of(room);
+        IEnumerable<StuckLine> itsLines = now.Lines.Where(l => l.Column.Lesson.Evening == number);
+        return new LookBack(
+            evening, Asked(room.Id, evening), HeldOf(now, number), [.. SitBeside.Of(itsLines).Take(GroupsShown).Select(lines.WithWhy)],
+            ConceptMoves.Of(now, evening.At, number, evening.Until ?? days.Now));
+    }
+
+    private ImmutableArray<AskedThen> Asked(string classId, HeldEvening evening) =>
+    [
+        .. store.Questions.OfClass(classId)
+            .Where(q => q.Answer is not null && q.OpenedAt >= evening.At && (evening.Until is not { } until || q.OpenedAt < until))
+            .Select(q => Asked(q, store.Questions.Tally(q.Id))),
+    ];
+
+    private static AskedThen Asked(RoomQuestion question, RoomTally tally)
+    {
+        var counts = question.Choices.Select((choice, i) => (Choice: choice, Count: tally.Counts[i])).ToArray();
+        (string Choice, int Count) wrong = counts.Where(c => c.Choice != question.Answer!.Choice).OrderByDescending(c => c.Count).FirstOrDefault();
+        return new AskedThen(
+            question.Title, question.Answer!.Choice, counts.Where(c => c.Choice == question.Answer.Choice).Sum(c => c.Count), tally.Total,
+            wrong.Count > 0 ? wrong.Choice : null, wrong.Count);
+    }
+
     /// <summary>Every group, and those who missed once.</summary>
     public (ImmutableArray<StuckGroup> Groups, ImmutableArray<StuckLine> Once) Stuck()
     {
@@ -49,8 +79,11 @@ public sealed class BriefDesk(BriefStores store, PulseReader pulse, BriefLines l
     public ImmutableArray<BeliefLine> OfEvening(EveningView evening)
     {
         ArgumentNullException.ThrowIfNull(evening);
-        return [.. Beliefs.Of(pulse.Of(evening.Room)).Where(b => b.Column.Lesson.Evening == evening.Number).Take(BeliefsShown).Select(lines.Of)];
+        return HeldOf(pulse.Of(evening.Room), evening.Number);
     }
+
+    private ImmutableArray<BeliefLine> HeldOf(ClassPulse now, int evening) =>
+        [.. Beliefs.Of(now).Where(b => b.Column.Lesson.Evening == evening).Take(BeliefsShown).Select(lines.Of)];
 
     /// <returns>Null when nobody holds it any more.</returns>
     public BeliefLine? Find(string? exerciseId, string? key) => access.Current is { } room

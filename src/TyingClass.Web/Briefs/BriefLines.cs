@@ -31,9 +31,13 @@ public sealed class BriefLines(ICourseSource source, AttemptStore attemptStore, 
         string? text = belief.Sample is { } sample ? attemptStore.Find(sample.AttemptId)?.AnswerText : null;
         bool isFly = exercise.Kind.AnswerIsRecipe;
         return new BeliefLine(
-            belief, isFly || text is null ? null : exercise.Kind.Shown(exercise, text), isFly ? text : null,
+            belief, isFly || text is null ? null : OnOneLine(exercise.Kind.Shown(exercise, text)), isFly ? text : null,
             demonstrations.Of(exercise, isFly ? text : null), ToRoom(belief), PracticeOf(belief.Concept));
     }
+
+    // An order or an argument is sent in line by line.
+    private static string OnOneLine(string answer) =>
+        string.Join("; ", answer.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
 
     // The very question; else one of the same concept, of the same lesson before any other.
     private Exercise? ToRoom(Belief belief) => belief.Exercise.Kind is IPutToRoom ? belief.Exercise

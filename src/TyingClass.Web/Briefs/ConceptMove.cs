@@ -19,6 +19,7 @@ public static class ConceptMoves
 
     /// <param name="since">The last evening; null before the first.</param>
     /// <param name="lastEvening">Exercises of later evenings are not expected of anyone yet; null where evenings have no dates.</param>
+    /// <param name="now">What passed later is not counted: an evening is looked back on as it was then.</param>
     /// <returns>Those begun, in the order of the course.</returns>
     public static ImmutableArray<ConceptMove> Of(ClassPulse pulse, DateTimeOffset? since, int? lastEvening, DateTimeOffset now)
     {
@@ -26,7 +27,8 @@ public static class ConceptMoves
         HashSet<string> tried = [.. pulse.Lines.Select(l => l.Column.Exercise.Id)];
         ImmutableArray<RegisterColumn> asked = [.. pulse.Columns.Where(c => c.Lesson.Evening <= lastEvening || tried.Contains(c.Exercise.Id))];
         ILookup<string, DateTimeOffset> passes = pulse.Lines.Where(l => l.Standing.Passed)
-            .ToLookup(l => l.Column.Exercise.Id, l => l.Standing.HandedInAt ?? l.Standing.LastAt);
+            .Select(l => (l.Column.Exercise.Id, At: l.Standing.HandedInAt ?? l.Standing.LastAt)).Where(p => p.At <= now)
+            .ToLookup(p => p.Id, p => p.At);
         ImmutableArray<DateTimeOffset> marks = Marks(passes.SelectMany(p => p), now);
         return
         [

@@ -6,7 +6,6 @@ using TyingClass.Recipes.Text;
 using TyingClass.Telling;
 using TyingClass.Telling.Figures;
 using TyingClass.Web.Editing;
-using TyingClass.Web.Patterns;
 
 namespace TyingClass.Web.Briefs;
 
@@ -56,9 +55,11 @@ public sealed record Demonstration(string Words, string? First, string? Second)
     {
         { IsWholePart: true, After: null, Before: { } taken } => $"the {taken} taken out",
         { IsWholePart: true, After: { } put } => $"{Grammar.A(put)} put in",
-        { Before: { } before, After: { } after } => Instead(change.Said, WrittenFigures.Apart(before, after, UnitSystem.Metric)),
         // Kept in the plan of an evening, which is read in either system.
-        _ => RevisionWords.Say(change, UnitSystem.Metric),
+        { Before: { } before, After: { } after } => Instead(change.Said, WrittenFigures.Apart(before, after, UnitSystem.Metric)),
+        // A recipe that does not say it leaves the usual one.
+        { After: { } after } => $"{change.Said} {WrittenFigures.Restate(after, UnitSystem.Metric)} instead of the usual one",
+        _ => $"{change.Said} as usual instead of {WrittenFigures.Restate(change.Before ?? "", UnitSystem.Metric)}",
     };
 
     private static string Instead(string said, (string Before, string After) figures) => $"{said} {figures.After} instead of {figures.Before}";

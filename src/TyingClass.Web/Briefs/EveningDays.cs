@@ -18,17 +18,34 @@ public sealed class EveningDays(EveningBook book, ReaderUnits units, TimeProvide
     public EveningsNow Of(ClassRoom room)
     {
         ArgumentNullException.ThrowIfNull(room);
-        ClassClock clock = new(room);
         DateTimeOffset now = Now;
         ImmutableArray<EveningLine> all = book.All();
-        (int Number, DateTimeOffset At)[] dated =
-        [
-            .. all.Where(e => e.Plan.StartsLocal is not null).Select(e => (e.Number, At: clock.Opening(e.Plan.StartsLocal!.Value))).OrderBy(e => e.At),
-        ];
-        (int Number, DateTimeOffset At)[] held = [.. dated.Where(e => e.At + EveningLasts <= now)];
+        ImmutableArray<(int Number, DateTimeOffset At)> dated = Dated(room, all), held = [.. dated.Where(e => e.At + EveningLasts <= now)];
         int? next = dated.Length == 0 ? all.Select(e => (int?)e.Number).FirstOrDefault()
             : dated.Where(e => e.At + EveningLasts > now).Select(e => (int?)e.Number).FirstOrDefault();
         return held.Length == 0 ? new EveningsNow(null, null, next) : new EveningsNow(held[^1].Number, held[^1].At, next);
+    }
+
+    /// <summary>Those that are over, the first first, each with the day of the one that came or comes after it.</summary>
+    public ImmutableArray<HeldEvening> Held(ClassRoom room)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        DateTimeOffset now = Now;
+        ImmutableArray<(int Number, DateTimeOffset At)> dated = Dated(room, book.All());
+        return
+        [
+            .. dated.Select((e, i) => new HeldEvening(e.Number, e.At, i + 1 < dated.Length && dated[i + 1].At <= now ? dated[i + 1].At : null))
+                .Where(e => e.At + EveningLasts <= now),
+        ];
+    }
+
+    private static ImmutableArray<(int Number, DateTimeOffset At)> Dated(ClassRoom room, ImmutableArray<EveningLine> all)
+    {
+        ClassClock clock = new(room);
+        return
+        [
+            .. all.Where(e => e.Plan.StartsLocal is not null).Select(e => (e.Number, At: clock.Opening(e.Plan.StartsLocal!.Value))).OrderBy(e => e.At),
+        ];
     }
 
     /// <summary>What an evening asks of whoever prepares it.</summary>

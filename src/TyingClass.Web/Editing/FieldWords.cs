@@ -59,7 +59,7 @@ internal static class FieldWords
         new FieldView("length", "Length") { Example = "45 mm or 1.5 × shank" },
         new FieldView("mass", "Mass") { Example = "0.10 g" },
         new FieldView("at", "From") { Example = "6 mm or bend", Suggestions = ["bend", "behind the bead", "0.5 × shank"] },
-        new FieldView("to", "To") { Example = "22 mm", Suggestions = ["bend", "0.8 × shank"] },
+        new FieldView("to", "To") { Example = "22 mm", Suggestions = ["bend", "behind the bead", "0.8 × shank"] },
         new FieldView("side", "Side of the shank") { Options = ["", "top", "under", "around"] },
         new FieldView("tied", "Tied down") { Options = ["", "front", "both ends"] },
         new FieldView("side offset", "Off to one side by") { Example = "0.3 mm", Rare = true },

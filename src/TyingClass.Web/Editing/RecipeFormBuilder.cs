@@ -58,8 +58,10 @@ internal sealed class RecipeFormBuilder(
 
     // Behind what is tied in before it.
     private ImmutableArray<string> Places(FieldView field) => PartAt(field.Path) is { } index
-        ? ["bend", .. Names.Take(index).Select(name => $"behind the {name}"), "0.5 × shank"]
+        ? ["bend", .. Names.Take(index).Select(name => $"behind the {name}"), field.Suggestions[^1]]
         : field.Suggestions;
+
+    private static bool IsPlace(string path) => path.EndsWith("].at", StringComparison.Ordinal) || path.EndsWith("].to", StringComparison.Ordinal);
 
     // Known of a kind, whatever else is filled in.
     private string? UsualMaterial(string path) => path.EndsWith(".material", StringComparison.Ordinal) ? KindAt(path)?.UsualMaterial : null;
@@ -107,7 +109,7 @@ internal sealed class RecipeFormBuilder(
         {
             Value = value,
             Options = field.Options.IsEmpty || field.Options.Contains(value) || field.OtherOptions.Contains(value) ? field.Options : [value, .. field.Options],
-            Suggestions = field.Path.EndsWith("].at", StringComparison.Ordinal) ? Places(field) : field.Suggestions,
+            Suggestions = IsPlace(field.Path) ? Places(field) : field.Suggestions,
             Usual = needed ? null : usual,
             Needed = needed ? rules.NoteOn(field.Path, value) : null,
             Errors = [.. ErrorsAt(field.Path).Select(e => FormWords.AtField(e, KindAt(field.Path)))],

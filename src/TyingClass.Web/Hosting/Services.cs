@@ -75,6 +75,7 @@ internal static class Services
         services.AddSingleton<Demonstrations>();
         services.AddScoped<BriefLines>();
         services.AddScoped<BriefDesk>();
+        services.AddScoped<BenchOrigins>();
         services.AddScoped<StudentWhys>();
         services.AddScoped<StudentDesk>();
         services.AddScoped<AttemptDesk>();

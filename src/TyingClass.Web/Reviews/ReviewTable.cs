@@ -106,13 +106,16 @@ public sealed class ReviewTable(ReviewStores store, BenchLogStore benchLogStore,
         return new ReviewView(
             review, pattern, threads.NameOf(pattern.OwnerId), sheet, asked, revisions, Rides(asked.RecipeText),
             other is { } before ? sheets.Pair(revisions[before - 1], asked) : null, sheets.Draw(asked.RecipeText), real,
-            Choices(asked.RecipeText, sheet, real), threads.Of(pattern.Id), BenchOf(asked.RecipeText), visitor.Person?.Id == pattern.OwnerId)
+            Choices(asked.RecipeText, sheet, real), threads.Of(pattern.Id), BenchOf(asked.RecipeText, $"/reviews/{review.Id}"),
+            visitor.Person?.Id == pattern.OwnerId)
         {
             Advice = advise ? sheets.Advise(asked.RecipeText) : null,
         };
     }
 
-    public static string BenchOf(string recipeText) => new BenchAddress(Packed.Pack(recipeText), null, null, null, null, null).ToString();
+    /// <param name="from">The page whose fly it is, to lead back to; null where the bench has none to name.</param>
+    public static string BenchOf(string recipeText, string? from = null) =>
+        new BenchAddress(Packed.Pack(recipeText), null, null, null, null, null, from).ToString();
 
     /// <summary>As it is meant to, soaked.</summary>
     public bool Rides(string recipeText) => sheets.Solve(recipeText) is { Report.Verdict.Kind: VerdictKind.RidesAsIntended };

@@ -27,7 +27,17 @@ public sealed class ReviewThreads(ReviewStore reviewStore, PersonStore personSto
 
     public string NameOf(string personId) => personStore.Find(personId)?.Label ?? "someone no longer on this server";
 
-    public static string StateWord(PatternState state) => state switch
+    /// <summary>How a pattern stands, said of the revision it is true of: "revision 2 came back with advice, revision 3 is not shown to anyone yet".</summary>
+    public string Standing(Pattern pattern)
+    {
+        ArgumentNullException.ThrowIfNull(pattern);
+        string word = StateWord(pattern.State);
+        return reviewStore.Of(pattern.Id).LastOrDefault(r => r.State != ReviewState.Withdrawn) is { } last && last.Revision < pattern.Revision
+            ? $"revision {last.Revision} {(last.State == ReviewState.SignedOff ? "is " : "")}{word}, revision {pattern.Revision} is not shown to anyone yet"
+            : word;
+    }
+
+    private static string StateWord(PatternState state) => state switch
     {
         PatternState.Waiting => "waits for a mentor",
         PatternState.Returned => "came back with advice",

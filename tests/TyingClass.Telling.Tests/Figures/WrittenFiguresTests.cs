@@ -25,6 +25,15 @@ public sealed class WrittenFiguresTests
         Assert.Equal(refusal, WrittenFigures.BesideOutsideQuotes(refusal, UnitSystem.Metric));
     }
 
+    // No dressing is 7 in long: that reader meant millimeters.
+    [Theory]
+    [InlineData("7", "mm", " after the number. Are millimeters meant? Then write “7 mm”.")]
+    [InlineData("4", "mm", " after the number, for example “4 in”.")]
+    [InlineData("30", "m", " after the number, for example “30 ft”.")]
+    public void BesideOutsideQuotes_NumberTooLargeForInches_IsAskedAboutAsMillimeters(string number, string unit, string asked) => Assert.EndsWith(asked,
+        WrittenFigures.BesideOutsideQuotes($"“{number}” has no unit. Write this or that after the number, for example {number} {unit}.", UnitSystem.Imperial),
+        StringComparison.Ordinal);
+
     // As the reader of recipes says it.
     [Fact]
     public void BesideOutsideQuotes_TheReadersOwnRefusal_IsOfThatForm()

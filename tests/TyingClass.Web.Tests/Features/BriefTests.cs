@@ -1,4 +1,6 @@
+using System.Net;
 using TyingClass.Storage.Comments;
+using TyingClass.Storage.Evenings;
 using TyingClass.Web.Tests.Pages;
 using Xunit;
 
@@ -36,6 +38,32 @@ public sealed class BriefTests : TwoClassesTests
         Two.Room.Clock.Advance(TimeSpan.FromMinutes(5));
         await VoteAsync("Wren", "point down");
         Assert.False((await dipper.OpenAsync("/class")).Has(".belief"));
+    }
+
+    [Fact]
+    public async Task After_AnEveningThatIsOver_TellsWhatTheRoomSaidAndWhatIsStillBelieved()
+    {
+        Browser dipper = await Two.AsAsync("Dipper");
+        DateTime begins = Two.Room.Clock.GetUtcNow().UtcDateTime.AddMinutes(-10);
+        Two.Room.Store.Classes.Rename(Two.First.Id, null, Two.First.Version, "Etc/UTC");
+        Assert.True(Two.Room.Store.Evenings.Save(new EveningPlan(Two.First.Id, 1) { StartsLocal = begins }).Saved);
+        Assert.Equal(HttpStatusCode.NotFound, (await dipper.OpenAsync("/class?after=1")).Status);
+        await (await dipper.OpenAsync("/class/tonight")).FillAndSendAsync("main form:has(#exercise)", "button", ("exercise", "first-01"));
+        await (await (await Two.AsAsync("Wren")).OpenAsync("/tonight")).FillAndSendAsync("main form", "button.button", ("choice", "1"));
+        Sheet wall = await dipper.OpenAsync("/class/tonight/wall");
+        await dipper.SendAsync(wall, wall.Form(".wall-foot form"), wall.Find(".wall-foot button[formaction*=reveal]"));
+        await BothMistakeItAsync();
+        Two.Room.Clock.Advance(TimeSpan.FromHours(4));
+
+        Sheet brief = await dipper.OpenAsync("/class");
+        Sheet back = await dipper.OpenAsync(brief.Find("nav[aria-label='Evenings that are over'] a").GetAttribute("href")!);
+
+        Assert.Equal("After evening 1", back.Heading);
+        Assert.Contains("0 of 1 said", back.Text("[aria-labelledby=room-title]"), StringComparison.Ordinal);
+        Assert.Equal("2 of 2", back.Text(".belief .belief-count"));
+        Assert.Contains("Nothing passed", back.Text("[aria-labelledby=moved-title]"), StringComparison.Ordinal);
+        Assert.True((await dipper.OpenAsync("/class/evenings/1")).Has(".tools a[href='/class?after=1']"));
+        Assert.Equal(HttpStatusCode.NotFound, (await dipper.OpenAsync("/class?after=2")).Status);
     }
 
     [Fact]

@@ -38,6 +38,23 @@ public sealed class ModelPageTests(ClassRoom room) : IClassFixture<ClassRoom>
         Assert.Empty(Materials.All.Select(m => m.Name).Concat(CatalogueFigures.All.Select(f => f.What)).Except(rows));
     }
 
+    [Fact]
+    public async Task Model_ImperialReader_ReadsInchesBesideEveryEstimate()
+    {
+        Browser browser = _room.NewBrowser();
+        browser.Client.DefaultRequestHeaders.Add("Cookie", "tying-look=imperial.light");
+        Sheet page = await browser.OpenAsync("/model");
+
+        string Row(string what) => Sheet.Plain(page.All(".estimates tr").Single(r => r.QuerySelector("th")?.TextContent == what).TextContent);
+        Assert.Contains("0.007 in (0.18 mm)", Row("wire of a rib"), StringComparison.Ordinal);
+        Assert.Contains("0.005 to 0.01 in (0.12 to 0.25 mm)", Row("wire of a rib"), StringComparison.Ordinal);
+        Assert.Contains("708 lb/ft³ (11340 kg/m³)", Row("lead"), StringComparison.Ordinal);
+        Assert.DoesNotContain(page.All(".estimates thead th"), h => h.TextContent.Contains(", mm", StringComparison.Ordinal)
+            && !h.TextContent.Contains("air", StringComparison.Ordinal));
+        // The prose of the formulas too.
+        Assert.Matches(@"\d in \([0-9.]+ mm\)", page.Text(".formulas"));
+    }
+
     // The limits the design wants said on the page, each by a word of its own.
     [Theory]
     [InlineData("added mass")]

@@ -31,7 +31,12 @@ public sealed class ReviewTests
         Assert.Contains("On the dumbbell eyes", back.Text("#reviews"), StringComparison.Ordinal);
         Assert.Contains("A size heavier.", back.Text("#reviews"), StringComparison.Ordinal);
         Assert.Contains("Nearly there.", back.Text("#reviews"), StringComparison.Ordinal);
+        Assert.Contains("Came back with advice.", back.Text("header.lead"), StringComparison.Ordinal);
         PatternPage second = await (await PatternPage.OpenAsync(wren, id)).SaveAsync(Heavier, "As you said.");
+        // Nobody has read the new revision: what came back is said of the one that was read.
+        const string both = "evision 1 came back with advice, revision 2 is not shown to anyone yet";
+        Assert.Contains(both, (await wren.OpenAsync($"/patterns/{id}")).Text("header.lead"), StringComparison.Ordinal);
+        Assert.Contains(both, (await wren.OpenAsync("/patterns")).Text(".fly-shelf"), StringComparison.Ordinal);
         await second.Sheet.PressAsync("Ask for a review of revision 2");
 
         Sheet again = await otter.OpenAsync((await otter.OpenAsync("/reviews")).Find(".queue a").GetAttribute("href")!);
@@ -52,6 +57,31 @@ public sealed class ReviewTests
             Assert.Equal(HttpStatusCode.NotFound, (await other.OpenAsync($"/patterns/{id}/card")).Status);
             Assert.Empty((await other.OpenAsync("/pattern-book")).All(".fly-shelf li"));
         }
+    }
+
+    [Fact]
+    public async Task Review_FlyOpenedOnTheBench_IsNamedThereAndComesBackAsOnesOwnVersion()
+    {
+        using TwoClasses two = await EmptyShelves.OpenAsync();
+        Browser otter = await two.AsAsync("Otter");
+        await AskAsync(await two.AsAsync("Wren"), "");
+        Review waiting = two.Room.Store.Reviews.Queue(two.First.Id).Single();
+        string address = (await otter.OpenAsync($"/reviews/{waiting.Id}")).All("a").Single(a => a.TextContent == "Open on the bench").GetAttribute("href")!;
+
+        Sheet bench = await otter.OpenAsync(address);
+        Assert.Contains("Wren’s", bench.Text(".bench-origin"), StringComparison.Ordinal);
+        Assert.Contains("revision 1", bench.Text(".bench-origin"), StringComparison.Ordinal);
+        Assert.True(bench.Has($".bench-origin a[href='/reviews/{waiting.Id}']"));
+        // It stays so while the fly is changed, and to nobody else is it anybody's.
+        bench = await bench.FillAndSendAsync("#bench-form", "button[value=draw]", ("r:parts[0].size", "4 mm"));
+        Assert.Contains("Wren’s", bench.Text(".bench-origin"), StringComparison.Ordinal);
+        foreach (string name in new[] { "Heron", "Sedge", "nobody" })
+            Assert.False((await (await two.AsAsync(name)).OpenAsync(address)).Has(".bench-origin"));
+
+        Sheet review = await otter.SendAsync(bench, bench.Form("#bench-form"), bench.Find(".bench-origin button"));
+        Assert.Contains("size: 4 mm", review.Text("#mine"), StringComparison.Ordinal);
+        Assert.Contains("Nothing is sent yet", review.Text(".notice-warn"), StringComparison.Ordinal);
+        Assert.Equal(waiting, two.Room.Store.Reviews.Find(waiting.Id));
     }
 
     [Theory]

@@ -20,6 +20,12 @@ public sealed class BriefModel(BriefDesk desk, ICourseSource course, TimeProvide
     /// <summary>Null for an instructor who has no class yet.</summary>
     public Brief? Brief { get; private set; }
 
+    /// <summary>The brief of an evening that is over; null where the class as it stands is asked for.</summary>
+    public LookBack? Back { get; private set; }
+
+    /// <summary>Evenings to look back on.</summary>
+    public ImmutableArray<HeldEvening> Held => desk.Held;
+
     public DateTimeOffset Now => time.GetUtcNow();
 
     /// <summary>What is wrong in the lessons folder.</summary>
@@ -30,14 +36,15 @@ public sealed class BriefModel(BriefDesk desk, ICourseSource course, TimeProvide
 
     public string? Trouble { get; private set; }
 
-    public IActionResult OnGet(int? given, int? planned)
+    public IActionResult OnGet(int? given, int? planned, int? after)
     {
         if (OfRegister.Any(Request.Query.ContainsKey)) return LocalRedirect("/class/register" + Request.QueryString);
         Done = given is { } many
             ? $"Written to {(many == 1 ? "one student" : many.ToString(CultureInfo.InvariantCulture) + " students")}: it stands on their home "
                 + "page until they have read it."
             : planned is { } number ? $"It stands among the demonstrations of evening {number} now." : null;
-        return Show();
+        if (after is { } over && (Back = desk.LookBack(over)) is null) return NotFound();
+        return Back is null ? Show() : Page();
     }
 
     public IActionResult OnPostPractice(string? exercise, string? key) =>

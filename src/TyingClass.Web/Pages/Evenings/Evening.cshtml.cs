@@ -30,6 +30,9 @@ public sealed class EveningModel(EveningBook book, EveningStore evenings, ClassR
     /// <summary>A deputy of an evening reads what is shared, and opens nobody's answers.</summary>
     public bool SeesClass => access.Right >= ClassRight.Everything;
 
+    /// <summary>It can be looked back on.</summary>
+    public bool IsOver => brief.Held.Any(e => e.Number == Evening.Number);
+
     /// <summary>What someone else wrote meanwhile.</summary>
     public EveningPlan? Theirs { get; private set; }
 

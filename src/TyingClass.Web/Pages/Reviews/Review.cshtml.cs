@@ -1,12 +1,13 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using TyingClass.Storage.Reviews;
+using TyingClass.Web.Bench;
 using TyingClass.Web.Reviews;
 using TyingClass.Web.Security;
 
 namespace TyingClass.Web.Pages.Reviews;
 
-public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel, IKeepsTyped
+public sealed class ReviewModel(ReviewDesk desk, ReviewTable table, BenchDesk bench) : PageModel, IKeepsTyped
 {
     public ReviewView View { get; private set; } = null!;
 
@@ -49,6 +50,15 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
         return Decide(id, desk.ReturnMine);
     }
 
+    /// <summary>What became of the student's fly on the bench stands in the field of one's own version, not sent yet.</summary>
+    public IActionResult OnPostCarry(string id)
+    {
+        SendsMine = true;
+        Form = ReviewForm.Blank with { Mine = bench.Take(BenchPost.Read(Request.Form)).Text };
+        Notice = "Your version from the bench stands below, under “Send it back as your version”. Nothing is sent yet.";
+        return Show(id, null, advise: false);
+    }
+
     public IActionResult OnPostSignOff(string id) => Decide(id, desk.SignOff);
 
     public IActionResult OnPostReopen(string id)
@@ -62,6 +72,7 @@ public sealed class ReviewModel(ReviewDesk desk, ReviewTable table) : PageModel,
 
     public IActionResult ShowAgain()
     {
+        if (Request.Query["handler"] == "Carry") return OnPostCarry((string)RouteData.Values["id"]!);
         Form = ReviewForm.Read(Request.Form);
         Notice = "The form had gone stale and nothing was sent. What you typed stands below: send it again.";
         return Show((string)RouteData.Values["id"]!, null, advise: false);

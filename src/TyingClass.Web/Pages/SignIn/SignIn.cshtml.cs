@@ -47,6 +47,9 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
         _ => "That page belongs to an account.",
     };
 
+    /// <summary>A tub test can be made and written down on paper without an account.</summary>
+    public bool WantsToLog => Room == "bench-log";
+
     public bool WantsToTie => Room == "patterns";
 
     private string? Room => Next?.Split('?')[0].Trim('/').Split('/')[0];

@@ -34,6 +34,7 @@
 
   document.addEventListener("submit", event => {
     if (event.target !== form || event.defaultPrevented) return;
+    if (event.submitter && event.submitter.hasAttribute("data-leave")) return;
     event.preventDefault();
     const button = event.submitter;
     const target = button && button.getAttribute("formaction") ? button.getAttribute("formaction").split("#")[1] : "";
