@@ -36,7 +36,7 @@ internal sealed record FlyVerb(string Name, string What)
 
     private int Run(FileInfo file, bool json, UnitSystem units, TextWriter output, TextWriter errors)
     {
-        if (!RecipeFile.TryRead(file, errors, out Recipe? recipe)) return ExitCodes.InputError;
+        if (!RecipeFile.TryRead(file, units, errors, out Recipe? recipe)) return ExitCodes.InputError;
         SolvedFly fly = Solve(recipe);
         if (json)
         {

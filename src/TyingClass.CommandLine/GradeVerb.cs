@@ -5,6 +5,7 @@ using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.CommandLine;
 
@@ -62,7 +63,8 @@ internal static class GradeVerb
             foreach (AnswerProblem problem in grade.Problems)
             {
                 // An answer of one line has no place of its own.
-                errors.WriteLine($"{file}:{Math.Max(1, problem.Line)}:{Math.Max(1, problem.Column)}: {problem.Text}");
+                string text = WrittenFigures.BesideOutsideQuotes(problem.Text, wanted.Units);
+                errors.WriteLine($"{file}:{Math.Max(1, problem.Line)}:{Math.Max(1, problem.Column)}: {text}");
             }
 
             return ExitCodes.InputError;

@@ -2,13 +2,14 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.CommandLine;
 
 /// <summary>Reads a recipe file and says every mistake as file:line:column: text on standard error.</summary>
 internal static class RecipeFile
 {
-    public static bool TryRead(FileInfo file, TextWriter errors, [NotNullWhen(true)] out Recipe? recipe)
+    public static bool TryRead(FileInfo file, UnitSystem units, TextWriter errors, [NotNullWhen(true)] out Recipe? recipe)
     {
         recipe = null;
         if (!TryReadText(file, errors, out string? text))
@@ -19,7 +20,7 @@ internal static class RecipeFile
         ParseResult<Recipe> result = RecipeParser.Parse(text);
         foreach (RecipeError error in result.Errors)
         {
-            errors.WriteLine($"{file}:{error.Line}:{error.Column}: {error.Text}");
+            errors.WriteLine($"{file}:{error.Line}:{error.Column}: {WrittenFigures.BesideOutsideQuotes(error.Text, units)}");
         }
 
         recipe = result.Value;

@@ -57,6 +57,19 @@ public sealed class BalanceVerbTests : IDisposable
         Assert.DoesNotMatch(@"[0-9] (mm|g|m|m/s|g·mm|mN|kg/m³|°C)(?![\w·/³²])", run.Output);
     }
 
+    [Theory]
+    [InlineData("imperial", "Are millimeters meant? Then write “7 mm”.")]
+    [InlineData("metric", "for example 7 mm.")]
+    public void Balance_NumberWithoutAUnit_IsRefusedInTheReadersUnits(string units, string said)
+    {
+        string bare = System.Text.RegularExpressions.Regex.Replace(Rides, "(length|to|diameter): [0-9.]+ mm", "$1: 7");
+        Assert.NotEqual(Rides, bare);
+        CommandRun run = CommandRun.Of(_folder, "balance", Write(bare), "--units", units);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains(said, run.Errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Balance_SameFlyMeantTheOtherWay_ExitsOne()
     {

@@ -41,7 +41,7 @@ public sealed class ModelPageTests(ClassRoom room) : IClassFixture<ClassRoom>
     [Fact]
     public async Task Model_ImperialReader_ReadsInchesBesideEveryEstimate()
     {
-        Browser browser = _room.NewBrowser();
+        Browser browser = room.NewBrowser();
         browser.Client.DefaultRequestHeaders.Add("Cookie", "tying-look=imperial.light");
         Sheet page = await browser.OpenAsync("/model");
 
