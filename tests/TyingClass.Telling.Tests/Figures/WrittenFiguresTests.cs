@@ -30,9 +30,12 @@ public sealed class WrittenFiguresTests
     [InlineData("7", "mm", " after the number. Are millimeters meant? Then write “7 mm”.")]
     [InlineData("4", "mm", " after the number, for example “4 in”.")]
     [InlineData("30", "m", " after the number, for example “30 ft”.")]
-    public void BesideOutsideQuotes_NumberTooLargeForInches_IsAskedAboutAsMillimeters(string number, string unit, string asked) => Assert.EndsWith(asked,
-        WrittenFigures.BesideOutsideQuotes($"“{number}” has no unit. Write this or that after the number, for example {number} {unit}.", UnitSystem.Imperial),
-        StringComparison.Ordinal);
+    public void BesideOutsideQuotes_NumberTooLargeForInches_IsAskedAboutAsMillimeters(string number, string unit, string asked)
+    {
+        string refusal = $"“{number}” has no unit. Write this or that after the number, for example {number} {unit}.";
+
+        Assert.EndsWith(asked, WrittenFigures.BesideOutsideQuotes(refusal, UnitSystem.Imperial), StringComparison.Ordinal);
+    }
 
     // As the reader of recipes says it.
     [Fact]
