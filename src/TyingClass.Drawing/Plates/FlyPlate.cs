@@ -32,6 +32,9 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
 
     protected virtual double MarkRadiusMm => MarkShare * LetterMm;
 
+    /// <summary>How far below the drawing the scale stands, in letters.</summary>
+    protected virtual double StripLetters => 1.2;
+
     /// <summary>Words beside the flow arrow; null where no water flows.</summary>
     protected virtual string? FlowWords => null;
 
@@ -106,11 +109,11 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
     // Frames of one movement keep one height, whichever words each of them needs.
     private int CaptionLines => Options.FrameAllSpeeds ? 2 : Wrapped(CaptionWords, CaptionRoom).Count;
 
-    private double FootHeight(double letter) => (HasStrip ? 1.9 : 0.2) * letter + (Options.Caption ? (1.6 + 1.3 * CaptionLines) * letter : 0);
+    private double FootHeight(double letter) => (HasStrip ? StripLetters + 0.7 : 0.2) * letter + (Options.Caption ? (1.6 + 1.3 * CaptionLines) * letter : 0);
 
     private void DrawFoot(Ink ink)
     {
-        double letter = LetterMm, y = Window.Bottom - FootHeight(letter) + 1.2 * letter;
+        double letter = LetterMm, y = Window.Bottom - FootHeight(letter) + StripLetters * letter;
         if (Shows(MarkSet.Flow) && FlowWords is { } flow)
             Strip.DrawFlow(ink, new Point(Window.Left + letter, y), letter, flow);
         if (Shows(MarkSet.ScaleBar))

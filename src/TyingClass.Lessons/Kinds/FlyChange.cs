@@ -13,6 +13,9 @@ public sealed record FlyChange(string ChangedRecipeText, ImmutableArray<(string 
     /// <summary>A change this many times what is noticed is clear, and this little of it is none. Estimates.</summary>
     internal const double Clear = 2, None = 0.4;
 
+    /// <summary>So many times what is noticed, a change is plain to whoever is asked without a sum. Estimate.</summary>
+    internal const double Plain = 5;
+
     /// <summary>The same done to another fly, with some of its values drawn anew.</summary>
     internal FlyChange On(RecipeDraft fly, IReadOnlyDictionary<string, string> drawn)
     {

@@ -122,6 +122,9 @@ public static class OpeningSentence
         return $"{judged}: begin with the figure before, and ask what the {reason.Top?.What.Word ?? "change"} makes of it.";
     }
 
+    /// <summary>Where the lesson's sum is known line by line: where it begins.</summary>
+    public static string ToLookAtSum(string what, string judged) => $"{judged}: write the sum down line by line, and begin with “{what}”.";
+
     public static string TooFew() => "There are too few parts on this hook yet.";
 
     public static string Missing(string part) => $"There {(IsPlural(part) ? "are" : "is")} no {part} on this hook yet.";

@@ -56,7 +56,8 @@ public static class WhySentence
         if (ends[0] == ends[1] || reason.Shares.IsEmpty) return $"{Grammar.Capital(the)} stays {ends[1]}.";
         if (!reason.IsNoticeable) return $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}: too little to notice.";
         string goes = $"{Grammar.Capital(the)} goes from {ends[0]} to {ends[1]}.";
-        if (reason.Shares.Length == 1) return $"{goes} All of it came {with}.";
+        // What was done stands in the first sentence.
+        if (reason.Shares.Length == 1) return goes;
         string gave = Grammar.And(Worth(reason).Select(s =>
             $"the {s.What.Word} gave {Amount(s.Si)}{(s.Si * (to - from) < 0 ? " the other way" : "")}"));
         // Terms that are left out are small: then nothing need add up.
@@ -73,6 +74,9 @@ public static class WhySentence
         // What would leave the figure as it reads is no reason for it.
         ReasonShare[] told = [.. Worth(reason).Where(s => Say(reason, s.FromSi, units) != figure)];
         if (told.Length == 0) return now;
+        // Where others do the same work, taking away what decides shows less than taking away another: then it is shown by itself.
+        if (reason.Top is { AloneSi: { } alone, BareSi: { } bare, Turned.IsEmpty: true } top && told.Any(s => Math.Abs(s.Si) > Math.Abs(top.Si)))
+            return $"{now} On the bare hook it would be {Say(reason, bare, units)}, and with nothing but the {top.What.Word} on it {Say(reason, alone, units)}.";
         return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Otherwise(s)}"))}.";
     }
 

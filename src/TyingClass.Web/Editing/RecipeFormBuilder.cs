@@ -70,6 +70,9 @@ internal sealed class RecipeFormBuilder(
     {
         if (assumed.IsDefaultOrEmpty) return null;
         string key = path[(path.LastIndexOf('.') + 1)..];
+        // Where an exercise names the metals, the one that is usual elsewhere may not be among them.
+        if (key == "density" && draft.Get(path[..^key.Length] + "material") is null && !rules.ChoicesFor(path[..^key.Length] + "material").IsDefaultOrEmpty)
+            return null;
         string owner = PartAt(path) is { } index ? Names.ElementAtOrDefault(index) ?? "" : path.Split('.')[0];
         string[] said = key switch { "at" => ["place"], "diameter" => ["diameter", "wire diameter", "line"], "leader" => ["leader diameter"], _ => [key] };
         return said.Select(word => assumed.FirstOrDefault(a => a.What == $"{owner} {word}"))

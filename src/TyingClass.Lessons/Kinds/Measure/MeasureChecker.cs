@@ -23,6 +23,7 @@ internal static class MeasureChecker
         if (query.Of(fly) is not { } key) return $"The engine has no {query.Name} for this fly.";
         if (MeasuredChange.Complaint(exercise, task, fly, key) is { } complaint) return complaint;
         double tolerance = task.ToleranceSi;
+        if (SumLine.Complaint(task.Sum, query, key, tolerance) is { } wrong) return wrong;
         (int asked, int figures, double squares) = (0, 0, 0);
         foreach (double? tied in Tied(exercise, task, fly))
         {

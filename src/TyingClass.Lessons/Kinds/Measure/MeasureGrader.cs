@@ -7,6 +7,7 @@ using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
 using TyingClass.Telling.Figures;
+using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
@@ -45,7 +46,9 @@ internal static class MeasureGrader
         string found = $"The engine finds {query.Say(key, options.Units)}.";
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
         string? beside = passed ? null : ComparisonWords.Beside(answer, key);
-        AnswerReason reason = task.Done is null
+        AnswerReason reason = beside is not null && !hintsUsedUp && task.Sum is [var line, ..]
+            ? AnswerReason.Silent(OpeningSentence.ToLookAtSum(line.What, $"Your figure {beside}"), "")
+            : task.Done is null
             ? MeasureReason.Of(query, fly, beside, passed || hintsUsedUp, options.Units)
             : MeasureReason.OfChange(query, (new FlyFigures(GivenFly.Of(exercise.RecipeText!), null, options.Report), fly), beside, passed || hintsUsedUp,
                 options.Units);

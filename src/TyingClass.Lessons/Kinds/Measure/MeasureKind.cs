@@ -22,7 +22,7 @@ internal sealed class MeasureKind : ExerciseKind, IPracticed
 
     public override bool LastHintTells => true;
 
-    internal override ImmutableArray<string> Keys => ["quantity", "tolerance", "change"];
+    internal override ImmutableArray<string> Keys => ["quantity", "tolerance", "change", "sum"];
 
     internal override bool NeedsFly => true;
 

@@ -4,7 +4,7 @@ using TyingClass.Lessons.Yaml;
 
 namespace TyingClass.Lessons.Kinds.Measure;
 
-/// <summary>"quantity" and "tolerance" of a measure exercise.</summary>
+/// <summary>"quantity", "tolerance" and "sum" of a measure exercise.</summary>
 internal static class MeasureReader
 {
     public static MeasureTask? Read(FieldReader fields, AnswerReader answers)
@@ -22,6 +22,10 @@ internal static class MeasureReader
 
         if (tolerance is not null && (!GoalReader.TryRead(query.Quantity, tolerance, out double si, out error) || si <= 0))
             fields.Errors.Add(fields.At("tolerance"), error.Length > 0 ? error : "The tolerance must be more than nothing.");
-        return new MeasureTask(query.Name, tolerance ?? "") { Done = fields.Has("change") ? answers.Change("change") : null };
+        return new MeasureTask(query.Name, tolerance ?? "")
+        {
+            Done = fields.Has("change") ? answers.Change("change") : null,
+            Sum = fields.Has("sum") ? [.. fields.Pairs("sum").Select(p => SumLine.Read(p.Key, (p.Value as YamlText)?.Value ?? ""))] : [],
+        };
     }
 }

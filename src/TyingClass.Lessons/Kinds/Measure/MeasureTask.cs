@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Exercises;
@@ -19,6 +20,9 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
     public FlyChange? Done { get; init; }
 
     internal override string? AskedQuantity => Quantity;
+
+    /// <summary>The sum as the lesson does it, line by line; empty where the engine's own will do.</summary>
+    public ImmutableArray<SumLine> Sum { get; init; } = [];
 
     /// <summary>It is read off the curve of the last round.</summary>
     public bool IsOfTheRetrieve => Query.Quantity.IsOfTheRetrieve;
@@ -52,6 +56,8 @@ public sealed record MeasureTask(string Quantity, string ToleranceText) : Exerci
         double si = ToleranceSi * Math.Pow(2, 1 - 2 * level);
         return this with
         {
+            // Of another fly the figures are others.
+            Sum = [],
             ToleranceText = Query.Quantity.Dimension is { } dimension
                 ? Units.Write(si, dimension, 2)
                 : si.ToString("0.##", CultureInfo.InvariantCulture),

@@ -42,9 +42,9 @@ public sealed record WorkedSum(ImmutableArray<WorkedRow> Rows, string Yours, str
         QuantityQuery query = task.Query;
         FlyFigures fly = MeasureTask.Measured(exercise);
         if (query.Of(fly) is not { } key) return null;
-        ImmutableArray<WorkedRow> rows = OnPaper(paper => task.Done is null ? SumRows.Of(query, fly, paper)
+        ImmutableArray<WorkedRow> rows = !task.Sum.IsEmpty ? [.. task.Sum.Select(l => l.Row(query, units))] : OnPaper(paper => task.Done is null ? SumRows.Of(query, fly, paper)
             : WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, paper), query, units);
-        if (rows.IsEmpty || Math.Abs(rows[^1].Si - key) > task.ToleranceSi) return null;
+        if (rows.IsEmpty || task.Sum.IsEmpty && Math.Abs(rows[^1].Si - key) > task.ToleranceSi) return null;
         bool read = GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out _);
         string yours = read ? query.SayTyped(answerText, answer, units) : "";
         return new WorkedSum(rows, yours, read ? Place(rows, answer, key, task.ToleranceSi, yours) : null);
@@ -116,13 +116,19 @@ internal static class SumRows
     private static IEnumerable<WorkedRow> WithWater(FlyFigures fly, Paper paper)
     {
         (double dry, PaperFigure dryWritten, string parts) = Terms(MassKg, Magnitudes.PartMass);
-        (double water, PaperFigure waterWritten, string drunk) = Terms(p => p.HeldWaterKg, Magnitudes.HeldWater);
+        (double water, PaperFigure waterWritten, _) = Terms(p => p.HeldWaterKg, Magnitudes.HeldWater);
+        string drunk = string.Join(" + ", fly.Body.Parts.Where(p => p.HeldWaterKg > 0).Select(Drunk));
         return
         [
             new WorkedRow(WorkedWords.DryFly, parts, dry, dryWritten.Text), new WorkedRow(WorkedWords.WaterHeld, drunk, water, waterWritten.Text),
             new WorkedRow(WorkedWords.Together, $"{dryWritten.Text} + {waterWritten.Text}", dry + water,
                 Magnitudes.MassWithHeldWater.Say(dryWritten.Si + waterWritten.Si, paper.Units)),
         ];
+
+        // "0.1 g × 2": so many grams of water for a gram of what drinks.
+        string Drunk(BodyPart part) => MassKg(part) > 0
+            ? $"{paper.Write(MassKg(part), Magnitudes.PartMass).Text} × {Numbers.Write(part.HeldWaterKg / MassKg(part), 2)}"
+            : paper.Write(part.HeldWaterKg, Magnitudes.HeldWater).Text;
 
         (double Si, PaperFigure Written, string Sum) Terms(Func<BodyPart, double> of, Magnitude told)
         {

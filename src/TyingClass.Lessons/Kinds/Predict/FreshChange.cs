@@ -9,8 +9,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Lessons.Kinds.Predict;
 
 /// <summary>
-/// Another change of the same idea: of the same thing by other values, or of another thing altogether. Never the change that was asked about, nor that change
-/// undone: whoever turns the answer round has not understood it.
+/// Another change of the same idea: of the same thing by other values, or of a thing like it, a part for a part. Never the change that was asked about, nor that
+/// change undone: whoever turns the answer round has not understood it.
 /// </summary>
 internal static class FreshChange
 {
@@ -23,10 +23,29 @@ internal static class FreshChange
     private static readonly ImmutableArray<string> Waters = ["fresh 4 °C", "fresh 12 °C", "fresh 22 °C", "sea 12 °C"];
     private static readonly ImmutableArray<string> Wires = ["2XF", "standard", "2XH"];
 
+    // What a hook's mass follows from: held at a stated mass, another gape would weigh nothing.
+    private static readonly ImmutableArray<string> MeasuresOfHook = ["hook.gape", "hook.shank", "hook.wire", "hook.size"];
+
     /// <param name="asked">The change the exercise asks about.</param>
     /// <returns>The fly before and after; null where this draw gave none.</returns>
-    public static (RecipeDraft Before, RecipeDraft After)? Draw(RecipeDraft fly, ImmutableArray<RecipeChange> asked, Random random) =>
-        asked.Length == 1 && random.Next(2) == 0 ? SameThing(fly, asked[0], random) : OtherThing(fly, asked, random);
+    public static (RecipeDraft Before, RecipeDraft After)? Draw(RecipeDraft fly, ImmutableArray<RecipeChange> asked, Random random)
+    {
+        if (asked.Any(c => MeasuresOfHook.Contains(c.Path))) fly = fly.With("hook.mass", null);
+        if (asked is [{ Path: "fishing.knot" }]) return Leader(fly.With("fishing.knot", "cinched"), random);
+        if (asked is not [var one]) return OtherThing(fly, asked, random);
+        bool others = IsOfPart(one) || IsOfRetrieve(one);
+        return others && random.Next(2) == 0 ? OtherThing(fly, asked, random) : SameThing(fly, one, random) ?? (others ? OtherThing(fly, asked, random) : null);
+    }
+
+    private static bool IsOfPart(RecipeChange change) => change.Path.StartsWith("parts[", StringComparison.Ordinal);
+
+    private static bool IsOfRetrieve(RecipeChange change) => change.Path is "fishing.retrieve" or "fishing.line" or "fishing.line out" or "fishing.count down";
+
+    // A knot has two ways only, and both have been seen: what it does through the leader is asked of the leader.
+    private static (RecipeDraft, RecipeDraft)? Leader(RecipeDraft fly, Random random) =>
+        FreshDressing.OnLeader(fly, Before[random.Next(Before.Length)]) is { } from && FreshDressing.OnLeader(fly, After[random.Next(After.Length)]) is { } to
+            ? random.Next(2) == 0 ? (from, to) : (to, from)
+            : null;
 
     private static (RecipeDraft, RecipeDraft)? SameThing(RecipeDraft fly, RecipeChange asked, Random random)
     {
@@ -63,18 +82,24 @@ internal static class FreshChange
         _ => [],
     };
 
+    // Of a part, some part otherwise; of the hand, something else that the hand does.
     private static (RecipeDraft, RecipeDraft)? OtherThing(RecipeDraft fly, ImmutableArray<RecipeChange> asked, Random random)
     {
         if (RecipeParser.Parse(fly.ToText()).Value is not { } recipe) return null;
         recipe = Places.Settle(recipe);
-        return Adjusted(recipe, [.. asked.Select(c => c.Path)], random) is { } changed ? (RecipeDraft.Of(recipe), RecipeDraft.Of(changed)) : null;
+        bool hand = asked.Any(IsOfRetrieve);
+        if (Adjusted(recipe, a => hand ? a.Advise(1) is AdvisedRetrieve
+                : a.Path.StartsWith("parts[", StringComparison.Ordinal) && !asked.Any(c => c.Path == a.Path), random) is not { } changed)
+            return null;
+        (RecipeDraft before, RecipeDraft after) = (RecipeDraft.Of(recipe), RecipeDraft.Of(changed));
+        return asked.Any(c => (before.Get(c.Path), after.Get(c.Path)) is var now && (now == (c.Before, c.After) || now == (c.After, c.Before))) ? null
+            : (before, after);
     }
 
     /// <summary>With one thing changed that a tyer can change, far enough to matter and no further than a tyer would go.</summary>
-    /// <param name="kept">Paths that stay as they are.</param>
-    internal static Recipe? Adjusted(Recipe recipe, ImmutableArray<string> kept, Random random)
+    internal static Recipe? Adjusted(Recipe recipe, Func<Adjustable, bool> may, Random random)
     {
-        Adjustable[] others = [.. Adjustables.Of(recipe).Where(a => a.Advise(1) is not AdvisedRetrieve && !kept.Contains(a.Path))];
+        Adjustable[] others = [.. Adjustables.Of(recipe).Where(a => !(a.Path == "hook.gape" && recipe.Hook.MassKg is not null) && may(a))];
         if (others.Length == 0) return null;
         Adjustable change = others[random.Next(others.Length)];
         return change.At(Math.Max(1, (change.Steps * (1 + random.Next(2)) + 2) / 3));

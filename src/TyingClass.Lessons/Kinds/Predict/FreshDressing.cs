@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using TyingClass.Recipes.Advice;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
 
@@ -40,6 +41,8 @@ internal static class FreshDressing
         {
             string key = path[(path.LastIndexOf('.') + 1)..];
             if (fixedPaths.Contains(path) || key is not ("size" or "mass" or "diameter" or "length" or "turns") || path == "hook.size") continue;
+            // A part of a stated mass keeps it whatever its size: then the size stays too.
+            if (key is "size" or "diameter" && draft.Get(path[..path.LastIndexOf('.')] + ".mass") is not null) continue;
             if (random.Next(3) == 0) continue;
             draft = draft.With(path, Scaled(key, value, Factors[random.Next(Factors.Length)]) ?? value);
         }
@@ -63,7 +66,7 @@ internal static class FreshDressing
     {
         draft = Turn(Leader(Vary(draft, random, []), random), random);
         if (RecipeParser.Parse(draft.ToText()).Value is not { } recipe) return null;
-        for (int n = random.Next(mostChanges + 1); n > 0; n--) recipe = FreshChange.Adjusted(Places.Settle(recipe), [], random) ?? recipe;
+        for (int n = random.Next(mostChanges + 1); n > 0; n--) recipe = FreshChange.Adjusted(Places.Settle(recipe), a => a.Advise(1) is not AdvisedRetrieve, random) ?? recipe;
         return RecipeDraft.Of(recipe);
     }
 
@@ -81,13 +84,16 @@ internal static class FreshDressing
         return draft;
     }
 
-    // "0.40 mm nylon": only the first word is a measure.
     private static RecipeDraft Leader(RecipeDraft draft, Random random) =>
+        random.Next(2) == 0 ? OnLeader(draft, Factors[random.Next(Factors.Length)]) ?? draft : draft;
+
+    /// <summary>On a leader so many times as thick, within what a fly is tied to.</summary>
+    /// <returns>Null where the recipe states none.</returns>
+    // "0.40 mm nylon": only the first word is a measure.
+    public static RecipeDraft? OnLeader(RecipeDraft draft, double factor) =>
         draft.Get("fishing.leader")?.Split(" mm", 2) is [var mm, var rest] && Units.TryParse($"{mm} mm", Dimension.Length, out double m, out _)
-            && random.Next(2) == 0
-            ? draft.With(
-                "fishing.leader", $"{Units.Write(Math.Clamp(m * Factors[random.Next(Factors.Length)], ThinnestM, StoutestM), Dimension.Length, 2)}{rest}")
-            : draft;
+            ? draft.With("fishing.leader", $"{Units.Write(Math.Clamp(m * factor, ThinnestM, StoutestM), Dimension.Length, 2)}{rest}")
+            : null;
 
     private static RecipeDraft Turn(RecipeDraft draft, Random random)
     {

@@ -63,12 +63,22 @@ public static class FreshProblem
         try
         {
             AskedFlies flies = AskedFlies.Of(candidate, Quick);
-            return PredictKey.Of(candidate, flies) is { } key && PredictChecker.MayBeClear(candidate, flies, key) ? key : null;
+            return PredictKey.Of(candidate, flies) is { } key && PredictChecker.MayBeClear(candidate, flies, key) && IsPlain(candidate, flies) ? key : null;
         }
         catch (ArgumentException)
         {
             return null;
         }
+    }
+
+    // Nobody has understood less who calls 29° and 28° different: what counts as the same is told by the same figure, and what counts as more is much more.
+    private static bool IsPlain(Exercise candidate, AskedFlies flies)
+    {
+        if (((PredictTask)candidate.Task).Question is not ChangeIn) return true;
+        QuantityQuery query = PredictKey.Query(candidate);
+        (double? before, double? after) = (query.Of(flies.Fly), query.Of(flies.Other!));
+        return Math.Abs(after - before ?? 0) >= FlyChange.Plain * query.Quantity.NoticeableSi
+            || query.Say(before, UnitSystem.Metric) == query.Say(after, UnitSystem.Metric);
     }
 
     private static Exercise? Varied(Exercise exercise, PredictTask task, Random random, (int Number, int Draw) at)

@@ -41,6 +41,29 @@ public sealed class FreshTests
         });
     }
 
+    // A bead that gets heavier is asked again of a bead, or of another part: never of the hook's gape.
+    [Fact]
+    public void Of_AChange_IsOfTheLikeOfWhatWasAsked()
+    {
+        Assert.All(Drawn.Value.Where(p => p.First.Task is PredictTask { Question: ChangeIn }), p =>
+            Assert.Subset(Changes(p.First).Select(Owner).ToHashSet(), Changes(p.Fresh).Select(Owner).ToHashSet()));
+
+        static string Owner(RecipeChange change) => change.Path.Split('.', '[')[0];
+    }
+
+    // A degree more or less, told as another figure, is no "about the same"; what is told the same is no change.
+    [Fact]
+    public void Of_AChange_IsPlainOrNone()
+    {
+        Assert.All(Drawn.Value.Where(p => p.First.Task is PredictTask { Question: ChangeIn }), p =>
+        {
+            if (Key(p.Fresh) == ChangeIn.Stays) Assert.DoesNotContain(" goes from ", Told(p.Fresh), StringComparison.Ordinal);
+            else Assert.Contains(" goes from ", Told(p.Fresh), StringComparison.Ordinal);
+        });
+
+        static string Told(Exercise fresh) => Grader.Grade(fresh, Key(fresh), 0).Feedback!.WhatItWouldDo;
+    }
+
     [Fact]
     public void Of_TheCourse_NeitherTheOppositeNorTheSameAnswerIsWorthAVote()
     {
