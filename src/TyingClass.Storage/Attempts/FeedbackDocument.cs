@@ -45,6 +45,7 @@ internal static class FeedbackDocument
         ["words"] = picture.Words,
         ["slowMS"] = picture.Speeds?.SlowMS,
         ["fastMS"] = picture.Speeds?.FastMS,
+        ["speedMS"] = picture.SpeedMS,
     };
 
     // A view that a later program knew and this one does not is drawn as it always was.
@@ -53,6 +54,7 @@ internal static class FeedbackDocument
             ? new AskedPicture(view, pair, document["part"].TextOrNull(), document["words"].TextOrNull())
             {
                 Speeds = document["slowMS"] is { IsDouble: true } slow && document["fastMS"] is { IsDouble: true } fast ? (slow.AsDouble, fast.AsDouble) : null,
+                SpeedMS = document["speedMS"] is { IsDouble: true } speed ? speed.AsDouble : null,
             }
             : null;
 }

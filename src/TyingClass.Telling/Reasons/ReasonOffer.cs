@@ -12,6 +12,9 @@ public static class ReasonOffer
     /// <summary>Where no fresh fly follows.</summary>
     public const string WhereNextAlone = "Look at the drawing and find out why it does that. The next problem asks for the same idea.";
 
+    /// <summary>Under Why, before the reason has been chosen.</summary>
+    public const string ReasonIsAsked = "Which reason holds is asked next.";
+
     public const string ChooseReason = "Choose the reason too: why did the first fly do that?";
 
     public const string ChooseFresh = "Say too what the fresh fly will do.";

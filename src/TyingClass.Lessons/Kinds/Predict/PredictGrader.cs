@@ -20,17 +20,24 @@ internal static class PredictGrader
     {
         if (PredictAnswer.Read(answerText) is { } answer) return Fresh(exercise, answer, failedAttempts, options);
         // Whoever has seen the fly would only vote among what is left. Where no fresh fly can be drawn, that is all there is.
-        if (failedAttempts == 0 || FreshProblem.Of(exercise, failedAttempts) is null) return WithReason(exercise, Vote(exercise, answerText, options));
+        if (failedAttempts == 0 || FreshProblem.Of(exercise, failedAttempts) is null) return WithReason(exercise, Vote(exercise, answerText, options), options);
         return string.IsNullOrWhiteSpace(answerText) ? Fresh(exercise, new PredictAnswer(0, 0, ""), failedAttempts, options)
             : Chosen(exercise, answerText) is not null ? GradeResult.Refused(ReasonOffer.AlreadyShown)
             : Vote(exercise, answerText, options);
     }
 
-    // Nobody is asked for the reason after a right first vote. So that it was no mere guess, the author's own is told then.
-    private static GradeResult WithReason(Exercise exercise, GradeResult vote) =>
-        vote is { Passed: true, Feedback: { Remark: null } feedback }
-        && exercise.Task is PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }
-            ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(own[right - 1]) } } : vote;
+    // Nobody is asked for the reason after a right first vote. So that it was no mere guess, the author's own is told then; else it is asked next.
+    private static GradeResult WithReason(Exercise exercise, GradeResult vote, GradeOptions options)
+    {
+        if (vote.Feedback is not { } feedback || exercise.Task is not PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }) return vote;
+        if (vote.Passed) return feedback.Remark is null ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(own[right - 1]) } } : vote;
+        if (!options.GoesOnFresh || FreshProblem.Of(exercise, 1) is null) return vote;
+        // The figure first, where the reason begins with it.
+        string does = feedback.WhatItWouldDo, why = feedback.Why;
+        bool begins = why.StartsWith(does, StringComparison.Ordinal);
+        why = begins ? $"{does} {ReasonOffer.ReasonIsAsked}{why[does.Length..]}" : $"{ReasonOffer.ReasonIsAsked} {why}".TrimEnd();
+        return vote with { Feedback = feedback with { Why = why } };
+    }
 
     private static GradeResult Fresh(Exercise exercise, PredictAnswer answer, int failedAttempts, GradeOptions options)
     {

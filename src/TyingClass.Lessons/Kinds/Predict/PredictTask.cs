@@ -13,9 +13,6 @@ public sealed record PredictTask(Question Question, ImmutableArray<string> Offer
     /// <summary>The one that holds, from 1.</summary>
     public int RightReason { get; init; }
 
-    /// <summary>The one that holds, as the author says it; null where the author gives none.</summary>
-    internal string? SaidReason => Reasons.ElementAtOrDefault(RightReason - 1);
-
     public override ExerciseKind Kind => PredictKind.Instance;
 
     public override ImmutableArray<string> Choices => Offered;
