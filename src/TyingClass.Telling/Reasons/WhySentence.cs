@@ -76,7 +76,7 @@ public static class WhySentence
         if (told.Length == 0) return now;
         // Where others do the same work, taking away what decides shows less than taking away another: then it is shown by itself.
         if (reason.Top is { AloneSi: { } alone, BareSi: { } bare, Turned.IsEmpty: true } top && told.Any(s => Math.Abs(s.Si) > Math.Abs(top.Si)))
-            return $"{now} On the bare hook it would be {Say(reason, bare, units)}, and with nothing but the {top.What.Word} on it {Say(reason, alone, units)}.";
+            return $"{now} On the bare hook it would be {Say(reason, bare, units)}, with nothing but the {top.What.Word} on it {Say(reason, alone, units)}.";
         return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Otherwise(s)}"))}.";
     }
 

@@ -29,8 +29,10 @@ public sealed record SumLine(string What, string Sum, string Result)
     {
         foreach (SumLine line in lines.Where(l => l.Sum.Length > 0))
         {
-            if (Plainly(line.Result) is not { } said || Arithmetic.Of(line.Sum) is not { } found) return $"The line “{line.What}” of the sum cannot be read.";
-            if (Math.Abs(found - said.Value) > said.HalfADigit) return $"The line “{line.What}” of the sum comes to {Numbers.Write(found, 4)}, not to {line.Result}.";
+            if (Plainly(line.Result) is not { } said || Arithmetic.Of(line.Sum) is not { } found)
+                return $"The line “{line.What}” of the sum cannot be read.";
+            if (Math.Abs(found - said.Value) > said.HalfADigit)
+                return $"The line “{line.What}” of the sum comes to {Numbers.Write(found, 4)}, not to {line.Result}.";
         }
 
         return lines.IsEmpty ? null

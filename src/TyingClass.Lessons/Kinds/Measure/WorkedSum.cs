@@ -43,7 +43,8 @@ public sealed record WorkedSum(ImmutableArray<WorkedRow> Rows, string Yours, str
         FlyFigures fly = MeasureTask.Measured(exercise);
         if (query.Of(fly) is not { } key) return null;
         ImmutableArray<WorkedRow> rows = !task.Sum.IsEmpty ? [.. task.Sum.Select(l => l.Row(query, units))]
-            : OnPaper(paper => task.Done is null ? SumRows.Of(query, fly, paper) : WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, paper), query, units);
+            : OnPaper(paper => task.Done is null ? SumRows.Of(query, fly, paper)
+                : WorkedChange.Rows(query, new FlyFigures(GivenFly.Of(text)), fly, paper), query, units);
         if (rows.IsEmpty || task.Sum.IsEmpty && Math.Abs(rows[^1].Si - key) > task.ToleranceSi) return null;
         bool read = GoalReader.TryRead(query.Quantity, answerText.Trim(), out double answer, out _);
         string yours = read ? query.SayTyped(answerText, answer, units) : "";

@@ -9,8 +9,8 @@ using TyingClass.Recipes.Text;
 namespace TyingClass.Lessons.Kinds.Predict;
 
 /// <summary>
-/// Another change of the same idea: of the same thing by other values, or of a thing like it, a part for a part. Never the change that was asked about, nor that
-/// change undone: whoever turns the answer round has not understood it.
+/// Another change of the same idea: of the same thing by other values, or of a thing like it, a part for a part. Never the change that was asked about, nor
+/// that change undone: whoever turns the answer round has not understood it.
 /// </summary>
 internal static class FreshChange
 {

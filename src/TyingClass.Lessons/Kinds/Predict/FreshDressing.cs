@@ -66,7 +66,9 @@ internal static class FreshDressing
     {
         draft = Turn(Leader(Vary(draft, random, []), random), random);
         if (RecipeParser.Parse(draft.ToText()).Value is not { } recipe) return null;
-        for (int n = random.Next(mostChanges + 1); n > 0; n--) recipe = FreshChange.Adjusted(Places.Settle(recipe), a => a.Advise(1) is not AdvisedRetrieve, random) ?? recipe;
+        for (int n = random.Next(mostChanges + 1); n > 0; n--)
+            recipe = FreshChange.Adjusted(Places.Settle(recipe), a => a.Advise(1) is not AdvisedRetrieve, random) ?? recipe;
+
         return RecipeDraft.Of(recipe);
     }
 

@@ -9,7 +9,7 @@ using Xunit;
 
 namespace TyingClass.Lessons.Tests.Kinds.Measure;
 
-/// <summary>The sum of a measure exercise as its author does it. Masses of the Slate Minnow as its recipe states them, and its bead as the engine weighs it.</summary>
+/// <summary>The sum of a measure exercise as its author does it: of the Slate Minnow, its bead as the engine weighs it.</summary>
 public sealed class SumLineTests : CheckedFolder
 {
     private const string Right = "hook, bead, body and wing: 0.20 g + 0.235 g + 0.06 g + 0.06 g = 0.555 g";

@@ -60,7 +60,12 @@ public sealed class FreshTests
             GradedFigure[] figures = [.. Grader.Grade(p.Fresh, Key(p.Fresh), 0).Figures];
             double change = Math.Abs(figures[1].Si!.Value - figures[0].Si!.Value);
             // In the quantities that a beginner is failed over: millimeters of the fly, and degrees.
-            double? plain = figures[0].Name is "pitch" ? 10 * Math.PI / 180 : figures[0].Name is "keel height" or "level-line keel" or "mass center, x" ? 0.5e-3 : null;
+            double? plain = figures[0].Quantity switch
+            {
+                "pitch" => 10 * Math.PI / 180,
+                "keel height" or "level-line keel" or "mass center, x" => 0.5e-3,
+                _ => null,
+            };
             if (plain is { } least) Assert.True(Key(p.Fresh) == ChangeIn.Stays ? change < 0.1 * least : change >= least, p.First.Id);
         });
     }
