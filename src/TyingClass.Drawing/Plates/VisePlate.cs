@@ -44,7 +44,7 @@ internal sealed class VisePlate : FlyPlate
         + $"order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
 
     // Two abreast on a phone the scale's letters are set two and a half times as large, to be read at all.
-    protected override double StripLetters => 2.4;
+    protected override double StripLetters => 2;
 
     protected override string CaptionWords => _fromAhead ? "in the vise, from ahead, before it swims" : "in the vise, before it swims";
 
