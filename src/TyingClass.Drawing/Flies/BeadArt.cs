@@ -9,6 +9,8 @@ internal sealed class BeadArt : PartArt
 {
     public override PartKind Kind => PartKind.Bead;
 
+    public override bool IsThreaded => true;
+
     public override IEnumerable<Piece> Draw(Limb bead)
     {
         double bore = 1e3 * Weight.BoreM(bead.SizeMm * 1e-3, bead.SizeMm * 1e-3, bead.Fly.Hook);

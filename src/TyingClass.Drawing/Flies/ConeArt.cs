@@ -11,6 +11,8 @@ internal sealed class ConeArt : PartArt
 {
     public override PartKind Kind => PartKind.Cone;
 
+    public override bool IsThreaded => true;
+
     public override IEnumerable<Piece> Draw(Limb cone)
     {
         double nose = 1e3 * Cone.NoseM(cone.SizeMm * 1e-3, cone.Fly.Hook) / 2, wide = cone.SizeMm / 2, lip = Math.Min(0.12 * cone.LengthMm, 0.5);

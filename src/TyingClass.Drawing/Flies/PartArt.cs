@@ -16,6 +16,9 @@ internal abstract class PartArt
     /// <summary>Leaves the shank behind the eye free for a head of thread.</summary>
     public virtual bool LeavesRoomForHead => false;
 
+    /// <summary>Slides on the shank until a collar of thread holds it.</summary>
+    public virtual bool IsThreaded => false;
+
     /// <summary>Wire that more wire may be wound on.</summary>
     public virtual bool IsWound => false;
 

@@ -9,7 +9,10 @@ internal sealed class Scene
     public Scene(Anatomy fly)
     {
         IEnumerable<Piece> all =
-            [.. HookArt.Draw(fly), .. fly.Limbs.SelectMany(l => l.Art.Draw(l)), .. fly.Limbs.SelectMany(ThreadArt.Bindings), .. ThreadArt.Head(fly)];
+        [
+            .. HookArt.Draw(fly), .. fly.Limbs.SelectMany(l => l.Art.Draw(l)), .. fly.Limbs.SelectMany(ThreadArt.Bindings), .. ThreadArt.Head(fly),
+            .. ThreadArt.Collars(fly),
+        ];
         Pieces = [.. all.OrderBy(p => p.DepthMm)];
         Frame = Pieces.SelectMany(p => p.Outline).Aggregate(Box.Empty, (box, p) => box.With(p));
     }

@@ -34,6 +34,11 @@ internal static class ThreadArt
         yield return Drawn(fly, "thread", shape, new Seeded(fly.Seed + "/head"));
     }
 
+    /// <summary>The collar that holds a bead or cone at the ring, where bare steel would lie behind it: no recipe lists it.</summary>
+    public static IEnumerable<Piece> Collars(Anatomy fly) => fly.Limbs
+        .Where(l => l.Art.IsThreaded && fly.GirthMm(l.RearMm + 0.3) <= 0.6 * fly.WireMm)
+        .Select(l => Band(fly, "thread", l.RearMm - 0.1, 1.2, 1.15 * fly.WireMm, new Seeded(fly.Seed + "/collar")));
+
     private static Piece Band(Anatomy fly, string name, double from, double length, double radius, Seeded chance)
     {
         Lathe shape =

@@ -7,7 +7,7 @@ using TyingClass.Recipes.Parts;
 namespace TyingClass.Recipes.Catalogue;
 
 /// <summary>A warning to show beside the step it belongs to.</summary>
-/// <param name="Code">Stays the same between versions: "hooks", "lead", "resin", "cement", "heavy".</param>
+/// <param name="Code">Stays the same between versions: "hooks", "lead", "resin", "cement", "slotted", "bore", "heavy".</param>
 /// <param name="Text">For the tyer, whole sentences.</param>
 public sealed record Caution(string Code, string Text);
 
@@ -34,6 +34,10 @@ public static class Cautions
             "Uncured resin irritates the skin and can cause a lasting allergy: wear nitrile gloves, keep the air moving, and never look straight at a "
                 + "curing lamp. Follow the maker's sheet and your club's rules."),
         new("cement", "Solvent cement gives off fumes that burn: open a window and keep every flame away. Follow the label and your club's rules."),
+        new("slotted", "On a jig hook only a slotted bead sits at the ring. One with a round hole stops at the bend: ask for slotted."),
+        new("bore",
+            "A bead of this size may not pass the bend of this hook, even with the barb pressed flat. Try one before you buy a packet. If it sticks, take the "
+                + "next size of bead or a smaller hook; never force or drill it."),
         new("heavy",
             "A heavy fly is hard to cast safely and hits hard: cover your eyes and head, slow the stroke down, keep others well clear, and follow the "
                 + "rules of the water you fish."),
@@ -46,6 +50,12 @@ public static class Cautions
     {
         ArgumentNullException.ThrowIfNull(recipe);
         HashSet<string> codes = [.. recipe.Parts.SelectMany(part => KindsOfPart.Of(part).CautionCodes(part)), "hooks"];
+        if (recipe.Parts.Length > 0)
+        {
+            ResolvedHook hook = HookScale.Resolve(recipe.Hook);
+            codes.UnionWith(recipe.Parts.SelectMany(part => KindsOfPart.Of(part).FitCodes(part, hook)));
+        }
+
         double castKg = (body ?? FlyBuilder.Build(recipe).Body).Parts.Sum(part => part.Masses.Sum(e => e.MassKg) + part.HeldWaterKg);
         if (castKg * 1e3 >= HeavyFly.Value) codes.Add("heavy");
         return [.. All.Where(caution => codes.Contains(caution.Code))];

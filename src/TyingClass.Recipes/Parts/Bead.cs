@@ -57,6 +57,13 @@ internal sealed class Bead : Weight
         draft.AddDrag(DragElement.Sphere(centerM, sizeM));
     }
 
+    // What a wire bent to half the gape rises within the bore, the sagitta of a chord (geometry), and a tenth of the wire for a barb pressed flat (estimate).
+    internal override IEnumerable<string> FitCodes(PartSpec part, ResolvedHook hook)
+    {
+        double sizeM = Measure(part, hook, null).SizeM, boreM = hook.Guesses.Of(PartScale.BoreShare) * sizeM, lengthM = BoredSphere.LengthM(sizeM, boreM);
+        return hook.Eye == EyeKind.Jig ? ["slotted"] : boreM < 1.1 * hook.WireM + lengthM * lengthM / (4 * hook.GapeM) ? ["bore"] : [];
+    }
+
     // A ball alone has none; touching a body, it is that body's nose.
     internal override void AddSideForce(PartContext part, PartDraft draft) => draft.AddSideForce(part.Sheaths.Round(part.Hook).Steps(part.Index));
 

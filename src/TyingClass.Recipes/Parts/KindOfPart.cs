@@ -171,4 +171,7 @@ public abstract class KindOfPart
 
     /// <summary>Codes of the cautions it calls for (<see cref="Cautions"/>). What it is made of decides, for most.</summary>
     internal virtual IEnumerable<string> CautionCodes(PartSpec part) => Cautions.OfMaterial(part);
+
+    /// <summary>Codes of what to try before it is bought for this hook.</summary>
+    internal virtual IEnumerable<string> FitCodes(PartSpec part, ResolvedHook hook) => [];
 }

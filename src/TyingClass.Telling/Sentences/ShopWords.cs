@@ -16,7 +16,7 @@ public static class ShopWords
         return supply.Kind switch
         {
             SupplyKind.Hook => item.Hook is { } hook ? Hook(hook) : "",
-            SupplyKind.Bead => OtherSize(item, units),
+            SupplyKind.Bead => $"{OtherSize(item, units)} Try one: it must pass the bend of the hook with the barb pressed flat. For a jig hook ask for slotted.".Trim(),
             SupplyKind.Eyes => $"{OtherSize(item, units)} Where a packet goes by the ounce, weigh one pair: 1/100 oz is 0.28 g, 1/50 oz is 0.57 g.".Trim(),
             SupplyKind.Wire => Wire(item),
             _ => Dressing(item.What),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using TyingClass.Storage.People;
+using TyingClass.Web.Calendar;
 
 namespace TyingClass.Web.Classes;
 
@@ -16,6 +17,18 @@ public static class TimeWords
     };
 
     public static string Ago(DateTimeOffset at, DateTimeOffset now) => now - at < TimeSpan.FromMinutes(5) ? "just now" : Span(now - at) + " ago";
+
+    /// <summary>By the calendar, as one counts evenings: from Monday to Sunday is six days. "today", "yesterday", "6 days ago".</summary>
+    public static string DaysAgo(ClassClock clock, DateTimeOffset at, DateTimeOffset now)
+    {
+        ArgumentNullException.ThrowIfNull(clock);
+        return (clock.Local(now).Date - clock.Local(at).Date).Days switch
+        {
+            <= 0 => "today",
+            1 => "yesterday",
+            var days => Count(days, "day") + " ago",
+        };
+    }
 
     /// <summary>"3 days ago", "not here yet".</summary>
     public static string LastSeen(Person person, DateTimeOffset now)

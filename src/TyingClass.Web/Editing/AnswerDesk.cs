@@ -156,7 +156,11 @@ public sealed class AnswerDesk(FlyPictures pictures, SolvedFlies flies, IHttpCon
     {
         string[] texts = [.. AskedRecipes.Of(exercise)];
         RecipeCard?[] cards = [.. Cards(texts, beside)];
-        return [.. cards.Zip(texts).Where(fly => fly.First is not null).Select(fly => new AskedFly(fly.First!, Picture(fly.Second)))];
+        return
+        [
+            .. cards.Zip(texts).Where(fly => fly.First is not null)
+                .Select(fly => new AskedFly(exercise.Kind.IsAtTheBench ? fly.First! : fly.First! with { Steps = [] }, Picture(fly.Second))),
+        ];
 
         // In a lesson, and where a fly stands alone, how it swims is shown with the feedback.
         // What is asked of a retrieve can only be read off its curve; a lesson has that above the question.

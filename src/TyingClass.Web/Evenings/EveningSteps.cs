@@ -15,6 +15,9 @@ public sealed record EveningStep(string Tab, string Title)
 
     public ImmutableArray<string> Items { get; init; } = [];
 
+    /// <summary>Tying notes, in the order they are followed.</summary>
+    public ImmutableArray<string> Steps { get; init; } = [];
+
     /// <summary>Sanitized.</summary>
     public string? Html { get; init; }
 
@@ -31,20 +34,54 @@ public sealed record EveningStep(string Tab, string Title)
     public string? AskExercise { get; init; }
 }
 
-/// <summary>The evening as screens, in the order it runs: cautions, each lesson with its questions, the flies to tie, what is left for home.</summary>
+/// <summary>
+/// The evening as screens: one for each row of the plan, and behind it what the row needs, such as cautions, questions or flies to tie. A plan without rows
+/// goes by its lessons.
+/// </summary>
 public static class EveningSteps
 {
     public static ImmutableArray<EveningStep> Of(EveningView evening)
     {
         ArgumentNullException.ThrowIfNull(evening);
-        return
-        [
-            Welcome(evening),
-            .. CautionSteps(evening),
-            .. evening.Lessons.SelectMany(LessonSteps),
-            .. evening.Tied.SelectMany(Tying),
-            Home(evening),
-        ];
+        ImmutableArray<PlanRow> rows = PlanRow.Of(evening.ShownPlan);
+        return [Welcome(evening), .. rows.IsEmpty ? ByLesson(evening) : ByRow(evening, rows), Home(evening)];
+    }
+
+    private static IEnumerable<EveningStep> ByLesson(EveningView evening) =>
+        [.. CautionSteps(evening), .. evening.Lessons.SelectMany(l => LessonSteps(l, l.Exercises)), .. evening.Tied.SelectMany(Tying)];
+
+    private static IEnumerable<EveningStep> ByRow(EveningView evening, ImmutableArray<PlanRow> rows)
+    {
+        PlanRow? cautions = rows.FirstOrDefault(r => r.Says("caution")), tied = rows.FirstOrDefault(r => r.Says("tying", "ties"));
+        PlanRow? tub = tied is null ? null : rows.SkipWhile(r => r != tied).Skip(1).FirstOrDefault(r => r.Says("tub", "tow", "jar", "drop")) ?? tied;
+        ILookup<PlanRow, Exercise> asked = RowsOf(evening, rows, tied);
+        if (cautions is null) foreach (EveningStep step in CautionSteps(evening)) yield return step;
+        foreach (PlanRow row in rows)
+        {
+            yield return new EveningStep($"{row.Minutes} minutes", row.Title) { Text = row.What == row.Title ? null : row.What };
+            IEnumerable<EveningStep> behind =
+            [
+                .. row == cautions ? CautionSteps(evening) : [],
+                .. row.Says("the words of") ? evening.Lessons.Where(l => !l.Glossary.IsEmpty).Select(Words) : [],
+                .. evening.Lessons.SelectMany(l => LessonSteps(l, l.Exercises.Where(asked[row].Contains))),
+                .. row == tied ? evening.Tied.Select(AtTheVise) : [],
+                .. row == tub ? evening.Tied.Select(AfterTheTub) : [],
+            ];
+            foreach (EveningStep step in behind) yield return step;
+        }
+    }
+
+    // A question stands behind the row that names it; another behind a row that takes a vote; what is left, behind the last vote before the tying.
+    private static ILookup<PlanRow, Exercise> RowsOf(EveningView evening, ImmutableArray<PlanRow> rows, PlanRow? tied)
+    {
+        List<PlanRow> votes = [.. rows.Where(r => r.Says("vote", "bet", "bets"))];
+        Queue<PlanRow> free = new(votes);
+        PlanRow last = votes.LastOrDefault() ?? rows.TakeWhile(r => r != tied).LastOrDefault() ?? rows[0];
+        return evening.WallQuestions
+            .Select(q => (Question: q, Row: rows.FirstOrDefault(r => r.What.Contains(q.Title, StringComparison.OrdinalIgnoreCase))))
+            .OrderBy(q => q.Row is null)
+            .Select(q => (q.Question, Row: q.Row ?? (free.TryDequeue(out PlanRow? vote) ? vote : last)))
+            .ToLookup(q => q.Row, q => q.Question);
     }
 
     private static EveningStep Welcome(EveningView evening) => new($"Evening {evening.Number}", evening.Room.Name)
@@ -59,12 +96,15 @@ public static class EveningSteps
         if (cautions.Length > 0) yield return new EveningStep("Before we begin", "Take care") { Items = [.. cautions] };
     }
 
-    private static IEnumerable<EveningStep> LessonSteps(Lesson lesson)
+    // Before its questions the lesson's name.
+    private static IEnumerable<EveningStep> LessonSteps(Lesson lesson, IEnumerable<Exercise> exercises)
     {
-        yield return new EveningStep($"Lesson {lesson.Number}", lesson.Title) { Text = lesson.Summary };
-        foreach (Exercise question in lesson.Exercises)
+        bool named = false;
+        foreach (Exercise question in exercises)
         {
             if (question.Kind is not IPutToRoom kind) continue;
+            if (!named) yield return new EveningStep($"Lesson {lesson.Number}", lesson.Title) { Text = lesson.Summary };
+            named = true;
             yield return new EveningStep("Say first, then look", question.Title)
             {
                 Html = question.PromptHtml,
@@ -73,23 +113,24 @@ public static class EveningSteps
                 AskExercise = question.Id
             };
         }
-
-        if (!lesson.Glossary.IsEmpty)
-            yield return new EveningStep($"Lesson {lesson.Number}", "Words") { Items = [.. lesson.Glossary.Select(g => $"{g.Term}: {g.Meaning}")] };
     }
 
-    private static IEnumerable<EveningStep> Tying(EveningFly fly)
-    {
-        yield return new EveningStep("At the vise", fly.Name) { CardRecipes = [fly.RecipeText], Text = fly.EachInWords };
-        yield return new EveningStep("After the tub", fly.Name) { DrawnRecipe = fly.RecipeText, Text = "What the engine says it does. What did yours do?" };
-    }
+    private static EveningStep Words(Lesson lesson) =>
+        new($"Lesson {lesson.Number}", "Words") { Items = [.. lesson.Glossary.Select(g => $"{g.Term}: {g.Meaning}")] };
+
+    private static IEnumerable<EveningStep> Tying(EveningFly fly) => [AtTheVise(fly), AfterTheTub(fly)];
+
+    private static EveningStep AtTheVise(EveningFly fly) =>
+        new("At the vise", fly.Name) { CardRecipes = [fly.RecipeText], Text = fly.EachInWords, Steps = fly.Recipe.Steps };
+
+    private static EveningStep AfterTheTub(EveningFly fly) =>
+        new("After the tub", fly.Name) { DrawnRecipe = fly.RecipeText, Text = "What the engine says it does. What did yours do?" };
 
     private static EveningStep Home(EveningView evening) => new("Until next time", "At home")
     {
-        Items = [.. evening.Lessons.SelectMany(l => l.Exercises.Select(e => (Lesson: l, Exercise: e)))
-            .GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
-            .Select(g =>
-            $"Lesson {g.Key.Lesson.Number}: {string.Join(", ", g.GroupBy(e => e.Exercise.Kind).Select(k => $"{k.Key.Name.ToLowerInvariant()} {k.Count()}"))}"
-                + (g.Key.DueAt is { } due ? $", by {evening.Windows.Clock.Say(due)}" : ""))],
+        Text = evening.Course is { Home.Length: > 0 } course ? course.Home : null,
+        Items = [.. evening.AtHome.GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
+            .Select(g => $"Lesson {g.Key.Lesson.Number}: {string.Join("; ", g.Select(e => e.Exercise.Title))}"
+                + (g.Key.DueAt is { } due ? $". By {evening.Windows.Clock.Say(due)}" : ""))],
     };
 }

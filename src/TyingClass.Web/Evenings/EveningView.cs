@@ -55,6 +55,16 @@ public sealed record EveningView(
     /// <summary>What students read and work at home beforehand.</summary>
     public int Minutes => Course is { } course ? (int)Math.Round(course.HomeworkMinutes(Lessons)) : Lessons.Sum(l => l.Minutes);
 
+    /// <summary>What is left for home: all but what is worked together.</summary>
+    public IEnumerable<(Lesson Lesson, Exercise Exercise)> AtHome =>
+        Lessons.SelectMany(l => l.Exercises.Where(e => Course?.InTheRoom.Contains(e.Id) != true).Select(e => (l, e)));
+
+    /// <summary>They take a vise, a tub and an evening's patience, and are counted in no minutes.</summary>
+    public int TubTestsAtHome => AtHome.Count(e => e.Exercise.Kind.IsAtTheBench);
+
+    /// <summary>What the wall asks: of a planned evening what is worked together, of another all that can be put to the room.</summary>
+    public IEnumerable<Exercise> WallQuestions => Course is { InTheRoom.IsEmpty: false } ? Together.Where(e => e.Kind is IPutToRoom) : Questions;
+
     public IEnumerable<EveningFly> Tied => Flies.Where(f => f.Each > 0);
 
     public IEnumerable<EveningFly> Shown => Flies.Where(f => f.Shown > 0);

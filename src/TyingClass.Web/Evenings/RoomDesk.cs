@@ -113,6 +113,7 @@ public sealed class RoomDesk(ICourseSource course, RoomStores store, ClassAccess
             store.Accounts.OfClass(room.Id).Count(p => p.Role == Role.Student))
         {
             Prompt = (exercise?.Kind as IPutToRoom)?.RoomPrompt ?? "",
+            Because = question.Answer is null ? null : (exercise?.Task as PredictTask)?.Because,
             Asked = exercise is not null && question.Answer is not null && PictureOf(question, exercise) is { } picture ? (exercise, picture) : null,
         };
     }

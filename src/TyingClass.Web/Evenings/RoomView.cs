@@ -18,6 +18,9 @@ public sealed record RoomView(RoomQuestion Question, string PromptHtml, Immutabl
     /// <summary>What is asked above the choices.</summary>
     public string Prompt { get; init; } = "";
 
+    /// <summary>Why it comes out so, as the course says it; null before it is revealed, and where it gives no reason.</summary>
+    public string? Because { get; init; }
+
     /// <summary>How its flies are drawn once it is revealed, and of which exercise; null before, and where no one picture shows it.</summary>
     public (Exercise Exercise, AskedPicture Picture)? Asked { get; init; }
 

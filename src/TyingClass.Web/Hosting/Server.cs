@@ -37,6 +37,7 @@ public static class Server
         Services.Add(builder.Services, folders, flags);
 
         WebApplication app = builder.Build();
+        if (LooksCheck.Complaint(app.Environment.WebRootFileProvider) is { } complaint) Console.Error.WriteLine(complaint);
         // Reading the lessons takes longest; it need not wait for the data.
         _ = Task.Run(app.Services.GetRequiredService<ICourseSource>);
         // Opened now, so that a folder in use stops the start instead of the first visitor.

@@ -28,11 +28,18 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
     // Stands in a kept picture for the prefix of its ids, which each place on a page has of its own.
     private const string KeptIds = "ids-of-this-picture";
 
+    // Stretched over a wall a narrow picture has the larger letters.
+    private const int WallWidthPx = 300;
+
     private int _onThisPage;
+    private bool _isWall;
     private string _ids = "fly";
 
     /// <summary>What the ids of pictures drawn from now on begin with: a page is put together from pieces that were made for others.</summary>
     public void NameIds(string beginning) => (_ids, _onThisPage) = (beginning, 0);
+
+    /// <summary>From now on for a wall, read from the back row: larger letters, and no line of words below, for the slide's title says it.</summary>
+    public void ForTheWall() => _isWall = true;
 
     /// <summary>The picture as SVG, or null when the recipe cannot be read or has no such view.</summary>
     /// <param name="view">"side" or the name of a curve.</param>
@@ -145,7 +152,14 @@ public sealed class FlyPictures(SolvedFlies flies, FlyCalled called, IMemoryCach
     private HtmlString? Keep((string, string) what, bool fresh, Func<DrawingOptions, string?> draw)
     {
         Look look = accessor.HttpContext is { } http ? Look.Of(http.Request) : default;
-        DrawingOptions options = new() { Units = look.Units, WidthPx = PlateWidthPx, IdPrefix = KeptIds, State = fresh ? WetState.Fresh : WetState.Soaked };
+        DrawingOptions options = new()
+        {
+            Units = look.Units,
+            WidthPx = _isWall ? WallWidthPx : PlateWidthPx,
+            Caption = !_isWall,
+            IdPrefix = KeptIds,
+            State = fresh ? WetState.Fresh : WetState.Soaked,
+        };
         string? svg = cache.GetOrCreate((what, options, called.AreTheirs), entry =>
         {
             string? drawn = draw(options);

@@ -74,7 +74,7 @@ public sealed partial class CoursePlanTests
     [InlineData("rowan-smelt-4-0", "", "flips > 50 %")]
     [InlineData("brass-gudgeon", "", "rides as intended < 35 %")]
     [InlineData("barge-hand", "", "pitch while sinking < -5°")]
-    [InlineData("barge-hand-lead-free", "", "pitch while sinking < -8° and mass of wraps > 0.3 g")]
+    [InlineData("barge-hand-lead-free", "", "pitch while sinking < 15° and mass of wraps > 0.3 g")]
     [InlineData("barge-hand-lead-free", "parts[0].at: 11 mm", "pitch while sinking > 45°")]
     [InlineData("weir-drifter", "", "lean when fresh < 30° and lean > 120°")]
     [InlineData("weir-drifter-brass", "", "lean when fresh < 30° and lean > 120°")]

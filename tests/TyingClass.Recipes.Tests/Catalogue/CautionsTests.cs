@@ -51,6 +51,31 @@ public sealed class CautionsTests
         Assert.DoesNotContain("heavy", Codes(new PartSpec(PartKind.DumbbellEyes) { Material = "brass", MassKg = 0.3e-3 }));
     }
 
+    // Common practice, no source: shops sell 1/8 in beads for about 12 to 14, 5/32 in for 8 to 10, 3/16 in for 4 to 8. The course's bore is 0.35 of the size.
+    [Theory]
+    [InlineData(6, 3.175, true)]
+    [InlineData(4, 3.97, true)]
+    [InlineData(12, 3.175, false)]
+    [InlineData(14, 2.4, false)]
+    [InlineData(8, 3.97, false)]
+    public void For_BeadOnAHook_AsksForATryWhereItMayStickInTheBend(int size, double beadMm, bool asks)
+    {
+        Recipe fly = Recipe(new PartSpec(PartKind.Bead) { Material = "brass", SizeM = beadMm * Mm });
+        fly = fly with { Hook = new HookSpec { Size = new HookSize(size) } };
+
+        Assert.Equal(asks, Cautions.For(fly).Any(c => c.Code == "bore"));
+        Assert.DoesNotContain(Cautions.For(fly), c => c.Code == "slotted");
+    }
+
+    [Fact]
+    public void For_BeadOnAJigHook_AsksForSlotted()
+    {
+        Recipe fly = Recipe(new PartSpec(PartKind.Bead) { Material = "tungsten", SizeM = 3.175 * Mm });
+        fly = fly with { Hook = new HookSpec { Size = new HookSize(12), Eye = EyeKind.Jig, EyeAngleRad = 1 } };
+
+        Assert.Contains(Cautions.For(fly), c => c.Code == "slotted");
+    }
+
     private static PartSpec Wraps => new(PartKind.Wraps) { DiameterM = 0.5 * Mm, Turns = 8, AtM = 5 * Mm };
 
     private static IEnumerable<string> Codes(params ReadOnlySpan<PartSpec> parts) => Cautions.For(Recipe(parts)).Select(c => c.Code);

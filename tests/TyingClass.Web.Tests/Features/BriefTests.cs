@@ -17,7 +17,7 @@ public sealed class BriefTests : TwoClassesTests
         Sheet brief = await (await Two.AsAsync("Dipper")).OpenAsync("/class");
 
         Assert.Equal("“point up”", brief.Text(".belief-first h3"));
-        Assert.Contains("They say:", brief.Text(".belief-first .quiet"), StringComparison.Ordinal);
+        Assert.Contains("They think:", brief.Text(".belief-first .quiet"), StringComparison.Ordinal);
         Assert.Equal("2 of 2", brief.Text(".belief-first .belief-count"));
         Assert.Contains("Before the eyes are moved", brief.Text(".belief-first"), StringComparison.Ordinal);
         Assert.Contains("Tie Reed Darter.", brief.Text(".belief-first .show"), StringComparison.Ordinal);

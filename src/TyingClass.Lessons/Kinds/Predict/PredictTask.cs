@@ -13,6 +13,9 @@ public sealed record PredictTask(Question Question, ImmutableArray<string> Offer
     /// <summary>The one that holds, from 1.</summary>
     public int RightReason { get; init; }
 
+    /// <summary>The reason that holds, in the author's words; null where none is given.</summary>
+    public string? Because => Reasons.ElementAtOrDefault(RightReason - 1);
+
     public override ExerciseKind Kind => PredictKind.Instance;
 
     public override ImmutableArray<string> Choices => Offered;

@@ -1,0 +1,39 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace TyingClass.Web.Evenings;
+
+/// <summary>One row of an evening's plan: how long, and what.</summary>
+/// <param name="What">Plain words: the marks of Markdown are taken off.</param>
+public sealed partial record PlanRow(int Minutes, string What)
+{
+    /// <summary>The first clause, to stand large.</summary>
+    public string Title => FirstClause().Match(What).Value;
+
+    /// <summary>The rows of a plan's table; a plan written as plain text has none.</summary>
+    public static ImmutableArray<PlanRow> Of(string plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return [.. plan.Split('\n').Select(l => l.Split('|', 3, StringSplitOptions.TrimEntries)).Select(Read).OfType<PlanRow>()];
+    }
+
+    /// <summary>Whether the row speaks of one of these, as words begin.</summary>
+    public bool Says(params ReadOnlySpan<string> beginnings)
+    {
+        foreach (string beginning in beginnings)
+            if (Regex.IsMatch(What, $@"\b{Regex.Escape(beginning)}", RegexOptions.IgnoreCase)) return true;
+        return false;
+    }
+
+    private static PlanRow? Read(string[] cells) => cells.Length == 3
+        && int.TryParse(cells[1], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
+            ? new PlanRow(minutes, Link().Replace(cells[2].TrimEnd('|', ' '), "${words}").Replace("*", "", StringComparison.Ordinal))
+            : null;
+
+    [GeneratedRegex(@"\[(?<words>[^\]]*)\]\([^)]*\)")]
+    private static partial Regex Link();
+
+    [GeneratedRegex(@"^.+?(?=\s\(|[.:;,](\s|$)|$)")]
+    private static partial Regex FirstClause();
+}
