@@ -8,6 +8,8 @@ namespace TyingClass.Telling.Sentences;
 /// <summary>How to say at the counter what a materials list names. Common practice, no source: shops and makers differ.</summary>
 public static class ShopWords
 {
+    private const string TryOne = "Try one: it must pass the bend of the hook with the barb pressed flat. For a jig hook ask for slotted.";
+
     /// <summary>Short sentences; empty where the list's own words are the shop's.</summary>
     public static string Of(Supply supply, UnitSystem units)
     {
@@ -16,7 +18,7 @@ public static class ShopWords
         return supply.Kind switch
         {
             SupplyKind.Hook => item.Hook is { } hook ? Hook(hook) : "",
-            SupplyKind.Bead => $"{OtherSize(item, units)} Try one: it must pass the bend of the hook with the barb pressed flat. For a jig hook ask for slotted.".Trim(),
+            SupplyKind.Bead => $"{OtherSize(item, units)} {TryOne}".Trim(),
             SupplyKind.Eyes => $"{OtherSize(item, units)} Where a packet goes by the ounce, weigh one pair: 1/100 oz is 0.28 g, 1/50 oz is 0.57 g.".Trim(),
             SupplyKind.Wire => Wire(item),
             _ => Dressing(item.What),

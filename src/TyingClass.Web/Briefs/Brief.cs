@@ -9,7 +9,20 @@ namespace TyingClass.Web.Briefs;
 /// <param name="Recipe">That answer, where it is a fly.</param>
 /// <param name="ToRoom">The question to put to the room about it; null where the course has none of its concept.</param>
 /// <param name="Practice">The address of practice of its concept; null where there is none.</param>
-public sealed record BeliefLine(Belief Belief, string? Answer, string? Recipe, Demonstration Show, Exercise? ToRoom, string? Practice);
+public sealed record BeliefLine(Belief Belief, string? Answer, string? Recipe, Demonstration Show, Exercise? ToRoom, string? Practice)
+{
+    /// <summary>What they hold, in their own choice or answer; null where they tied a fly instead.</summary>
+    public string? Thought => Belief.Vote ?? (Recipe is null ? Answer : null);
+
+    /// <summary>What they think, then what they were told, in one clause.</summary>
+    public string InWords => (Thought, Belief.Said) switch
+    {
+        ({ } thought, { } told) => $"they think “{thought}”; they were told: {told}",
+        (null, { } told) => $"they were told: {told}",
+        ({ } thought, null) => $"they say “{thought}”.",
+        _ => "they answer otherwise.",
+    };
+}
 
 /// <summary>When the class met and meets.</summary>
 /// <param name="LastAt">Null before the first.</param>
