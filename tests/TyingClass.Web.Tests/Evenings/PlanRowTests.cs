@@ -11,7 +11,8 @@ public sealed class PlanRowTests
         PlanRow[] rows =
         [
             .. PlanRow.Of(
-                "| minutes | what |\n| ---: | --- |\n| 15 | Two flies: vote, **then** drop them |\n| 45 | Tying. Do [the first hour](/first-wraps) |\n\nA word."),
+                "| minutes | what |\n| ---: | --- |\n| 15 | Two flies: vote, **then** drop them |\n"
+                    + "| 45 | Tying. Do [the first hour](/first-wraps) |\n\nA word."),
         ];
 
         Assert.Equal([new PlanRow(15, "Two flies: vote, then drop them"), new PlanRow(45, "Tying. Do the first hour")], rows);
