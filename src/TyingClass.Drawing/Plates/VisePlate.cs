@@ -43,7 +43,7 @@ internal sealed class VisePlate : FlyPlate
         + $"is {Magnitudes.Place.Say(Si.Mm(1e3 * Fly.Built.Hook.ShankM), Options.Units)} long. In tying "
         + $"order: {string.Join(", ", FlyBuilder.Names(Fly.Recipe.Parts).DefaultIfEmpty("a bare hook"))}.";
 
-    // Two abreast on a phone the scale's letters are set two and a half times as large, to be read at all.
+    // Two abreast on a phone the scale's letters are set twice as large, to be read at all.
     protected override double StripLetters => 2;
 
     protected override string CaptionWords => _fromAhead ? "in the vise, from ahead, before it swims" : "in the vise, before it swims";
