@@ -35,6 +35,7 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
             NamesTop = NamesTop || ByHands,
             Picture = AskedPicture.OfWay(Reason, Pair, NamesTop || ByHands),
         };
+        if (!NamesTop && !ByHands && WhySentence.NoneTurns(Reason, units) is { } none) told = told with { Why = none };
         return ByHands || Ledger is null ? told : told with { Why = $"{told.Why} {Ledger}" };
     }
 

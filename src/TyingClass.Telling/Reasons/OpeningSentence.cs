@@ -227,6 +227,8 @@ public static class OpeningSentence
             return reason.ToSi is null ? "it no longer rides so that this can be told" : "it rides so that this can be told";
         if (!reason.IsNoticeable) return StaysAsOften(reason.Quantity, to) ?? $"{Stays(reason)} about the same";
         if (reason.Quantity == "lean" && from < 90 * Degree != to < 90 * Degree) return to > from ? "it turns over" : "it comes the right way up";
+        if (reason.Quantity == "pitch while sinking" && from > 0 != to > 0 && Math.Min(Math.Abs(from), Math.Abs(to)) > FlyWords.LevelDeg * Degree)
+            return to > 0 ? "it sinks nose up instead of nose down" : "it sinks nose down instead of nose up";
         // Below nothing, what was the keel lifts: the fly turns over, and that is what anybody sees.
         if (reason.Quantity == "keel height" && from > 0 != to > 0)
             return to < from ? "its keel height falls below nothing, and it rolls over" : "its keel height rises above nothing, and it stays as it is meant";

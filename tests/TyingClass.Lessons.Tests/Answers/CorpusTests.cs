@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Telling.Reasons;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Answers;
@@ -66,7 +67,9 @@ public sealed partial class CorpusTests
                 $"“{words}” is said in: {within}");
         }
 
-        string drawn = $"{feedback.Picture?.View} {feedback.Picture?.Pair} {feedback.Picture?.Part}";
+        // A film strip with its nose marked is the film strip still.
+        string strip = feedback.Picture?.View == FlyView.NoseInPause ? $"{FlyView.Retrieved} " : "";
+        string drawn = $"{strip}{feedback.Picture?.View} {feedback.Picture?.Pair} {feedback.Picture?.Part}";
         foreach (string shown in row.Drawn) Assert.True(Says(drawn, shown), $"“{shown}” is not drawn; drawn is: {drawn}");
         BeginnerCanRead(feedback.First);
         ReplyCheck.Answers(exercise, text, grade);
