@@ -80,12 +80,15 @@ public static class WhySentence
         return $"{now} It would be {Grammar.And(told.Select(s => $"{Say(reason, s.FromSi, units)} {Otherwise(s)}"))}.";
     }
 
-    /// <summary>Of a fly that none of its parts turns by itself: "without the bead and with the eye straight it stays below zero too". Null for any other.</summary>
+    /// <summary>
+    /// Of a fly that none of its parts turns by itself: "without the bead and with the eye straight, it would stay below zero too". Null for any other.
+    /// </summary>
     public static string? NoneTurns(Reason reason, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(reason);
         ReasonShare[] told = [.. Worth(reason)];
-        if (reason is not { Form: ReasonForm.Without, Quantity: "keel height", ToSi: < 0 } || told.Length == 0 || told.Any(s => s.FromSi is not < 0)) return null;
+        if (reason is not { Form: ReasonForm.Without, Quantity: "keel height", ToSi: < 0 } || told.Length == 0) return null;
+        if (told.Any(s => s.FromSi is not < 0)) return null;
         return $"{Grammar.Capital($"the {reason.Phrase(units)}")} is {Say(reason, reason.ToSi, units)}. No one thing on it decides that: "
             + $"{Grammar.And(told.Select(Otherwise))}, it would stay below zero too.";
     }
