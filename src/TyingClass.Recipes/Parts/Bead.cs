@@ -57,11 +57,11 @@ internal sealed class Bead : Weight
         draft.AddDrag(DragElement.Sphere(centerM, sizeM));
     }
 
-    // What a wire bent to half the gape rises within the bore, the sagitta of a chord (geometry), and a tenth of the wire for a barb pressed flat (estimate).
+    // What a wire bent to half the gape rises within the bore, the sagitta of a chord (geometry), and a seventh of the wire for a barb pressed flat (estimate).
     internal override IEnumerable<string> FitCodes(PartSpec part, ResolvedHook hook)
     {
         double sizeM = Measure(part, hook, null).SizeM, boreM = hook.Guesses.Of(PartScale.BoreShare) * sizeM, lengthM = BoredSphere.LengthM(sizeM, boreM);
-        return hook.Eye == EyeKind.Jig ? ["slotted"] : boreM < 1.1 * hook.WireM + lengthM * lengthM / (4 * hook.GapeM) ? ["bore"] : [];
+        return hook.Eye == EyeKind.Jig ? ["slotted"] : boreM < 1.15 * hook.WireM + lengthM * lengthM / (4 * hook.GapeM) ? ["bore"] : [];
     }
 
     // A ball alone has none; touching a body, it is that body's nose.

@@ -23,8 +23,10 @@ public sealed class ShopWordsTests
     }
 
     [Theory]
-    [InlineData(SupplyKind.Bead, "bead", "brass", 4e-3, UnitSystem.Metric, "Also sold as 5/32 in.")]
-    [InlineData(SupplyKind.Bead, "bead", "brass", 4e-3, UnitSystem.Imperial, "Also sold as 4 mm.")]
+    [InlineData(SupplyKind.Bead, "bead", "brass", 4e-3, UnitSystem.Metric,
+        "Also sold as 5/32 in. Try one: it must pass the bend of the hook with the barb pressed flat. For a jig hook ask for slotted.")]
+    [InlineData(SupplyKind.Bead, "bead", "brass", 4e-3, UnitSystem.Imperial,
+        "Also sold as 4 mm. Try one: it must pass the bend of the hook with the barb pressed flat. For a jig hook ask for slotted.")]
     [InlineData(SupplyKind.Wire, "wraps", "lead-free wire", 0.89e-3, UnitSystem.Metric, "Round lead-free wire. The spool says “lead-free” or “non-toxic”.")]
     [InlineData(SupplyKind.Wire, "wraps", "lead", 0.76e-3, UnitSystem.Metric,
         "Ask first whether your waters allow lead. If not, take lead-free wire one size up.")]
