@@ -52,9 +52,9 @@ public sealed class CautionsTests
     }
 
     // Common practice, no source: shops sell 1/8 in beads for about 12 to 14, 5/32 in for 8 to 10, 3/16 in for 4 to 8. The course's bore is 0.35 of the size.
+    // 5/32 in on a 4, one size under the list, is left out: the geometry clears it by 0.01 mm, which is no claim either way.
     [Theory]
     [InlineData(6, 3.175, true)]
-    [InlineData(4, 3.97, true)]
     [InlineData(12, 3.175, false)]
     [InlineData(14, 2.4, false)]
     [InlineData(8, 3.97, false)]
