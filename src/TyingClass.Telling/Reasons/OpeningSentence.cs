@@ -123,7 +123,11 @@ public static class OpeningSentence
     }
 
     /// <summary>Where the lesson's sum is known line by line: where it begins.</summary>
-    public static string ToLookAtSum(string what, string judged) => $"{judged}: begin its sum with “{what}”.";
+    public static string ToLookAtSum(Reason reason, string what, string judged)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        return $"{judged}: look at the {reason.Top?.What.Word ?? "hook"}, and begin with “{what}”.";
+    }
 
     public static string TooFew() => "There are too few parts on this hook yet.";
 

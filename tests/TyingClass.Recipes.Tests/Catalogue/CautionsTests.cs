@@ -55,6 +55,7 @@ public sealed class CautionsTests
     // 5/32 in on a 4, one size under the list, is left out: the geometry clears it by 0.01 mm, which is no claim either way.
     [Theory]
     [InlineData(6, 3.175, true)]
+    [InlineData(4, 3.97, true)]
     [InlineData(12, 3.175, false)]
     [InlineData(14, 2.4, false)]
     [InlineData(8, 3.97, false)]

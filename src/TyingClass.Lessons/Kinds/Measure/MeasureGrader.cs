@@ -7,7 +7,6 @@ using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 using TyingClass.Telling;
 using TyingClass.Telling.Figures;
-using TyingClass.Telling.Reasons;
 using TyingClass.Telling.Replies;
 using TyingClass.Telling.Sentences;
 
@@ -47,7 +46,7 @@ internal static class MeasureGrader
         bool hintsUsedUp = failedAttempts >= exercise.Hints.Length;
         string? beside = passed ? null : ComparisonWords.Beside(answer, key);
         AnswerReason reason = beside is not null && !hintsUsedUp && task.Sum is [var line, ..]
-            ? AnswerReason.Silent(OpeningSentence.ToLookAtSum(line.What, $"Your figure {beside}"), "")
+            ? MeasureReason.OfSum(query, fly, line.What, beside)
             : task.Done is null
             ? MeasureReason.Of(query, fly, beside, passed || hintsUsedUp, options.Units)
             : MeasureReason.OfChange(query, (new FlyFigures(GivenFly.Of(exercise.RecipeText!), null, options.Report), fly), beside, passed || hintsUsedUp,

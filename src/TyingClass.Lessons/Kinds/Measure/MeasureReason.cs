@@ -34,6 +34,11 @@ internal static class MeasureReason
         return AnswerReason.Silent(first, $"{(query.Part is null ? WhySentence.Names(reason) : "")} {masses}".Trim());
     }
 
+    /// <summary>Where the lesson's sum is known line by line and may not be told yet.</summary>
+    /// <param name="what">Its first line's.</param>
+    public static AnswerReason OfSum(QuantityQuery query, FlyFigures fly, string what, string beside) =>
+        AnswerReason.Silent(OpeningSentence.ToLookAtSum(OneFlyReason.Of(query, fly), what, $"Your figure {beside}"), "");
+
     /// <summary>Where something is done to the fly before it is measured: of that, and of nothing else.</summary>
     public static AnswerReason OfChange(QuantityQuery query, (FlyFigures Before, FlyFigures After) fly, string? beside, bool told, UnitSystem units)
     {
