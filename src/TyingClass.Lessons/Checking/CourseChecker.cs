@@ -36,8 +36,10 @@ public static class CourseChecker
         if (course.Lessons.IsEmpty && course.Problems.IsEmpty)
             errors.Add(new AuthorError(directory, 1, 1, "There are no lessons in this folder. A lesson is a file such as 01-mass-center.md."));
         BrokenLessons broken = BrokenLessons.Of(files, course);
+        FrozenSet<string> renamed = IdList.Renamed(files.Directory, course);
         Add(Recipes(files).Concat(IdList.Check(files.Directory, course, broken.MayHold)).Concat(Concepts(course, broken))
-            .Concat(GlossaryChecker.Check(course)).Concat(TermOrder.Check(course)).Concat(KeyBalance.Check(course)).Concat(EveningChecker.Check(course)));
+            .Concat(GlossaryChecker.Check(course)).Concat(TermOrder.Check(course)).Concat(KeyBalance.Check(course))
+            .Concat(EveningChecker.Check(course, name => broken.MayHold(name) || renamed.Contains(name))));
         Action[] work =
         [
             .. course.Exercises.Select(e => (Action)(() => Add(ExerciseChecker.Check(e)))),
@@ -46,7 +48,6 @@ public static class CourseChecker
             .. course.Lessons.SelectMany(l => l.Blocks.OfType<PracticeBlock>().Select(p => (Action)(() => Add(PracticeChecker.Check(l, p.Practice))))),
         ];
         Parallel.ForEach(work, action => action());
-        FrozenSet<string> renamed = IdList.Renamed(files.Directory, course);
         foreach (Lesson lesson in course.Lessons)
         {
             Add(LinkChecker.Check(course, lesson, id => broken.MayHold(id) || renamed.Contains(id), broken.HasLesson));

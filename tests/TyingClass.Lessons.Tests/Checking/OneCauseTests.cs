@@ -122,6 +122,23 @@ public sealed class OneCauseTests
         Assert.Contains(text, error.Text, StringComparison.Ordinal);
     }
 
+    // The plan of its evening names the exercise too.
+    [Theory]
+    [InlineData("id: two-01", "id: tow-01", "write “two-01” again")]
+    [InlineData("kind: repair", "kind: repiar", "Did you mean “repair”?")]
+    [InlineData("minutes: 5", "minuts: 5", "Did you mean “minutes”?")]
+    public void Check_OneSlipInALessonOfAPlannedEvening_IsOneError(string good, string bad, string text)
+    {
+        string planned = Second.Replace("minutes: 5", "evening: 2\nminutes: 5", StringComparison.Ordinal);
+        const string Plans = "evenings:\n  - evening: 2\n    title: T\n    plan: P\n    in the room: [two-01]\n";
+        Assert.Empty(Errors(planned, plans: Plans));
+
+        AuthorError error = Assert.Single(Errors(planned.Replace(good, bad, StringComparison.Ordinal), plans: Plans));
+
+        Assert.Equal("02-two.md", error.File);
+        Assert.Contains(text, error.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Check_PublishedIdThatNoFileHolds_IsStillMissedBesideABrokenLesson()
     {
@@ -131,13 +148,14 @@ public sealed class OneCauseTests
         Assert.Contains(errors, e => e.Text.Contains("“gone-01” was published and is gone", StringComparison.Ordinal));
     }
 
-    private static ImmutableArray<AuthorError> Errors(string second, string ids = "one-01\ntwo-01\n")
+    private static ImmutableArray<AuthorError> Errors(string second, string ids = "one-01\ntwo-01\n", string? plans = null)
     {
         using TemporaryFolder folder = new();
         folder.Write("recipes/slate-minnow.fly.yaml", Repo.Recipe("recipes/slate-minnow.fly.yaml")!);
         folder.Write("01-one.md", First);
         folder.Write("02-two.md", second);
         folder.Write("exercise-ids.txt", ids);
+        if (plans is not null) folder.Write("evenings.yaml", plans);
         return CourseChecker.Check(folder.Path).Errors;
     }
 }
