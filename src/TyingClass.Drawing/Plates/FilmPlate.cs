@@ -74,7 +74,7 @@ internal sealed class FilmPlate : Plate
         int Own(FilmPlate p) => p.Readable(paths, MostTimesAbreast);
         int least = alone.Min(Own);
         int Drawn(FilmPlate p) => options.FilmMark == FilmMarkKind.Nose ? Own(p) : least;
-        FilmPlate[] drawn = [.. alone.Select(p => new FilmPlate(p._fly, options, new FilmScale(100, Drawn(p), 0, 100)))];
+        FilmPlate[] drawn = [.. alone.Select(p => Drawn(p) == p.Times ? p : new FilmPlate(p._fly, options, new FilmScale(100, Drawn(p), 0, 100)))];
         double top = drawn.Min(p => p.TopMm), bottom = drawn.Max(p => p.BottomMm), width = WidthFor(drawn.Max(p => p.WideMm), bottom - top);
         return [.. all.Select(p => new FilmScale(width, Drawn(p), top, bottom))];
     }
@@ -101,16 +101,17 @@ internal sealed class FilmPlate : Plate
         Ink ink = new(canvas, PenMm);
         if (_poses.Count > 0)
         {
-            FilmWords words = new(Within, LetterMm, [.. Depths().Select(d => d.Y)]);
+            FilmRuler ruler = new(Window, Within.Bottom, _start.Y, LetterMm, Options);
+            FilmWords words = new(Within, LetterMm, ruler.LevelsMm);
             foreach (FilmPose pose in _poses) words.KeepOff(pose.Covered);
             words.KeepOff([[.. _round.Select(At)]]);
             foreach (FilmPose pose in _poses) words.KeepOff([Line(pose)]);
             Define(canvas);
-            DrawGoal(ink, words);
+            ruler.DrawGoal(ink, words);
             FilmMark? mark = Mark(words);
             // Words find their places before anything is drawn: a depth keeps off every time.
             (FilmPose Pose, string Time, Point At)[] times = [.. _poses.Select(p => (p, Since(p.Point), words.Beside(Since(p.Point), p.Frame)))];
-            DrawDepths(ink, words);
+            ruler.Draw(ink, words);
             DrawPath(ink);
             foreach ((FilmPose pose, string time, Point at) in times) DrawPose(ink, pose, time, at);
             mark?.Draw(ink);
@@ -227,41 +228,6 @@ internal sealed class FilmPlate : Plate
     }
 
     private string Name(FilmShape shape) => $"{Options.IdPrefix}-shape-{shape.Index}";
-
-    // Round depths in the reader's units, where they stand, and how they are written.
-    private IEnumerable<(double Tick, double Y, int Decimals)> Depths()
-    {
-        double top = Window.Top + 0.4 * LetterMm, bottom = Within.Bottom;
-        double low = Math.Max(0, 1e-3 * (top + _start.Y)), high = 1e-3 * (bottom + _start.Y), per = Magnitudes.Depth.Shown(1, Options.Units);
-        Plots.Scale scale = Plots.Scale.Round(low * per, high * per, 4, 0, 1);
-        return scale.Ticks.Select(tick => (tick, 1e3 * tick / per - _start.Y, Math.Max(scale.Decimals, 1))).Where(d => d.Item2 >= top && d.Item2 <= bottom);
-    }
-
-    private void DrawDepths(Ink ink, FilmWords words)
-    {
-        SvgCanvas canvas = ink.Canvas;
-        canvas.Open("g", ("class", "fly-depths"), ("data-mark", "depth"));
-        foreach ((double tick, double y, int decimals) in Depths())
-        {
-            canvas.Element("line", ("class", tick == 0 ? "fly-flow" : "fly-ruling"), ("x1", SvgCanvas.N(Window.Left)), ("x2", SvgCanvas.N(Window.Right)),
-                ("y1", SvgCanvas.N(y)), ("y2", SvgCanvas.N(y)), ("stroke-width", SvgCanvas.Exact((tick == 0 ? 1.6 : 0.6) * PenMm)),
-                ("stroke-opacity", tick == 0 ? "1" : "0.35"));
-            string depth = tick == 0 ? "surface" : $"{Numbers.Write(tick, decimals)} {Magnitudes.Depth.Symbol(Options.Units)} deep";
-            if (words.AtMargin(depth, y) is { } place) Say(canvas, depth, place, "start", "depth");
-        }
-
-        canvas.Close();
-    }
-
-    private void DrawGoal(Ink ink, FilmWords words)
-    {
-        if (Options.DepthGoal is not { } goal) return;
-        double y = 1e3 * goal.DepthM - _start.Y;
-        LineArt.Rule(
-            ink, new Ruling("fly-pull", "goal", 1.4, LineArt.Dashes(LetterMm)), new Point(Window.Left, y), new Point(Window.Right, y));
-        if (words.AtMargin(goal.Words, y) is { } place) Say(ink.Canvas, goal.Words, place, "start", "goal");
-        words.KeepOff([[new Point(Window.Left, y), new Point(Window.Right, y)]]);
-    }
 
     // Nothing is marked that the film does not show.
     private FilmMark? Mark(FilmWords words) => _marked is { } marked && _round.Contains(marked)

@@ -93,7 +93,7 @@ internal abstract class Plate
         canvas.Close();
     }
 
-    protected static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label") =>
+    internal static void Say(SvgCanvas canvas, string words, Point at, string anchor, string name, string css = "fly-label") =>
         canvas.Words("text", words, [.. Lettering(at, anchor, name, css), ("stroke", "none")]);
 
     private static (string, string)[] Lettering(Point at, string anchor, string name, string css) =>

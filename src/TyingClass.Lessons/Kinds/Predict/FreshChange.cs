@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TyingClass.Lessons.Grading;
 using TyingClass.Recipes.Advice;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Parts;
@@ -33,13 +34,11 @@ internal static class FreshChange
         if (asked.Any(c => MeasuresOfHook.Contains(c.Path))) fly = fly.With("hook.mass", null);
         if (asked is [{ Path: "fishing.knot" }]) return Leader(fly.With("fishing.knot", "cinched"), random);
         if (asked is not [var one]) return OtherThing(fly, asked, random);
-        bool others = IsOfPart(one) || IsOfRetrieve(one);
+        bool others = IsOfPart(one.Path) || RetrieveBuilder.IsOfRetrieve(one.Path);
         return others && random.Next(2) == 0 ? OtherThing(fly, asked, random) : SameThing(fly, one, random) ?? (others ? OtherThing(fly, asked, random) : null);
     }
 
-    private static bool IsOfPart(RecipeChange change) => change.Path.StartsWith("parts[", StringComparison.Ordinal);
-
-    private static bool IsOfRetrieve(RecipeChange change) => change.Path is "fishing.retrieve" or "fishing.line" or "fishing.line out" or "fishing.count down";
+    private static bool IsOfPart(string path) => path.StartsWith("parts[", StringComparison.Ordinal);
 
     // A knot has two ways only, and both have been seen: what it does through the leader is asked of the leader.
     private static (RecipeDraft, RecipeDraft)? Leader(RecipeDraft fly, Random random) =>
@@ -87,9 +86,9 @@ internal static class FreshChange
     {
         if (RecipeParser.Parse(fly.ToText()).Value is not { } recipe) return null;
         recipe = Places.Settle(recipe);
-        bool hand = asked.Any(IsOfRetrieve);
+        bool hand = asked.Any(c => RetrieveBuilder.IsOfRetrieve(c.Path));
         if (Adjusted(recipe, a => hand ? a.Advise(1) is AdvisedRetrieve
-                : a.Path.StartsWith("parts[", StringComparison.Ordinal) && !asked.Any(c => c.Path == a.Path), random) is not { } changed)
+                : IsOfPart(a.Path) && !asked.Any(c => c.Path == a.Path), random) is not { } changed)
             return null;
         (RecipeDraft before, RecipeDraft after) = (RecipeDraft.Of(recipe), RecipeDraft.Of(changed));
         return asked.Any(c => (before.Get(c.Path), after.Get(c.Path)) is var now && (now == (c.Before, c.After) || now == (c.After, c.Before))) ? null

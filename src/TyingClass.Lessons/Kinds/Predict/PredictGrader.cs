@@ -29,8 +29,8 @@ internal static class PredictGrader
     // Nobody is asked for the reason after a right first vote. So that it was no mere guess, the author's own is told then; else it is asked next.
     private static GradeResult WithReason(Exercise exercise, GradeResult vote, GradeOptions options)
     {
-        if (vote.Feedback is not { } feedback || exercise.Task is not PredictTask { Reasons: { IsEmpty: false } own, RightReason: var right }) return vote;
-        if (vote.Passed) return feedback.Remark is null ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(own[right - 1]) } } : vote;
+        if (vote.Feedback is not { } feedback || exercise.Task is not PredictTask { Because: { } because }) return vote;
+        if (vote.Passed) return feedback.Remark is null ? vote with { Feedback = feedback with { Remark = ReasonOffer.Holding(because) } } : vote;
         if (!options.GoesOnFresh || FreshProblem.Of(exercise, 1) is null) return vote;
         // The figure first, where the reason begins with it.
         string does = feedback.WhatItWouldDo, why = feedback.Why;
