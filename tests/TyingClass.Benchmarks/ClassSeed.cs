@@ -64,8 +64,9 @@ public sealed class ClassSeed(ClassStore store, Course course, TimeProvider time
         return _grades[exercise.Id] = (wrong, right);
     }
 
-    private static GradeResult? Graded(Exercise exercise, string? answer) =>
-        answer is not null && Grader.Grade(exercise, answer, failedAttempts: 1) is { IsAttempt: true } grade ? grade : null;
+    // After a wrong vote a prediction takes no second one, only a reason and a fresh fly: there the first vote is dealt out.
+    private static GradeResult? Graded(Exercise exercise, string? answer) => answer is null ? null
+        : new[] { 1, 0 }.Select(failed => Grader.Grade(exercise, answer, failed)).FirstOrDefault(g => g.IsAttempt);
 
     private static Attempt Make(Person person, Exercise exercise, int number, DateTimeOffset at, GradeResult grade, bool right) => new()
     {

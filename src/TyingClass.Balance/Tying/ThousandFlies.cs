@@ -96,10 +96,10 @@ public sealed class ThousandFlies
         // A little heel, so that an unstable attitude is left on the side the errors favor.
         Attitude kicked = nominal.Turned(_work.Hand * 0.01 * nominal.Flow);
         Attitude start = loads.MomentNM.Length > 1e-6 * _work.MomentScaleNM ? nominal : kicked;
-        bool settled = Settling.TryFindRestUnlessItSpins(_work, speedMS, start, out Rest rest);
+        bool settled = Settling.TryFindRestOfOneOfMany(_work, speedMS, start, out Rest rest);
         if (settled && !rest.IsStable)
         {
-            settled = Settling.TryFindRestUnlessItSpins(_work, speedMS, rest.Attitude.Turned(_work.Hand * 0.02 * nominal.Flow), out rest);
+            settled = Settling.TryFindRestOfOneOfMany(_work, speedMS, rest.Attitude.Turned(_work.Hand * 0.02 * nominal.Flow), out rest);
         }
 
         at = rest.Attitude;

@@ -12,6 +12,9 @@ public static class ChangeReason
     // Sixteen samples of a thousand flies would take seconds; the shares are then made to sum to what the whole samples say.
     private static readonly ReportOptions Quick = ReportOptions.Default with { Flies = 100 };
 
+    // A retrieve is a hundred times the work of an attitude: eight flies in between are fished, not sixteen.
+    private const int MostOfTheRetrieve = Shapley.Most - 1;
+
     public static Reason Of(QuantityQuery query, FlyFigures before, FlyFigures after)
     {
         // What is counted from the fly given is nothing there.
@@ -21,7 +24,7 @@ public static class ChangeReason
         double? from = query.Of(before), to = query.Of(after);
         bool sampled = query.Quantity.Dimension == Dimension.Share && all.Length > 1;
         Dictionary<string, double?> known = [];
-        int[][] groups = Groups(all.Length, Value);
+        int[][] groups = Groups(all.Length, query.Quantity.IsOfTheRetrieve, Value);
         double[]? shares = groups.Length == 1 ? [to - from ?? 0] : Shapley.Of(groups.Length, mask => Value([.. groups.Where((_, i) => (mask & 1 << i) != 0)
             .SelectMany(g => g)]));
         shares ??= [.. groups.Select(g => Value([.. g]) - Value([]) ?? 0)];
@@ -50,16 +53,18 @@ public static class ChangeReason
         }
     }
 
-    /// <summary>At most four: the three with the most say by themselves, and the rest together.</summary>
-    private static int[][] Groups(int count, Func<int[], double?> value)
+    /// <summary>At most four, of the retrieve three: all but the last by themselves, those with the most to say, and the rest together.</summary>
+    private static int[][] Groups(int count, bool isOfTheRetrieve, Func<int[], double?> value)
     {
+        int most = isOfTheRetrieve ? MostOfTheRetrieve : Shapley.Most;
         int[] all = [.. Enumerable.Range(0, count)];
-        if (count <= Shapley.Most) return [.. all.Select(i => (int[])[i])];
+        if (count <= most) return [.. all.Select(i => (int[])[i])];
         double start = value([]) ?? 0, end = value(all) ?? 0;
-        int[] ranked =
-        [
-            .. all.OrderByDescending(i => Math.Abs((value([i]) ?? start) - start) + Math.Abs(end - (value([.. all.Where(j => j != i)]) ?? end))),
-        ];
-        return [.. ranked.Take(Shapley.Most - 1).Select(i => (int[])[i]), ranked[(Shapley.Most - 1)..]];
+        int[] ranked = [.. all.OrderByDescending(i => First(i) + (isOfTheRetrieve ? 0 : Last(i)))];
+        return [.. ranked.Take(most - 1).Select(i => (int[])[i]), ranked[(most - 1)..]];
+
+        double First(int i) => Math.Abs((value([i]) ?? start) - start);
+
+        double Last(int i) => Math.Abs(end - (value([.. all.Where(j => j != i)]) ?? end));
     }
 }
