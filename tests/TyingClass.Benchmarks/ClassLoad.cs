@@ -52,7 +52,9 @@ internal static class ClassLoad
             // A server that has just started draws and reads ahead for some seconds: what that costs belongs to no page.
             await OpeningLoad.RestAsync();
             Uri server = new(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
-            Console.WriteLine($"{Students} students, {course.Exercises.Count()} exercises, {store.Reviews.Queue(room.Id).Length} patterns wait");
+            int attempts = store.Attempts.StandingsOf(store.Accounts.OfClass(room.Id).Select(p => p.Id)).Sum(s => s.Attempts);
+            Console.WriteLine(
+                $"{Students} students, {course.Exercises.Count()} exercises, {attempts} attempts, {store.Reviews.Queue(room.Id).Length} patterns wait");
             ImmutableArray<Person> people = store.Accounts.OfClass(room.Id);
             foreach ((string name, string[] addresses) in new[]
             {

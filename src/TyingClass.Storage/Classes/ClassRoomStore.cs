@@ -14,6 +14,7 @@ public sealed class ClassRoomStore
 
     private readonly Database _database;
     private readonly TimeProvider _time;
+    private Seen? _all;
 
     internal ClassRoomStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
@@ -27,9 +28,17 @@ public sealed class ClassRoomStore
     /// <summary>Oldest first.</summary>
     public ImmutableArray<ClassRoom> OfInstructor(string instructorId) => _database.Read(db => OfInstructorIn(db, instructorId));
 
-    /// <summary>All on the server, oldest first.</summary>
-    public ImmutableArray<ClassRoom> All() => _database.Read(db =>
-        Rooms(db).FindAll().Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal).ToImmutableArray());
+    /// <summary>All on the server, oldest first. Remembered until anything is written: every page that a guest opens asks.</summary>
+    public ImmutableArray<ClassRoom> All()
+    {
+        // Before the reading: what is written meanwhile is then not taken for seen.
+        long now = _database.Writes.Now;
+        if (_all is { } known && known.At == now) return known.Rooms;
+        Seen all = new(now, _database.Read(db =>
+            Rooms(db).FindAll().Select(ClassRoomDocument.ToRoom).OrderBy(r => r.CreatedAt).ThenBy(r => r.Id, StringComparer.Ordinal).ToImmutableArray()));
+        _all = all;
+        return all.Rooms;
+    }
 
     /// <summary>Whoever already joined stays; the old code lets nobody in any more.</summary>
     /// <returns>Null when there is no such class.</returns>
@@ -157,4 +166,6 @@ public sealed class ClassRoomStore
         zone.HasIanaId ? zone.Id : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone.Id, out string? iana) ? iana : "UTC";
 
     private static Records Rooms(OpenData db) => db.Records("classes");
+
+    private sealed record Seen(long At, ImmutableArray<ClassRoom> Rooms);
 }
