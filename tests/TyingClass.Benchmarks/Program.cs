@@ -46,6 +46,12 @@ if (args is ["slow", ..])
     return 0;
 }
 
+if (args is ["advice", ..])
+{
+    AdviceLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 100);
+    return 0;
+}
+
 if (args is ["answers", ..])
 {
     AnswerLoad.Print(args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 3, args.Skip(2).ToList());

@@ -19,7 +19,7 @@ public sealed class AdviceBudget
     /// <param name="most">In parts looked at.</param>
     public AdviceBudget(int most) => _most = most;
 
-    /// <summary>What one page may cost: under a second of one core, with sixty parts.</summary>
+    /// <summary>What one page may cost: what it takes is in docs/performance.md.</summary>
     public static AdviceBudget ForAPage() => new(28_000);
 
     /// <summary>Changes there are; 0 until they are known.</summary>

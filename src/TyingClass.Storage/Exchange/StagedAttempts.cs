@@ -15,7 +15,7 @@ internal sealed class StagedAttempts
 {
     private const string Collection = "imports";
 
-    // So many while others wait: some ten milliseconds. Then others have half as long.
+    // So many while others wait; then others have half as long.
     private const int AtOnce = 100;
     private const double RestTimes = 0.5;
 
