@@ -28,8 +28,8 @@ internal static class AdviceLoad
                 CultureInfo.InvariantCulture, $"{ms,8:F0} ms  {(asked ? "" : "(rides as meant) ")}{recipe.Name}, meant to ride {recipe.Intent}"));
         double[] ordered = [.. timed.Where(t => t.Asked).Select(t => t.Ms).Order()];
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{ordered.Length} flies that need mending: median {ordered[ordered.Length / 2]:F0} ms, 99 of 100 under {ordered[(int)(0.99 * ordered.Length)]:F0} ms, "
-                + $"longest {ordered[^1]:F0} ms, over 2 s: {ordered.Count(o => o > 2000)}"));
+            $"{ordered.Length} flies that need mending: median {ordered[ordered.Length / 2]:F0} ms, "
+                + $"99 of 100 under {ordered[(int)(0.99 * ordered.Length)]:F0} ms, longest {ordered[^1]:F0} ms, over 2 s: {ordered.Count(o => o > 2000)}"));
     }
 
     private static Recipe Turned(Recipe recipe) => RecipeParser.Parse(RecipeWriter.Write(recipe)).Value is { } read
