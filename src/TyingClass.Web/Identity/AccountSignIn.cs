@@ -39,6 +39,9 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     /// <summary>Of a passphrase that opens a whole class.</summary>
     public const int FewestInstructorSigns = 12;
 
+    /// <summary>Of any passphrase: far more than anybody types, and no work for the hash.</summary>
+    public const int MostSigns = 128;
+
     private static readonly TimeSpan SignedInFor = TimeSpan.FromDays(14);
 
     private const string StampClaim = "stamp";
@@ -109,11 +112,13 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     }
 
     /// <summary>What is wrong with a passphrase someone chooses; null when it will do.</summary>
-    public static string? TooShort(string? passphrase, int fewest) => (passphrase ?? "").Length switch
+    public static string? Unfit(string? passphrase, int fewest) => (passphrase ?? "").Length switch
     {
         0 => $"Choose a passphrase of at least {fewest} characters.",
         var length when length < fewest =>
             $"The passphrase needs at least {fewest} characters; this one has {length}. Add to it: it still stands in its field.",
+        > MostSigns and var length =>
+            $"The passphrase may have {MostSigns} characters; this one has {length}. Take some away: it still stands in its field.",
         _ => null,
     };
 

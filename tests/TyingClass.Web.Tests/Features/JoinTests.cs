@@ -45,6 +45,9 @@ public sealed class JoinTests : IDisposable
         Assert.Equal(code, taken.Value("#code"));
 
         Assert.Contains("8 characters", (await taken.JoinAsync(code, "Heron", "short")).Errors, StringComparison.Ordinal);
+        JoinPage endless = await taken.JoinAsync(code, "Heron", new string('a', 129));
+        Assert.Contains("this one has 129", endless.Errors, StringComparison.Ordinal);
+        Assert.Equal(129, endless.Value("#passphrase")!.Length);
         Assert.Single(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
     }
 

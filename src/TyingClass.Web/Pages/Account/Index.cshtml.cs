@@ -74,7 +74,7 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     {
         Name = Me.Name;
         if (await account.MatchesOwnAsync(Me, Current ?? "") is not true) ModelState.AddModelError("current", "That is not the passphrase you have now.");
-        if (AccountSignIn.TooShort(Chosen, FewestSigns) is { } tooShort) ModelState.AddModelError("chosen", tooShort);
+        if (AccountSignIn.Unfit(Chosen, FewestSigns) is { } unfit) ModelState.AddModelError("chosen", unfit);
         if (!ModelState.IsValid) return Refuse();
         await account.ChangePassphraseAsync(Me, Chosen!);
         return LocalRedirect("/account?done=passphrase");

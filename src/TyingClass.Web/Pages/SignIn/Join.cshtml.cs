@@ -42,7 +42,7 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
         else
             ModelState.AddModelError(
                 "code", "Many wrong codes are being tried from this network just now. Wait a moment and send it again: all you typed still stands here.");
-        if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
+        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestSigns) is { } unfit) ModelState.AddModelError("passphrase", unfit);
         if (ModelState.IsValid)
         {
             JoinProblem late = await account.JoinAsync(Code ?? "", Name, Passphrase!);

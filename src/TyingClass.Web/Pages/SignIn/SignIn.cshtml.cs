@@ -84,7 +84,7 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     {
         if (string.IsNullOrWhiteSpace(Code)) ModelState.AddModelError("code", "Type the one-time code: three groups of four letters and digits.");
         else if (await account.CodeOpensAsync(Code) is not true) ModelState.AddModelError("code", WrongCode);
-        if (AccountSignIn.TooShort(Passphrase, AccountSignIn.FewestInstructorSigns) is { } tooShort) ModelState.AddModelError("passphrase", tooShort);
+        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestInstructorSigns) is { } unfit) ModelState.AddModelError("passphrase", unfit);
         if (!ModelState.IsValid) return null;
         if (await account.ClaimAsync(Code!, Name, ClassName, Passphrase!)) return "/welcome?claimed=true";
         // Somebody else used it up meanwhile.
