@@ -36,8 +36,7 @@ internal static class EveningChecker
             if (those.Length == 0 && !toldOf($"evening: {plan.Number}"))
                 yield return new AuthorError(EveningsReader.FileName, plan.Line, 1,
                     $"No lesson is read for evening {plan.Number}. Give one “evening: {plan.Number}”, or take the plan out.");
-            foreach (string id in plan.InTheRoom.Where(id => those.Length > 0 && those.All(e => e.Id != id) && !toldOf(id)))
-                yield return new AuthorError(EveningsReader.FileName, plan.Line, 1, $"No lesson of evening {plan.Number} has an exercise “{id}”.");
+            foreach ((_, AuthorError unknown) in Unknown(course, plan, toldOf)) yield return unknown;
             foreach (CourseFly fly in plan.Flies.Where(f => f.ForTwo + f.ToShow == 0))
                 yield return new AuthorError(EveningsReader.FileName, fly.Line, 1,
                     $"Nobody ties {fly.Recipe.Name} of {fly.File}. Say “for two neighbors” or “to show”, or take it out.");
@@ -48,5 +47,13 @@ internal static class EveningChecker
                     yield return new AuthorError(EveningsReader.FileName, plan.Line, 1,
                         $"Evening {plan.Number} has the tub test “{test.Id}” of {fly.Name}, which its “flies” do not list. Add it there.");
         }
+    }
+
+    /// <summary>Names under “in the room” that no exercise of the evening bears.</summary>
+    public static IEnumerable<(string Id, AuthorError Error)> Unknown(Course course, CourseEvening plan, Func<string, bool> toldOf)
+    {
+        string[] those = [.. course.Lessons.Where(l => l.Evening == plan.Number).SelectMany(l => l.Exercises).Select(e => e.Id)];
+        return plan.InTheRoom.Where(id => those.Length > 0 && !those.Contains(id) && !toldOf(id))
+            .Select(id => (id, new AuthorError(EveningsReader.FileName, plan.Line, 1, $"No lesson of evening {plan.Number} has an exercise “{id}”.")));
     }
 }

@@ -5,7 +5,7 @@ using TyingClass.Lessons.Exercises;
 namespace TyingClass.Lessons.Courses;
 
 /// <summary>One loaded state of the lessons folder; replaced whole when a file changes.</summary>
-/// <param name="Problems">What is wrong with the folder now; the lessons shown are the last good versions.</param>
+/// <param name="Problems">What is wrong with the folder now; where a file cannot be read, its last good version is shown.</param>
 public sealed record Course(ImmutableArray<Lesson> Lessons, ImmutableArray<AuthorError> Problems)
 {
     public static Course Empty { get; } = new([], []);
@@ -54,6 +54,9 @@ public sealed record AuthorError(string File, int Line, int Column, string Text)
 
     /// <summary>The line it stands on, as written; null where that is not at hand.</summary>
     public string? Source { get; init; }
+
+    /// <summary>The file is shown as it now stands, this and all; else its last good version is.</summary>
+    public bool IsShown { get; init; }
 
     public override string ToString() => $"{File}:{Line}:{Column}: {Text}";
 }

@@ -31,6 +31,7 @@ public sealed class CourseFolder : ICourseSource, IDisposable
         _kept = keptIn is null ? null : new KeptLessons(Path.GetFullPath(keptIn));
         _course = CourseLoader.Load(_files, Course.Empty);
         if (_kept is not null && !_course.Problems.IsEmpty) _course = CourseLoader.Load(_files, _kept.Read());
+        _course = LeadsNowhere.Told(_course, _files);
         _kept?.Keep(_files, _course);
         _settled = time.CreateTimer(_ => Reload(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         _look = time.CreateTimer(_ => ReloadIfChanged(), null, Look, Look);
@@ -49,7 +50,7 @@ public sealed class CourseFolder : ICourseSource, IDisposable
         {
             if (_disposed) return;
             _fingerprint = _files.Fingerprint();
-            Volatile.Write(ref _course, CourseLoader.Load(_files, _course));
+            Volatile.Write(ref _course, LeadsNowhere.Told(CourseLoader.Load(_files, _course), _files));
             _kept?.Keep(_files, _course);
         }
 

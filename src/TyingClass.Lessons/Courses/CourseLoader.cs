@@ -6,6 +6,8 @@ namespace TyingClass.Lessons.Courses;
 /// <summary>Puts a course together from the files of a folder.</summary>
 internal static class CourseLoader
 {
+    private const string Unreadable = "This file cannot be read, or is larger than 1 MB.";
+
     /// <param name="last">The course shown until now: a lesson that has become unreadable stays as it was in it.</param>
     public static Course Load(LessonFiles files, Course last)
     {
@@ -30,10 +32,10 @@ internal static class CourseLoader
             foreach (Exercise exercise in lesson.Exercises) idOwners[exercise.Id] = name;
         }
 
-        (ImmutableArray<CourseEvening> evenings, ImmutableArray<AuthorError> wrong) = files.Read(EveningsReader.FileName) is { } plans
-            ? EveningsReader.Read(plans, files.ReadRecipe)
-            : ([], []);
-        problems.AddRange(wrong);
+        (ImmutableArray<CourseEvening> evenings, ImmutableArray<AuthorError> wrong) = !files.TextNames().Contains(EveningsReader.FileName) ? ([], [])
+            : files.Read(EveningsReader.FileName) is { } plans ? EveningsReader.Read(plans, files.ReadRecipe)
+            : ([], [new AuthorError(EveningsReader.FileName, 1, 1, Unreadable)]);
+        problems.AddRange(wrong.Select(e => Placed(e, EveningsReader.FileName, files)));
         GlossaryLinks links = new(Glossary.Of(lessons));
         return new Course([.. lessons.OrderBy(l => l.Number).ToArray().AsParallel().AsOrdered().Select(links.Apply)], [.. problems])
         {
@@ -43,12 +45,12 @@ internal static class CourseLoader
 
     private static LessonResult Read(LessonFiles files, string name) => files.Read(name) is { } text
         ? LessonReader.Read(name, text, files.ReadRecipe)
-        : new LessonResult(null, [new AuthorError(name, 1, 1, "This file cannot be read, or is larger than 1 MB.")]);
+        : new LessonResult(null, [new AuthorError(name, 1, 1, Unreadable)]);
 
-    private static AuthorError Placed(AuthorError error, string lesson, LessonFiles files) => error with
+    public static AuthorError Placed(AuthorError error, string lesson, LessonFiles files) => error with
     {
         Lesson = lesson,
-        Source = files.Read(error.File)?.ReplaceLineEndings("\n").Split('\n').ElementAtOrDefault(error.Line - 1) is { } line && line.Trim().Length > 0
+        Source = LessonFiles.Lines(files.Read(error.File)).ElementAtOrDefault(error.Line - 1) is { } line && line.Trim().Length > 0
             ? line.TrimEnd() : null,
     };
 

@@ -1,7 +1,8 @@
 namespace TyingClass.Lessons.Courses;
 
 /// <summary>
-/// The last good version of every lesson, as files of a folder of its own: a program that is started while a lesson is broken shows that lesson as it last was.
+/// The last good version of every lesson and of the plan of the evenings, as files of a folder of its own: a program that is started while one of them is
+/// broken shows it as it last was.
 /// Nothing here is ever needed to show a lesson that can be read, so what cannot be written is left.
 /// </summary>
 internal sealed class KeptLessons(string directory)
@@ -17,10 +18,10 @@ internal sealed class KeptLessons(string directory)
         try
         {
             Directory.CreateDirectory(Path.Combine(directory, "recipes"));
-            HashSet<string> broken = [.. course.Problems.SelectMany(p => new[] { p.Lesson, p.File })];
-            string[] names = [.. files.LessonNames()];
+            HashSet<string> broken = [.. course.Problems.Where(p => !p.IsShown).SelectMany(p => new[] { p.Lesson, p.File })];
+            string[] names = [.. files.TextNames()];
             foreach (string name in names.Concat(broken.Count == 0 ? files.RecipeNames() : []).Where(n => !broken.Contains(n))) Copy(files, name);
-            foreach (string gone in _kept.LessonNames().Except(names).ToArray()) File.Delete(Path.Combine(directory, gone));
+            foreach (string gone in _kept.TextNames().Except(names).ToArray()) File.Delete(Path.Combine(directory, gone));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -20,6 +20,10 @@ internal sealed class LessonFiles(string directory)
         .Order(StringComparer.Ordinal)
         : [];
 
+    /// <summary>What a course is made of besides recipes: its lessons, and the plan of its evenings where there is one.</summary>
+    public IEnumerable<string> TextNames() =>
+        File.Exists(Path.Combine(directory, EveningsReader.FileName)) ? LessonNames().Append(EveningsReader.FileName) : LessonNames();
+
     /// <summary>Null when there is no such file, or its name is none of ours.</summary>
     public string? ReadRecipe(string name) => RecipeFileName.IsGood(name) ? Read(name) : null;
 
@@ -36,6 +40,8 @@ internal sealed class LessonFiles(string directory)
             return null;
         }
     }
+
+    public static string[] Lines(string? text) => (text ?? "").ReplaceLineEndings("\n").Split('\n');
 
     /// <summary>Changes when any file of the course does.</summary>
     public string Fingerprint()

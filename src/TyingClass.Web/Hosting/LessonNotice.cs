@@ -30,7 +30,9 @@ internal sealed class LessonNotice(ICourseSource source) : IHostedService
         {
             ImmutableArray<AuthorError> now = source.Current.Problems;
             if (now.SequenceEqual(_told)) return;
-            Console.WriteLine(now.IsEmpty ? "The lessons folder is in order again." : "To mend in the lessons folder (students see the last good version):");
+            Console.WriteLine(now.IsEmpty ? "The lessons folder is in order again."
+                : now.All(p => p.IsShown) ? "To mend in the lessons folder (students see it as it stands):"
+                : "To mend in the lessons folder (students see the last good version):");
             foreach (AuthorError problem in now)
             {
                 Console.WriteLine($"  {problem}");

@@ -9,6 +9,7 @@ using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Patterns;
 using TyingClass.Storage.People;
 using TyingClass.Storage.Reviews;
+using TyingClass.Web.Bench;
 using Xunit;
 
 namespace TyingClass.Browser.Tests.Stories;
@@ -83,6 +84,18 @@ public sealed partial class PaperTests(RunningApp app, Chromium browser)
 
         """;
 
+    private const string Short = """
+        recipe: Paper Midge
+        intent: point down
+        hook:
+          size: 10
+        parts:
+          - part: bead
+            material: brass
+            size: 3 mm
+
+        """;
+
     [Fact]
     public async Task Paper_OfAClass_FitsItsSheets()
     {
@@ -107,12 +120,34 @@ public sealed partial class PaperTests(RunningApp app, Chromium browser)
         await PrintAsync(page, "/class/register?evening=all", pages => pages == 1, SidewaysPx);
         await PrintAsync(page, $"/reviews/{review.Id}", pages => pages == 1, UprightPx);
         await PrintAsync(page, "/pattern-book/cards", pages => pages == 4, UprightPx);
+        await PrintAsync(page, $"/patterns/{pattern.Id}/card", pages => pages == 1, UprightPx);
+        // With their tying steps: the flies of the course that have most to say.
+        foreach (string longest in app.Course.Evenings.SelectMany(e => e.Flies).Select(f => f.RecipeText).Distinct().OrderByDescending(t => t.Length).Take(3))
+            await PrintAsync(page, "/bench/card?r=" + Packed.Pack(longest), pages => pages == 1, UprightPx);
         // Four flies, a cover and a list are six pages: two sheets folded, both sides of each.
         await PrintAsync(page, "/pattern-book/booklet", pages => pages == 4, SidewaysPx);
         await PrintAsync(page, "/pattern-book/labels?each=6", pages => pages == 1, UprightPx);
         await PrintAsync(page, "/handouts/bench-test", pages => pages == 1, UprightPx);
         foreach (int evening in app.Course.Lessons.Select(l => l.Evening).OfType<int>().Distinct())
             await PrintAsync(page, string.Create(CultureInfo.InvariantCulture, $"/class/evenings/{evening}/handout"), pages => pages <= 4, UprightPx);
+    }
+
+    [Fact]
+    public async Task PatternBook_OfManyFlies_FillsItsSheetsAndCutsNone()
+    {
+        const int flies = 40;
+        StoryClass story = StoryClass.Make(app, browser, "Paper Bunting", "Paper Teal");
+        Person mentor = story.AddMentor("Paper Heron");
+        for (int i = 1; i <= flies; i++)
+        {
+            (_, Review asked) = story.Ask(story.Students[0], string.Create(CultureInfo.InvariantCulture, $"Paper Midge {i}"), Short, "");
+            app.Store.Reviews.Decide(asked.Id, mentor.Id, asked.Version, new ReviewDecision(true, "Well tied.", null, null));
+        }
+
+        IPage page = await story.EnterAsync("Paper Bunting");
+        // With cover and list 42 pages, four to a sheet: eleven sheets, both sides of each.
+        await PrintAsync(page, "/pattern-book/booklet", pages => pages == 22, SidewaysPx);
+        await PrintAsync(page, "/pattern-book/labels?each=1", pages => pages == 2, UprightPx);
     }
 
     private void Drop(StoryClass story, Person student, Pattern pattern)

@@ -77,6 +77,47 @@ public sealed class CourseFolderTests : IDisposable
     }
 
     [Fact]
+    public void Start_PlanOfEveningsBrokenMeanwhile_ShowsTheLastGoodOneThatWasKept()
+    {
+        const string plan = "evenings:\n  - evening: 1\n    title: Good\n    plan: Hang a fly.\n";
+        string kept = Path.Combine(_folder.Path, "kept");
+        _folder.Write("01-a.md", Lesson("A"));
+        _folder.Write("evenings.yaml", plan);
+        using (CourseFolder before = new(_folder.Path, new FakeTimeProvider(), kept)) Assert.Empty(before.Current.Problems);
+        _folder.Write("evenings.yaml", plan.Replace("Good", "\"Bad", StringComparison.Ordinal));
+
+        using (CourseFolder broken = new(_folder.Path, new FakeTimeProvider(), kept))
+        {
+            Assert.Equal("Good", Assert.Single(broken.Current.Evenings).Title);
+            Assert.Equal("    title: \"Bad", Assert.Single(broken.Current.Problems).Source);
+        }
+
+        _folder.Delete("evenings.yaml");
+        using CourseFolder without = new(_folder.Path, new FakeTimeProvider(), kept);
+        Assert.Empty(without.Current.Evenings);
+        Assert.False(File.Exists(Path.Combine(kept, "evenings.yaml")));
+    }
+
+    [Fact]
+    public void Current_NamesThatNothingBears_AreToldWithTheirLineAndHoldNothingBack()
+    {
+        _folder.Write("01-a.md", Lesson("First", Explain("own-1")).Replace("minutes: 5", "minutes: 5\nevening: 1", StringComparison.Ordinal));
+        using CourseFolder course = new(_folder.Path, new FakeTimeProvider());
+        Assert.Empty(course.Current.Problems);
+
+        _folder.Write("01-a.md", Lesson("Second", Explain("own-1") + "\nSee [it](/exercises/nowhere-9).\n")
+            .Replace("minutes: 5", "minutes: 5\nevening: 1", StringComparison.Ordinal));
+        _folder.Write("evenings.yaml", "evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [own-1, none-2]\n");
+        course.Reload();
+
+        Assert.Equal("Second", Assert.Single(course.Current.Lessons).Title);
+        Assert.All(course.Current.Problems, p => Assert.True(p.IsShown));
+        Assert.Collection(course.Current.Problems,
+            p => Assert.Equal(("01-a.md", "See [it](/exercises/nowhere-9).", true), (p.Lesson, p.Source, p.Text.Contains("There is no exercise nowhere-9", StringComparison.Ordinal))),
+            p => Assert.Equal(("evenings.yaml", 5, true), (p.Lesson, p.Line, p.Text.Contains("none-2", StringComparison.Ordinal))));
+    }
+
+    [Fact]
     public void Start_LessonTakenOut_IsForgotten()
     {
         string kept = Path.Combine(_folder.Path, "kept");

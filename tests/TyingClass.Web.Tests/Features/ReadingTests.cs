@@ -44,6 +44,33 @@ public sealed class ReadingTests : TwoClassesTests
     }
 
     [Fact]
+    public async Task Read_SignedOutInAnotherTab_EveryBoxGoesBackWhereItWasTyped()
+    {
+        await HeronExplainsAsync();
+        Browser otter = await Two.AsAsync("Otter");
+        Sheet all = await otter.OpenAsync("/class/read?exercise=second-03");
+        IHtmlTextAreaElement[] boxes = [.. all.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>()];
+        (boxes[0].Value, boxes[1].Value) = ("Well said.", "Half written,\nand more");
+        Sheet leaving = await otter.OpenAsync("/sign-out");
+        await otter.SendAsync(leaving, leaving.Form("main form"), null);
+
+        Sheet told = await otter.SendAsync(all, all.Form(".one-form"), all.Find("button[value^='accept:']"));
+
+        Assert.Equal("You are signed out", told.Heading);
+        Assert.Contains("box 2 of 2", told.Text("#typed"), StringComparison.Ordinal);
+        // Pressed too early it is handed back once more.
+        Sheet early = await otter.SendAsync(told, told.Form("main form"), told.Find("main form button"));
+        Assert.Equal("You are signed out", early.Heading);
+        await (await SignInPage.OpenAsync(otter)).EnterAsync(TwoClasses.Passphrase, "Otter");
+        Sheet back = await otter.SendAsync(early, early.Form("main form"), early.Find("main form button"));
+        Assert.Equal(["Well said.", "Half written,\nand more"], back.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>().Select(b => b.Value));
+        Assert.True(Two.AttemptOf(Two.Wren, "second-03").Judgments.IsEmpty);
+        Sheet after = await otter.SendAsync(back, back.Form(".one-form"), back.Find("button[value^='accept:']"));
+        Assert.Equal("Well said.", Two.AttemptOf(Two.Wren, "second-03").Judgments[0].Reason);
+        Assert.Contains("Half written", after.Html, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Phrases_Ticked_AreAddedToTheWords()
     {
         Browser otter = await Two.AsAsync("Otter");

@@ -23,6 +23,9 @@ public sealed class ProblemModel(LentBoard board) : PageModel, IKeepsTyped
     /// <summary>For someone whose sign-in ended while they typed.</summary>
     public string? SignInAgain { get; private set; }
 
+    /// <summary>Their form, for whoever is signed in again.</summary>
+    public PutBack? Back { get; private set; }
+
     public void OnGet(int status) => Prepare(status);
 
     public void OnPost(int status) => Prepare(status);
@@ -47,7 +50,11 @@ public sealed class ProblemModel(LentBoard board) : PageModel, IKeepsTyped
         Typed = TypedFields.Kept(HttpContext);
         if (Response.StatusCode == StatusCodes.Status403Forbidden) Lent = board.Mine();
         if (Response.StatusCode == StatusCodes.Status401Unauthorized)
+        {
             SignInAgain = "/sign-in?next=" + Uri.EscapeDataString(HttpContext.Features.Get<IStatusCodeReExecuteFeature>()?.OriginalPath ?? "/");
+            Back = TypedFields.Whole(HttpContext);
+        }
+
         Words = ProblemWords.For(Response.StatusCode, !Typed.IsEmpty, Lent is not null);
     }
 }

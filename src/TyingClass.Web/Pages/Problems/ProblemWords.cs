@@ -14,8 +14,8 @@ public sealed record ProblemWords(string Title, string Advice)
         StatusCodes.Status400BadRequest =>
             new("This form had gone stale", "Nothing was sent in. Go back with your browser’s Back button, load the page anew and send it again."),
         StatusCodes.Status401Unauthorized => new("You are signed out",
-            "Your sign-in ended while you typed: it ran out, your role or passphrase changed, or you signed out in another tab. Nothing was sent in. What you "
-                + "typed stands below: sign in again, and paste it into the form."),
+            "Your sign-in ended while you typed: it ran out, your role or passphrase changed, or you signed out in another tab. Nothing was sent in, and "
+                + "nothing you typed is lost. Sign in again in another tab, come back to this one, and put it back into its form."),
         StatusCodes.Status403Forbidden => Turned(typed, lent),
         StatusCodes.Status404NotFound =>
             new("There is no such page", "The address is mistyped, or the lesson was renamed. The course lists everything there is."),
