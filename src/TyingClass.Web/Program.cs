@@ -1,8 +1,15 @@
 using TyingClass.Storage.Files;
 using TyingClass.Web.Hosting;
 
+if (StartFlags.AsksForHelp(args))
+{
+    Console.WriteLine(StartFlags.Help);
+    return 0;
+}
+
 try
 {
+    StartFlags.RefuseUnknown(args);
     WebApplication app = Server.Build(args);
     await app.RunAsync();
     return 0;

@@ -62,7 +62,7 @@ public static class EveningSteps
             IEnumerable<EveningStep> behind =
             [
                 .. row == cautions ? CautionSteps(evening) : [],
-                .. row.Says("the words of") ? evening.Lessons.Where(l => !l.Glossary.IsEmpty).Select(Words) : [],
+                .. row.Says("the words of") ? evening.Lessons.SelectMany(Words) : [],
                 .. evening.Lessons.SelectMany(l => LessonSteps(l, l.Exercises.Where(asked[row].Contains))),
                 .. row == tied ? evening.Tied.Select(AtTheVise) : [],
                 .. row == tub ? evening.Tied.Select(AfterTheTub) : [],
@@ -115,8 +115,16 @@ public static class EveningSteps
         }
     }
 
-    private static EveningStep Words(Lesson lesson) =>
-        new($"Lesson {lesson.Number}", "Words") { Items = [.. lesson.Glossary.Select(g => $"{g.Term}: {g.Meaning}")] };
+    // So many are read from the back of a room.
+    private const int WordsOnAScreen = 12;
+
+    private static IEnumerable<EveningStep> Words(Lesson lesson)
+    {
+        int screens = (lesson.Glossary.Length + WordsOnAScreen - 1) / WordsOnAScreen;
+        // Shared out evenly: no last screen with a single word.
+        return lesson.Glossary.Select((g, i) => (Line: $"{g.Term}: {g.Meaning}", Screen: i * screens / lesson.Glossary.Length)).GroupBy(g => g.Screen, g => g.Line)
+            .Select(g => new EveningStep($"Lesson {lesson.Number}", screens == 1 ? "Words" : $"Words, {g.Key + 1} of {screens}") { Items = [.. g] });
+    }
 
     private static IEnumerable<EveningStep> Tying(EveningFly fly) => [AtTheVise(fly), AfterTheTub(fly)];
 

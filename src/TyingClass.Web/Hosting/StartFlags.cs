@@ -20,6 +20,40 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool Accep
 
     private static readonly string[] All = [DemoFlag, NewCodeFlag, RoomFlag, NoBrowserFlag, AcceptLossFlag];
 
+    // With a value; the last ones are the framework's own.
+    private static readonly string[] Valued =
+        ["--data", "--lessons", "--urls", "--room-address", "--certificate", "--certificate-key", "--proxy", "--environment", "--contentRoot", "--webroot"];
+
+    public const string Help = """
+        Starts the class. Stop it with Ctrl+C.
+
+          --data DIR                  where the class is kept
+          --lessons DIR               the lessons to teach
+          --urls http://localhost:N   another address or port
+          --room                      let the phones in the room in, this time
+          --room-address ADDRESS      what to tell phones: an address of this machine, or a name
+          --certificate FILE          for HTTPS, with --certificate-key FILE
+          --proxy ADDRESS             another program in front of this one
+          --demo                      an invented class, in a data folder that is empty
+          --new-instructor-code       for an instructor who forgot the passphrase
+          --no-browser                open no browser
+          --accept-loss               once, where a part of the data is missing for good
+
+        More about each: docs/install.md
+        """;
+
+    /// <summary>Whether the words of the command line only ask what they may be.</summary>
+    public static bool AsksForHelp(string[] args) => args.Any(a => a is "--help" or "-h" or "-?");
+
+    /// <summary>A mistyped word must not start a class on another port or folder than was meant.</summary>
+    /// <exception cref="StartRefusedException">There is no such word. A setting of the framework has a colon in its name, or its value behind an equals sign.</exception>
+    public static void RefuseUnknown(string[] args)
+    {
+        string? unknown = args.FirstOrDefault(a => a.StartsWith("--", StringComparison.Ordinal) && !a.Contains(':', StringComparison.Ordinal)
+            && !a.Contains('=', StringComparison.Ordinal) && !All.Contains(a) && !Valued.Contains(a, StringComparer.OrdinalIgnoreCase));
+        if (unknown is not null) throw new StartRefusedException($"There is no option {unknown}. Nothing was started. --help lists those there are.");
+    }
+
     public static StartFlags Read(string[] args) => new(
         args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(AcceptLossFlag),
         [.. args.Where(a => !All.Contains(a))]);

@@ -107,9 +107,12 @@ public sealed partial class PaperTests(RunningApp app, Chromium browser)
         (Pattern pattern, Review review) = story.Ask(student, "Paper Loach", Long, string.Join(' ', Enumerable.Repeat("Does it keel?", 12)));
         app.Store.Reviews.AddComment(review.Id, mentor.Id, CommentSubject.Part, "wing", string.Join(' ', Enumerable.Repeat("Look at the wing.", 12)));
         for (int i = 0; i < 4; i++) Drop(story, student, pattern);
-        foreach (Person person in story.Students.Skip(1).Take(4))
+        // With their tying steps: the flies of the course that have most to say.
+        string[] longest =
+            [.. app.Course.Evenings.SelectMany(e => e.Flies).Select(f => f.RecipeText).Distinct().OrderByDescending(t => t.Length).Take(3)];
+        foreach ((Person person, string recipe) in story.Students.Skip(1).Zip([Long, Long, longest[0], longest[1]]))
         {
-            (_, Review other) = story.Ask(person, "Paper Loach", Long, "And mine?");
+            (_, Review other) = story.Ask(person, "Paper Loach", recipe, "And mine?");
             app.Store.Reviews.Decide(other.Id, mentor.Id, other.Version, new ReviewDecision(true, "Well tied.", null, "It shows what many parts do."));
         }
 
@@ -121,9 +124,7 @@ public sealed partial class PaperTests(RunningApp app, Chromium browser)
         await PrintAsync(page, $"/reviews/{review.Id}", pages => pages == 1, UprightPx);
         await PrintAsync(page, "/pattern-book/cards", pages => pages == 4, UprightPx);
         await PrintAsync(page, $"/patterns/{pattern.Id}/card", pages => pages == 1, UprightPx);
-        // With their tying steps: the flies of the course that have most to say.
-        foreach (string longest in app.Course.Evenings.SelectMany(e => e.Flies).Select(f => f.RecipeText).Distinct().OrderByDescending(t => t.Length).Take(3))
-            await PrintAsync(page, "/bench/card?r=" + Packed.Pack(longest), pages => pages == 1, UprightPx);
+        foreach (string recipe in longest) await PrintAsync(page, "/bench/card?r=" + Packed.Pack(recipe), pages => pages == 1, UprightPx);
         // Four flies, a cover and a list are six pages: two sheets folded, both sides of each.
         await PrintAsync(page, "/pattern-book/booklet", pages => pages == 4, SidewaysPx);
         await PrintAsync(page, "/pattern-book/labels?each=6", pages => pages == 1, UprightPx);

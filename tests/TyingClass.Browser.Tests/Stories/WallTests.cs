@@ -51,6 +51,23 @@ public sealed class WallTests(RunningApp app, Chromium browser)
         Assert.Equal(planned, asked);
     }
 
+    [Fact]
+    public async Task Course_EveryScreenOfEveryEvening_FitsWithoutScrolling()
+    {
+        IPage wall = await StoryClass.Make(app, browser, "Wall Plover", "Wall Sedge").EnterAsync("Wall Plover");
+        foreach (int evening in app.Course.Evenings.Select(e => e.Number))
+        {
+            string slide = string.Create(CultureInfo.InvariantCulture, $"/class/evenings/{evening}/wall/1");
+            while (slide.Length > 0)
+            {
+                await wall.GotoAsync(slide);
+                await FitsAsync(wall, slide);
+                ILocator next = wall.Locator("a[rel=next]");
+                slide = await next.CountAsync() > 0 ? (await next.GetAttributeAsync("href"))! : "";
+            }
+        }
+    }
+
     private static async Task FitsAsync(IPage wall, string what)
     {
         foreach ((int width, int height) in Screens)

@@ -63,7 +63,8 @@ public sealed class ReadingTests : TwoClassesTests
         Assert.Equal("You are signed out", early.Heading);
         await (await SignInPage.OpenAsync(otter)).EnterAsync(TwoClasses.Passphrase, "Otter");
         Sheet back = await otter.SendAsync(early, early.Form("main form"), early.Find("main form button"));
-        Assert.Equal(["Well said.", "Half written,\nand more"], back.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>().Select(b => b.Value));
+        Assert.Equal(["Well said.", "Half written,\nand more"], back.All("textarea[name^='reason-']").Cast<IHtmlTextAreaElement>()
+            .Select(b => b.Value.ReplaceLineEndings("\n")));
         Assert.True(Two.AttemptOf(Two.Wren, "second-03").Judgments.IsEmpty);
         Sheet after = await otter.SendAsync(back, back.Form(".one-form"), back.Find("button[value^='accept:']"));
         Assert.Equal("Well said.", Two.AttemptOf(Two.Wren, "second-03").Judgments[0].Reason);

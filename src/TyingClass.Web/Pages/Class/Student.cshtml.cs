@@ -27,6 +27,7 @@ public sealed class StudentModel(StudentDesk desk, AttemptDesk attempts, TimePro
     public IActionResult OnPost(string personId)
     {
         if (desk.Open(personId) is null) return NotFound();
+        Comment = TickedPhrases.With(Request.Form, "comment");
         if (attempts.AddComment(personId, exerciseId: null, Comment) is not { } trouble)
             return LocalRedirect($"/class/students/{Uri.EscapeDataString(personId)}?sent=true");
         ModelState.AddModelError("comment", trouble);
@@ -36,6 +37,7 @@ public sealed class StudentModel(StudentDesk desk, AttemptDesk attempts, TimePro
 
     public IActionResult ShowAgain()
     {
+        Comment = TickedPhrases.With(Request.Form, "comment");
         ModelState.AddModelError("comment", "The form had gone stale and nothing was sent. What you typed stands below; send it again.");
         return Show((string)RouteData.Values["personId"]!);
     }
