@@ -4,8 +4,8 @@ using TyingClass.Lessons.Exercises;
 namespace TyingClass.Lessons.Courses;
 
 /// <summary>
-/// Tells of names in a course that can be read which nothing in it bears: an address in a lesson, an exercise in the plan of an evening. It is shown as it stands,
-/// so nothing is held back for it.
+/// Tells of names in a course that can be read which nothing in it bears: an address in a lesson, an exercise in the plan of an evening. It is shown as it
+/// stands: nothing is held back for it.
 /// </summary>
 internal static class LeadsNowhere
 {

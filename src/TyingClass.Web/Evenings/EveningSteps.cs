@@ -122,7 +122,8 @@ public static class EveningSteps
     {
         int screens = (lesson.Glossary.Length + WordsOnAScreen - 1) / WordsOnAScreen;
         // Shared out evenly: no last screen with a single word.
-        return lesson.Glossary.Select((g, i) => (Line: $"{g.Term}: {g.Meaning}", Screen: i * screens / lesson.Glossary.Length)).GroupBy(g => g.Screen, g => g.Line)
+        return lesson.Glossary.Select((g, i) => (Line: $"{g.Term}: {g.Meaning}", Screen: i * screens / lesson.Glossary.Length))
+            .GroupBy(g => g.Screen, g => g.Line)
             .Select(g => new EveningStep($"Lesson {lesson.Number}", screens == 1 ? "Words" : $"Words, {g.Key + 1} of {screens}") { Items = [.. g] });
     }
 

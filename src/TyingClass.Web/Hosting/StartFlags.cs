@@ -46,7 +46,8 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool Accep
     public static bool AsksForHelp(string[] args) => args.Any(a => a is "--help" or "-h" or "-?");
 
     /// <summary>A mistyped word must not start a class on another port or folder than was meant.</summary>
-    /// <exception cref="StartRefusedException">There is no such word. A setting of the framework has a colon in its name, or its value behind an equals sign.</exception>
+    /// <exception cref="StartRefusedException">There is no such word.</exception>
+    /// <remarks>A setting of the framework has a colon in its name, or its value behind an equals sign.</remarks>
     public static void RefuseUnknown(string[] args)
     {
         string? unknown = args.FirstOrDefault(a => a.StartsWith("--", StringComparison.Ordinal) && !a.Contains(':', StringComparison.Ordinal)

@@ -86,7 +86,8 @@ public static class TypedFields
         try
         {
             IFormCollection form = await request.ReadFormAsync(request.HttpContext.RequestAborted);
-            (string Name, string Text)[] all = [.. form.Where(f => IsTyped(f.Key)).SelectMany(f => f.Value, (f, v) => (f.Key, (v ?? "").ReplaceLineEndings("\n")))];
+            (string Name, string Text)[] all =
+                [.. form.Where(f => IsTyped(f.Key)).SelectMany(f => f.Value, (f, v) => (f.Key, (v ?? "").ReplaceLineEndings("\n")))];
             ILookup<string, int> boxes = all.Select((f, i) => (Label: Label(f.Name), i)).ToLookup(f => f.Label, f => f.i);
             return [.. all.Select((f, i) => new TypedField(Numbered(Label(f.Name), boxes, i), f.Text, IsProse(f.Name)))
                 .Where(f => f.Text.Any(char.IsLetterOrDigit) && f.Text is not ("true" or "false") && !IsId(f.Text))];
@@ -107,8 +108,8 @@ public static class TypedFields
     private static bool IsProse(string name) => Prose.ContainsKey(FirstWord(name)) && !name.EndsWith(Phrases, StringComparison.Ordinal);
 
     // A box of several on a page carries the id of what it is about: that says nothing to whoever typed into it.
-    private static string Label(string name) => name.EndsWith(Phrases, StringComparison.Ordinal) ? "Phrase ticked" : Prose.GetValueOrDefault(FirstWord(name)) ?? Grammar.Capital(
-        string.Join(' ', name.Split('-', '_').Where(w => w.Length > 0 && !(w.Length > 15 && w.Any(char.IsDigit)))));
+    private static string Label(string name) => name.EndsWith(Phrases, StringComparison.Ordinal) ? "Phrase ticked"
+        : Prose.GetValueOrDefault(FirstWord(name)) ?? Grammar.Capital(string.Join(' ', name.Split('-', '_').Where(w => w.Length > 0 && !(w.Length > 15 && w.Any(char.IsDigit)))));
 
     // Several boxes of one kind stand on a page in an order, and are told by it.
     private static string Numbered(string label, ILookup<string, int> boxes, int at) =>
