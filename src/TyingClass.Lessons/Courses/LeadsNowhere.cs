@@ -1,5 +1,4 @@
 using TyingClass.Lessons.Checking;
-using TyingClass.Lessons.Exercises;
 
 namespace TyingClass.Lessons.Courses;
 

@@ -109,7 +109,8 @@ public static class TypedFields
 
     // A box of several on a page carries the id of what it is about: that says nothing to whoever typed into it.
     private static string Label(string name) => name.EndsWith(Phrases, StringComparison.Ordinal) ? "Phrase ticked"
-        : Prose.GetValueOrDefault(FirstWord(name)) ?? Grammar.Capital(string.Join(' ', name.Split('-', '_').Where(w => w.Length > 0 && !(w.Length > 15 && w.Any(char.IsDigit)))));
+        : Prose.GetValueOrDefault(FirstWord(name))
+        ?? Grammar.Capital(string.Join(' ', name.Split('-', '_').Where(w => w.Length > 0 && !(w.Length > 15 && w.Any(char.IsDigit)))));
 
     // Several boxes of one kind stand on a page in an order, and are told by it.
     private static string Numbered(string label, ILookup<string, int> boxes, int at) =>
