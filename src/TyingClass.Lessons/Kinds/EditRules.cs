@@ -16,6 +16,9 @@ public abstract class EditRules
     /// <summary>A remark under a field that is not locked.</summary>
     public abstract string? NoteOn(string path, string value);
 
+    /// <summary>It is asked about, or named as what may be there; what is left to whoever ties may stand aside.</summary>
+    public virtual bool SpeaksOf(string path) => false;
+
     /// <summary>Something must stand there: what is usual would not be taken.</summary>
     public virtual bool MustBeStated(string path, string? usual) => false;
 

@@ -111,8 +111,8 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
     private static FlyView ViewOf(Reason reason) => reason.Quantity switch
     {
         var quantity when IsOfFalling(quantity) => FlyView.Falling,
-        "hop" or "deepest" or "shallowest" or "upright share" or "strips until back up" => FlyView.Retrieved,
-        "pitch in the pause" or "time to point down" => FlyView.NoseInPause,
+        var quantity when IsOfStrips(quantity) => FlyView.Retrieved,
+        var quantity when IsOfThePause(quantity) => FlyView.NoseInPause,
         "mass" or "added mass" or "mass of" or "held water" or "mass with held water" or "wet weight" or "displaced volume" => FlyView.Weighed,
         "mass moment of" or "center, x of" => FlyView.Placed,
         var quantity when quantity.StartsWith("mass center", StringComparison.Ordinal) => FlyView.Placed,
@@ -123,6 +123,13 @@ public sealed record AskedPicture(FlyView View, FlyPair Pair, string? Part = nul
         "keel height" when reason.FromSi < 0 || reason.ToSi < 0 => FlyView.Meant,
         _ => reason.LeansOver ? FlyView.Ahead : FlyView.Towed,
     };
+
+    /// <summary>A figure of what the hand does with a fly, strip by strip.</summary>
+    public static bool IsOfRetrieve(string quantity) => IsOfStrips(quantity) || IsOfThePause(quantity) || quantity == "depth after a count";
+
+    private static bool IsOfStrips(string quantity) => quantity is "hop" or "deepest" or "shallowest" or "upright share" or "strips until back up";
+
+    private static bool IsOfThePause(string quantity) => quantity is "pitch in the pause" or "time to point down";
 
     internal static bool IsOfFalling(string quantity) =>
         quantity is "sink rate" or "depth" or "depth after a count" or "pitch while sinking" or "lean while sinking";

@@ -110,10 +110,14 @@ public static class OpeningSentence
         if (reason.Top is { Turned: [var line, ..] } set)
             return $"{judged}: look at the {set.What.Word} {TurnedWords.Standing(line.Key, line.Before)}.";
         if (SumWords.Of(reason) is { } sum) return $"{judged}: {sum}.";
+        if (SumWords.OfPlaces(reason.Quantity) is { } places) return $"{judged}: look at {places}, for it is the height between them.";
         return reason.Top is { } top
             ? $"{judged}: look at the {top.What.Word}, which {top.What.Verb("has", "have")} the most say in it."
             : $"{judged}: look at the hook, for nothing else is tied here.";
     }
+
+    /// <summary>A figure that lies on the other side of zero: which side counts as which. Null where that is no question.</summary>
+    public static string? OfWrongSign(string quantity, string judged) => SumWords.OfSign(quantity) is { } sign ? $"{judged}: {sign}." : null;
 
     /// <summary>Where something was done to the fly, and the figure before it is known.</summary>
     public static string ToLookAtChange(Reason reason, string judged)
@@ -126,7 +130,8 @@ public static class OpeningSentence
     public static string ToLookAtSum(Reason reason, string what, string judged)
     {
         ArgumentNullException.ThrowIfNull(reason);
-        return $"{judged}: look at the {reason.Top?.What.Word ?? "hook"}, and begin with “{what}”.";
+        string look = SumWords.OfPlaces(reason.Quantity) ?? $"the {reason.Top?.What.Word ?? "hook"}";
+        return $"{judged}: look at {look}, and begin with “{what}”.";
     }
 
     public static string TooFew() => "There are too few parts on this hook yet.";

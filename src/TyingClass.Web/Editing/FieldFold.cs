@@ -8,6 +8,11 @@ namespace TyingClass.Web.Editing;
 /// <param name="Folds">False where they always stand open.</param>
 public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool Folds)
 {
+    /// <summary>Where an exercise says nothing of any of these, they wait in a fold for whoever wants them.</summary>
+    public bool MayStandAside { get; init; }
+
+    public bool IsAside => MayStandAside && !Folds && Fields.Any() && Fields.All(f => f.IsAside && !f.Locked);
+
     /// <summary>A kind that cannot be changed stands in the part's title already.</summary>
     public IEnumerable<FieldView> Usual => Fields.Where(f => !f.Rare && !(f.Locked && IsKind(f)));
 
@@ -18,7 +23,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool RareOpen => Rare.Any(f => f.Value.Length > 0 || !f.Errors.IsEmpty);
 
     /// <summary>Nothing to mend is ever folded away, nor what has still to be filled in.</summary>
-    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (Fields.Any(f => !f.IsNote) && Filled.All(IsProposed));
+    public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (!IsAside && Fields.Any(f => !f.IsNote) && Filled.All(IsProposed));
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
     public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said))

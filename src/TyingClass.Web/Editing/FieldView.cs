@@ -47,6 +47,9 @@ public sealed record FieldView(string Path, string Label)
     /// <summary>Seldom used: folded away while empty.</summary>
     public bool Rare { get; init; }
 
+    /// <summary>What an exercise says nothing of.</summary>
+    public bool IsAside { get; init; }
+
     /// <summary>A sentence rather than a measure.</summary>
     public bool IsNote { get; init; }
 

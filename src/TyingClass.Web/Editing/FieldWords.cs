@@ -22,13 +22,13 @@ internal static class FieldWords
         new FieldView("hook.size", "Size") { Example = "6 or 1/0" },
         new FieldView("hook.shank", "Shank") { Example = "4XL or 22 mm", Suggestions = ["standard", "1XL", "2XL", "3XL", "4XL", "1XS", "2XS"] },
         new FieldView("hook.wire", "Wire") { Example = "2XH or 0.8 mm", Suggestions = ["standard", "1XH", "2XH", "1XF", "2XF"] },
-        new FieldView("hook.gape", "Gape") { Example = "8.5 mm" },
+        new FieldView("hook.gape", "Gape") { Example = "8.5 mm", Rare = true },
         new FieldView("hook.eye", "Eye")
         {
             Example = "down 25°", Usual = "straight", Suggestions = ["straight", "up", "down", "down 25°", "jig 45°", "jig 60°", "jig 90°"]
         },
-        new FieldView("hook.bend", "Bend") { Options = ["", "round", "long", "square"] },
-        new FieldView("hook.mass", "Mass, weighed") { Example = "0.21 g" },
+        new FieldView("hook.bend", "Bend") { Options = ["", "round", "long", "square"], Rare = true },
+        new FieldView("hook.mass", "Mass, weighed") { Example = "0.21 g", Rare = true },
         new FieldView("fishing.leader", "Leader") { Example = "0.25 mm or 8 lb",
             Suggestions = ["0.20 mm", "0.25 mm", "0.30 mm", "8 lb nylon", "8 lb fluorocarbon"] },
         new FieldView("fishing.knot", "Knot") { Options = ["", "loop", "cinched"] },

@@ -107,7 +107,7 @@ internal sealed class RecipeFormBuilder(
         if (field.Path.EndsWith("].part", StringComparison.Ordinal) && !rules.KindsToAdd.IsEmpty) field = field with { Options = rules.KindsToAdd };
         string? usual = value.Length == 0 ? Usual(field.Path) ?? UsualMaterial(field.Path) ?? field.Usual : null;
         bool needed = value.Length == 0 && rules.MustBeStated(field.Path, usual);
-        bool locked = rules.IsLocked(field.Path, value);
+        bool locked = rules.IsLocked(field.Path, value), aside = !rules.SpeaksOf(field.Path);
         return field with
         {
             Value = value,
@@ -117,6 +117,8 @@ internal sealed class RecipeFormBuilder(
             Needed = needed ? rules.NoteOn(field.Path, value) : null,
             Errors = [.. ErrorsAt(field.Path).Select(e => FormWords.AtField(e, KindAt(field.Path)))],
             Locked = locked,
+            IsAside = aside,
+            Rare = field.Rare && aside,
             Note = locked ? null : rules.NoteOn(field.Path, value),
         };
     }

@@ -1,5 +1,6 @@
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Attempts;
+using TyingClass.Telling.Reasons;
 using Xunit;
 
 namespace TyingClass.Storage.Tests.Attempts;
@@ -49,6 +50,21 @@ public sealed class AttemptStoreTests
         Assert.Equal("0a1b2c3d4e5f", kept.ExerciseVersion);
         Assert.Equal(grade.Figures, kept.GradedFigures);
         Assert.Equal(grade.Observations, kept.Observations);
+    }
+
+    [Fact]
+    public void Of_PicturesOfOtherSpeedsThanTheRecipes_ComeBackWithThem()
+    {
+        using TempStore temp = new();
+        AskedPicture[] pictures =
+        [
+            new(FlyView.Pulled, FlyPair.None) { SpeedMS = 0.3 }, new(FlyView.Towed, FlyPair.Speeds, "wing", "this decides") { Speeds = (0.3, 1.1) },
+            new(FlyView.Towed, FlyPair.None, "eye", "the knot"),
+        ];
+        foreach (AskedPicture picture in pictures)
+            temp.Store.Attempts.Add("p1", "tow-04", "30°", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { Picture = picture } });
+        temp.Reopen();
+        Assert.Equal(pictures, temp.Store.Attempts.Of("p1", "tow-04").OrderBy(a => a.Number).Select(a => a.Feedback!.Picture!));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Recipes.Parts;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Reasons;
 
 namespace TyingClass.Lessons.Kinds.Compose;
 
@@ -14,6 +15,10 @@ internal sealed class ComposeRules(RecipeTask task, RecipeDraft typed) : EditRul
     public override bool IsLocked(string path, string value) => Fixed(path) is { Words: [{ } only] } && only == value;
 
     public override string? NoteOn(string path, string value) => (Fixed(path) ?? Boxed(path)) is { Said: not "anything" } rule ? rule.Said : null;
+
+    // How a fly is fished is asked about where a goal is of its retrieve.
+    public override bool SpeaksOf(string path) => Fixed(path) is not null || Boxed(path) is not null
+        || (path.StartsWith("fishing.", StringComparison.Ordinal) && task.Goals.Any(g => AskedPicture.IsOfRetrieve(g.Quantity)));
 
     /// <summary>A range of the box asks for a value in it; of named words, what is usual may be one.</summary>
     public override bool MustBeStated(string path, string? usual) => (Fixed(path) ?? Boxed(path)) switch

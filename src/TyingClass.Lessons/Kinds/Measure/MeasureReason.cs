@@ -13,6 +13,7 @@ internal static class MeasureReason
     /// <param name="told">The figure may be told.</param>
     public static AnswerReason Of(QuantityQuery query, FlyFigures fly, string? beside, bool told, UnitSystem units)
     {
+        if (!told && OfSign(query, beside) is { } sign) return sign;
         Reason reason = OneFlyReason.Of(query, fly);
         string first = (query.Quantity.Name, beside) switch
         {
@@ -36,14 +37,19 @@ internal static class MeasureReason
 
     /// <summary>Where the lesson's sum is known line by line and may not be told yet.</summary>
     /// <param name="what">Its first line's.</param>
-    public static AnswerReason OfSum(QuantityQuery query, FlyFigures fly, string what, string beside) =>
-        AnswerReason.Silent(OpeningSentence.ToLookAtSum(OneFlyReason.Of(query, fly), what, $"Your figure {beside}"), "");
+    public static AnswerReason OfSum(QuantityQuery query, FlyFigures fly, string what, string beside) => OfSign(query, beside)
+        ?? AnswerReason.Silent(OpeningSentence.ToLookAtSum(OneFlyReason.Of(query, fly), what, $"Your figure {beside}"), "");
+
+    // What has a say in how much is no answer to who has it the wrong way round.
+    private static AnswerReason? OfSign(QuantityQuery query, string? beside) =>
+        beside == ComparisonWords.WrongSign && OpeningSentence.OfWrongSign(query.Quantity.Name, $"Your figure {beside}") is { } first
+            ? AnswerReason.Silent(first, "") : null;
 
     /// <summary>Where something is done to the fly before it is measured: of that, and of nothing else.</summary>
     public static AnswerReason OfChange(QuantityQuery query, (FlyFigures Before, FlyFigures After) fly, string? beside, bool told, UnitSystem units)
     {
         Reason reason = ChangeReason.Of(query, fly.Before, fly.After);
-        if (!told) return AnswerReason.Silent(OpeningSentence.ToLookAtChange(reason, $"Your figure {beside}"), "");
+        if (!told) return OfSign(query, beside) ?? AnswerReason.Silent(OpeningSentence.ToLookAtChange(reason, $"Your figure {beside}"), "");
         return AnswerReason.Of(OpeningSentence.OfChange(reason), units, reason).Shown(reason, FlyPair.Change);
     }
 }

@@ -26,6 +26,8 @@ internal sealed class RepairRules(RepairTask task, RecipeDraft given) : EditRule
         };
     }
 
+    public override bool SpeaksOf(string path) => Allowed(path) is not null;
+
     public override ImmutableArray<string> ChoicesFor(string path) => Allowed(path) is { } rule && rule.Path == path ? rule.Words : [];
 
     private AllowedChange? Allowed(string path) => task.Allow.FirstOrDefault(a =>

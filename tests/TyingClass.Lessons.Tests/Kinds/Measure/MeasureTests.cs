@@ -115,4 +115,26 @@ public sealed class MeasureTests
         Assert.DoesNotContain("bead", Grader.Grade(bead, "2 g", 0).Feedback!.Why, StringComparison.Ordinal);
         Assert.Contains("mass of the bead is 0.23 g", Grader.Grade(bead, "2 g", 1).Feedback!.Why, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("line angle at 0.3 m/s", 0.3)]
+    [InlineData("line angle", null)]
+    public void Grade_FigureAtAnotherSpeed_IsShownAtThatSpeed(string quantity, double? speedMS)
+    {
+        Lessons.Exercises.Exercise line = Repo.Exercise($"""
+            id: m-speed
+            kind: measure
+            title: The slope of the leader
+            concepts: [mass center]
+            prompt: How steep is the leader?
+            file: recipes/slate-minnow.fly.yaml
+            quantity: {quantity}
+            tolerance: 4°
+            """);
+        double keyRad = Grader.Grade(line, "1°", 0).Figures.Single().Si!.Value;
+
+        Feedback feedback = Grader.Grade(line, FormattableString.Invariant($"{keyRad * 180 / Math.PI:F2}°"), 0).Feedback!;
+
+        Assert.Equal(speedMS, feedback.Picture!.SpeedMS);
+    }
 }
