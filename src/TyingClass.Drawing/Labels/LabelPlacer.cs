@@ -13,7 +13,7 @@ namespace TyingClass.Drawing.Labels;
 internal sealed class LabelPlacer(Box fly, Box page, double letterMm, Occupancy occupancy, IReadOnlyList<Box> kept)
 {
     private const int Rounds = 6, Angles = 24, Rows = 7, Shortlist = 90;
-    private const double Collision = 500;
+    private const double Collision = 500, OnTheFly = 7;
 
     private static readonly double[] Reaches = [0.5, 1, 1.6, 2.3, 3.2, 4.4, 5.8, 7.5, 9.5, 12];
 
@@ -109,7 +109,9 @@ internal sealed class LabelPlacer(Box fly, Box page, double letterMm, Occupancy 
 
     private double CostAlone(Label label, IReadOnlyList<LabelWish> wishes)
     {
-        double cost = (label.Foot - label.Anchor).Length / letterMm + 90 * occupancy.Share(label.Box.Grown(0.15 * letterMm));
+        // A corner on the fly's outline is as hard to read as much more of it.
+        double covered = occupancy.Share(label.Box.Grown(0.15 * letterMm));
+        double cost = (label.Foot - label.Anchor).Length / letterMm + (covered > 0 ? OnTheFly + 90 * covered : 0);
         if (!page.Holds(label.Box))
             cost += 4 * Collision;
         double beyond = Math.Max(0, fly.Top - label.Box.Top) + Math.Max(0, label.Box.Bottom - fly.Bottom);

@@ -20,6 +20,14 @@ internal sealed record Ring(string Part, Box Box)
         return box.Width < 0 ? null : new Ring(on.Part, box.Grown(0.3 * letterMm));
     }
 
+    /// <summary>Its dashes, which no words may lie on; within it they may.</summary>
+    public IEnumerable<Box> Kept(double letterMm)
+    {
+        double half = 0.1 * letterMm;
+        foreach (double y in (double[])[Box.Top, Box.Bottom]) yield return new Box(Box.Left, y - half, Box.Right, y + half);
+        foreach (double x in (double[])[Box.Left, Box.Right]) yield return new Box(x - half, Box.Top, x + half, Box.Bottom);
+    }
+
     public void Draw(Ink ink, double letterMm) => ink.Canvas.Element(
         "rect", ("class", "fly-ring"), ("data-mark", "turns on"), ("data-part", Part), ("x", E(Box.Left)), ("y", E(Box.Top)), ("width", E(Box.Width)),
         ("height", E(Box.Height)), ("rx", E(Math.Min(ReachMm, letterMm))), ("fill", "none"), ("stroke-width", E(1.6 * ink.PenMm)),

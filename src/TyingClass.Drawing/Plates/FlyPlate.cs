@@ -91,6 +91,7 @@ internal abstract class FlyPlate(SolvedFly fly, DrawingOptions options) : Plate(
                 OrAnchor = new Point(ring.Box.Center.X, ring.Box.Top),
             });
             Content = Content.With(ring.Box);
+            kept.AddRange(ring.Kept(letter));
         }
 
         wishes.AddRange(Marks.Select(m => new LabelWish(m.Name, m.Name, m.At, 1.1 * MarkRadiusMm)));

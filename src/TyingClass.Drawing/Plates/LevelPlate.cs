@@ -42,6 +42,9 @@ internal sealed class LevelPlate : FlyPlate
 
     protected override string CaptionWords => $"held level, {FlyWords.Way(Report.Intent)} as meant, {FlyWords.State(State)}";
 
+    // Two marks alone, and all of the question lies between them.
+    protected override double MarkRadiusMm => 0.6 * LetterMm;
+
     // Down the page is down.
     private double BelowMm => Marks.FirstOrDefault(m => m.Kind == MarkSet.BalancePoint)?.At.Y ?? 0;
 
@@ -59,6 +62,7 @@ internal sealed class LevelPlate : FlyPlate
     {
         double letter = LetterMm;
         wishes.Add(new LabelWish(LevelLine, LevelLine, new Point(Scene.Frame.Right, 0), 0.15 * letter));
+        kept.Add(new Box(Window.Left, -0.1 * letter, Window.Right, 0.1 * letter));
         if (Marks.FirstOrDefault(m => m.Kind == MarkSet.BalancePoint) is not { } balance) return;
         _keel = new HeightLine("level-line keel", balance.At, BelowMm, Scene.Frame.Left - 0.9 * letter);
         double past = _keel.IsRoomy(letter) ? 0.2 * letter : 1.1 * letter;

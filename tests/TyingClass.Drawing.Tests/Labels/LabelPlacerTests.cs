@@ -46,6 +46,34 @@ public sealed class LabelPlacerTests
     }
 
     [Fact]
+    public void Place_WireBesideTheMarkAndFreePaperFartherOff_KeepsOffTheWire()
+    {
+        Box fly = new(0, 0, 60, 20);
+        // A wire right under the mark, so thin that a word over it covers little of it.
+        Occupancy covered = new(fly, 0.8, [[new Point(4, 12), new Point(56, 12)], [new Point(4, 6.5), new Point(56, 6.5)]]);
+        LabelWish wish = new("center of buoyancy", "mark", new Point(30, 9), 1);
+        Label placed = Assert.Single(new LabelPlacer(fly, new Box(-20, -30, 80, 50), 2, covered, []).Place([wish]));
+        Assert.Equal(0, covered.Share(placed.Box));
+    }
+
+    [Theory, MemberData(nameof(Names))]
+    public void Place_RingRoundAPart_NoLabelOnItsDashes(string name)
+    {
+        SolvedFly fly = Samples.Named(name);
+        foreach (string part in fly.Built.Body.Parts.Where(p => p.IsTied).Select(p => p.Name).Append(TurnsOn.Eye))
+        {
+            SidePlate plate = new(fly, DrawingOptions.Default with { TurnsOn = new TurnsOn(part, "this decides") });
+            Picture picture = new(plate.ToSvg());
+            foreach (System.Xml.Linq.XElement ring in picture.All("rect").Where(r => (string?)r.Attribute("class") == "fly-ring"))
+            {
+                double left = Picture.Number(ring, "x"), top = Picture.Number(ring, "y");
+                Box box = new(left, top, left + Picture.Number(ring, "width"), top + Picture.Number(ring, "height"));
+                Assert.All(plate.Labels, label => Assert.True(!label.Box.Meets(box) || box.Holds(label.Box), $"{plate.Title}, {part}: {label.Wish.Text}"));
+            }
+        }
+    }
+
+    [Fact]
     public void Share_HalfCoveredBox_IsHalf()
     {
         Point[] square = [.. Enumerable.Range(0, 41).SelectMany(i => (Point[])[new(i / 4.0, 0), new(i / 4.0, 10), new(0, i / 4.0), new(10, i / 4.0)])];
