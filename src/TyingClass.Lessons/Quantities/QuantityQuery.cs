@@ -47,7 +47,11 @@ public sealed partial record QuantityQuery(
 
     /// <summary>Each with its phrase and what is said of it, once.</summary>
     internal static IEnumerable<(string Phrase, string Said)> Figures(FlyFigures fly, IEnumerable<QuantityQuery> queries, UnitSystem units) =>
-        queries.DistinctBy(q => q.Name).Select(q => (q.Phrase(units), q.SayApart(units, q.Of(fly))[0]));
+        queries.DistinctBy(q => q.Name).ToArray() is var told
+            ? told.Select(q => (q.Phrase(units) + (told.Any(q.IsFreshOf) ? " when soaked" : ""), q.SayApart(units, q.Of(fly))[0])) : [];
+
+    // Beside the fresh figure the soaked one is told as such.
+    private bool IsFreshOf(QuantityQuery other) => State == WetState.Soaked && other == this with { State = WetState.Fresh };
 
     /// <summary>"keel height: at least 0.4 mm".</summary>
     internal string Asked(Exercises.Goal goal, UnitSystem units) =>

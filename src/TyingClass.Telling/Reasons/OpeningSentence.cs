@@ -126,6 +126,13 @@ public static class OpeningSentence
         return $"{judged}: begin with the figure before, and ask what the {reason.Top?.What.Word ?? "change"} makes of it.";
     }
 
+    /// <summary>It is measured between two places, and no one part's.</summary>
+    public static bool IsOfPlaces(Reason reason)
+    {
+        ArgumentNullException.ThrowIfNull(reason);
+        return SumWords.OfPlaces(reason.Quantity) is not null;
+    }
+
     /// <summary>Where the lesson's sum is known line by line: where it begins.</summary>
     public static string ToLookAtSum(Reason reason, string what, string judged)
     {

@@ -25,6 +25,11 @@ public static class SeenOpening
             : $"You saw it {Rode(seen)}, which the model does not say: look at {look} first.";
     }
 
+    /// <summary>It was seen to ride some way, and the model leaves which to the cast.</summary>
+    public static string OfTheCast(string seen, Thing? most) =>
+        $"You saw it {Rode(seen)}, and the model says it may land either way: {(most is null ? "the hook" : $"the {most.Word}")} "
+            + $"{most?.Verb("has", "have") ?? "has"} the most say.";
+
     /// <summary>The nose was seen to point down at no time.</summary>
     public static string OfNever(bool agrees) => agrees ? "You saw its nose never point down, as the model says: the leader holds it up."
         : "You saw its nose never point down, which the model does not say: look at the leader first, which holds it.";

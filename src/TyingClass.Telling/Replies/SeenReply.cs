@@ -15,7 +15,9 @@ public static class SeenReply
     /// <summary>"Two of the three things you saw are as the model says."</summary>
     public static string Several(int agreeing, int all) => agreeing switch
     {
+        0 when all == 2 => "Neither of the two things you saw is as the model says.",
         0 => $"None of the {all.ToWords()} things you saw is as the model says.",
+        2 when all == 2 => "Both things you saw are as the model says.",
         _ when agreeing == all => $"All {all.ToWords()} things you saw are as the model says.",
         1 => $"One of the {all.ToWords()} things you saw is as the model says.",
         _ => $"{Grammar.Capital(agreeing.ToWords())} of the {all.ToWords()} things you saw are as the model says.",

@@ -37,8 +37,13 @@ internal static class MeasureReason
 
     /// <summary>Where the lesson's sum is known line by line and may not be told yet.</summary>
     /// <param name="what">Its first line's.</param>
-    public static AnswerReason OfSum(QuantityQuery query, FlyFigures fly, string what, string beside) => OfSign(query, beside)
-        ?? AnswerReason.Silent(OpeningSentence.ToLookAtSum(OneFlyReason.Of(query, fly), what, $"Your figure {beside}"), "");
+    public static AnswerReason OfSum(QuantityQuery query, FlyFigures fly, string what, string beside)
+    {
+        if (OfSign(query, beside) is { } sign) return sign;
+        Reason reason = OneFlyReason.Of(query, fly);
+        return AnswerReason.Silent(OpeningSentence.ToLookAtSum(reason, what, $"Your figure {beside}"),
+            query.Part is null && !OpeningSentence.IsOfPlaces(reason) ? WhySentence.Names(reason) : "");
+    }
 
     // What has a say in how much is no answer to who has it the wrong way round.
     private static AnswerReason? OfSign(QuantityQuery query, string? beside) =>

@@ -22,6 +22,8 @@ internal sealed class RepairRules(RepairTask task, RecipeDraft given) : EditRule
         {
             null => $"{before}; this exercise does not let it change",
             { Said: "anything" } => was == value ? null : before,
+            // What may be chosen stands in the list.
+            { Words.Length: > 1 } rule when rule.Path == path => before,
             { } rule => $"{rule.Said}; {before}",
         };
     }

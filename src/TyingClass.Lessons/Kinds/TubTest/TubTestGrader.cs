@@ -119,13 +119,14 @@ internal static class TubTestGrader
 
     private static bool Agrees(Observation seen) => seen is { ObservedSi: { } observed, PredictedSi: { } predicted }
         && QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)
-        ? Math.Abs(observed - predicted) < query.Quantity.NoticeableSi : seen.Observed == seen.Predicted;
+        ? Math.Abs(observed - predicted) < query.Quantity.NoticeableSi : TubTestRecord.AgreesInWords(seen);
 
     private static string Compared(Observation seen, UnitSystem units)
     {
         if (seen.ObservedSi is not { } observed || seen.PredictedSi is not { } predicted
             || !QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _))
-            return seen.Observed == seen.Predicted ? $"you saw {seen.Observed}, as predicted" : $"you saw {seen.Observed}";
+            return seen.Observed == seen.Predicted ? $"you saw {seen.Observed}, as predicted"
+                : TubTestRecord.IsOfTheCast(seen) ? $"you saw {seen.Observed}; the next cast may land otherwise" : $"you saw {seen.Observed}";
         double more = observed - predicted;
         return Math.Abs(more) < query.Quantity.NoticeableSi
             ? $"you saw {seen.Observed}, about as predicted"

@@ -17,7 +17,8 @@ internal static class TubTestReason
         {
             WayReason way = WayReason.Of(fly, units);
             AnswerReason told = way.Told(units);
-            return told with { First = SeenOpening.OfWay(seen.Observed, seen.Observed == seen.Predicted, way.Reason.Top?.What) };
+            return told with { First = TubTestRecord.IsOfTheCast(seen) ? SeenOpening.OfTheCast(seen.Observed, way.Reason.Top?.What)
+                : SeenOpening.OfWay(seen.Observed, TubTestRecord.AgreesInWords(seen), way.Reason.Top?.What) };
         }
 
         Reason reason = OneFlyReason.Of(query, fly);
@@ -28,7 +29,7 @@ internal static class TubTestReason
 
     private static double Off(Observation seen)
     {
-        if (!QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)) return seen.Observed == seen.Predicted ? 0 : 1;
+        if (!QuantityQuery.TryParse(seen.Quantity, out QuantityQuery query, out _)) return TubTestRecord.AgreesInWords(seen) ? 0 : 1;
         return seen is { PredictedSi: { } model, ObservedSi: { } observed } ? Math.Abs(observed - model) / query.Quantity.NoticeableSi : 0;
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TyingClass.Lessons.Grading;
 using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Lessons.Kinds.TubTest;
@@ -16,4 +17,9 @@ public static class TubTestRecord
 
     /// <summary>What may be seen of which way up, as a prediction says it too.</summary>
     public static ImmutableArray<string> Ways { get; } = ["point down", "point up", WayWords.OnItsSide, WayWords.NoClearWay];
+
+    /// <summary>Of what has no figure. A fly that the model leaves to the cast rides some way in every tub, and any of them is as it says.</summary>
+    internal static bool AgreesInWords(Observation seen) => seen.Observed == seen.Predicted || IsOfTheCast(seen);
+
+    internal static bool IsOfTheCast(Observation seen) => seen is { Quantity: WhichWayUp, Predicted: WayWords.NoClearWay, Observed: not WayWords.NoClearWay };
 }

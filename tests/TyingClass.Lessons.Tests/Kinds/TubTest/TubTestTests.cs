@@ -62,4 +62,19 @@ public sealed class TubTestTests
     [Fact]
     public void Grade_LinesLeftBlank_AreNotMissed() =>
         Assert.Single(Grader.Grade(TubTest, "hang angle:\nsink rate: 0.5 m/s\nwhich way up: ", 0).Observations);
+
+    [Theory]
+    [InlineData("point up")]
+    [InlineData("point down")]
+    public void Grade_AnyWayOfAFlyThatTheModelLeavesToTheCast_IsAsTheModelSays(string way)
+    {
+        Exercise either = Repo.Exercise(
+            "id: t-8\nkind: tub test\ntitle: T\nconcepts: [mass center]\nprompt: Drop it.\nfile: recipes/quay-bullhead.fly.yaml\nrecord: [which way up]");
+
+        Feedback feedback = Grader.Grade(either, $"which way up: {way}", 0).Feedback!;
+
+        Assert.Contains("as the model says", feedback.Reply, StringComparison.Ordinal);
+        Assert.Contains($"You saw it ride {way}, and the model says it may land either way", feedback.First, StringComparison.Ordinal);
+        Assert.Equal($"you saw {way}; the next cast may land otherwise", Assert.Single(feedback.Goals).Reached);
+    }
 }
