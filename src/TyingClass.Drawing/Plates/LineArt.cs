@@ -61,7 +61,7 @@ internal static class LineArt
     public static void Hinge(Ink ink, string name, Point a, Point b, double letterMm)
     {
         ink.Canvas.Element("line", ("class", "fly-halo"), ("x1", SvgCanvas.Exact(a.X)), ("y1", SvgCanvas.Exact(a.Y)), ("x2", SvgCanvas.Exact(b.X)),
-            ("y2", SvgCanvas.Exact(b.Y)), ("stroke-width", SvgCanvas.Exact(3 * ink.PenMm)));
+            ("y2", SvgCanvas.Exact(b.Y)), ("stroke", Tone.Paper.Color), ("stroke-width", SvgCanvas.Exact(3 * ink.PenMm)));
         Rule(ink, new Ruling("fly-pull", name, 1.2, Dashes(letterMm)), a, b);
     }
 

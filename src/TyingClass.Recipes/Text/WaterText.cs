@@ -13,7 +13,7 @@ internal static partial class WaterText
         string plain = string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         string word = plain.Split(' ')[0];
         if (!Words.Waters.TryGet(word, out WaterKind kind))
-            return $"{WordList.Quote(text)} does not begin with fresh or sea.{Nearest.Hint(word, Words.Waters.Words)} Write {Forms}.";
+            return $"{WordList.Quote(text)} does not begin with fresh or sea.{Hint(word)} Write {Forms}.";
 
         FishingSpec read = fishing with { Water = kind };
         string rest = plain[word.Length..].Trim();
@@ -25,6 +25,9 @@ internal static partial class WaterText
         fishing = read;
         return null;
     }
+
+    private static string Hint(string word) => word.StartsWith("salt", StringComparison.OrdinalIgnoreCase) ? " Salt water is called sea here."
+        : Nearest.Hint(word, Words.Waters.Words);
 
     // Each piece begins at a number that follows a space: "30 g/kg 12 °C".
     private static string[] Pieces(string rest) =>

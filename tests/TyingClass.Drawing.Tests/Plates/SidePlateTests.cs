@@ -223,4 +223,14 @@ public sealed class SidePlateTests
         Assert.EndsWith("In tying order: dumbbell eyes, body, wing.", picture.Description, StringComparison.Ordinal);
         Assert.Contains("keel height 0.6 mm", picture.Labels);
     }
+
+    // In a file of its own no style sheet gives it the color of the paper.
+    [Fact]
+    public void Draw_HingeLine_LiesOnAStripOfPaperAndNotOfInk()
+    {
+        Picture picture = new(FlyDrawing.Side(Samples.Named("Copper Loach"), DrawingOptions.Default));
+        foreach (System.Xml.Linq.XElement halo in picture.All("line").Where(l => (string?)l.Attribute("class") == "fly-halo"))
+            Assert.Equal(Tone.Paper.Color, (string?)halo.Attribute("stroke"));
+        Assert.Contains(picture.All("line"), l => (string?)l.Attribute("class") == "fly-halo");
+    }
 }
