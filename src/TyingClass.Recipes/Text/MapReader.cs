@@ -9,6 +9,9 @@ namespace TyingClass.Recipes.Text;
 /// <param name="complete">False when the text could not be read to its end: then nothing is called missing.</param>
 internal sealed class MapReader(YamlMap map, string path, string label, bool complete, ErrorList errors)
 {
+    // What keys that are not known were meant to be.
+    private readonly HashSet<string> _meant = new(StringComparer.Ordinal);
+
     public YamlMap Map => map;
 
     public string Path => path;
@@ -27,9 +30,10 @@ internal sealed class MapReader(YamlMap map, string path, string label, bool com
     public void ComplainAtKey(YamlEntry entry, string text) =>
         errors.Add(entry.Line, entry.Column, PathFor(entry.Key), Sentence(null, text));
 
+    /// <summary>What stands there misspelled is told of that and is not missing besides.</summary>
     public void Missing(string key, string advice)
     {
-        if (complete && !Has(key)) errors.Add(map, PathOf(key), Sentence(null, $"“{key}” is missing. {advice}"));
+        if (complete && !Has(key) && !_meant.Contains(key)) errors.Add(map, PathOf(key), Sentence(null, $"“{key}” is missing. {advice}"));
     }
 
     /// <summary>The text of a field, or null when it is not there or is no text, which is complained about.</summary>
@@ -96,6 +100,8 @@ internal sealed class MapReader(YamlMap map, string path, string label, bool com
         {
             if (!seen.Add(entry.Key)) ComplainAtKey(entry, $"{WordList.Quote(entry.Key)} is written twice. Keep one of the two lines.");
             else if (!known.Contains(entry.Key)) ComplainAtKey(entry, explain(entry.Key));
+            else continue;
+            if (Nearest.Find(entry.Key, known) is { } meant) _meant.Add(meant);
         }
     }
 

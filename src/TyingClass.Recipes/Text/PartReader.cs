@@ -86,13 +86,13 @@ internal static class PartReader
         if (kind is { } known) label = $"{label} ({Words.Parts.For(known)})";
         MapReader map = new(node, path, label, recipe.Complete, recipe.Errors);
         CheckKeys(map, kind);
+        map.Missing("part", $"Say what it is, as in “part: bead”. It may be {WordList.Or(Words.Parts.Words)}.");
         PartSpec part = ReadFields(map, KindsOfPart.Of(kind ?? default), tied);
         return kind is null ? null : new ReadPart(part, map, index + 1, recipe.Errors.Count == before);
     }
 
     private static PartKind? Kind(MapReader map)
     {
-        map.Missing("part", $"Say what it is, as in “part: bead”. It may be {WordList.Or(Words.Parts.Words)}.");
         if (map.Text("part", "“bead”") is not { } text) return null;
         if (Words.Parts.TryGet(text, out PartKind kind)) return kind;
         map.Complain("part",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Parts;
+using TyingClass.Telling;
 
 namespace TyingClass.Web.Editing;
 
@@ -26,7 +27,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     public bool MustOpen => Fields.Any(f => !f.Errors.IsEmpty) || (!IsAside && Fields.Any(f => !f.IsNote) && Filled.All(IsProposed));
 
     /// <summary>As on a recipe card: "brass, size 3 mm, from 3 mm".</summary>
-    public string Line => Filled.Any() ? string.Join(", ", Filled.Select(Said))
+    public string Line => Filled.Any() ? string.Join(Filled.All(f => f.IsNote) ? "; " : ", ", Filled.Select(Said))
         : Fields.All(f => f.IsNote) ? "none yet"
         : HasUsual ? "nothing filled in: drawn with what is usual"
         : "nothing filled in yet";
@@ -42,6 +43,7 @@ public sealed record FieldFold(string Of, ImmutableArray<FieldView> Fields, bool
     private static bool IsProposed(FieldView field) =>
         field.Path.EndsWith("].at", StringComparison.Ordinal) || field.Path.EndsWith("].side", StringComparison.Ordinal);
 
-    private static string Said(FieldView field) => field.Path.EndsWith(".material", StringComparison.Ordinal) ? field.Value
+    private static string Said(FieldView field) => field.IsNote ? Grammar.WithoutStop(field.Value)
+        : field.Path.EndsWith(".material", StringComparison.Ordinal) ? field.Value
         : $"{char.ToLowerInvariant(field.Label[0])}{field.Label[1..]} {field.Value}";
 }

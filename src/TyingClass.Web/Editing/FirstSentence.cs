@@ -12,7 +12,9 @@ public static partial class FirstSentence
         return End().Match(told) is { Success: true } end ? (told[..end.Index], told[(end.Index + end.Length)..]) : (told, "");
     }
 
-    /// <summary>What stands under Why, and what is folded behind it. What the step before has said is not said again, and figures alone are no reason.</summary>
+    /// <summary>
+    /// What stands under Why, and what is folded behind it. What the step before has said is not said again, and figures alone are no reason.
+    /// </summary>
     /// <param name="does">The line of that step.</param>
     /// <param name="first">The sentence that gives the reason; null in feedback of older programs.</param>
     public static (string Line, string More) OfWhy(string why, string does, string? first)
