@@ -2,6 +2,7 @@ using CsCheck;
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Drawing.Flies;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Reports;
 using Xunit;
