@@ -228,7 +228,10 @@ public sealed partial record QuantityQuery(
         return forms.Count == 0 ? $"{quantity.Name} stands alone." : $"After {quantity.Name} may stand {string.Join(", ", forms)}.";
     }
 
-    [GeneratedRegex(@"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)|(?<word>to)\s+(?<value>[0-9.]+\s*(?:mm|cm|m|in|ft)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)",
+    [GeneratedRegex(
+        @"\G\s+(?:(?<word>at)\s+(?<value>[0-9][0-9./]*\s*(?:m/s|cm/s|mm/s|ft/s|in/s))|(?<word>after)\s+(?<value>[0-9.]+\s*(?:s|seconds?|min)\b)"
+        + @"|(?<word>to)\s+(?<value>[0-9.]+\s*(?:mm|cm|m|in|ft)\b)|(?<word>when)\s+(?<value>fresh|soaked)\b"
+        + @"|(?<word>on|with)\s+a\s+(?<value>loop|cinched)\s+knot\b)",
         RegexOptions.IgnoreCase)]
     private static partial Regex Circumstance();
 }
