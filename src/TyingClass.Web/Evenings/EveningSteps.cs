@@ -116,7 +116,7 @@ public static class EveningSteps
     }
 
     // So many are read from the back of a room.
-    private const int WordsOnAScreen = 12;
+    private const int WordsOnAScreen = 10;
 
     private static IEnumerable<EveningStep> Words(Lesson lesson)
     {
