@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TyingClass.Recipes.Text;
+using TyingClass.Telling.Figures;
 
 namespace TyingClass.Web.Editing;
 
@@ -19,7 +20,7 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
             draft.Get("recipe") ?? "A fly",
             draft.Get("intent") ?? "",
             Join(draft.Fields("hook").Select(f => $"{f.Key} {f.Value}")),
-            [.. Enumerable.Range(0, draft.PartCount).Select(i => Part(draft.Fields($"parts[{i}]")))],
+            [.. Enumerable.Range(0, draft.PartCount).Select(i => Part(draft.Fields($"parts[{i}]"), () => Taken(recipeText, i)))],
             Join(draft.Fields("fishing").Select(f => $"{f.Key} {f.Value}")))
         {
             Steps = [.. draft.Values.Where(v => v.Key.StartsWith("steps[", StringComparison.Ordinal)).Select(v => v.Value)],
@@ -32,11 +33,21 @@ public sealed record RecipeCard(string Name, string Ride, string Hook, Immutable
         RecipeDraft.Parse(recipeText).Value is { } draft && RecipeDraft.Parse(otherText).Value is { } other
             ? this with { Marks = CardMarks.Of(draft, other, otherName) } : this;
 
-    private static (string, string) Part(IReadOnlyList<KeyValuePair<string, string>> fields)
+    private static (string, string) Part(IReadOnlyList<KeyValuePair<string, string>> fields, Func<string?> taken)
     {
         string kind = fields.FirstOrDefault(f => f.Key == "part").Value ?? "";
-        return (kind, Join(fields.Where(f => f.Key != "part").Select(f => f.Key == "material" ? f.Value : $"{f.Key} {f.Value}")));
+        return (kind, Join(fields.Where(f => f.Key != "part").Select(f => f.Key == "material" ? f.Value
+            // "medium" as shops say it, with what that is taken for.
+            : f.Key == "size" && !f.Value.Any(char.IsAsciiDigit) && taken() is { } size ? $"size {f.Value}, {TakenAs}{size}"
+            : $"{f.Key} {f.Value}")));
     }
+
+    /// <summary>Begins what a card adds to the recipe's own words.</summary>
+    internal const string TakenAs = "taken as ";
+
+    private static string? Taken(string recipeText, int part) =>
+        RecipeParser.Parse(recipeText) is { Success: true, Value: { } recipe } && recipe.Parts[part].SizeM is { } sizeM
+            ? Stated.Say(sizeM, Dimension.Length, UnitSystem.Metric) : null;
 
     private static string Join(IEnumerable<string> items) => string.Join(", ", items);
 }

@@ -73,6 +73,7 @@ public static partial class RecipePaste
         {
             // A reader of inches sees the recipe's own figure in brackets: "0.118 in (3 mm)".
             string plain = InBrackets().Replace(item, "$1");
+            if (plain.StartsWith(RecipeCard.TakenAs, StringComparison.Ordinal)) continue;
             string? key = Keys.FirstOrDefault(k => plain.StartsWith(k + " ", StringComparison.Ordinal));
             yield return key is null ? (null, plain) : (key, plain[(key.Length + 1)..]);
         }
