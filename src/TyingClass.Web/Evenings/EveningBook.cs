@@ -22,7 +22,10 @@ public sealed class EveningBook(ICourseSource course, EveningStore eveningStore,
         Dictionary<int, EveningPlan> plans = eveningStore.OfClass(room.Id).ToDictionary(p => p.Number);
         ILookup<int, Lesson> lessons = ByEvening();
         return [.. lessons.Select(l => l.Key).Union(plans.Keys).Where(access.MayRunEvening).Order().Select(n =>
-            new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]]))];
+            new EveningLine(n, plans.GetValueOrDefault(n) ?? new EveningPlan(room.Id, n), [.. lessons[n]])
+            {
+                Title = course.Current.Evenings.FirstOrDefault(e => e.Number == n)?.Title,
+            })];
     }
 
     /// <summary>There is such an evening, but the visitor was not asked to run it.</summary>

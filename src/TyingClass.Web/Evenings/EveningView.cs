@@ -84,5 +84,8 @@ public sealed record EveningView(
 /// <param name="Lessons">As links and headings need them.</param>
 public sealed record EveningLine(int Number, EveningPlan Plan, ImmutableArray<Lesson> Lessons)
 {
+    /// <summary>What the course calls it; null where the course has no plan of it.</summary>
+    public string? Title { get; init; }
+
     public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
 }
