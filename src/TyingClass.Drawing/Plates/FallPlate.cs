@@ -54,11 +54,13 @@ internal sealed class FallPlate : FlyPlate
 
     private double ArrowX => Scene.Frame.Left - 1.2 * LetterMm;
 
+    // A slack leader pulls nowhere: it hangs in a bight above the eye.
+    private Point[] Bight => [new(0, 0), new(-0.2 * SlackMm, -0.9 * SlackMm), new(-0.7 * SlackMm, -0.1 * SlackMm), new(-SlackMm, -SlackMm)];
+
     protected override void DrawBehind(Ink ink)
     {
-        // A slack leader pulls nowhere: it hangs in a bight above the eye.
-        string d = new PathText().Move(new Point(0, 0)).Cubic(new Point(-0.2 * SlackMm, -0.9 * SlackMm), new Point(-0.7 * SlackMm, -0.1 * SlackMm),
-            new Point(-SlackMm, -SlackMm)).ToString();
+        Point[] bight = Bight;
+        string d = new PathText().Move(bight[0]).Cubic(bight[1], bight[2], bight[3]).ToString();
         double gauge = Math.Max(Fly.Built.Conditions.Leader.DiameterM * 1e3, 0.8 * ink.PenMm);
         ink.Canvas.Element("path", ("class", "fly-leader"), ("data-mark", "leader"), ("d", d), ("stroke-width", SvgCanvas.Exact(gauge)));
     }
@@ -75,10 +77,21 @@ internal sealed class FallPlate : FlyPlate
 
     protected override void Furnish(Occupancy occupancy, List<LabelWish> wishes, List<Box> kept)
     {
+        kept.AddRange(Kept(Bight));
         if (_sink is null) return;
         double half = ArrowMm(_sink) / 2, middle = Scene.Frame.Center.Y;
         wishes.Add(new LabelWish(Rate, "fall", new Point(ArrowX, middle), 0.4 * LetterMm));
         kept.Add(new Box(ArrowX - 0.4 * LetterMm, middle - half, ArrowX + 0.4 * LetterMm, middle + half));
+    }
+
+    // Words keep off the leader.
+    private IEnumerable<Box> Kept(Point[] bight)
+    {
+        for (int i = 1; i <= 12; i++)
+        {
+            double t = i / 12.0, u = 1 - t;
+            yield return Box.Around(bight[1] * (3 * u * u * t) + bight[2] * (3 * u * t * t) + bight[3] * (t * t * t), 0.3 * LetterMm, 0.3 * LetterMm);
+        }
     }
 
     private static string Goes(SinkReport sink) => sink.RateMS < 0 ? "rises" : "falls";

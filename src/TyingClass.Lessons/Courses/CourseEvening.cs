@@ -19,17 +19,36 @@ public sealed record CourseEvening(
     /// <summary>What is tied that evening; empty where the file says nothing of it.</summary>
     public ImmutableArray<CourseFly> Flies { get; init; } = [];
 
+    /// <summary>Single parts to have at hand besides those of the flies: each in a recipe that has that part alone.</summary>
+    public ImmutableArray<CourseFly> Spares { get; init; } = [];
+
+    /// <summary>Ids of exercises at home that come first; the others are for who has time. Empty where the file draws no line.</summary>
+    public ImmutableArray<string> First { get; init; } = [];
+
     /// <summary>Minutes of reading and exercises at home, of an evening's lessons.</summary>
-    public double HomeworkMinutes(IEnumerable<Lesson> lessons)
+    public double HomeworkMinutes(IEnumerable<Lesson> lessons) => Minutes(lessons, IsHomework);
+
+    /// <summary>Minutes of reading and of the exercises that come first.</summary>
+    public double FirstMinutes(IEnumerable<Lesson> lessons) => Minutes(lessons, e => IsHomework(e) && IsFirst(e));
+
+    /// <summary>Whether an exercise is not to be left out; all are where the file draws no line.</summary>
+    public bool IsFirst(Exercise exercise)
     {
-        ArgumentNullException.ThrowIfNull(lessons);
-        return lessons.Sum(l => Checking.ReadingTime.ReadingMinutes(l) + l.Exercises.Where(IsHomework).Sum(e => e.Kind.Minutes));
+        ArgumentNullException.ThrowIfNull(exercise);
+        return First.IsEmpty || First.Contains(exercise.Id);
     }
 
     private bool IsHomework(Exercise exercise) => !exercise.Kind.IsAtTheBench && !InTheRoom.Contains(exercise.Id);
+
+    private static double Minutes(IEnumerable<Lesson> lessons, Func<Exercise, bool> which)
+    {
+        ArgumentNullException.ThrowIfNull(lessons);
+        return lessons.Sum(l => Checking.ReadingTime.ReadingMinutes(l) + l.Exercises.Where(which).Sum(e => e.Kind.Minutes));
+    }
 }
 
-/// <summary>A fly of an evening, and how many of it are tied.</summary>
+/// <summary>A fly of an evening, and how many of it are tied; or a spare part, and how many of it are wanted.</summary>
+/// <param name="File">Empty for a spare part.</param>
 /// <param name="ForTwo">How many two neighbors tie between them.</param>
 /// <param name="ToShow">How many the instructor ties to show.</param>
 /// <param name="Line">Where the file lists it.</param>

@@ -34,6 +34,7 @@ public static class FigureKinds
             Number(text, LeastHeelDeg, MostHeelDeg))]),
         new("garden gate", 1, 1, Names: false, []),
         new("balance on a finger", 1, 1, Names: false, []),
+        new("pull and push", 1, 1, Names: false, []),
         new("eyes and rings", 2, 6, Names: false, []),
         new("turning over", 1, 1, Names: false, []),
         new("air leaving hair", 0, 0, Names: false, [new("materials", IsNeeded: true, $"one to {MostInOnePlot} materials, parted by commas", Hair)]),

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Text;
 
 namespace TyingClass.Lessons.Practice;
@@ -88,8 +89,12 @@ internal sealed class VariantGrid
         string key = vary.Path[(vary.Path.LastIndexOf('.') + 1)..];
         if (!ValueRule.TryRead(vary.LowText, key, out double low) || !ValueRule.TryRead(vary.HighText, key, out double high))
             throw new InvalidOperationException("The range was checked when its lesson was loaded.");
+        if (IsSold(vary.Path, key) && SoldSizes.Between(low, high) is { Length: > 1 } sold) return [.. sold.Select(size => Written(size, key))];
         return [.. Enumerable.Range(0, Steps + 1).Select(step => Written(low + (high - low) * step / Steps, key)).Distinct()];
     }
+
+    // Nobody can buy a bead of 3.3 mm, so no problem asks about one.
+    private static bool IsSold(string path, string key) => key == "size" && path.Contains("parts[", StringComparison.Ordinal);
 
     private static string Written(double si, string key) => ValueRule.DimensionOf(key) is { } dimension
         ? Units.Write(si, dimension)

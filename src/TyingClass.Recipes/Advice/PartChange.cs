@@ -11,9 +11,6 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 {
     private const double PlaceStepMm = 0.5;
 
-    // Common practice: the sizes shops sell (docs/recipes.md).
-    private static readonly ImmutableArray<double> BeadSizesM = [1.98e-3, 2.38e-3, 2.78e-3, 3.18e-3, 3.97e-3, 4.76e-3, 5.56e-3, 6.35e-3];
-
     // In the order of their density; the kind says which of them it is made of.
     private static readonly ImmutableArray<string> Solids = ["plastic", "glass", "aluminum", "tin", "brass", "lead", "tungsten"];
 
@@ -25,7 +22,7 @@ internal sealed class PartChange(List<Adjustable> all, Recipe recipe, ResolvedHo
 
     /// <summary>The sizes of bead that shops sell. A stated mass would pin the weight down whatever the size, so a new size lets go of it.</summary>
     public void Sizes() => Choose(
-        "size", BoughtBy.Size, Part.SizeM ?? Extent.RearM - Extent.FrontM, BeadSizesM,
+        "size", BoughtBy.Size, Part.SizeM ?? Extent.RearM - Extent.FrontM, SoldSizes.ExactM,
         m => Part with { SizeM = TwelveDigits(m), MassKg = null, Said = Part.Said.Without("size") });
 
     /// <summary>Any of what is sold instead of what it is now, heavier and lighter.</summary>

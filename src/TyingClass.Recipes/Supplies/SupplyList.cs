@@ -16,15 +16,23 @@ public static class SupplyList
 
     /// <param name="flies">Recipes and how many of each.</param>
     /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
-    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies)
+    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies) => For(flies, []);
+
+    /// <param name="flies">Recipes and how many of each.</param>
+    /// <param name="spares">Recipes whose parts are wanted besides, without a hook, and how many of each.</param>
+    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
+    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies, IEnumerable<(Recipe Recipe, int Count)> spares)
     {
         ArgumentNullException.ThrowIfNull(flies);
-        return [.. flies.Where(f => f.Count > 0)
-            .SelectMany(f => Of(f.Recipe).Select(s => s.Times(f.Count)))
+        ArgumentNullException.ThrowIfNull(spares);
+        return [.. Of(flies).Concat(Of(spares).Where(s => s.Kind != SupplyKind.Hook))
             .GroupBy(s => (s.Kind, s.Item))
             .Select(g => g.Aggregate((a, b) => a.Plus(b)))
             .OrderBy(s => s.Item.What, StringComparer.Ordinal).ThenBy(s => s.Item.Substance, StringComparer.Ordinal).ThenBy(s => s.Item.SizeM)];
     }
+
+    private static IEnumerable<Supply> Of(IEnumerable<(Recipe Recipe, int Count)> many) =>
+        many.Where(f => f.Count > 0).SelectMany(f => Of(f.Recipe).Select(s => s.Times(f.Count)));
 
     private static IEnumerable<Supply> Of(Recipe recipe)
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
 using TyingClass.Web.Evenings;
@@ -19,8 +18,7 @@ public sealed record NextEvening(EveningView Evening, ImmutableArray<MaterialLin
         if (book.Open(number) is not { } evening) return null;
         Packets packets = evening.Room.Packets ?? Packets.Usual;
         ImmutableArray<EveningView> left = [evening, .. book.All().Where(e => e.Number > number).Select(e => book.View(evening.Room, e.Plan))];
-        IEnumerable<(Recipe, int)> flies = left.SelectMany(e => e.Needs);
-        return new NextEvening(
-            evening, MaterialsView.Of(evening.Supplies, packets, units), MaterialsView.Of(SupplyList.For(flies), packets, units), left.Length);
+        ImmutableArray<Supply> all = SupplyList.For(left.SelectMany(e => e.Needs), left.SelectMany(e => e.SpareNeeds));
+        return new NextEvening(evening, MaterialsView.Of(evening.Supplies, packets, units), MaterialsView.Of(all, packets, units), left.Length);
     }
 }

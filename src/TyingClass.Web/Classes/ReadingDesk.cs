@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Exercises;
 using TyingClass.Storage.Attempts;
@@ -23,13 +24,16 @@ public sealed record ReadingView(
     ImmutableArray<ReadingLine> Lines, Exercise? Question, bool IsOne, int At, int Count, string? Previous, string? Next);
 
 /// <summary>Reads what waits for a person, the longest wait first.</summary>
-public sealed class ReadingDesk(ICourseSource source, ClassRegister register, AttemptStore attemptStore, ClassAccess access, Visitor visitor)
+public sealed partial class ReadingDesk(ICourseSource source, ClassRegister register, AttemptStore attemptStore, ClassAccess access, Visitor visitor)
 {
     public static string KeyOf(StuckLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
         return $"{line.Person.Id}/{line.Column.Exercise.Id}";
     }
+
+    /// <summary>Where what was said of an answer can be changed: its student's attempts at the exercise. Null for what is no key.</summary>
+    public static string? AddressOf(string? key) => key is not null && Key().IsMatch(key) ? "/class/students/" + key : null;
 
     public ImmutableArray<StuckLine> Waiting() =>
         access.Current is { } room && visitor.Person is { } me ? register.WaitingIn(room, me) : [];
@@ -56,4 +60,7 @@ public sealed class ReadingDesk(ICourseSource source, ClassRegister register, At
         .Select(l => (Line: l, Attempts: attemptStore.Of(l.Person.Id, l.Column.Exercise.Id)))
         .Where(l => l.Attempts.Length > 0)
         .Select(l => new ReadingLine(l.Line, l.Attempts[^1], l.Attempts.Length - 1));
+
+    [GeneratedRegex("^[A-Za-z0-9-]+/[a-z0-9-]+$")]
+    private static partial Regex Key();
 }

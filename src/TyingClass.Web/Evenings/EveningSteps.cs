@@ -138,8 +138,12 @@ public static class EveningSteps
     private static EveningStep Home(EveningView evening) => new("Until next time", "At home")
     {
         Text = evening.Course is { Home.Length: > 0 } course ? course.Home : null,
-        Items = [.. evening.AtHome.GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
-            .Select(g => $"Lesson {g.Key.Lesson.Number}: {string.Join("; ", g.Select(e => e.Exercise.Title))}"
-                + (g.Key.DueAt is { } due ? $". By {evening.Windows.Clock.Say(due)}" : ""))],
+        Items = [.. AtHome(evening, evening.FirstAtHome, evening.SaysWhatIsFirst ? "First, lesson" : "Lesson"),
+            .. AtHome(evening, evening.ThenAtHome, "Then, if time, lesson")],
     };
+
+    private static IEnumerable<string> AtHome(EveningView evening, IEnumerable<(Lesson Lesson, Exercise Exercise)> those, string of) =>
+        those.GroupBy(e => (e.Lesson, evening.Windows.Of(e.Lesson, e.Exercise).DueAt))
+            .Select(g => $"{of} {g.Key.Lesson.Number}: {string.Join("; ", g.Select(e => e.Exercise.Title))}"
+                + (g.Key.DueAt is { } due ? $". By {evening.Windows.Clock.Say(due)}" : ""));
 }

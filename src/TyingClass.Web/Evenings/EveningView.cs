@@ -59,6 +59,18 @@ public sealed record EveningView(
     public IEnumerable<(Lesson Lesson, Exercise Exercise)> AtHome =>
         Lessons.SelectMany(l => l.Exercises.Where(e => Course?.InTheRoom.Contains(e.Id) != true).Select(e => (l, e)));
 
+    /// <summary>Whether the plan says what of it comes first.</summary>
+    public bool SaysWhatIsFirst => Course is { First.IsEmpty: false };
+
+    /// <summary>What is not to be left out at home; all of it where the plan draws no line.</summary>
+    public IEnumerable<(Lesson Lesson, Exercise Exercise)> FirstAtHome => AtHome.Where(e => Course?.IsFirst(e.Exercise) != false);
+
+    /// <summary>What is for who has time.</summary>
+    public IEnumerable<(Lesson Lesson, Exercise Exercise)> ThenAtHome => AtHome.Where(e => Course?.IsFirst(e.Exercise) == false);
+
+    /// <summary>Reading, and what comes first.</summary>
+    public int FirstMinutes => Course is { } course ? (int)Math.Round(course.FirstMinutes(Lessons)) : Minutes;
+
     /// <summary>They take a vise, a tub and an evening's patience, and are counted in no minutes.</summary>
     public int TubTestsAtHome => AtHome.Count(e => e.Exercise.Kind.IsAtTheBench);
 
@@ -75,10 +87,14 @@ public sealed record EveningView(
     public string? When => Plan.StartsLocal is { } starts ? ClassClock.Say(starts) : null;
 
     /// <summary>For everyone who ties and whoever shows, added up, nothing for waste.</summary>
-    public ImmutableArray<Supply> Supplies => SupplyList.For(Needs);
+    public ImmutableArray<Supply> Supplies => SupplyList.For(Needs, SpareNeeds);
 
     /// <summary>Each fly, and how many are tied of it.</summary>
     public IEnumerable<(Recipe Recipe, int Count)> Needs => Flies.Select(f => (f.Recipe, f.Needed(Students)));
+
+    /// <summary>Each single part to have at hand besides, and how many.</summary>
+    public IEnumerable<(Recipe Recipe, int Count)> SpareNeeds =>
+        Course?.Spares.Select(s => (s.Recipe, (int)Math.Ceiling(s.ForTwo * Students / 2.0) + s.ToShow)) ?? [];
 }
 
 /// <param name="Lessons">As links and headings need them.</param>

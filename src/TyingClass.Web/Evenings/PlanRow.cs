@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using TyingClass.Lessons.Prose;
 
 namespace TyingClass.Web.Evenings;
 
@@ -15,7 +16,7 @@ public sealed partial record PlanRow(int Minutes, string What)
     public static ImmutableArray<PlanRow> Of(string plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. plan.Split('\n').Select(l => l.Split('|', 3, StringSplitOptions.TrimEntries)).Select(Read).OfType<PlanRow>()];
+        return [.. NoteTable.Rows(plan).Select(Read).OfType<PlanRow>()];
     }
 
     /// <summary>Whether the row speaks of one of these, as words begin.</summary>
@@ -26,13 +27,10 @@ public sealed partial record PlanRow(int Minutes, string What)
         return false;
     }
 
-    private static PlanRow? Read(string[] cells) => cells.Length == 3
-        && int.TryParse(cells[1], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
-            ? new PlanRow(minutes, Link().Replace(cells[2].TrimEnd('|', ' '), "${words}").Replace("*", "", StringComparison.Ordinal))
+    private static PlanRow? Read(ImmutableArray<string> cells) => cells.Length > 1
+        && int.TryParse(cells[0], NumberStyles.None, CultureInfo.InvariantCulture, out int minutes)
+            ? new PlanRow(minutes, string.Join(", ", cells.Skip(1).Where(c => c.Length > 0)))
             : null;
-
-    [GeneratedRegex(@"\[(?<words>[^\]]*)\]\([^)]*\)")]
-    private static partial Regex Link();
 
     [GeneratedRegex(@"^.+?(?=\s\(|[.:;,](\s|$)|$)")]
     private static partial Regex FirstClause();

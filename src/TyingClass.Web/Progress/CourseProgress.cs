@@ -40,6 +40,9 @@ public sealed record LessonLine(Lesson Lesson, ImmutableArray<ExerciseLine> Exer
 public sealed record CoursePlan(ImmutableArray<LessonLine> Lessons, (LessonLine Lesson, ExerciseLine Line)? Next, bool Started,
     ImmutableArray<AuthorError> Problems)
 {
+    /// <summary>What is left at home of the evening one is at, by what comes first; null where the course does not say.</summary>
+    public Homework? Homework { get; init; }
+
     /// <summary>Begun lessons after one another: how far one has come.</summary>
     public LessonLine? Furthest => Lessons.LastOrDefault(l => l.IsBegun);
 
@@ -73,7 +76,8 @@ public sealed class CourseProgress(ICourseSource source, AttemptStore store, Vis
         Course course = source.Current;
         Dictionary<string, Standing> standings = Standings();
         ImmutableArray<LessonLine> lessons = [.. course.Lessons.Select(l => Line(l, standings))];
-        return new CoursePlan(lessons, Next(lessons), standings.Count > 0, course.Problems);
+        (LessonLine Lesson, ExerciseLine Line)? next = Next(lessons);
+        return new CoursePlan(lessons, next, standings.Count > 0, course.Problems) { Homework = Homework.Of(course, lessons, next?.Lesson.Lesson) };
     }
 
     /// <summary>By exercise, as far as there are any.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Xml.Linq;
+using TyingClass.Balance.Sinking;
 using TyingClass.Drawing.Tests.Support;
 using TyingClass.Recipes.Catalogue;
 using TyingClass.Recipes.Reports;
@@ -133,6 +134,26 @@ public sealed class TeachingFigureTests
         Assert.Equal(x1, x2, 0.001);
         Assert.Equal(fly.Report.MassCenterMm.X - fly.Report.TowPointMm.X, x1, 0.001);
         Assert.All(fly.Built.Body.Parts, p => Assert.True(picture.Has("weight of " + p.Name), p.Name));
+    }
+
+    // A round head, and hair that trails: the push acts where the engine finds it, level with the balance point, and as long as the pull.
+    [Fact]
+    public void PullAndPush_Arrows_StandAtTheTwoPointsAndAreAlike()
+    {
+        SolvedFly fly = Samples.Named("Copper Loach");
+        Picture picture = new(TeachingFigures.Draw(Request("pull and push", fly), DrawingOptions.Default)[0].Svg);
+
+        double push = 1e3 * PushPoint.BehindFrontM(fly.Built.Body, fly.Built.Conditions, fly.Report.Intent)!.Value;
+        (double x, double y) = picture.Mark("balance point");
+        Assert.Equal(fly.Report.BalancePointMm!.Value.X - fly.Report.TowPointMm.X, x, 0.001);
+        // A path is written to hundredths.
+        var up = Picture.Path((string)picture.Marked("push").Attribute("d")!);
+        var down = Picture.Path((string)picture.Marked("pull").Attribute("d")!);
+        Assert.Equal(push - fly.Report.TowPointMm.X, up[0].X, 0.01);
+        Assert.All([up[0].Y, down[0].Y], at => Assert.Equal(y, at, 0.01));
+        Assert.True(up[^1].Y < y && down[^1].Y > y);
+        Assert.Equal(y - up[^1].Y, down[^1].Y - y, 0.02);
+        Assert.Contains(push < fly.Report.BalancePointMm.Value.X ? "the tail goes down" : "the nose goes down", picture.Description, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -33,6 +33,14 @@ public sealed class CourseCheckerTests : CheckedFolder
     [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "01-first.md", "evening 1, which evenings.yaml does not plan")]
     [InlineData("evenings:\n  - evening: 2\n    title: T\n    plan: P\n", "evenings.yaml", "No lesson is read for evening 2")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    first at home: [no-01]\n", "evenings.yaml", "has an exercise “no-01”")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    in the room: [first-01]\n    first at home: [first-01]\n", "evenings.yaml",
+        "“first-01” is worked in the room and comes first at home")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    spares: [eyes]\n", "evenings.yaml", "Each spare part is a group of keys")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    spares: [{part: eyebrows, material: brass, size: 3 mm, to show: 1}]\n",
+        "evenings.yaml", "No such spare part")]
+    [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    spares: [{part: bead, material: brass, size: 3 mm}]\n", "evenings.yaml",
+        "Nobody is to have the spare bead")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    watch four: x\n", "evenings.yaml", "Did you mean “watch for”?")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n", "evenings.yaml", "“plan” is missing")]
     [InlineData("evenings:\n  - evening: 1\n    title: T\n    plan: P\n    flies: [{file: recipes/no.fly.yaml}]\n", "evenings.yaml", "There is no recipe")]
@@ -76,6 +84,19 @@ public sealed class CourseCheckerTests : CheckedFolder
         Folder.Write("evenings.yaml", "evenings:\n  - evening: 1\n    title: T\n    plan: P\n" + inTheRoom);
 
         Assert.Equal(refused, CourseChecker.Check(Folder.Path).Errors.Any(e => e.Text.Contains("61 minutes at home, more than 60", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData("", false)]
+    [InlineData("    first at home: [first-01]\n", true)]
+    public void Check_MoreThanHalfAnHourFirstAtHome_IsRefused(string first, bool refused)
+    {
+        // 7 100 words are 29.8 minutes at 238 words a minute; a prediction is one and a half more.
+        Folder.Write("01-first.md", Head.Replace("minutes:", "evening: 1\nminutes:", StringComparison.Ordinal) + Words(7_100) + "\n"
+            + Question("first-01", "Up?"));
+        Folder.Write("evenings.yaml", "evenings:\n  - evening: 1\n    title: T\n    plan: P\n" + first);
+
+        Assert.Equal(refused, CourseChecker.Check(Folder.Path).Errors.Any(e => e.Text.Contains("takes 31 minutes, more than 30", StringComparison.Ordinal)));
     }
 
     [Fact]

@@ -9,7 +9,7 @@ namespace TyingClass.Lessons.Tests.Practice;
 
 public sealed class NoRepeatTests
 {
-    // One range of 21 sizes, and a place that makes no difference to the figure asked for.
+    // The five sizes sold in a range, of four materials, and a place that makes no difference to the figure asked for.
     private const string Bead = """
         kind: measure
         title: The bead
@@ -20,8 +20,20 @@ public sealed class NoRepeatTests
         tolerance: 0.05 g
         vary:
           - parts[0].size: 2.4 mm … 4.8 mm
+          - parts[0].material: [glass, brass, lead, tungsten]
           - parts[0].at: 0 mm … 2 mm
         """;
+
+    [Fact]
+    public void Draw_ARangeOfSizes_GivesSizesThatShopsSell()
+    {
+        PracticeSet set = Set(Bead);
+
+        string[] sizes = [.. Enumerable.Range(1, 16).Select(seed => RecipeDraft.Parse(PracticeProblems.Draw(set, seed, 0.2)!.RecipeText!).Value!.Get("parts[0].size")!)
+            .Distinct().Order(StringComparer.Ordinal)];
+
+        Assert.Equal(["2.4 mm", "2.8 mm", "3.2 mm", "4 mm", "4.8 mm"], sizes);
+    }
 
     [Theory]
     [InlineData(0.2)]

@@ -53,6 +53,15 @@ public sealed class SupplyListTests
     }
 
     [Fact]
+    public void For_SpareParts_AddsThemToThoseOfTheFliesWithoutTheirHooks()
+    {
+        ImmutableArray<Supply> all = SupplyList.For([(Bead("3.2 mm"), 2)], [(Bead("1/8 in"), 3)]);
+
+        Assert.Equal(5, all.Single(s => s.Kind == SupplyKind.Bead).Pieces);
+        Assert.Equal(2, all.Single(s => s.Kind == SupplyKind.Hook).Pieces);
+    }
+
+    [Fact]
     public void For_NoneOfAFly_LeavesItOut() => Assert.Empty(SupplyList.For([(Bead("4 mm"), 0)]));
 
     [Theory]

@@ -1,5 +1,8 @@
 using System.Net;
+using AngleSharp.Dom;
+using Microsoft.AspNetCore.Mvc.Testing;
 using TyingClass.Web.Tests.Pages;
+using TyingClass.Web.Tests.Voice;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
@@ -48,6 +51,25 @@ public sealed class HomeTests : IDisposable
         Assert.Equal("/exercises/first-02", home.Find(".next a.button").GetAttribute("href"));
         Assert.False(home.Has(".news"));
     }
+
+    [Fact]
+    public async Task Home_WhereThePlanSaysWhatComesFirst_TellsHomeworkApart()
+    {
+        using WebApplicationFactory<Program> course = _room.WithWebHostBuilder(host => host.UseSetting("lessons", OneWayElsewhereTests.Repository("lessons")));
+
+        Sheet home = await new Browser(course.CreateClient(new WebApplicationFactoryClientOptions { AllowAutoRedirect = false })).OpenAsync("/");
+
+        Assert.Equal("At home, from the lessons of evening 1", home.Text("#homework-title"));
+        IElement[] lines = [.. home.All(".homework p")];
+        Assert.StartsWith("First these: What you really cast,", Sheet.Plain(lines[0].TextContent), StringComparison.Ordinal);
+        Assert.StartsWith("Then, if you have time: Brass for lead,", Sheet.Plain(lines[1].TextContent), StringComparison.Ordinal);
+        // What is worked together is no homework.
+        Assert.DoesNotContain("What did she cast?", home.Text(".homework"), StringComparison.Ordinal);
+        Assert.Equal("/exercises/safe-02", lines[0].QuerySelector("a")!.GetAttribute("href"));
+    }
+
+    [Fact]
+    public async Task Home_WherePlansDrawNoLine_SaysNothingOfHomework() => Assert.False((await _room.NewBrowser().OpenAsync("/")).Has(".homework"));
 
     [Fact]
     public async Task Home_AfterAFailure_StaysWithThatExercise()

@@ -112,6 +112,8 @@ public sealed class MentorTests : IAsyncLifetime
         Assert.Contains("under → top", beside.Text(".changes"), StringComparison.Ordinal);
         Sheet taken = await beside.PressAsync("Take it as revision 2");
         Assert.Contains("Revision 2 is saved", taken.Text(".notice-good"), StringComparison.Ordinal);
+        Sheet back = await wren.OpenAsync(taken.Find(".notice-good a").GetAttribute("href")!);
+        Assert.Contains("side: under", ((IHtmlTextAreaElement)(await back.PressAsync("Show as text")).Find("#text")).Value, StringComparison.Ordinal);
         Assert.Contains("side: top", _two.Room.Store.Patterns.Revision(_patternId, 2)!.RecipeText, StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.NotFound, (await (await _two.AsAsync("Heron")).OpenAsync(beside.Address)).Status);
     }

@@ -24,7 +24,10 @@ public sealed class ReadingTests : TwoClassesTests
         Sheet refused = await SendJudgmentAsync(next, "return", "");
         Assert.Contains("Give a reason", refused.Text("[role=alert]"), StringComparison.Ordinal);
         Sheet list = await SendJudgmentAsync(refused, "return", "Which side?");
-        Assert.Equal("/class/waiting?done=true", list.Address);
+        Assert.Equal($"/class/waiting?done=true&last={Uri.EscapeDataString($"{Two.Heron.Id}/second-03")}", list.Address);
+        // Whoever thinks better of it finds the way back.
+        Assert.Contains("Return it all the same", (await otter.OpenAsync(next.Find("[role=status] a").GetAttribute("href")!)).Text("main"), StringComparison.Ordinal);
+        Assert.Contains("Accept it all the same", (await otter.OpenAsync(list.Find("[role=status] a").GetAttribute("href")!)).Text("main"), StringComparison.Ordinal);
         Assert.Equal("Which side?", Two.AttemptOf(Two.Heron, "second-03").Judgments[0].Reason);
     }
 

@@ -26,10 +26,14 @@ public sealed class ReadModel(ReadingDesk desk, AttemptDesk attempts) : PageMode
 
     public string? Trouble { get; private set; }
 
-    public IActionResult OnGet(string? done)
+    /// <summary>Where the word just given can be changed; null where there is none.</summary>
+    public string? Again { get; private set; }
+
+    public IActionResult OnGet(string? done, string? last)
     {
+        Again = ReadingDesk.AddressOf(last);
         Done = done switch { "accepted" => "Accepted. The student sees it on the exercise.", "returned" => "Returned, with your words.", _ => null };
-        return Show();
+        return Show(last);
     }
 
     public IActionResult OnPost()
@@ -43,10 +47,11 @@ public sealed class ReadModel(ReadingDesk desk, AttemptDesk attempts) : PageMode
         }
 
         string done = Form.Judgment.Accept == true ? "accepted" : "returned";
+        string? last = before.Lines.FirstOrDefault(l => l.Attempt.Id == Form.Judgment.AttemptId)?.Key;
         Form = Form.Rest;
-        if (before.IsOne) return RedirectToPage(new { at = before.Next, done });
-        if (Form.IsBlank) return RedirectToPage(new { exercise = ExerciseId, done });
-        Done = "Kept. What you typed for the others stands below.";
+        if (before.IsOne) return RedirectToPage(new { at = before.Next, done, last });
+        if (Form.IsBlank) return RedirectToPage(new { exercise = ExerciseId, done, last });
+        (Done, Again) = ("Kept. What you typed for the others stands below.", ReadingDesk.AddressOf(last));
         return Show();
     }
 
@@ -60,10 +65,11 @@ public sealed class ReadModel(ReadingDesk desk, AttemptDesk attempts) : PageMode
 
     private ReadingView Open() => ExerciseId is { Length: > 0 } id ? desk.AllTo(id) : desk.One(At);
 
-    private IActionResult Show()
+    private IActionResult Show(string? last = null)
     {
         View = Open();
         // Nothing left to read: the list says so.
-        return View.Lines.IsEmpty && Trouble is null ? LocalRedirect("/class/waiting" + (Done is null ? "" : "?done=true")) : Page();
+        if (!View.Lines.IsEmpty || Trouble is not null) return Page();
+        return LocalRedirect("/class/waiting" + (Done is null ? "" : $"?done=true&last={Uri.EscapeDataString(last ?? "")}"));
     }
 }

@@ -13,7 +13,10 @@ public sealed class WaitingModel(ReadingDesk desk, TimeProvider time) : PageMode
     /// <summary>The last that waited was just read.</summary>
     public bool Done { get; private set; }
 
+    /// <summary>Where the word just given on it can be changed.</summary>
+    public string? Again { get; private set; }
+
     public DateTimeOffset Now => time.GetUtcNow();
 
-    public void OnGet(bool done) => (Lines, Done) = (desk.Waiting(), done);
+    public void OnGet(bool done, string? last) => (Lines, Done, Again) = (desk.Waiting(), done, done ? ReadingDesk.AddressOf(last) : null);
 }

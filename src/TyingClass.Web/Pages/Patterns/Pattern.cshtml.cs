@@ -12,14 +12,18 @@ public sealed class PatternModel(PatternPages pages, PatternDesk desk) : PageMod
 
     public string? Done { get; private set; }
 
+    /// <summary>The revision that stood before a mentor's version was taken over, to go back to.</summary>
+    public int? Before { get; private set; }
+
     /// <summary>Typed, not sent: the form had gone stale.</summary>
     public string Question { get; private set; } = "";
 
-    public IActionResult OnGet(string id, int? from, int? saved, bool asked, bool withdrawn)
+    public IActionResult OnGet(string id, int? from, int? saved, int? taken, bool asked, bool withdrawn)
     {
         if (pages.Open(id, from) is not { } view) return NotFound();
-        (View, Done) = (view, saved is not null ? $"Revision {view.Pattern.Revision} is saved." : asked ? "Your mentors can see it now."
+        (View, Done) = (view, saved is not null || taken is not null ? $"Revision {view.Pattern.Revision} is saved." : asked ? "Your mentors can see it now."
             : withdrawn ? "Taken back: it waits no longer." : null);
+        Before = taken is { } mine && mine > 0 && mine < view.Pattern.Revision ? mine : null;
         return Page();
     }
 

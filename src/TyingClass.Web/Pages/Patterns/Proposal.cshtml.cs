@@ -17,7 +17,7 @@ public sealed class ProposalModel(Proposals proposals) : PageModel, IKeepsTyped
     public IActionResult OnPost(string id, string? review, int expected)
     {
         if (proposals.Take(id, review, expected) is not { } outcome) return NotFound();
-        if (outcome.Saved) return LocalRedirect($"{PatternDesk.AddressOf(id)}?saved=1");
+        if (outcome.Saved) return LocalRedirect($"{PatternDesk.AddressOf(id)}?taken={outcome.Current.Revision - 1}");
         Notice = $"Revision {outcome.Current.Revision} was saved meanwhile, and nothing was taken over. Below the two stand side by side as they are now.";
         Response.StatusCode = StatusCodes.Status409Conflict;
         return Show(id, review);
