@@ -20,17 +20,17 @@ internal sealed class PuttyArt : PartArt
         PathText outline = solder ? ball.OutlinePath() : Lump(limb, center, radius);
         yield return new Piece(ball.NearMm, limb.Name, ball.Outline, ink =>
         {
-            ink.Wash(outline, solder ? Tone.Bright : Tone.Tungsten);
+            ink.Wash(outline, solder ? Tone.Bright : Tone.Black);
             ink.Wash(ball.Crescent(center, 0.96 * radius, 1.4), Tone.Shade, 0.18);
             if (solder)
                 Turned.Gleam(ink, limb.View, center, radius);
             else
-                ink.Hatch(Dents(limb, center, radius), 0.6, 0.8);
+                ink.Brush(Dents(limb, center, radius), Tone.Bright, 1.1 * ink.PenMm, 0.8);
             ink.Line(outline, 1.1);
         });
     }
 
-    // A circle that fingers have been at: a few flats, the same in every picture of the fly.
+    // A lump that fingers have been at, darker and rougher than any bead, the same in every picture of the fly.
     private static PathText Lump(Limb limb, Vector3D center, double radius)
     {
         Seeded chance = limb.Chance("lump");
@@ -39,7 +39,7 @@ internal sealed class PuttyArt : PartArt
             [.. Enumerable.Range(0, 11).Select(k =>
             {
                 (double sin, double cos) = Math.SinCos(k * 2 * Math.PI / 11);
-                return at + new Point(cos, sin) * (radius * chance.Between(0.93, 1.03));
+                return at + new Point(cos, sin) * (radius * chance.Between(0.84, 1.14));
             })],
             closed: true);
     }

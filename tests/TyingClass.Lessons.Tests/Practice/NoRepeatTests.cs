@@ -60,6 +60,7 @@ public sealed class NoRepeatTests
             vary:
               - parts[0].size: 2.4 mm … 5.6 mm
               - hook.eye: [straight, down 25°, up 25°]
+              - parts[0].material: [glass, brass, tungsten]
             """);
 
         Assert.InRange(set.Apart, 8, 24);
