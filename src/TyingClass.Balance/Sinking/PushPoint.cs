@@ -16,7 +16,6 @@ public static class PushPoint
     public static double? BehindFrontM(FlyBody body, FishingConditions conditions, Intent intent)
     {
         ArgumentNullException.ThrowIfNull(body);
-        ArgumentNullException.ThrowIfNull(conditions);
         MassMoments moments = MassMoments.Of(body.Parts, double.PositiveInfinity);
         double density = conditions.Water.DensityKgM3, wetKg = moments.WetMassKg(density);
         if (!(wetKg > 0)) return null;

@@ -7,7 +7,6 @@ using TyingClass.Drawing.Labels;
 using TyingClass.Drawing.Plates;
 using TyingClass.Recipes.Reports;
 using TyingClass.Telling.Figures;
-using TyingClass.Telling.Sentences;
 
 namespace TyingClass.Drawing.Figures;
 

@@ -55,7 +55,7 @@ internal sealed class FallPlate : FlyPlate
     private double ArrowX => Scene.Frame.Left - 1.2 * LetterMm;
 
     // A slack leader pulls nowhere: it hangs in a bight above the eye.
-    private Point[] Bight => [new(0, 0), new(-0.2 * SlackMm, -0.9 * SlackMm), new(-0.7 * SlackMm, -0.1 * SlackMm), new(-SlackMm, -SlackMm)];
+    internal Point[] Bight => [new(0, 0), new(-0.2 * SlackMm, -0.9 * SlackMm), new(-0.7 * SlackMm, -0.1 * SlackMm), new(-SlackMm, -SlackMm)];
 
     protected override void DrawBehind(Ink ink)
     {

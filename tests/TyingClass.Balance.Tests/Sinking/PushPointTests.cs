@@ -1,5 +1,4 @@
 using TyingClass.Balance.Bodies;
-using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Sinking;
 using Xunit;

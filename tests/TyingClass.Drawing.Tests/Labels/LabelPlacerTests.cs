@@ -12,6 +12,21 @@ public sealed class LabelPlacerTests
 {
     public static TheoryData<string> Names => Samples.Names;
 
+    // A slack leader is a line too: words printed over it cannot be read.
+    [Theory, MemberData(nameof(Names))]
+    public void Place_WordsOfAFallingFly_KeepOffTheLeader(string name)
+    {
+        FallPlate plate = new(Samples.Named(name), DrawingOptions.Default);
+        Point[] bight = plate.Bight;
+
+        for (int i = 1; i <= 12; i++)
+        {
+            double t = i / 12.0, u = 1 - t;
+            Point at = bight[1] * (3 * u * u * t) + bight[2] * (3 * u * t * t) + bight[3] * (t * t * t);
+            Assert.All(plate.Labels, label => Assert.False(label.Box.Holds(at), $"“{label.Wish.Text}” lies over the leader"));
+        }
+    }
+
     [Theory, MemberData(nameof(Names))]
     public void Place_EveryViewOfEveryFly_NoTwoLabelsCollideAndAllAreInTheWindow(string name)
     {
