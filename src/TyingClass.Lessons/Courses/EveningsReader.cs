@@ -101,7 +101,8 @@ internal static class EveningsReader
             }
             else
             {
-                evening.Errors.Add(item, "Each spare part is a group of keys: “part: dumbbell eyes”, “material: brass”, “size: 3.2 mm”, “for two neighbors: 1”.");
+                evening.Errors.Add(
+                    item, "Each spare part is a group of keys: “part: dumbbell eyes”, “material: brass”, “size: 3.2 mm”, “for two neighbors: 1”.");
             }
         }
 
@@ -123,7 +124,8 @@ internal static class EveningsReader
         }
 
         int two = fields.WholeNumber("for two neighbors", 0, MostOfOne) ?? 0, show = fields.WholeNumber("to show", 0, MostOfOne) ?? 0;
-        if (two + show == 0) fields.Errors.Add(fields.Map, $"Nobody is to have the spare {part}. Say “for two neighbors” or “to show”, or take it out.");
+        if (two + show == 0)
+            fields.Errors.Add(fields.Map, $"Nobody is to have the spare {part}. Say “for two neighbors” or “to show”, or take it out.");
         return new CourseFly("", recipe, text, two, show, fields.Map.Line);
     }
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace TyingClass.Recipes.Catalogue;
 
-/// <summary>Sizes of beads, cones and dumbbell eyes that shops sell: by the 64th of an inch below 1/8 in, by the 32nd above. Common practice, no source.</summary>
+/// <summary>Sizes of beads, cones and dumbbell eyes that shops sell: by 1/64 in below 1/8 in, by 1/32 in above (common practice, no source).</summary>
 public static class SoldSizes
 {
     private const double HalfTenthM = 0.05e-3;

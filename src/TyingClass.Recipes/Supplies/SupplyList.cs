@@ -15,17 +15,12 @@ public static class SupplyList
     private const int Digits = 2;
 
     /// <param name="flies">Recipes and how many of each.</param>
-    /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
-    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies) => For(flies, []);
-
-    /// <param name="flies">Recipes and how many of each.</param>
     /// <param name="spares">Recipes whose parts are wanted besides, without a hook, and how many of each.</param>
     /// <exception cref="ArgumentException">As <see cref="FlyBuilder.Build(Recipe, int)"/>.</exception>
-    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies, IEnumerable<(Recipe Recipe, int Count)> spares)
+    public static ImmutableArray<Supply> For(IEnumerable<(Recipe Recipe, int Count)> flies, IEnumerable<(Recipe Recipe, int Count)>? spares = null)
     {
         ArgumentNullException.ThrowIfNull(flies);
-        ArgumentNullException.ThrowIfNull(spares);
-        return [.. Of(flies).Concat(Of(spares).Where(s => s.Kind != SupplyKind.Hook))
+        return [.. Of(flies).Concat(Of(spares ?? []).Where(s => s.Kind != SupplyKind.Hook))
             .GroupBy(s => (s.Kind, s.Item))
             .Select(g => g.Aggregate((a, b) => a.Plus(b)))
             .OrderBy(s => s.Item.What, StringComparer.Ordinal).ThenBy(s => s.Item.Substance, StringComparer.Ordinal).ThenBy(s => s.Item.SizeM)];

@@ -29,7 +29,8 @@ public sealed class NoRepeatTests
     {
         PracticeSet set = Set(Bead);
 
-        string[] sizes = [.. Enumerable.Range(1, 16).Select(seed => RecipeDraft.Parse(PracticeProblems.Draw(set, seed, 0.2)!.RecipeText!).Value!.Get("parts[0].size")!)
+        string[] sizes = [.. Enumerable.Range(1, 16)
+            .Select(seed => RecipeDraft.Parse(PracticeProblems.Draw(set, seed, 0.2)!.RecipeText!).Value!.Get("parts[0].size")!)
             .Distinct().Order(StringComparer.Ordinal)];
 
         Assert.Equal(["2.4 mm", "2.8 mm", "3.2 mm", "4 mm", "4.8 mm"], sizes);

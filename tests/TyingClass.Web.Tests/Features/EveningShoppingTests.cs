@@ -49,7 +49,8 @@ public sealed partial class EveningShoppingTests
         foreach (IGrouping<int, PlannedFly> evening in Planned.GroupBy(f => f.Evening))
         {
             Sheet page = await heron.OpenAsync($"/class/evenings/{evening.Key}?sparePercent=0&wastePercent=0");
-            Assert.Equal(Lines(evening, Spares.Where(s => s.Evening == evening.Key)), [.. page.All("section[aria-labelledby=materials-title] .materials tbody tr").Select(LineOf)]);
+            Assert.Equal(Lines(evening, Spares.Where(s => s.Evening == evening.Key)),
+                [.. page.All("section[aria-labelledby=materials-title] .materials tbody tr").Select(LineOf)]);
             Assert.Equal(evening.Where(f => f.ForTwo > 0).Select(f => f.Recipe.Name), page.All(".tied li").Select(li => li.TextContent.Split(": ")[0].Trim()));
 
             Assert.Contains("First these", page.Text(".evening-notes"), StringComparison.Ordinal);
