@@ -4,6 +4,7 @@ using System.Text.RegularExpressions;
 using TyingClass.Lessons.Checking;
 using TyingClass.Lessons.Conditions;
 using TyingClass.Lessons.Courses;
+using TyingClass.Lessons.Prose;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Recipes.Supplies;
 using TyingClass.Recipes.Text;
@@ -75,15 +76,41 @@ public sealed partial class CoursePlanTests
         Assert.Empty(missing);
     }
 
+    // What is worked together needs its minutes, and on the wall it stands behind the row that names it.
+    [Fact]
+    public void Plans_OfEveryEvening_FillTwoHoursAndNameWhatIsWorkedTogether()
+    {
+        using CourseFolder course = new(Repo.Lessons);
+        ILookup<string, string> titles = course.Current.Exercises.ToLookup(e => e.Id, e => e.Title);
+
+        foreach (CourseEvening evening in course.Current.Evenings)
+        {
+            ImmutableArray<ImmutableArray<string>> rows = NoteTable.Rows(evening.Plan);
+            string[] nowhere = [.. evening.InTheRoom.Where(id => !titles[id].Single().Split(": ").Any(IsNamed))];
+
+            Assert.Equal(120, rows.Sum(r => int.Parse(r[0], CultureInfo.InvariantCulture)));
+            Assert.Empty(nowhere);
+
+            bool IsNamed(string title) => rows.Any(r => r[1].Contains(title, StringComparison.OrdinalIgnoreCase));
+        }
+    }
+
     // What an instructor shows must come out as the plan says, or the evening is lost.
     [Theory]
     [InlineData("slate-minnow", "", "pitch while sinking < -30°")]
     [InlineData("slate-minnow-tail-heavy", "", "pitch while sinking > 30°")]
     [InlineData("quay-bullhead", "", "flips > 50 %")]
     [InlineData("quay-bullhead-jig", "", "rides as intended > 98 %")]
+    [InlineData("quay-bullhead", "parts[0].size: 2.4 mm", "flips > 95 %")]
+    [InlineData("quay-bullhead-jig", "parts[0].size: 2.4 mm", "flips < 1 % and leans < 20 %")]
     [InlineData("amber-stickleback", "", "keel height > 0.8 mm")]
     [InlineData("rowan-smelt-8", "", "rides as intended > 95 %")]
     [InlineData("rowan-smelt-4-0", "", "flips > 50 %")]
+    [InlineData("rowan-smelt-8", "parts[0].size: 2.4 mm", "rides as intended > 95 %")]
+    [InlineData("rowan-smelt-4-0", "parts[0].size: 2.4 mm", "flips > 95 %")]
+    [InlineData("rowan-smelt-4", "parts[0].size: 2 mm", "rides as intended < 65 % and flips < 5 %")]
+    [InlineData("collar-hook", "", "pitch while sinking < 0°")]
+    [InlineData("collar-hook", "parts[0].at: 6 mm", "pitch while sinking > 10°")]
     [InlineData("brass-gudgeon", "", "rides as intended < 35 %")]
     [InlineData("barge-hand", "", "pitch while sinking < -5°")]
     [InlineData("barge-hand-lead-free", "", "pitch while sinking < 15° and mass of wraps > 0.3 g")]
