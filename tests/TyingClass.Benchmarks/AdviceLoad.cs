@@ -4,8 +4,6 @@ using TyingClass.Balance.Tests.Flies;
 using TyingClass.Recipes.Model;
 using TyingClass.Recipes.Reports;
 using TyingClass.Recipes.Text;
-using TyingClass.Telling;
-using TyingClass.Telling.Figures;
 using TyingClass.Web.Bench;
 
 namespace TyingClass.Benchmarks;
