@@ -109,7 +109,8 @@ public sealed class ReasonsHoldTests
             && (guarded == more ? less : more) is var bare && Ungripped(guarded, "weed guard", "keel height") is var free
             && Math.Abs(free - Of(bare, "keel height")) < 0.6 * Math.Abs(f.D("keel height")),
         ["rig-02"] = f => Between(f.ForOverAgainst(), 1, 1.5),
-        ["rig-07"] = f => Between(f.ForOverAgainst(), 1, 1.5) && Between(-f.A("keel moment of dumbbell eyes") / f.A("keel moment of bend"), 0, 0.5),
+        ["rig-07"] = f => f.ForOverAgainst() > 1.5 && f.A("keel moment of dumbbell eyes") > -f.A("keel moment of bend")
+            && f.Set("keel moment of dumbbell eyes", ("hook.size", "2")) < -f.Set("keel moment of bend", ("hook.size", "2")),
         ["rig-03"] = f => f.A("keel moment of putty") < 0 && f.Set("keel height", ("parts[0].side", "top")) > 0 && f.A("keel height") < 0,
         ["rig-04"] = f => f.D("mass of rattle") < 0 && f.D("keel moment of rattle") > 0,
     };
