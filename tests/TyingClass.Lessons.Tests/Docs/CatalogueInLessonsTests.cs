@@ -1,9 +1,14 @@
 using TyingClass.Balance.Bodies;
 using TyingClass.Balance.Casting;
 using TyingClass.Balance.Fluid;
+using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Sinking;
+using TyingClass.Balance.Towing;
 using TyingClass.Balance.Tying;
+using TyingClass.Recipes.Bodies;
 using TyingClass.Recipes.Catalogue;
+using TyingClass.Recipes.Text;
 using Xunit;
 
 namespace TyingClass.Lessons.Tests.Docs;
@@ -33,12 +38,12 @@ public sealed class CatalogueInLessonsTests
     private static IEnumerable<(string, string)> Densities()
     {
         double lead = KgM3("lead");
-        yield return ("00", $"| tungsten (beads) | about {Thousands(KgM3("tungsten"))} kg/m³ | {KgM3("tungsten") / lead:0.00} |");
-        yield return ("00", $"| lead | {Thousands(lead)} kg/m³ | 1.00 |");
-        yield return ("00", $"| bismuth | {Thousands(KgM3("bismuth"))} kg/m³ | {KgM3("bismuth") / lead:0.00} |");
-        yield return ("00", $"| brass | {Thousands(KgM3("brass"))} kg/m³ | {KgM3("brass") / lead:0.00} |");
-        yield return ("00", $"| tin | {Thousands(KgM3("tin"))} kg/m³ | {KgM3("tin") / lead:0.00} |");
-        yield return ("07", $"is {lead / 1000:0.00} mg/mm³ for lead and {KgM3("lead-free wire") / 1000:0.00} mg/mm³ for tin");
+        yield return ("00", $"| tungsten (beads) | about {KgM3("tungsten") / 1000:0.0} | {KgM3("tungsten") / lead:0.00} |");
+        yield return ("00", $"| lead | {lead / 1000:0.00} | 1.00 |");
+        yield return ("00", $"| bismuth | {KgM3("bismuth") / 1000:0.00} | {KgM3("bismuth") / lead:0.00} |");
+        yield return ("00", $"| brass | {KgM3("brass") / 1000:0.00} | {KgM3("brass") / lead:0.00} |");
+        yield return ("00", $"| tin | {KgM3("tin") / 1000:0.00} | {KgM3("tin") / lead:0.00} |");
+        yield return ("07", $"is {lead / 1000:0.00} g per cm³ for lead and {KgM3("lead-free wire") / 1000:0.00} for tin");
         foreach (double inch in (double[])[0.015, 0.020, 0.025, 0.030, 0.035])
         {
             double mm = 1000 * inch * MPerInch, area = Math.PI / 4 * mm * mm;
@@ -59,7 +64,7 @@ public sealed class CatalogueInLessonsTests
     // Sizes 1/0 and 4/0 are numbers 0 and −3 of the scale.
     private static IEnumerable<(string, string)> Hooks()
     {
-        yield return ("03", $"{HookScale.WireDensity.Value * 1e-6:0.00000} g/mm³ × (0.7854 × 0.8 × 0.8) mm²");
+        yield return ("03", $"{HookScale.WireDensity.Value * 1e-3:0.00} mg per mm³ × (0.7854 × 0.8 × 0.8) mm²");
         yield return ("03", $"The spear is {HookScale.SpearGapes.Value:0.00} × gape long");
         yield return ("03", $"plus {Math.PI / 2 + HookScale.SpearGapes.Value:0.00} × gape for bend and spear, plus about {EyeWires:0} × its own thickness");
         yield return ("03", $"| shank and ring | 20 mm + {EyeWires:0} × 0.8 mm | {20 + Math.Round(EyeWires) * 0.8:0.0} mm |");
@@ -109,6 +114,11 @@ public sealed class CatalogueInLessonsTests
         yield return ("12",
             "fluorocarbon, the engine takes it as "
                 + $"somewhat {(FishingScale.FluorocarbonModulus.Value > FishingScale.NylonModulus.Value ? "stiffer" : "softer")} than nylon");
+
+        LevelFall[] falls = [.. ((double[])[0.15, 0.30, 0.40]).Select(LevelFall.OfTheSentry)];
+        yield return ("12", $"Its weight pulls {falls[1].AheadMm:0.0} mm ahead of the push point");
+        yield return ("12", $"nose down: {falls[1].WetG:0.00} g × {falls[1].AheadMm:0.0} mm |" + string.Concat(falls.Select(f => $" {f.WetG * f.AheadMm:0.0} g·mm |")));
+        yield return ("12", "nose up: the leader |" + string.Concat(falls.Select(f => $" {f.LeaderGmm:0.0} g·mm |")));
     }
 
     private static IEnumerable<(string, string)> Hands()
@@ -128,6 +138,34 @@ public sealed class CatalogueInLessonsTests
 
     private static IEnumerable<(string, string)> Lines() =>
         FlyLine.All.Where(l => l.Number is >= 4 and <= 10).Select(l => ("14", $"| {l.Number} | {l.Grains:0} | {1000 * l.MassKg:0.0} |"));
+
+    /// <summary>The Quay Sentry, cinched, held level as it sinks: its weight ahead of the push point, and what its slack leader turns it with.</summary>
+    private sealed record LevelFall(double WetG, double AheadMm, double LeaderGmm)
+    {
+        public static LevelFall OfTheSentry(double leaderMm)
+        {
+            RecipeDraft draft = RecipeDraft.Parse(Repo.Recipe("recipes/quay-sentry.fly.yaml")!).Value!;
+            BuiltFly fly = FlyBuilder.Build(RecipeParser.Parse(draft.With("fishing.leader", $"{leaderMm:0.00} mm nylon")).Value!);
+            FishingConditions fished = fly.Conditions;
+            MassMoments moments = MassMoments.Of(fly.Body.Parts, double.PositiveInfinity);
+            double density = fished.Water.DensityKgM3, wetKg = moments.WetMassKg(density);
+            Vector3D balance = moments.MassCenterM + moments.WetMomentKgM(density, moments.MassCenterM) / wetKg, up = new(0, 0, -1);
+            DragField drag = new(fly.Body.Parts, fished.Water, balance);
+            double speed = 0.3;
+            Wrench leader = default;
+            // Water on fly and leader together carries the weight.
+            for (int i = 0; i < 60; i++)
+            {
+                double perLength = density / 2 * fished.Leader.DiameterM * speed * speed
+                    * DragTable.Cylinder.At(speed * density * fished.Leader.DiameterM / fished.Water.ViscosityPaS);
+                leader = SlackLeader.On(speed * up, perLength, fished.Leader.BendingStiffnessNM2);
+                speed *= Math.Sqrt(wetKg * Standard.GravityMS2 / Vector3D.Dot(drag.At(speed * up).ForceN + leader.ForceN, up));
+            }
+
+            double push = PushPoint.BehindFrontM(fly.Body, fished, Intent.PointUp)!.Value;
+            return new LevelFall(1e3 * wetKg, 1e3 * (push - balance.X), 1e6 / Standard.GravityMS2 * Math.Abs(leader.MomentNM.Y));
+        }
+    }
 
     private static double EyeWires => HookScale.EyeLegWires.Value + Math.PI * (HookScale.RingOuterWires.Value - 1);
 
