@@ -117,7 +117,8 @@ public sealed class CatalogueInLessonsTests
 
         LevelFall[] falls = [.. ((double[])[0.15, 0.30, 0.40]).Select(LevelFall.OfTheSentry)];
         yield return ("12", $"Its weight pulls {falls[1].AheadMm:0.0} mm ahead of the push point");
-        yield return ("12", $"nose down: {falls[1].WetG:0.00} g × {falls[1].AheadMm:0.0} mm |" + string.Concat(falls.Select(f => $" {f.WetG * f.AheadMm:0.0} g·mm |")));
+        yield return ("12", $"nose down: {falls[1].WetG:0.00} g × {falls[1].AheadMm:0.0} mm |"
+            + string.Concat(falls.Select(f => $" {f.WetG * f.AheadMm:0.0} g·mm |")));
         yield return ("12", "nose up: the leader |" + string.Concat(falls.Select(f => $" {f.LeaderGmm:0.0} g·mm |")));
     }
 
