@@ -43,7 +43,7 @@ public sealed class StudentStoryTests(RunningApp app, Chromium browser)
         await exercise.UnfoldAsync("What each part gave");
         feedback = await exercise.FeedbackTextAsync();
         Assert.Contains("Expect it to flip", feedback, StringComparison.Ordinal);
-        Assert.Contains("from 0 g to 0.12 g", feedback, StringComparison.Ordinal);
+        Assert.Contains("from 0 g to 0.26 g", feedback, StringComparison.Ordinal);
 
         // She mends it and passes.
         await exercise.WriteRecipeAsync(repair.ModelAnswer!);

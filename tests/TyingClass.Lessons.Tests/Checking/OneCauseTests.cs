@@ -82,7 +82,9 @@ public sealed class OneCauseTests
         quantity: mass
         tolerance: 0.05 g
         vary:
-          - parts[0].size: 3 mm … 4 mm
+          - parts[0].size: 2.4 mm … 4 mm
+          - parts[0].material: [brass, tungsten]
+          - parts[2].mass: 0.03 g … 0.30 g
         ```
 
         """;

@@ -18,9 +18,9 @@ public sealed class LastHintTests
     });
 
     [Theory]
-    // The author's answer in another metal than tin: then the eyes have another size to be.
-    [InlineData("parts[0].material", "brass")]
-    [InlineData("parts[0].material", "bismuth")]
+    // The author’s answer with eyes too light for the strip.
+    [InlineData("parts[0].size", "4 mm")]
+    [InlineData("parts[0].size", "4.8 mm")]
     public void Proposals_ForTheCulvertEel_AreEnoughAndOneStepLessIsNot(string path, string value)
     {
         Exercise exercise = Lessons.Value.TryFindExercise("safe-04", out _, out Exercise found) ? found : throw new ArgumentException("safe-04 is gone.");

@@ -74,7 +74,7 @@ public sealed class TwoOfOneFlyTests
         }
 
         Assert.True(answers.Count > 1, $"{title}: always “{answers.Keys.First()}”");
-        Assert.All(answers.Values, count => Assert.True(count <= 0.75 * problems, title));
+        Assert.All(answers.Values, count => Assert.True(count <= 0.75 * problems, $"{title}: {string.Join(", ", answers)}"));
     }
 
     // Thirty models with other guesses, of which the drawing knew nothing.

@@ -33,6 +33,7 @@ internal static class FreshChange
     {
         if (asked.Any(c => MeasuresOfHook.Contains(c.Path))) fly = fly.With("hook.mass", null);
         if (asked is [{ Path: "fishing.knot" }]) return Leader(fly.With("fishing.knot", "cinched"), random);
+        if (asked.Length > 1 && asked.All(c => MeasuresOfHook.Contains(c.Path))) return Gape(fly, random);
         if (asked is not [var one]) return OtherThing(fly, asked, random);
         bool others = IsOfPart(one.Path) || RetrieveBuilder.IsOfRetrieve(one.Path);
         return others && random.Next(2) == 0 ? OtherThing(fly, asked, random) : SameThing(fly, one, random) ?? (others ? OtherThing(fly, asked, random) : null);
@@ -44,6 +45,12 @@ internal static class FreshChange
     private static (RecipeDraft, RecipeDraft)? Leader(RecipeDraft fly, Random random) =>
         FreshDressing.OnLeader(fly, Before[random.Next(Before.Length)]) is { } from && FreshDressing.OnLeader(fly, After[random.Next(After.Length)]) is { } to
             ? random.Next(2) == 0 ? (from, to) : (to, from)
+            : null;
+
+    // A hook of another size and length is another hook: what that does is asked again of the gape alone.
+    private static (RecipeDraft, RecipeDraft)? Gape(RecipeDraft fly, Random random) =>
+        RecipeParser.Parse(fly.ToText()).Value is { } recipe && HookScale.TryResolve(recipe.Hook, out ResolvedHook? hook, out _)
+            ? SameThing(fly, new RecipeChange("hook.gape", "hook.gape", Units.Write(hook.GapeM, Dimension.Length, 2), null, ""), random)
             : null;
 
     private static (RecipeDraft, RecipeDraft)? SameThing(RecipeDraft fly, RecipeChange asked, Random random)
