@@ -142,7 +142,7 @@ public sealed class OneWayElsewhereTests
     {
         // As it was given it would be no attempt.
         string given = File.ReadAllText(Path.Combine(Repository("lessons"), "recipes", "drowsy-dace.fly.yaml"));
-        string changed = given.Replace("material: aluminum", "material: tin", StringComparison.Ordinal);
+        string changed = given.Replace("material: aluminum", "material: brass", StringComparison.Ordinal);
         Assert.NotEqual(given, changed);
         SolvedFly before = SolvedFly.Solve(RecipeParser.Parse(given).Value!), dace = SolvedFly.Solve(RecipeParser.Parse(changed).Value!);
         string file = Path.GetTempFileName();
