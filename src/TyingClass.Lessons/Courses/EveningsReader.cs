@@ -45,7 +45,8 @@ internal static class EveningsReader
         return number is not { } known || title is null || plan is null
             ? null
             : new CourseEvening(known, title, plan, fields.Text("demonstrations") ?? "", fields.Text("watch for") ?? "", fields.Text("home") ?? "",
-                fields.TextItems("besides"), fields.TextItems("in the room"), fields.Map.Line) { First = fields.TextItems("first at home") };
+                fields.TextItems("besides"), fields.TextItems("in the room"), fields.Map.Line)
+            { First = fields.TextItems("first at home") };
     }
 
     private static ImmutableArray<CourseFly> Flies(FieldReader evening, Func<string, string?> readRecipe)

@@ -17,8 +17,11 @@ internal static class TubTestReason
         {
             WayReason way = WayReason.Of(fly, units);
             AnswerReason told = way.Told(units);
-            return told with { First = TubTestRecord.IsOfTheCast(seen) ? SeenOpening.OfTheCast(seen.Observed, way.Reason.Top?.What)
-                : SeenOpening.OfWay(seen.Observed, TubTestRecord.AgreesInWords(seen), way.Reason.Top?.What) };
+            return told with
+            {
+                First = TubTestRecord.IsOfTheCast(seen) ? SeenOpening.OfTheCast(seen.Observed, way.Reason.Top?.What)
+                : SeenOpening.OfWay(seen.Observed, TubTestRecord.AgreesInWords(seen), way.Reason.Top?.What)
+            };
         }
 
         Reason reason = OneFlyReason.Of(query, fly);
