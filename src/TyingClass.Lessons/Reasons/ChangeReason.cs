@@ -12,7 +12,7 @@ public static class ChangeReason
     // Sixteen samples of a thousand flies would take seconds; the shares are then made to sum to what the whole samples say.
     private static readonly ReportOptions Quick = ReportOptions.Default with { Flies = 100 };
 
-    // A retrieve is a hundred times the work of an attitude: eight flies in between are fished, not sixteen.
+    // A retrieve takes about as long as a whole report: eight flies in between are fished, not sixteen.
     private const int MostOfTheRetrieve = Shapley.Most - 1;
 
     public static Reason Of(QuantityQuery query, FlyFigures before, FlyFigures after)
