@@ -126,6 +126,7 @@ internal static class Services
         services.AddSingleton<KnownDevices>();
         services.AddScoped<Doors>();
         services.AddScoped<SignInGuards>();
+        services.Configure<PasswordHasherOptions>(o => o.IterationCount = AccountSignIn.Rounds);
         services.AddSingleton<IPasswordHasher<Person>, PasswordHasher<Person>>();
         Squeezing.Add(services);
         KeyFiles.PutAsideTorn(folders.Data.KeysPath);

@@ -28,7 +28,7 @@ internal static class Rooms
         new("TyingClass.Drawing", "Balance Recipes Telling", ""),
         new("TyingClass.Lessons", "Balance Recipes Telling", "AngleSharp HtmlSanitizer Markdig Superpower"),
         new("TyingClass.Storage", "Balance Recipes Telling Lessons", "LiteDB SkiaSharp SkiaSharp.NativeAssets.Linux.NoDependencies"),
-        new("TyingClass.Web", "Balance Recipes Telling Drawing Lessons Storage", "CsvHelper NodaTime QRCoder"),
+        new("TyingClass.Web", "Balance Recipes Telling Drawing Lessons Storage", "CsvHelper NodaTime QRCoder zxcvbn-core"),
         new("TyingClass.CommandLine", "Balance Recipes Telling Drawing Lessons Storage", "System.CommandLine"),
         new("TyingClass.Balance.Tests", "Balance Recipes", Xunit + "CsCheck MathNet.Numerics"),
         new("TyingClass.Recipes.Tests", "Balance Recipes", Xunit + "CsCheck"),

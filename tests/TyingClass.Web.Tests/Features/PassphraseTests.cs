@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using AngleSharp.Html.Dom;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
@@ -19,6 +20,37 @@ public sealed class PassphraseTests : IDisposable
     [InlineData("a b c", "a b c")]
     [InlineData("blue trout 42", "blue trout 42")]
     public void Kept_MadeOfWords_IsTheWordsAloneElseAsTyped(string typed, string kept) => Assert.Equal(kept, WordPassphrase.Kept(typed));
+
+    // Common ones, from memory of any published list; the rest are made of them as guessers do.
+    [Theory]
+    [InlineData("password", true), InlineData("12345678", true), InlineData("qwertyuiop", true), InlineData("iloveyou", true)]
+    [InlineData("password1", true), InlineData("Passw0rd", true), InlineData("letmein123", true), InlineData("rainbow1", true)]
+    [InlineData("aaaaaaaaaaaa", true), InlineData("abcdefgh", true), InlineData("pass word", true)]
+    [InlineData("four quiet winter trout", false), InlineData("reed-copper-lantern", false), InlineData("blue trout 42", false)]
+    [InlineData("alder bridge demo", false), InlineData("k8#fQz!p", false), InlineData("пять форелей", false)]
+    public void GuessedFirst_CommonOrNearly_IsFound(string passphrase, bool guessed) => Assert.Equal(guessed, GuessedFirst.Contains(passphrase));
+
+    [Fact]
+    public async Task Join_WithACommonPassphrase_IsToldWhyAndKeepsWhatWasTyped()
+    {
+        await _room.NewInstructorAsync();
+        string code = _room.Store.Classes.All()[0].Code;
+        Sheet refused = await (await _room.NewBrowser().OpenAsync("/join"))
+            .PressAsync("Join", ("code", code), ("name", "Wren"), ("passphrase", "password1"));
+        Assert.Contains("Whoever guesses would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(("password1", "Wren"), (Field(refused).Value, ((IHtmlInputElement)refused.Find("#name")).Value));
+        Assert.Empty(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
+    }
+
+    [Fact]
+    public async Task Hash_OfANewPassphrase_IsWorkedOverAsOftenAsIsAsked()
+    {
+        await _room.NewInstructorAsync();
+        await _room.NewStudentAsync("Wren");
+        byte[] hash = Convert.FromBase64String(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id).Single(p => p.Name == "Wren").PassphraseHash!);
+        // The framework's third format: a marker, the function (2 is SHA-512), the rounds, all in network order.
+        Assert.Equal((1, 2u, 120_000u), (hash[0], BinaryPrimitives.ReadUInt32BigEndian(hash.AsSpan(1)), BinaryPrimitives.ReadUInt32BigEndian(hash.AsSpan(5))));
+    }
 
     [Theory]
     [InlineData("four quiet winter trout")]
