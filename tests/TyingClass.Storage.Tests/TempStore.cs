@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
+using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
 
 namespace TyingClass.Storage.Tests;
@@ -26,6 +27,33 @@ internal sealed class TempStore : IDisposable
     {
         Store.Dispose();
         Store = new ClassStore(Folder, Clock);
+    }
+
+    /// <summary>"answer 7 of Wren", by p1 at keel-03, which fails.</summary>
+    public Attempt AddAnswer(int number) => Store.Attempts.Add("p1", "keel-03", $"answer {number} of Wren", Grades.Failed);
+
+    /// <summary>Another disk than the one that was written to: changed with the server stopped and the log folded in, then opened again.</summary>
+    public void ChangeFile(Action<byte[]> change)
+    {
+        Store.Dispose();
+        byte[] bytes = File.ReadAllBytes(Folder.DatabasePath);
+        change(bytes);
+        File.WriteAllBytes(Folder.DatabasePath, bytes);
+        Store = new ClassStore(Folder, Clock);
+    }
+
+    /// <summary>What a kill leaves behind, as it is now: nothing is closed or folded in.</summary>
+    public DataFolder CopyAsKilled()
+    {
+        DataFolder copy = DataFolder.At(PathBeside("killed"));
+        foreach (string path in new[] { Folder.DatabasePath, Folder.LogPath, Folder.CountPath })
+        {
+            using FileStream from = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            using FileStream to = File.Create(Path.Combine(copy.Path, Path.GetFileName(path)));
+            from.CopyTo(to);
+        }
+
+        return copy;
     }
 
     public void Dispose()

@@ -114,6 +114,14 @@ public sealed class AttemptStore
         if (slot.Split('/') is [var personId, var exerciseId]) Recount(db, personId, exerciseId);
     }
 
+    /// <summary>Works out anew each standing that is not there though its attempts are.</summary>
+    internal static void RecountLost(OpenData db)
+    {
+        HashSet<string> there = [.. StandingDocument.Standings(db).Ids().Select(id => id.AsString)];
+        foreach (string slot in Notes(db, "personId != @0", "").Select(n => AttemptDocument.Slot(n.PersonId, n.ExerciseId)).Distinct().ToList())
+            if (!there.Contains(slot)) Recount(db, slot);
+    }
+
     internal static void Prepare(OpenData db)
     {
         Attempts(db).EnsureIndex("slot", "$.slot");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LiteDB;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Photos;
@@ -16,18 +17,23 @@ public enum DamageKind
 /// <param name="Collection">Where the record stands: "attempts".</param>
 public sealed record Damage(string Collection, string Id, DamageKind Kind)
 {
-    internal static Damage Changed(string collection, BsonValue id) => new(collection, id.ToString(), DamageKind.ChecksumDisagrees);
+    internal static Damage Changed(string collection, BsonValue id) => new(collection, NameOf(id), DamageKind.ChecksumDisagrees);
+
+    /// <summary>As a person looks for it: LiteDB's own words put a text into quotation marks.</summary>
+    internal static string NameOf(BsonValue id) => Convert.ToString(id.RawValue, CultureInfo.InvariantCulture) ?? "";
 
     /// <summary>For the person who runs the server.</summary>
-    public string Said => Collection == StandingDocument.Collection
-        ? $"A sum of attempts ({Id}) was not what was written. It is worked out anew from the attempts."
-        : Collection == PhotoStore.Collection && Kind == DamageKind.ChecksumDisagrees
-        ? $"A photo of the bench log ({Id}.jpg) is not what was written. It is no longer shown; the entry it belongs to stays."
-        : Collection == PhotoStore.Collection
-        ? $"A photo of the bench log ({Id}.jpg) is missing or cannot be read. The entry it belongs to stays."
-        : Kind == DamageKind.ChecksumDisagrees
-        ? $"A record of {Collection} ({Id}) is not what was written. It is left out everywhere."
-        : $"A record of {Collection} ({Id}) could not be read and was left behind when the file was mended.";
+    public string Said => (Collection, Kind) switch
+    {
+        (StandingDocument.Collection, DamageKind.ChecksumDisagrees) =>
+            $"A sum of attempts ({Id}) was not what was written. It is worked out anew from the attempts.",
+        (StandingDocument.Collection, _) => $"A sum of attempts ({Id}) could not be read. It is worked out anew from the attempts.",
+        (PhotoStore.Collection, DamageKind.ChecksumDisagrees) =>
+            $"A photo of the bench log ({Id}.jpg) is not what was written. It is no longer shown; the entry it belongs to stays.",
+        (PhotoStore.Collection, _) => $"A photo of the bench log ({Id}.jpg) is missing or cannot be read. The entry it belongs to stays.",
+        (_, DamageKind.ChecksumDisagrees) => $"A record of {Collection} ({Id}) is not what was written. It is left out everywhere.",
+        _ => $"A record of {Collection} ({Id}) could not be read and was left behind when the file was mended.",
+    };
 }
 
 /// <summary>A page of the data file is not what it should be.</summary>

@@ -74,10 +74,11 @@ public sealed class DamageBook
     {
         try
         {
-            return File.Exists(path) ? [.. File.ReadLines(path).Take(Most)] : [];
+            return [.. File.ReadLines(path).Take(Most)];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
+            // Mostly it is not there.
             return [];
         }
     }

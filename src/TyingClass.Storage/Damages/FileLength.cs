@@ -6,8 +6,9 @@ namespace TyingClass.Storage.Damages;
 /// <summary>A data file that was cut short opens as if well, and only shows it where the missing pages are asked for: so its length is asked first.</summary>
 internal static class FileLength
 {
-    // Of LiteDB 5: pages of 8 KB, the number of the last one in the head of the first.
+    // Of LiteDB 5: pages of 8 KB; in the head of the first its name and the number of the last page.
     private const int PageBytes = 8192;
+    private const int NameAt = 32;
     private const int LastPageAt = 64;
 
     /// <exception cref="StorageException">Pages are missing, and no log holds them.</exception>
@@ -34,11 +35,13 @@ internal static class FileLength
         file.SetLength(said * PageBytes);
     }
 
+    // Null where no length is told: the file is empty, or none of LiteDB's, which opening it says in better words.
     private static (long There, long Said)? Pages(string path)
     {
         using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
         byte[] head = new byte[LastPageAt + sizeof(uint)];
         if (file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) < head.Length) return file.Length == 0 ? null : (0, 1);
+        if (!head.AsSpan(NameAt).StartsWith("** This is a LiteDB file **"u8)) return null;
         return (file.Length / PageBytes, BinaryPrimitives.ReadUInt32LittleEndian(head.AsSpan(LastPageAt)) + 1L);
     }
 }

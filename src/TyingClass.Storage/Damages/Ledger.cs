@@ -53,7 +53,7 @@ internal sealed class Ledger(DataFolder folder) : IDisposable
     {
         try
         {
-            string[] words = File.Exists(folder.CountPath) ? ReadShared().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries) : [];
+            string[] words = ReadShared().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
             return words is [var count, var at] && long.TryParse(count, CultureInfo.InvariantCulture, out long writes)
                 && long.TryParse(at, CultureInfo.InvariantCulture, out long ticks) && ticks >= 0 && ticks <= DateTimeOffset.MaxValue.UtcTicks
                 ? new Acknowledged(writes, new DateTimeOffset(ticks, TimeSpan.Zero)) : null;

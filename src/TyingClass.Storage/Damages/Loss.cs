@@ -15,9 +15,12 @@ internal static class Loss
         bool hasLog = File.Exists(folder.LogPath) && new FileInfo(folder.LogPath).Length > 0;
         string log = hasLog ? $"{folder.DatabasePath} or {folder.LogPath} is older or shorter than it was"
             : $"{folder.LogPath} was deleted or emptied while it was needed, or {folder.DatabasePath} is an older one";
+        long missing = beside.Writes - held.Writes;
+        string writes = missing == 1 ? $"1 write that was acknowledged, at {Utc(beside.At)}, is"
+            : $"{missing} writes that were acknowledged, the last at {Utc(beside.At)}, are";
         return new StorageException(
-            $"{beside.Writes - held.Writes} writes that were acknowledged, the last at {Utc(beside.At)}, are missing{since}: {log}. Nothing was changed. If "
-                + $"the missing file is in the trash of this machine, put it back and start again. {WayBack(folder)}")
+            $"{writes} missing{since}: {log}. Nothing was changed. If the missing file is in the trash of this machine, put it back and start again. "
+                + WayBack(folder))
         { IsLoss = true };
     }
 

@@ -1,7 +1,9 @@
 using LiteDB;
 using LiteDB.Engine;
+using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Upgrades;
 
 namespace TyingClass.Storage.Damages;
 
@@ -11,8 +13,6 @@ namespace TyingClass.Storage.Damages;
 /// </summary>
 internal static class Mending
 {
-    private const string ReportCollection = "_rebuild_errors";
-
     /// <exception cref="StorageException">The file cannot be mended; it is as it was.</exception>
     public static void Run(DataFolder folder, DamageBook damage, DateTimeOffset now)
     {
@@ -27,7 +27,7 @@ internal static class Mending
             Rebuild(incoming.DatabasePath);
             Dictionary<string, HashSet<string>> after = Ids(incoming.DatabasePath);
             if (after.Values.All(ids => ids.Count == 0)) throw new InvalidDataException("Not one record in it can be read.");
-            File.Delete(incoming.LogPath);
+            RecountLost(incoming.DatabasePath, damage);
             string? keptAs = Incoming.Switch(folder, "damaged", now);
             damage.Note($"The data file was damaged and has been mended with all that could be read. As it was, it is kept as {keptAs}. {LastBackup(folder)}");
             foreach ((string collection, HashSet<string> ids) in before)
@@ -37,7 +37,9 @@ internal static class Mending
         // A damaged file can make LiteDB throw anything at all.
         catch (Exception e) when (e is not StorageException)
         {
-            throw new StorageException($"The data file {folder.DatabasePath} is damaged and cannot be mended: {e.Message} {Loss.WayBack(folder)}", e);
+            throw new StorageException(
+                $"The data file {folder.DatabasePath} is damaged and cannot be mended: {e.Message} {Loss.LastBackup(folder)} Or move the "
+                    + "file away to begin anew.", e);
         }
         finally
         {
@@ -48,9 +50,16 @@ internal static class Mending
     private static void Rebuild(string path)
     {
         using LiteDatabase db = DatabaseFile.OpenFile(path);
-        db.Rebuild(new RebuildOptions { Collation = DatabaseFile.Spelling });
-        db.DropCollection(ReportCollection);
-        db.Checkpoint();
+        db.Rebuild(new RebuildOptions { Collation = DatabaseFile.Spelling, IncludeErrorReport = false });
+    }
+
+    private static void RecountLost(string path, DamageBook damage)
+    {
+        using OpenData db = new(DatabaseFile.OpenFile(path), damage);
+        // Without checksums, before its upgrade, a file would look damaged all over.
+        if (FileFormat.Of(db.File) < FileFormat.WithChecksums) return;
+        AttemptStore.RecountLost(db);
+        db.File.Checkpoint();
     }
 
     // Out of the index, which may itself be broken: then nobody knows what stood there.
@@ -63,7 +72,7 @@ internal static class Mending
             using LiteDatabase db = DatabaseFile.OpenFile(path);
             try
             {
-                found[name] = [.. db.GetCollection(name).Query().Select(BsonExpression.Create("$._id")).ToEnumerable().Select(d => d["_id"].ToString())];
+                found[name] = [.. db.GetCollection(name).Query().Select(BsonExpression.Create("$._id")).ToEnumerable().Select(d => Damage.NameOf(d["_id"]))];
             }
             catch (Exception e) when (e is not (IOException or UnauthorizedAccessException))
             {

@@ -35,19 +35,14 @@ internal static class DatabaseFile
         }
     }
 
-    // Disposing an instance whose disk failed may fail again; there is nothing more to save in it.
+    // What fails while it closes an instance, on a disk that failed before, LiteDB keeps to itself; there is nothing more to save in it.
     public static void Discard(ref OpenData? database)
     {
         OpenData? dead = database;
         database = null;
-        if (dead is not null) Dead.Quiet(dead.File);
-        try
-        {
-            dead?.Dispose();
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or LiteException)
-        {
-        }
+        if (dead is null) return;
+        Dead.Quiet(dead.File);
+        dead.Dispose();
     }
 
     // LiteDB hands its commits to the operating system and stops there. Windows lets no second handle flush, so there the log is folded in each time.

@@ -75,11 +75,7 @@ public sealed class KeptBackupsTests : IDisposable
     public void Backup_OfDataWithADamagedRecord_SaysSoAndCanBeRestored()
     {
         _temp.Store.Attempts.Add("p1", "keel-03", "answer of Wren", Grades.Passed);
-        _temp.Store.Dispose();
-        byte[] bytes = File.ReadAllBytes(_temp.Folder.DatabasePath);
-        bytes[bytes.AsSpan().IndexOf("answer of Wren"u8)] ^= 0x08;
-        File.WriteAllBytes(_temp.Folder.DatabasePath, bytes);
-        _temp.Reopen();
+        _temp.ChangeFile(bytes => bytes[bytes.AsSpan().IndexOf("answer of Wren"u8)] ^= 0x08);
 
         BackupContents made = _temp.Store.Backup(_temp.PathBeside("with-damage.zip"));
 

@@ -64,12 +64,7 @@ public sealed class ClassStoreTests
         using TempStore temp = new();
         temp.Store.Attempts.Add("p1", "keel-03", "kept before the power went", Grades.Failed);
 
-        // What a crash leaves behind: the files as they are, with nothing closed.
-        string copy = temp.PathBeside("after-the-crash");
-        DataFolder other = DataFolder.At(copy);
-        File.Copy(temp.Folder.DatabasePath, other.DatabasePath);
-        File.Copy(temp.Folder.LogPath, other.LogPath);
-        using ClassStore reopened = new(other, temp.Clock);
+        using ClassStore reopened = new(temp.CopyAsKilled(), temp.Clock);
 
         Assert.Equal("kept before the power went", Assert.Single(reopened.Attempts.Of("p1", "keel-03")).AnswerText);
     }
