@@ -95,7 +95,7 @@ internal sealed class Records(ILiteCollection<BsonDocument> collection, DamageBo
     {
         LiteException lite => lite.ErrorCode == LiteException.INVALID_DATAFILE_STATE,
         EndOfStreamException => true,
-        IOException or UnauthorizedAccessException or ObjectDisposedException or StorageException => false,
+        IOException or UnauthorizedAccessException or ObjectDisposedException => false,
         _ => true,
     };
 }

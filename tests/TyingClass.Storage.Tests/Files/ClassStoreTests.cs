@@ -78,5 +78,7 @@ public sealed class ClassStoreTests
             | UnixFileMode.OtherRead | UnixFileMode.OtherWrite | UnixFileMode.OtherExecute;
         string[] paths = [temp.Folder.Path, temp.Folder.KeysPath, temp.Folder.DatabasePath, temp.Folder.LogPath];
         foreach (string path in paths) Assert.Equal(UnixFileMode.None, File.GetUnixFileMode(path) & others);
+        // And its owner's without being root.
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(temp.Folder.DatabasePath));
     }
 }

@@ -68,6 +68,26 @@ public sealed class DatabaseTests : IDisposable
     }
 
     [Fact]
+    public void Delete_OfNoId_IsNothingAndNoDamage()
+    {
+        Insert("before");
+        Assert.False(_database.Write(db => db.Records("flies").Delete(BsonValue.Null)));
+        Assert.True(_database.Write(db => db.Records("flies").Delete(db.Records("flies").Ids()[0])));
+        Assert.Empty(_database.Damage.Lines);
+    }
+
+    /// <summary>LiteDB closes an instance whose disk failed, whoever is in it: that is a fault of the disk, and the file itself may be whole.</summary>
+    [Fact]
+    public void Records_InstanceThatIsClosed_IsNoDamageOfTheFile()
+    {
+        OpenData closed = new(DatabaseFile.OpenFile(Path.Combine(_directory.FullName, "other.db")), _database.Damage);
+        closed.Records("flies").Insert(new BsonDocument { ["name"] = "before" });
+        closed.Dispose();
+        Assert.Throws<ObjectDisposedException>(() => closed.Records("flies").FindAll());
+        Assert.Throws<IOException>(() => DatabaseFile.RollBack(closed));
+    }
+
+    [Fact]
     public void Read_Disposed_Throws()
     {
         _database.Dispose();
