@@ -1,4 +1,5 @@
 using TyingClass.Storage.Backups;
+using TyingClass.Storage.Damages;
 using TyingClass.Storage.Files;
 using Xunit;
 
@@ -155,6 +156,15 @@ public sealed class LossTests : IDisposable
         goneOn.Verify(TestContext.Current.CancellationToken);
         Assert.Equal(atOnce, goneOn.Damage.Lines);
         Assert.Equal(rest, File.ReadAllBytes(Assert.Single(Directory.GetFiles(_temp.Folder.Path, "before-loss-*.db"))));
+    }
+
+    /// <summary>Records that reach into the other half would be read as if they ended in zeros.</summary>
+    [Fact]
+    public void Pad_HalfAPageAtTheEnd_IsEmptiedLikeThoseThatAreMissing()
+    {
+        (int pages, int left, byte[] rest) = CutShort();
+        FileLength.Pad(_temp.Folder);
+        Assert.Equal([.. rest[..(left * PageBytes)], .. new byte[(pages - left) * PageBytes]], File.ReadAllBytes(_temp.Folder.DatabasePath));
     }
 
     [Fact]

@@ -54,6 +54,9 @@ public sealed class MendingTests : IDisposable
         Assert.All(lost, l => Assert.Matches(
             @"^2026-01-14 19:30 UTC: A record of attempts \(\S+\) could not be read and was left behind when the file was mended\.$", l));
         Assert.Equal(lost.Order(StringComparer.Ordinal), lost);
+        // What a broken instance leaves behind must not end the server when the runtime clears it away.
+        GC.Collect();
+        GC.WaitForPendingFinalizers();
         byte[] kept = File.ReadAllBytes(keptAs);
         kept[BrokenMark] = broken[BrokenMark];
         Assert.Equal(broken, kept);
@@ -103,6 +106,22 @@ public sealed class MendingTests : IDisposable
         Assert.InRange(_temp.Store.Attempts.Of("p1", "keel-03").Length, 380, 400);
 
         Assert.Contains("has been mended", _temp.Store.Damage.Lines[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Read_ByteThatIsNoText_IsMendedWithoutThatRecordAndNamesIt()
+    {
+        Attempt hit = _temp.AddAnswer(1);
+        _temp.AddAnswer(2);
+        // No letter begins with this byte in UTF-8.
+        _temp.ChangeFile(bytes => bytes[bytes.AsSpan().IndexOf("answer 1 "u8)] = 0xFF);
+
+        Assert.Equal([2], _temp.Store.Attempts.Of("p1", "keel-03").Select(a => a.Number));
+
+        Assert.Contains("has been mended", _temp.Store.Damage.Lines[0], StringComparison.Ordinal);
+        Assert.Equal(
+            [$"2026-01-14 19:30 UTC: A record of attempts ({hit.Id}) could not be read and was left behind when the file was mended."],
+            _temp.Store.Damage.Lines.Skip(1));
     }
 
     [Fact]
