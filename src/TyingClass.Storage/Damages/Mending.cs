@@ -27,7 +27,7 @@ internal static class Mending
             Rebuild(incoming.DatabasePath);
             Dictionary<string, HashSet<string>> after = Ids(incoming.DatabasePath);
             if (after.Values.All(ids => ids.Count == 0)) throw new InvalidDataException("Not one record in it can be read.");
-            RecountLost(incoming.DatabasePath, damage);
+            RecountLost(incoming);
             string? keptAs = Incoming.Switch(folder, "damaged", now);
             damage.Note($"The data file was damaged and has been mended with all that could be read. As it was, it is kept as {keptAs}. {LastBackup(folder)}");
             foreach ((string collection, HashSet<string> ids) in before)
@@ -53,9 +53,10 @@ internal static class Mending
         db.Rebuild(new RebuildOptions { Collation = DatabaseFile.Spelling, IncludeErrorReport = false });
     }
 
-    private static void RecountLost(string path, DamageBook damage)
+    // Records it finds damaged are noted in a book that goes with the folder: whoever reads them in their place finds them again, and says so in the right one.
+    private static void RecountLost(DataFolder incoming)
     {
-        using OpenData db = new(DatabaseFile.OpenFile(path), damage);
+        using OpenData db = new(DatabaseFile.OpenFile(incoming.DatabasePath), new DamageBook(incoming, TimeProvider.System));
         // Without checksums, before its upgrade, a file would look damaged all over.
         if (FileFormat.Of(db.File) < FileFormat.WithChecksums) return;
         AttemptStore.RecountLost(db);
