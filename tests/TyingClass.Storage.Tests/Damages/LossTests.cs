@@ -34,8 +34,8 @@ public sealed class LossTests : IDisposable
         StorageException refused = Refused(copy);
 
         Assert.Equal(
-            $"60 writes that were acknowledged, the last at 2026-01-14 19:30:00 UTC, are missing: {copy.LogPath} was deleted or emptied while it was needed, or "
-            + $"{copy.DatabasePath} is an older one. {PutBack} {NoBackup} {GoOn}",
+            $"60 writes that were acknowledged, the last at 2026-01-14 19:30:00 UTC, are missing: {copy.LogPath} was deleted or emptied while it was needed, "
+            + $"or {copy.DatabasePath} is an older one. {PutBack} {NoBackup} {GoOn}",
             refused.Message);
         Assert.True(refused.IsLoss);
         Assert.Equal(before, File.ReadAllBytes(copy.DatabasePath));
