@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.IO.Compression;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.BenchLog;
@@ -85,9 +86,32 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void Backup_ToAFolderThatIsNotThere_ThrowsAndTheStoreGoesOn()
     {
-        Assert.Throws<StorageException>(() => _temp.Store.Backup(_temp.PathBeside("nowhere/backup.zip")));
+        string path = _temp.PathBeside("nowhere/backup.zip");
+        StorageException refused = Assert.Throws<StorageException>(() => _temp.Store.Backup(path));
+        Assert.StartsWith($"No backup of {_temp.Folder.Path} was made at {path}: ", refused.Message, StringComparison.Ordinal);
         _temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Passed);
         Assert.Single(_temp.Store.Attempts.Of("p1", "keel-03"));
+    }
+
+    [Fact]
+    public void Backup_PlaceTakenByAFolder_LeavesNothingHalfMadeBesideIt()
+    {
+        string path = _temp.PathBeside("backup.zip");
+        Directory.CreateDirectory(path);
+        Assert.Throws<StorageException>(() => _temp.Store.Backup(path));
+        Assert.Empty(Directory.GetFiles(_temp.PathBeside(""), "backup.zip*"));
+    }
+
+    [Fact]
+    public void Backup_LeftoversOfOneThatWasCutOff_AreNotInItsWay()
+    {
+        string path = _temp.PathBeside("backup.zip");
+        foreach (string left in new[] { ".copy", ".part" }) File.WriteAllText(path + left, "half a backup");
+        File.WriteAllText(path, "the last one");
+        _temp.Store.People.AddGuest("Wren");
+        Assert.Equal(1, _temp.Store.Backup(path).Documents["people"]);
+        Assert.Equal([path], Directory.GetFiles(_temp.PathBeside(""), "backup.zip*"));
+        Assert.Equal(1, Restoring.Restore(DataFolder.At(_temp.PathBeside("restored")), path, _temp.Clock.GetUtcNow()).Contents.Documents["people"]);
     }
 
     [Fact]
@@ -111,25 +135,85 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(["old", "newer than the backup"], kept.Attempts.Of("p1", "keel-03").Select(a => a.AnswerText));
     }
 
+    /// <summary>Each is told by what is wrong with it, for the person who tried it.</summary>
     [Theory]
-    [InlineData("cut short")]
-    [InlineData("one byte changed")]
-    [InlineData("no zip at all")]
-    [InlineData("another zip")]
-    [InlineData("list altered")]
-    public void Restore_DamagedFile_IsRefusedAndChangesNothing(string damage)
+    [InlineData("cut short", "It cannot be read: ")]
+    [InlineData("one byte changed", "It ")]
+    [InlineData("no zip at all", "It cannot be read: ")]
+    [InlineData("another zip", "It is not a backup made by TyingClass.")]
+    [InlineData("without data", "It is not a backup made by TyingClass.")]
+    [InlineData("list empty", "Its list of contents is empty.")]
+    [InlineData("list altered", "It does not hold what its list of contents says.")]
+    [InlineData("of a later kind", "It was made by a newer TyingClass than this one.")]
+    [InlineData("data exchanged", "It was damaged after it was made: the checksum does not agree.")]
+    [InlineData("photo gone", "The photo a.jpg of its list is missing.")]
+    [InlineData("photo exchanged", "The photo a.jpg was damaged.")]
+    [InlineData("photo elsewhere", "The photo ../a.jpg of its list is missing.")]
+    public void Restore_DamagedFile_IsRefusedInWordsAndChangesNothing(string damage, string said)
     {
         _temp.Store.Attempts.Add("p1", "keel-03", "still here", Grades.Passed);
+        File.WriteAllText(Path.Combine(_temp.Folder.PhotosPath, "a.jpg"), "a photo");
         string path = _temp.PathBeside("backup.zip");
         _temp.Store.Backup(path);
         Damage(path, damage);
         _temp.Store.Dispose();
+        string[] before = Directory.GetFileSystemEntries(_temp.Folder.Path);
 
-        Assert.Throws<BackupDamagedException>(() => Restoring.Restore(_temp.Folder, path, _temp.Clock.GetUtcNow()));
+        BackupDamagedException refused =
+            Assert.Throws<BackupDamagedException>(() => Restoring.Restore(_temp.Folder, path, _temp.Clock.GetUtcNow()));
 
+        Assert.StartsWith(said, refused.Message, StringComparison.Ordinal);
+        Assert.Equal(before.Order(), Directory.GetFileSystemEntries(_temp.Folder.Path).Order());
         _temp.Reopen();
         Assert.Equal("still here", Assert.Single(_temp.Store.Attempts.Of("p1", "keel-03")).AnswerText);
-        Assert.Empty(Directory.GetFiles(_temp.Folder.Path, "*restor*"));
+    }
+
+    [Fact]
+    public void Restore_FileThatIsNotThere_SaysWhatWasNotRestoredWhere()
+    {
+        _temp.Store.Dispose();
+        string path = _temp.PathBeside("nowhere.zip");
+        StorageException refused = Assert.Throws<StorageException>(() => Restoring.Restore(_temp.Folder, path, _temp.Clock.GetUtcNow()));
+        Assert.StartsWith($"{path} was not restored into {_temp.Folder.Path}: ", refused.Message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(_temp.Folder.IncomingPath));
+    }
+
+    [Fact]
+    public void Restore_DataThatWereDamaged_PutsTheBookAsideWithThem()
+    {
+        string path = _temp.PathBeside("backup.zip");
+        _temp.Store.Backup(path);
+        _temp.Store.Dispose();
+        File.WriteAllText(_temp.Folder.DamagePath, "found damaged");
+
+        Restoring.Restore(_temp.Folder, path, _temp.Clock.GetUtcNow());
+
+        _temp.Reopen();
+        Assert.Empty(_temp.Store.Damage.Lines);
+        Assert.Equal("found damaged", File.ReadAllText(Path.Combine(_temp.Folder.Path, "before-restore-20260114-193000.damage.txt")));
+    }
+
+    [Fact]
+    public void Restore_OnUnix_IsItsOwnersAlone()
+    {
+        if (OperatingSystem.IsWindows()) return;
+        string path = _temp.PathBeside("backup.zip");
+        _temp.Store.Backup(path);
+        DataFolder other = DataFolder.At(_temp.PathBeside("restored"));
+        Restoring.Restore(other, path, _temp.Clock.GetUtcNow());
+        foreach (string file in new[] { path, other.DatabasePath })
+            Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(file));
+    }
+
+    [Fact]
+    public void Said_OfABackup_CountsWhatAPersonCanCheck()
+    {
+        // 14 + 231 + 5 = 250.
+        BackupContents contents = new(
+            1, default, ImmutableSortedDictionary.CreateRange(new Dictionary<string, int> { ["people"] = 14, ["attempts"] = 231, ["standings"] = 5 }), "",
+            ImmutableSortedDictionary.CreateRange(new Dictionary<string, string> { ["a.jpg"] = "", ["b.jpg"] = "" }));
+        Assert.Equal("14 people, 231 attempts, 2 photos, 250 records in all", contents.Said);
+        Assert.Equal("14 people, 231 attempts, 2 photos, 250 records in all, 3 of them damaged", (contents with { Damaged = 3 }).Said);
     }
 
     [Fact]
@@ -171,10 +255,44 @@ public sealed class BackupTests : IDisposable
     [Fact]
     public void Ask_NobodyAnswers_SaysSoAndTakesTheNoteBack()
     {
+        _temp.Clock.AutoAdvanceAmount = TimeSpan.FromSeconds(31);
         StorageException refused = Assert.Throws<StorageException>(
-            () => BackupRequests.Ask(_temp.Folder, _temp.PathBeside("asked.zip"), TimeProvider.System, TimeSpan.FromMilliseconds(300)));
-        Assert.Contains(_temp.Folder.Path, refused.Message, StringComparison.Ordinal);
+            () => BackupRequests.Ask(_temp.Folder, _temp.PathBeside("asked.zip"), _temp.Clock, TimeSpan.FromSeconds(30)));
+        Assert.Equal(
+            $"The TyingClass that holds {_temp.Folder.Path} did not answer within 30 s. Is it hanging, or an older version? Stop it and try again.",
+            refused.Message);
         Assert.Empty(Directory.GetFiles(_temp.Folder.RequestsPath));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Ask_NoBackupCanBeMadeOrPutThere_SaysWhyAndLeavesNothing(bool madeWell)
+    {
+        string path = _temp.PathBeside("a-folder");
+        Directory.CreateDirectory(path);
+        Task<StorageException> asking = Task.Run(
+            () => Assert.Throws<StorageException>(() => BackupRequests.Ask(_temp.Folder, path, TimeProvider.System, TimeSpan.FromSeconds(30))),
+            TestContext.Current.CancellationToken);
+        while (!asking.IsCompleted)
+        {
+            BackupRequests.Answer(_temp.Folder, Make, DateTimeOffset.UtcNow, TimeSpan.FromMinutes(5));
+            await Task.Delay(20, TestContext.Current.CancellationToken);
+        }
+
+        string said = (await asking).Message;
+        if (madeWell) Assert.StartsWith($"No backup was made at {path}: ", said, StringComparison.Ordinal);
+        else Assert.Equal("The lamp went out.", said);
+        Assert.Empty(Directory.GetFileSystemEntries(_temp.Folder.RequestsPath));
+
+        BackupContents Make(string to) => madeWell ? _temp.Store.Backup(to) : throw new StorageException("The lamp went out.");
+    }
+
+    [Fact]
+    public void Answer_NobodyEverAsked_MakesNothing()
+    {
+        BackupRequests.Answer(_temp.Folder, _temp.Store.Backup, DateTimeOffset.UtcNow, TimeSpan.FromMinutes(5));
+        Assert.False(Directory.Exists(_temp.Folder.RequestsPath));
     }
 
     [Fact]
@@ -211,17 +329,47 @@ public sealed class BackupTests : IDisposable
                 File.Delete(path);
                 using (ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Create)) zip.CreateEntry("holiday.jpg");
                 break;
-            default:
-                using (ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Update))
-                {
-                    string text;
-                    using (StreamReader reader = new(zip.GetEntry("contents.json")!.Open())) text = reader.ReadToEnd();
-                    zip.GetEntry("contents.json")!.Delete();
-                    using StreamWriter writer = new(zip.CreateEntry("contents.json").Open());
-                    writer.Write(text.Replace("\"attempts\":1", "\"attempts\":2", StringComparison.Ordinal));
-                }
-
+            case "list altered":
+                Rewrite(path, "contents.json", text => text.Replace("\"attempts\":1", "\"attempts\":2", StringComparison.Ordinal));
                 break;
+            case "list empty":
+                Rewrite(path, "contents.json", _ => "null");
+                break;
+            case "of a later kind":
+                Rewrite(path, "contents.json", text => text.Replace("\"Format\":1", "\"Format\":2", StringComparison.Ordinal));
+                break;
+            case "photo elsewhere":
+                Rewrite(path, "contents.json", text => text.Replace("\"a.jpg\"", "\"../a.jpg\"", StringComparison.Ordinal));
+                // Packed, too, where the list says.
+                using (ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Update))
+                using (StreamWriter photo = new(zip.CreateEntry("photos/../a.jpg").Open())) photo.Write("a photo");
+                break;
+            case "photo exchanged":
+                Rewrite(path, "photos/a.jpg", _ => "another photo");
+                break;
+            case "photo gone":
+                Rewrite(path, "photos/a.jpg", _ => null);
+                break;
+            case "data exchanged":
+                Rewrite(path, "class.db", _ => "other data");
+                break;
+            case "without data":
+                Rewrite(path, "class.db", _ => null);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(damage), damage, null);
         }
+    }
+
+    /// <param name="change">Null takes it out.</param>
+    private static void Rewrite(string path, string entry, Func<string, string?> change)
+    {
+        using ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Update);
+        string text;
+        using (StreamReader reader = new(zip.GetEntry(entry)!.Open())) text = reader.ReadToEnd();
+        zip.GetEntry(entry)!.Delete();
+        if (change(text) is not { } changed) return;
+        using StreamWriter writer = new(zip.CreateEntry(entry).Open());
+        writer.Write(changed);
     }
 }

@@ -80,12 +80,12 @@ public sealed class IncomingTests : IDisposable
     }
 
     [Fact]
-    public void Restore_TwiceInOneSecond_KeepsBothThatStoodThere()
+    public void Restore_ThreeTimesInOneSecond_KeepsAllThatStoodThere()
     {
-        Restored first = Restoring.Restore(_temp.Folder, _backup, _temp.Clock.GetUtcNow());
-        Restored second = Restoring.Restore(_temp.Folder, _backup, _temp.Clock.GetUtcNow());
-        Assert.NotEqual(first.KeptAs, second.KeptAs);
-        Assert.True(File.Exists(first.KeptAs) && File.Exists(second.KeptAs));
+        string?[] kept = [.. Enumerable.Range(0, 3).Select(_ => Restoring.Restore(_temp.Folder, _backup, _temp.Clock.GetUtcNow()).KeptAs)];
+        Assert.Equal(
+            ["before-restore-20260114-193000.db", "before-restore-20260114-193000-2.db", "before-restore-20260114-193000-3.db"], kept.Select(Path.GetFileName));
+        Assert.All(kept, path => Assert.True(File.Exists(path)));
     }
 
     private IEnumerable<string> Names() => _temp.Store.People.All().Select(p => p.Label).Order(StringComparer.Ordinal);

@@ -58,6 +58,36 @@ public sealed class KeptBackupsTests : IDisposable
     }
 
     [Fact]
+    public void Make_OtherFilesInTheFolder_AreNeitherCountedNorDeleted()
+    {
+        DataFolder.MakePrivate(_temp.Folder.BackupsPath);
+        string[] others = ["nightly-x.zip", "nightly-20269999-999999.zip", "nightly-20260101-000000.txt", "before-the-fair.zip"];
+        foreach (string name in others) File.WriteAllText(Path.Combine(_temp.Folder.BackupsPath, name), "");
+        Assert.Null(KeptBackups.Latest(_temp.Folder));
+        Assert.Null(KeptBackups.LatestAt(_temp.Folder));
+
+        for (int night = 0; night < 8; night++)
+        {
+            KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+            _temp.Clock.Advance(TimeSpan.FromHours(1));
+        }
+
+        // Seven, and before them the last of that week: eight.
+        Assert.Equal(8 + others.Length, Directory.GetFiles(_temp.Folder.BackupsPath).Length);
+        Assert.All(others, name => Assert.True(File.Exists(Path.Combine(_temp.Folder.BackupsPath, name))));
+        Assert.Equal(new DateTimeOffset(2026, 1, 15, 2, 30, 0, TimeSpan.Zero), KeptBackups.LatestAt(_temp.Folder));
+    }
+
+    [Fact]
+    public void Make_WhileDamageIsNotDealtWith_SaysSoInItsName()
+    {
+        File.WriteAllText(_temp.Folder.DamagePath, "found damaged");
+        KeptBackups.Make(_temp.Folder, _temp.Store.Backup, _temp.Clock.GetUtcNow());
+        Assert.Equal("nightly-20260114-193000-damaged.zip", Path.GetFileName(KeptBackups.Latest(_temp.Folder)));
+        Assert.Equal(_temp.Clock.GetUtcNow(), KeptBackups.LatestAt(_temp.Folder));
+    }
+
+    [Fact]
     public void TooMany_OnlyDamagedOnesOfLate_KeepsTheLastWholeOne()
     {
         ImmutableArray<string> all =

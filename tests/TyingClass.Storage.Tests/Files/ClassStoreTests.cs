@@ -53,7 +53,10 @@ public sealed class ClassStoreTests
         temp.Store.Dispose();
         File.WriteAllText(temp.Folder.DatabasePath, new string('x', 20_000));
         StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
-        Assert.Contains(temp.Folder.DatabasePath, refused.Message, StringComparison.Ordinal);
+        Assert.StartsWith($"The database {temp.Folder.DatabasePath} cannot be opened: ", refused.Message, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "To go back to a backup, stop the server and run: restore FILE (there is none in its own folder). Or move the file away to begin anew.",
+            refused.Message, StringComparison.Ordinal);
         File.Delete(temp.Folder.DatabasePath);
         temp.Reopen();
     }
