@@ -1,3 +1,4 @@
+using LiteDB;
 using Microsoft.Extensions.Time.Testing;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Files;
@@ -39,6 +40,24 @@ internal sealed class TempStore : IDisposable
         byte[] bytes = File.ReadAllBytes(Folder.DatabasePath);
         change(bytes);
         File.WriteAllBytes(Folder.DatabasePath, bytes);
+        Store = new ClassStore(Folder, Clock);
+    }
+
+    /// <summary>As another program kept them: each record of a collection changed with the server stopped, and sealed again; then opened again.</summary>
+    public void ChangeRecords(string collection, Action<BsonDocument> change)
+    {
+        Store.Dispose();
+        using (LiteDatabase raw = DatabaseFile.OpenFile(Folder.DatabasePath))
+        {
+            foreach (BsonDocument record in raw.GetCollection(collection).FindAll().ToList())
+            {
+                change(record);
+                raw.GetCollection(collection).Update(Checksum.Put(collection, record));
+            }
+
+            raw.Checkpoint();
+        }
+
         Store = new ClassStore(Folder, Clock);
     }
 

@@ -1,3 +1,4 @@
+using LiteDB;
 using TyingClass.Lessons.Grading;
 using TyingClass.Storage.Attempts;
 using TyingClass.Telling.Reasons;
@@ -65,6 +66,87 @@ public sealed class AttemptStoreTests
             temp.Store.Attempts.Add("p1", "tow-04", "30°", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { Picture = picture } });
         temp.Reopen();
         Assert.Equal(pictures, temp.Store.Attempts.Of("p1", "tow-04").OrderBy(a => a.Number).Select(a => a.Feedback!.Picture!));
+    }
+
+    [Fact]
+    public void Of_WhatOnlySomeAnswersAreTold_ComesBackToo()
+    {
+        using TempStore temp = new();
+        Feedback told = Grades.Failed.Feedback! with { First = "Read the second goal again.", Remark = "In your own words.", MisreadConcept = "keel-side" };
+        temp.Store.Attempts.Add("p1", "keel-03", "a", Grades.Failed with { Feedback = told });
+        temp.Reopen();
+        Feedback kept = Assert.Single(temp.Store.Attempts.Of("p1", "keel-03")).Feedback!;
+        Assert.Equal((told.First, told.Remark, told.MisreadConcept), (kept.First, kept.Remark, kept.MisreadConcept));
+        Assert.Equal("keel-side", Assert.Single(temp.Store.Attempts.NotesOf("p1")).MisreadConcept);
+    }
+
+    [Theory]
+    [InlineData("view")]
+    [InlineData("pair")]
+    public void Of_PictureOnlyALaterProgramKnows_IsShownAsItAlwaysWas(string field)
+    {
+        using TempStore temp = new();
+        AskedPicture picture = new(FlyView.Towed, FlyPair.Speeds, "wing", "this decides");
+        temp.Store.Attempts.Add("p1", "tow-04", "30°", Grades.Failed with { Feedback = Grades.Failed.Feedback! with { Picture = picture } });
+        temp.ChangeRecords("attempts", record => record["feedback"]["picture"][field] = "FromAbove");
+        Feedback kept = Assert.Single(temp.Store.Attempts.Of("p1", "tow-04")).Feedback!;
+        Assert.Null(kept.Picture);
+        Assert.Equal(Grades.Failed.Feedback!.Why, kept.Why);
+    }
+
+    /// <summary>Sent again because its page never arrived.</summary>
+    [Fact]
+    public void Add_SameAnswerOutOfTheSameForm_IsOneAttempt()
+    {
+        using TempStore temp = new();
+        Attempt first = Add("a", "form 1");
+        Assert.Equal(first.Id, Add("a", "form 1").Id);
+        Assert.Equal([1, 2, 3, 4, 5], [first.Number, Add("b", "form 1").Number, Add("a", "form 2").Number, Add("a", null).Number, Add("a", null).Number]);
+        Assert.Equal(5, temp.Store.Attempts.StandingOf("p1", "keel-03").Attempts);
+
+        Attempt Add(string answer, string? form) => temp.Store.Attempts.Add("p1", "keel-03", answer, Grades.Failed, form);
+    }
+
+    [Fact]
+    public void AllOf_SeveralExercises_OldestFirstAndAtOneMomentByExerciseAndNumber()
+    {
+        using TempStore temp = new();
+        foreach (string exercise in new[] { "tow-02", "keel-03", "tow-02" }) temp.Store.Attempts.Add("p1", exercise, "a", Grades.Failed);
+        temp.Clock.Advance(TimeSpan.FromMinutes(1));
+        temp.Store.Attempts.Add("p1", "eyes-01", "a", Grades.Failed);
+        temp.Store.Attempts.Add("p2", "eyes-01", "a", Grades.Failed);
+        Assert.Equal(
+            [("keel-03", 1), ("tow-02", 1), ("tow-02", 2), ("eyes-01", 1)], temp.Store.Attempts.AllOf("p1").Select(a => (a.ExerciseId, a.Number)));
+        Assert.Equal("eyes-01", temp.Store.Attempts.NotesOf("p1")[^1].ExerciseId);
+    }
+
+    [Fact]
+    public void Notes_OfAttemptsFromBeforeThereWereNotes_AreMadeUpForAtTheOpening()
+    {
+        using TempStore temp = new();
+        temp.AddAnswer(1);
+        temp.Store.Attempts.Add("p1", "keel-03", "answer 2 of Wren", Grades.Passed);
+        (string, bool, string)[] before = Notes();
+        temp.ChangeRecords("attempts", record => Assert.True(record.Remove("note")));
+        Assert.Equal(before, Notes());
+
+        (string, bool, string)[] Notes() => [.. temp.Store.Attempts.NotesOf("p1").Select(n => (n.Id, n.Counts, n.AnswerKey)).Order()];
+    }
+
+    [Fact]
+    public void StandingOf_KeptBeforeItHeldTheLastTry_IsGivenItAtTheOpening()
+    {
+        using TempStore temp = new();
+        foreach (GradeResult grade in new[] { Grades.Failed, Grades.Failed, Grades.Passed, Grades.Waiting })
+            temp.Store.Attempts.Add("p1", "keel-03", "a", grade);
+        temp.Store.Attempts.Add("p1", "keel-04", "a", Grades.Passed);
+        FailedTry before = temp.Store.Attempts.StandingOf("p1", "keel-03").LastFailed!;
+
+        temp.ChangeRecords("standings", record => record["lastFailed"] = BsonValue.Null);
+
+        Assert.Equal(before, temp.Store.Attempts.StandingOf("p1", "keel-03").LastFailed);
+        Assert.Equal(2, before.Number);
+        Assert.Null(temp.Store.Attempts.StandingOf("p1", "keel-04").LastFailed);
     }
 
     [Fact]

@@ -40,6 +40,33 @@ public sealed class JudgmentTests : IDisposable
     }
 
     [Fact]
+    public void Judge_AttemptThatIsGone_IsNothing() => Assert.Null(Attempts.Judge("gone", 0, _dipper, accepted: true, "Bent hook."));
+
+    [Fact]
+    public void Judge_JudgedMeanwhile_IsNotSavedAndShowsWhatTheOtherSaid()
+    {
+        Attempt attempt = Attempts.Add("wren", "first-01", "a", Grades.Waiting);
+        Attempts.Judge(attempt.Id, 0, _dipper, accepted: true, "Bent hook.");
+        EditOutcome<Attempt> late = Attempts.Judge(attempt.Id, 0, _dipper, accepted: false, "Say which side.")!;
+        Assert.False(late.Saved);
+        Assert.Equal(["Bent hook."], late.Current.Judgments.Select(j => j.Reason));
+        Assert.Equal(["Bent hook."], Attempts.Find(attempt.Id)!.Judgments.Select(j => j.Reason));
+        Assert.True(Attempts.StandingOf("wren", "first-01").Passed);
+    }
+
+    [Fact]
+    public void JudgedOf_SomeJudged_AreThatPersonsOldestFirst()
+    {
+        Attempt first = Attempts.Add("wren", "first-02", "a", Grades.Failed);
+        _temp.Clock.Advance(TimeSpan.FromMinutes(1));
+        Attempt second = Attempts.Add("wren", "first-01", "a", Grades.Waiting);
+        Attempts.Add("wren", "first-03", "a", Grades.Failed);
+        Attempt other = Attempts.Add("heron", "first-01", "a", Grades.Waiting);
+        foreach (Attempt attempt in new[] { other, second, first }) Attempts.Judge(attempt.Id, 0, _dipper, accepted: true, "Bent hook.");
+        Assert.Equal([first.Id, second.Id], Attempts.JudgedOf("wren").Select(a => a.Id));
+    }
+
+    [Fact]
     public async Task Judge_ManyAtOnce_OnlyOneIsKept()
     {
         Attempt attempt = Attempts.Add("wren", "first-01", "a", Grades.Waiting);

@@ -141,16 +141,7 @@ public sealed class DamageTests : IDisposable
     public void Notes_KeptBeforeTheyHadAChecksum_ReadAndGetOne()
     {
         _temp.AddAnswer(1);
-        _temp.Store.Dispose();
-        using (LiteDatabase raw = DatabaseFile.OpenFile(_temp.Folder.DatabasePath))
-        {
-            ILiteCollection<BsonDocument> attempts = raw.GetCollection(AttemptDocument.Collection);
-            BsonDocument old = attempts.FindAll().Single();
-            Assert.True(old["note"].AsDocument.Remove(Checksum.Field));
-            attempts.Update(Checksum.Put(AttemptDocument.Collection, old));
-        }
-
-        _temp.Reopen();
+        _temp.ChangeRecords("attempts", old => Assert.True(old["note"].AsDocument.Remove(Checksum.Field)));
         Assert.Equal([1], _temp.Store.Attempts.NotesOf("p1").Select(n => n.Number));
         _temp.Store.Verify(TestContext.Current.CancellationToken);
         _temp.Store.Dispose();
