@@ -124,7 +124,8 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         > MostSigns and var length =>
             $"The passphrase may have {MostSigns} characters; this one has {length}. Take some away: it still stands in its field.",
         _ when GuessedFirst.Contains(passphrase!) =>
-            "Whoever guesses would soon come to this one: it is a single word or a common passphrase, or nearly. Take two or three words more, in any order you can remember.",
+            "Whoever guesses would soon come to this one: it is a single word or a common passphrase, or nearly. "
+            + "Take two or three words more, in any order you can remember.",
         _ => null,
     };
 
