@@ -2,8 +2,8 @@ namespace TyingClass.Web.Identity;
 
 /// <summary>
 /// Passphrases that whoever guesses tries first: the ten thousand most common ones that became known, names, single words, rows of keys and of figures, and
-/// what is made of one of them by a figure behind it or a sign in place of a letter. After the estimator of D. L. Wheeler, "zxcvbn: low-budget password strength
-/// estimation", USENIX Security 2016.
+/// what is made of one of them by a figure behind it or a sign in place of a letter. After the estimator of D. L. Wheeler, "zxcvbn: low-budget password
+/// strength estimation", USENIX Security 2016.
 /// </summary>
 public static class GuessedFirst
 {
