@@ -19,7 +19,9 @@ public sealed class UnitProperties
     // Every figure is held against the metric twin's: pass or fail, and every digit the grade was made from.
     [Fact]
     public void Repair_SameFlyInAnyUnits_IsTheSameGradeToTheLastDigit() =>
-        Gen.Select(Gen.Int[32, 56], Gen.Int[10, 60], Gen.Bool, Gen.Select(Unit, Unit, Unit, Unit)).Sample(
+        Gen.Select(Gen.Int[32, 56], Gen.Int[10, 60], Gen.Bool, Gen.Select(Unit, Unit, Unit, Unit))
+            // The given fly itself is no answer: nothing was changed.
+            .Where(t => t is not (40, 40, false, _)).Sample(
             (size, speed, top, units) =>
             {
                 string metric = Darter(size / 10m, speed / 100m, top, (0, 0, 0, 0)), typed = Darter(size / 10m, speed / 100m, top, units);
