@@ -34,7 +34,9 @@ public sealed class GuestMovesTests : IDisposable
     [Fact]
     public void MoveInto_Account_NumbersGoOnAndStandingsFollow()
     {
-        _ = _temp.Store.Attempts.StandingsOf(_wren.Id);
+        // What was read before is remembered, and must be forgotten.
+        Assert.Single(_temp.Store.Attempts.StandingsOf(_wren.Id));
+        Assert.Equal(2, _temp.Store.Attempts.StandingsOf(_guest.Id).Length);
 
         GuestMove move = _temp.Store.GuestMoves.MoveInto(_guest.Id, _wren.Id)!;
 
@@ -55,6 +57,18 @@ public sealed class GuestMovesTests : IDisposable
         _temp.Store.Trash.Remove(heron.Id);
         Assert.Null(_temp.Store.GuestMoves.MoveInto(_guest.Id, heron.Id));
         Assert.Equal(3, _temp.Store.Attempts.AllOf(_guest.Id).Length);
+    }
+
+    [Fact]
+    public void Undo_IntoAnAccountWithoutWorkOfItsOwn_LeavesNoStandingThere()
+    {
+        Person heron = _temp.Store.Accounts.Join(_room.Code, "Heron", "hash").Person!;
+        GuestMove move = _temp.Store.GuestMoves.MoveInto(_guest.Id, heron.Id)!;
+        // What was read before is remembered, and must be forgotten.
+        Assert.Equal([("first-01", 2), ("first-02", 1)], StandingsOf(heron));
+        Assert.True(_temp.Store.GuestMoves.Undo(move.Id));
+        Assert.Empty(_temp.Store.Attempts.StandingsOf(heron.Id));
+        Assert.Equal([("first-01", 2), ("first-02", 1)], StandingsOf(_guest));
     }
 
     [Fact]
