@@ -24,6 +24,16 @@ public sealed class FlatPlateTests
     public void At_NarrowPlate_LiftsAsJonesSays(double aspect) =>
         Assert.Equal(Math.PI * aspect / 2, Normal(aspect, 0.001) / (0.001 * Math.PI / 180), 0.01 * aspect);
 
+    // At the edge of a narrow plate (Jones 1946), where it is stated on a square one, a quarter back on a wide one (thin airfoils); 1/4.25 by hand.
+    [Theory]
+    [InlineData(0, 0.15, 0)]
+    [InlineData(1, 0.15, 0.15)]
+    [InlineData(1, 0.2, 0.2)]
+    [InlineData(4, 0.2, 1 / 4.25)]
+    [InlineData(1e9, 0.15, 0.25)]
+    public void PotentialCenter_NarrowSquareAndWide_IsAsTheoryHasIt(double aspect, double square, double center) =>
+        Assert.Equal(center, FlatPlate.PotentialCenter(aspect, square), 1e-8);
+
     // Below stall between the potential part alone (Helmbold) and Polhamus's whole, edges with π (NASA TN D-3767, 1966).
     [Theory]
     [InlineData(0.5)]

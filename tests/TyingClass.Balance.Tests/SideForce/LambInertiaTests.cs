@@ -46,6 +46,12 @@ public sealed class LambInertiaTests
         Assert.Equal(broadside, k2, 2e-6);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    public void Of_NoSlenderness_IsRefused(double slenderness) => Assert.Throws<ArgumentOutOfRangeException>(() => LambInertia.Of(slenderness));
+
     // Added mass of a thin disc broadside: 8ρr³/3 (Lamb; Newman, Marine Hydrodynamics; from memory). A lens of the same radius tends to it.
     [Fact]
     public void Of_ThinLens_CarriesTheWaterOfADisc()
