@@ -1,5 +1,6 @@
 using TyingClass.Storage.Files;
 using TyingClass.Web.Hosting;
+using TyingClass.Web.Network;
 
 if (StartFlags.AsksForHelp(args))
 {
@@ -25,9 +26,9 @@ catch (Exception e) when (e is StorageException or LessonsNotFoundException or S
 {
     return await RefuseAsync(e.Message);
 }
-catch (IOException e) when (e.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+catch (Exception e) when (ListenAddresses.WhyNot(e) is not null)
 {
-    return await RefuseAsync($"{e.Message} Another program has that address. Stop it, or choose another with --urls http://localhost:5081");
+    return await RefuseAsync(ListenAddresses.WhyNot(e)!);
 }
 
 async Task<int> RefuseAsync(string message)

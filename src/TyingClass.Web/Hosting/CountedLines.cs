@@ -19,6 +19,8 @@ internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(Formatt
     /// <summary>Of one entry.</summary>
     public const int MostLetters = 4000;
 
+    private const string Host = "Microsoft.Extensions.Hosting.Internal.Host", FailedToStart = "HostedServiceStartupFaulted";
+
     // Kinds counted at a time: more than there are in this program.
     private const int MostKinds = 200;
 
@@ -30,6 +32,7 @@ internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(Formatt
     public override void Write<TState>(in LogEntry<TState> logEntry, IExternalScopeProvider? scopeProvider, TextWriter textWriter)
     {
         ArgumentNullException.ThrowIfNull(textWriter);
+        if (logEntry.Category == Host && IsSaidAnyway(logEntry.EventId, logEntry.Exception)) return;
         DateTimeOffset now = time.GetUtcNow();
         string text = logEntry.Formatter(logEntry.State, logEntry.Exception);
         if (Counted((logEntry.Category, logEntry.EventId.Id, logEntry.Exception?.GetType().FullName ?? text), now) is not { } before) return;
@@ -38,6 +41,9 @@ internal sealed class CountedLines(TimeProvider time) : ConsoleFormatter(Formatt
         string more = before == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $" ({before:N0} more of this kind since the last line of it)");
         textWriter.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{now:u} {Word(logEntry.LogLevel)}: {logEntry.Category}: {text}{more}"));
     }
+
+    // Why a start failed is said in a sentence, or by the runtime as it ends; work that ends because of it has not failed.
+    private static bool IsSaidAnyway(EventId id, Exception? exception) => id.Name == FailedToStart || exception is OperationCanceledException;
 
     // Null for what is only counted; otherwise how many were counted since the last that was told.
     private long? Counted((string, int, string) kind, DateTimeOffset now)

@@ -10,7 +10,13 @@ internal static class NetworkServices
     public static void Add(WebApplicationBuilder builder, StartFlags flags)
     {
         RoomEndpoint endpoint = new();
-        if (!builder.Configuration.GetSection("Kestrel:Endpoints").Exists()) endpoint.SetOwn(Urls(builder.Configuration));
+        if (!builder.Configuration.GetSection("Kestrel:Endpoints").Exists())
+        {
+            string[] urls = Urls(builder.Configuration);
+            ListenAddresses.Check(urls);
+            endpoint.SetOwn(urls);
+        }
+
         bool hasCertificate = Certificate.Use(builder.Configuration);
         builder.Configuration.Sources.Add(endpoint);
         builder.Services.AddSingleton(endpoint);

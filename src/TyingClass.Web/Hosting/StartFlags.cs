@@ -46,16 +46,30 @@ internal sealed record StartFlags(bool Demo, bool NewCode, bool Room, bool Accep
     public static bool AsksForHelp(string[] args) => args.Any(a => a is "--help" or "-h" or "-?");
 
     /// <summary>A mistyped word must not start a class on another port or folder than was meant.</summary>
-    /// <exception cref="StartRefusedException">There is no such word.</exception>
+    /// <exception cref="StartRefusedException">There is no such word, it lacks its value, or it belongs to none.</exception>
     /// <remarks>A setting of the framework has a colon in its name, or its value behind an equals sign.</remarks>
     public static void RefuseUnknown(string[] args)
     {
-        string? unknown = args.FirstOrDefault(a => a.StartsWith("--", StringComparison.Ordinal) && !a.Contains(':', StringComparison.Ordinal)
-            && !a.Contains('=', StringComparison.Ordinal) && !All.Contains(a) && !Valued.Contains(a, StringComparer.OrdinalIgnoreCase));
-        if (unknown is not null) throw new StartRefusedException($"There is no option {unknown}. Nothing was started. --help lists those there are.");
+        const string end = "Nothing was started. --help lists what there is.";
+        for (int i = 0; i < args.Length; i++)
+        {
+            string word = args[i];
+            if (All.Contains(word) || word.Contains('=', StringComparison.Ordinal)) continue;
+            bool isSetting = IsOption(word) && word.Contains(':', StringComparison.Ordinal);
+            if (!isSetting && !Valued.Contains(word, StringComparer.OrdinalIgnoreCase))
+            {
+                throw new StartRefusedException(IsOption(word) ? $"There is no option {word}. {end}"
+                    : $"“{word}” belongs to no option. A name with spaces in it needs quotes around it. {end}");
+            }
+
+            if (i + 1 == args.Length || IsOption(args[i + 1])) throw new StartRefusedException($"After {word} something is missing. {end}");
+            i++;
+        }
     }
 
     public static StartFlags Read(string[] args) => new(
         args.Contains(DemoFlag), args.Contains(NewCodeFlag), args.Contains(RoomFlag), args.Contains(AcceptLossFlag),
         [.. args.Where(a => !All.Contains(a))]);
+
+    private static bool IsOption(string word) => word.StartsWith("--", StringComparison.Ordinal);
 }

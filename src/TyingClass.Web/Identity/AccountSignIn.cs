@@ -47,6 +47,10 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     /// </summary>
     public const int Rounds = 120_000;
 
+    /// <summary>Said instead of looking at a code; it tells nobody whether it was right.</summary>
+    public const string ManyCodes =
+        "Many wrong codes are being tried from this network just now. Wait a moment and send it again: all you typed still stands here.";
+
     private static readonly TimeSpan SignedInFor = TimeSpan.FromDays(14);
 
     private const string StampClaim = "stamp";
@@ -116,13 +120,17 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     }
 
     /// <summary>What is wrong with a passphrase someone chooses; null when it will do.</summary>
-    public static string? Unfit(string? passphrase, int fewest) => (passphrase ?? "").Length switch
+    /// <param name="known">Names and codes that others in the class know.</param>
+    public static string? Unfit(string? passphrase, int fewest, params IEnumerable<string?> known) => (passphrase ?? "").Length switch
     {
         0 => $"Choose a passphrase of at least {fewest} characters.",
         var length when length < fewest =>
             $"The passphrase needs at least {fewest} characters; this one has {length}. Add to it: it still stands in its field.",
         > MostSigns and var length =>
             $"The passphrase may have {MostSigns} characters; this one has {length}. Take some away: it still stands in its field.",
+        _ when GuessedFirst.IsMadeOf(passphrase!, known) =>
+            "The others in the class would soon come to this one: its words are those of your name, of the class or of its code. "
+            + "Take two or three others.",
         _ when GuessedFirst.Contains(passphrase!) =>
             "Whoever guesses would soon come to this one: it is a single word or a common passphrase, or nearly. "
             + "Take two or three words more, in any order you can remember.",

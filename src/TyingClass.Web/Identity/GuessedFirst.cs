@@ -15,6 +15,9 @@ public static class GuessedFirst
     // What is longer than this is not guessed first, whatever follows, and the work stays small.
     private const int MostLooked = 40;
 
+    // Of a name or a code: shorter words stand in many passphrases by chance.
+    private const int FewestLetters = 3;
+
     private static readonly Lazy<global::Zxcvbn.Zxcvbn> Estimator = new(() => new global::Zxcvbn.Zxcvbn());
 
     private static readonly Lock OneAtATime = new();
@@ -25,6 +28,21 @@ public static class GuessedFirst
         string looked = passphrase[..Math.Min(passphrase.Length, MostLooked)];
         lock (OneAtATime) return Bits(looked) < FewestBits || Bits(WordPassphrase.Kept(looked)) < FewestBits;
     }
+
+    /// <summary>
+    /// No letters but those of words that others know, whatever figures and signs stand between: somebody's name, the code of the class. Who sits in the same
+    /// room tries those before any list.
+    /// </summary>
+    public static bool IsMadeOf(string passphrase, params IEnumerable<string?> known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        string letters = Letters(passphrase), rest = letters;
+        IEnumerable<string> words = known.OfType<string>().SelectMany(k => k.Split([' ', '-', '.', '_'])).Select(Letters);
+        foreach (string word in words.Where(w => w.Length >= FewestLetters).OrderByDescending(w => w.Length)) rest = rest.Replace(word, "", StringComparison.Ordinal);
+        return rest.Length == 0 && letters.Length > 0;
+    }
+
+    private static string Letters(string text) => new([.. text.Where(char.IsLetter).Select(char.ToLowerInvariant)]);
 
     private static double Bits(string text) => Estimator.Value.EvaluatePassword(text).Entropy;
 }

@@ -30,6 +30,43 @@ public sealed class PassphraseTests : IDisposable
     [InlineData("alder bridge demo", false), InlineData("k8#fQz!p", false), InlineData("пять форелей", false)]
     public void GuessedFirst_CommonOrNearly_IsFound(string passphrase, bool guessed) => Assert.Equal(guessed, GuessedFirst.Contains(passphrase));
 
+    // By hand: what is left when the known words, figures and signs are struck out.
+    [Theory]
+    [InlineData("kingfisher", true), InlineData("King-Fisher 2026!", true), InlineData("KINGFISHER1", true), InlineData("Anna Kingfisher", true)]
+    [InlineData("annaannaanna", true), InlineData("reed-copper-lantern", true), InlineData("lantern copper reed 7", true)]
+    [InlineData("anna reed copper", true), InlineData("reed copper lantern maple", false), InlineData("joannaberg", false), InlineData("12345 67890", false)]
+    public void GuessedFirst_MadeOfWhatOthersKnow_IsFound(string passphrase, bool made) =>
+        Assert.Equal(made, GuessedFirst.IsMadeOf(passphrase, "Anna Kingfisher", null, "", "reed-copper-lantern"));
+
+    /// <summary>Found on the running program: a student types the words from the wall twice, and everybody in the room can sign in as that student.</summary>
+    [Fact]
+    public async Task Join_WithTheClassCodeOrOnesOwnNameAsPassphrase_IsToldWhy()
+    {
+        await _room.NewInstructorAsync();
+        string code = _room.Store.Classes.All()[0].Code;
+        foreach (string passphrase in (string[])[code, code.Replace('-', ' '), "Kingfisher", "kingfisher 2026"])
+        {
+            Sheet refused = await (await _room.NewBrowser().OpenAsync("/join"))
+                .PressAsync("Join", ("code", code), ("name", "Kingfisher"), ("passphrase", passphrase));
+            Assert.Contains("The others in the class would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+            Assert.Equal((passphrase, "Kingfisher"), (Field(refused).Value, ((IHtmlInputElement)refused.Find("#name")).Value));
+        }
+    }
+
+    [Fact]
+    public async Task Account_ClassCodeChosenAsPassphrase_IsToldWhyAndNothingChanges()
+    {
+        await _room.NewInstructorAsync();
+        Browser wren = await _room.NewStudentAsync("Wren");
+        string hash = Hash();
+        Sheet refused = await (await wren.OpenAsync("/account"))
+            .PressAsync("Change the passphrase", ("current", TwoClasses.Passphrase), ("chosen", _room.Store.Classes.All()[0].Code));
+        Assert.Contains("The others in the class would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Equal(hash, Hash());
+
+        string Hash() => _room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id).Single(p => p.Name == "Wren").PassphraseHash!;
+    }
+
     [Fact]
     public async Task Join_WithACommonPassphrase_IsToldWhyAndKeepsWhatWasTyped()
     {

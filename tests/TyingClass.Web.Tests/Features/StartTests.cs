@@ -1,4 +1,6 @@
 using System.Diagnostics;
+using System.Net;
+using System.Net.Sockets;
 using TyingClass.Storage;
 using TyingClass.Storage.Files;
 using Xunit;
@@ -37,6 +39,23 @@ public sealed class StartTests : IDisposable
         Assert.Equal(1, second.ExitCode);
         Assert.Contains(_folder.FullName, complaint, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", complaint, StringComparison.Ordinal);
+    }
+
+    /// <summary>198.51.100.7 is kept for examples (RFC 5737), so that no machine has it; the other is one this test holds.</summary>
+    [Theory]
+    [InlineData("http://198.51.100.7:5099", "does not have the address"), InlineData(null, "Another program has that address")]
+    public async Task Server_CannotListen_SaysSoInASentenceAndNothingElse(string? url, string said)
+    {
+        using TcpListener taken = new(IPAddress.Loopback, 0);
+        taken.Start();
+        Process server = Start("--urls", url ?? $"http://{taken.LocalEndpoint}");
+        Task<string> console = server.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+        string complaint = await server.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+
+        Assert.True(server.WaitForExit(Patience));
+        Assert.Equal(1, server.ExitCode);
+        Assert.Contains(said, complaint, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", complaint + await console, StringComparison.Ordinal);
     }
 
     [Fact]

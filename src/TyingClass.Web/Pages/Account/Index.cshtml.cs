@@ -73,8 +73,14 @@ public sealed class IndexModel(AccountSignIn account, Visitor visitor, ClassAcce
     private async Task<IActionResult> ChangeAsync()
     {
         Name = Me.Name;
-        if (await account.MatchesOwnAsync(Me, Current ?? "") is not true) ModelState.AddModelError("current", "That is not the passphrase you have now.");
-        if (AccountSignIn.Unfit(Chosen, FewestSigns) is { } unfit) ModelState.AddModelError("chosen", unfit);
+        if (await account.MatchesOwnAsync(Me, Current ?? "") is not true and var wrong)
+        {
+            ModelState.AddModelError("current", wrong is null
+                ? "Many tries at your passphrase are waiting already. Wait a moment, then send it again." : "That is not the passphrase you have now.");
+        }
+
+        IEnumerable<string?> known = access.ClassesOf(Me).SelectMany(c => (string[])[c.Name, c.Code]).Append(Me.Name);
+        if (AccountSignIn.Unfit(Chosen, FewestSigns, known) is { } unfit) ModelState.AddModelError("chosen", unfit);
         if (!ModelState.IsValid) return Refuse();
         await account.ChangePassphraseAsync(Me, Chosen!);
         return LocalRedirect("/account?done=passphrase");

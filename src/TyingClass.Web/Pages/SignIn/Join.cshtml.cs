@@ -40,9 +40,8 @@ public sealed class JoinModel(AccountSignIn account, Visitor visitor, AttemptSto
         if (await account.WhatKeepsOutAsync(Code ?? "", Name) is { } problems)
             foreach (JoinProblem problem in problems) Explain(problem);
         else
-            ModelState.AddModelError(
-                "code", "Many wrong codes are being tried from this network just now. Wait a moment and send it again: all you typed still stands here.");
-        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestSigns) is { } unfit) ModelState.AddModelError("passphrase", unfit);
+            ModelState.AddModelError("code", AccountSignIn.ManyCodes);
+        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestSigns, Name, Code) is { } unfit) ModelState.AddModelError("passphrase", unfit);
         if (ModelState.IsValid)
         {
             JoinProblem late = await account.JoinAsync(Code ?? "", Name, Passphrase!);

@@ -83,8 +83,9 @@ public sealed class SignInModel(AccountSignIn account) : PageModel, IKeepsTyped
     private async Task<string?> ClaimAsync()
     {
         if (string.IsNullOrWhiteSpace(Code)) ModelState.AddModelError("code", "Type the one-time code: three groups of four letters and digits.");
-        else if (await account.CodeOpensAsync(Code) is not true) ModelState.AddModelError("code", WrongCode);
-        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestInstructorSigns) is { } unfit) ModelState.AddModelError("passphrase", unfit);
+        else if (await account.CodeOpensAsync(Code) is not true and var wrong)
+            ModelState.AddModelError("code", wrong is null ? AccountSignIn.ManyCodes : WrongCode);
+        if (AccountSignIn.Unfit(Passphrase, AccountSignIn.FewestInstructorSigns, Name, ClassName) is { } unfit) ModelState.AddModelError("passphrase", unfit);
         if (!ModelState.IsValid) return null;
         if (await account.ClaimAsync(Code!, Name, ClassName, Passphrase!)) return "/welcome?claimed=true";
         // Somebody else used it up meanwhile.
