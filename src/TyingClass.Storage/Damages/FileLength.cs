@@ -17,13 +17,15 @@ internal static class FileLength
         if (!File.Exists(folder.DatabasePath) || Pages(folder.DatabasePath) is not var (there, said) || there >= said) return;
         // While a log is being folded in, the head may speak of pages that only the log holds.
         if (File.Exists(folder.LogPath) && new FileInfo(folder.LogPath).Length > 0) return;
-        throw new StorageException(
-            $"The data file {folder.DatabasePath} is cut short: {said - there} of its {said} pages of {PageBytes / 1024} KB are missing, and with them what "
-                + $"they held. Nothing was changed. {Loss.WayBack(folder)}")
-        { IsLoss = true };
+        string lost = $"The data file {folder.DatabasePath} is cut short: {said - there} of its {said} pages of {PageBytes / 1024} KB are missing, and with "
+            + "them what they held.";
+        throw new StorageException($"{lost} Nothing was changed. {Loss.WayBack(folder)}") { Lost = lost };
     }
 
-    public static bool IsShort(DataFolder folder) => Pages(folder.DatabasePath) is var (there, said) && there < said;
+    public static bool IsShort(DataFolder folder) => File.Exists(folder.DatabasePath) && Pages(folder.DatabasePath) is var (there, said) && there < said;
+
+    /// <summary>No file, or one with nothing in it: opened, it would become a new one.</summary>
+    public static bool IsNothing(DataFolder folder) => !File.Exists(folder.DatabasePath) || new FileInfo(folder.DatabasePath).Length == 0;
 
     /// <summary>Puts empty pages in the place of missing ones.</summary>
     public static void Pad(DataFolder folder)

@@ -38,8 +38,8 @@ internal static class Mending
         catch (Exception e) when (e is not StorageException)
         {
             throw new StorageException(
-                $"The data file {folder.DatabasePath} is damaged and cannot be mended: {e.Message} {Loss.LastBackup(folder)} Or move the "
-                    + "file away to begin anew.", e);
+                $"The data file {folder.DatabasePath} is damaged and cannot be mended: {e.Message} {Loss.LastBackup(folder)} "
+                    + "Or begin anew in another folder, with --data DIR.", e);
         }
         finally
         {

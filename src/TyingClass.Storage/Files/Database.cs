@@ -40,7 +40,11 @@ internal sealed class Database : IDisposable
         {
             Incoming.Settle(folder);
             // Before anything opens it: LiteDB cuts off what is no whole page.
-            UnlessAccepted(acceptLoss, () => FileLength.Check(folder));
+            UnlessAccepted(acceptLoss, () =>
+            {
+                FileLength.Check(folder);
+                Loss.RefuseNothing(folder, _ledger.Beside());
+            });
             before?.Invoke();
             _open = OpenWhole(acceptLoss);
         }
@@ -221,7 +225,8 @@ internal sealed class Database : IDisposable
             // A damaged file can make LiteDB throw anything at all.
             DatabaseFile.Discard(ref db);
             throw new StorageException(
-                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} {Loss.LastBackup(_folder)} Or move the file away to begin anew.", e);
+                $"The database {_folder.DatabasePath} cannot be opened: {e.Message} {Loss.LastBackup(_folder)} Or begin anew in another folder, with "
+                    + "--data DIR.", e);
         }
     }
 

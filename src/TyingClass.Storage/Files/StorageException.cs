@@ -17,5 +17,8 @@ public sealed class StorageException : Exception
     public bool FolderInUse { get; init; }
 
     /// <summary>True when something that was kept is missing, and whoever runs the server may choose to go on without it.</summary>
-    public bool IsLoss { get; init; }
+    public bool IsLoss => Lost is not null;
+
+    /// <summary>What is missing, without what can be done about it; null where nothing is.</summary>
+    public string? Lost { get; init; }
 }

@@ -12,6 +12,8 @@ internal static class Logs
         logging.AddFilter("Microsoft", LogLevel.Warning);
         // It would warn that "urls" are overridden by endpoints: we made the endpoints out of them.
         logging.AddFilter("Microsoft.AspNetCore.Server.Kestrel", LogLevel.Error);
+        // A piece of a file that it does not have is the asker's mistake.
+        logging.AddFilter("Microsoft.AspNetCore.StaticFiles", LogLevel.Error);
         // Keys at rest are guarded by the folder's mode; said in the README, not at every start.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         // A stale form is met with a page of its own; it is no event for the console.

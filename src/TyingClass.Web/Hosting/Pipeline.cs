@@ -36,7 +36,8 @@ internal static class Pipeline
             context.Response.Headers.CacheControl = "public, max-age=3600";
             return Results.Text(DrawingStyle.Css, "text/css");
         });
-        app.MapGet(Health.Address, Health.Say);
+        // Some of what watches a server asks with HEAD.
+        app.MapMethods(Health.Address, [HttpMethods.Get, HttpMethods.Head], Health.Say);
         app.MapRazorPages();
     }
 }

@@ -31,6 +31,13 @@ public sealed class FormDoor(RequestDelegate next)
             context.Response.StatusCode = StatusCodes.Status422UnprocessableEntity;
             return;
         }
+        catch (BadHttpRequestException e)
+        {
+            // Too slow, too large, in pieces that are none: an error of whoever sent it, and no event for the console.
+            request.Form = FormCollection.Empty;
+            context.Response.StatusCode = e.StatusCode;
+            return;
+        }
 
         await next(context);
     }

@@ -13,7 +13,6 @@ public sealed class LossTests : IDisposable
 {
     private const int PageBytes = 8192;
     private const string PutBack = "Nothing was changed. If the missing file is in the trash of this machine, put it back and start again.";
-    private const string NoBackup = "To go back to a backup, stop the server and run: restore FILE (there is none in its own folder).";
     private const string GoOn = "To go on with what can be read, start it once with --accept-loss: what is there now is kept beside it, whole.";
 
     private readonly TempStore _temp = new();
@@ -35,13 +34,15 @@ public sealed class LossTests : IDisposable
 
         Assert.Equal(
             $"60 writes that were acknowledged, the last at 2026-01-14 19:30:00 UTC, are missing: {copy.LogPath} was deleted or emptied while it was needed, "
-            + $"or {copy.DatabasePath} is an older one. {PutBack} {NoBackup} {GoOn}",
+            + $"or {copy.DatabasePath} is an older one. {PutBack} {NoBackup(copy)} {GoOn}",
             refused.Message);
         Assert.True(refused.IsLoss);
         Assert.Equal(before, File.ReadAllBytes(copy.DatabasePath));
         using ClassStore goneOn = new(copy, _temp.Clock, acceptLoss: true);
         Assert.Empty(goneOn.Attempts.Of("p1", "keel-03"));
-        Assert.EndsWith($"What was lost: {refused.Message}", Assert.Single(goneOn.Damage.Lines), StringComparison.Ordinal);
+        // What to do about it stands in the refusal; in the book, after it was accepted, it would mislead.
+        string lost = refused.Message[..refused.Message.IndexOf(" Nothing was changed", StringComparison.Ordinal)];
+        Assert.EndsWith($"What was lost: {lost}", Assert.Single(goneOn.Damage.Lines), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -54,7 +55,7 @@ public sealed class LossTests : IDisposable
 
         Assert.Equal(
             "2 writes that were acknowledged, the last at 2026-01-14 19:40:00 UTC, are missing, everything after 2026-01-14 19:30:00 UTC: "
-            + $"{copy.DatabasePath} or {copy.LogPath} is older or shorter than it was. {PutBack} {NoBackup} {GoOn}",
+            + $"{copy.DatabasePath} or {copy.LogPath} is older or shorter than it was. {PutBack} {NoBackup(copy)} {GoOn}",
             refused.Message);
         Assert.Equal(data, File.ReadAllBytes(copy.DatabasePath));
         Assert.Equal(log, File.ReadAllBytes(copy.LogPath));
@@ -73,7 +74,7 @@ public sealed class LossTests : IDisposable
         Assert.StartsWith("1 write that was acknowledged, at 2026-01-14 19:30:00 UTC, is missing: ", said, StringComparison.Ordinal);
         string backup = Path.Combine(copy.Path, "backups", "nightly-20260114-193000.zip");
         Assert.EndsWith(
-            $"{PutBack} To go back to the last backup, stop the server and run: restore \"{backup}\" --data \"{copy.Path}\". {GoOn}", said,
+            $"{PutBack} To go back to the last backup, stop the server and run: tying restore \"{backup}\" --data \"{copy.Path}\". {GoOn}", said,
             StringComparison.Ordinal);
     }
 
@@ -82,7 +83,7 @@ public sealed class LossTests : IDisposable
     {
         DataFolder copy = WithLogCutShort();
         byte[] data = File.ReadAllBytes(copy.DatabasePath), log = File.ReadAllBytes(copy.LogPath), count = File.ReadAllBytes(copy.CountPath);
-        string why = Refused(copy).Message, stem = Path.Combine(copy.Path, "before-loss-20260114-194000");
+        string why = Refused(copy).Lost!, stem = Path.Combine(copy.Path, "before-loss-20260114-194000");
 
         using (ClassStore goneOn = new(copy, _temp.Clock, acceptLoss: true))
         {
@@ -113,6 +114,67 @@ public sealed class LossTests : IDisposable
         Assert.Empty(store.Damage.Lines);
     }
 
+    /// <summary>Found on the running program: the refused start made an empty file and a log, and the log spoiled the file that was put back.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Open_FileGoneOrEmptiedAndPutBack_IsRefusedAndThenGoesOn(bool emptied)
+    {
+        _temp.AddAnswer(1);
+        _temp.Store.Dispose();
+        byte[] whole = File.ReadAllBytes(_temp.Folder.DatabasePath);
+        if (emptied) File.WriteAllBytes(_temp.Folder.DatabasePath, []);
+        else File.Delete(_temp.Folder.DatabasePath);
+        string[] before = Files();
+
+        Assert.Equal(
+            $"1 write that was acknowledged, at 2026-01-14 19:30:00 UTC, is missing: {_temp.Folder.DatabasePath} is {(emptied ? "empty" : "not there")}. "
+            + $"{PutBack} {NoBackup(_temp.Folder)} To begin anew without it, start it once with --accept-loss.",
+            Refused(_temp.Folder).Message);
+
+        Assert.Equal(before, Files());
+        File.WriteAllBytes(_temp.Folder.DatabasePath, whole);
+        using ClassStore store = new(_temp.Folder, _temp.Clock);
+        Assert.Single(store.Attempts.Of("p1", "keel-03"));
+        Assert.Empty(store.Damage.Lines);
+
+        string[] Files() => [.. Directory.GetFiles(_temp.Folder.Path).Order(StringComparer.Ordinal)];
+    }
+
+    [Fact]
+    public void Open_FileGoneAndItsLogLeft_AcceptedBeginsAnewWithTheLogKeptBeside()
+    {
+        _temp.AddAnswer(1);
+        DataFolder copy = _temp.CopyAsKilled();
+        byte[] log = File.ReadAllBytes(copy.LogPath);
+        File.Delete(copy.DatabasePath);
+        Assert.Contains("is not there", Refused(copy).Message, StringComparison.Ordinal);
+
+        using ClassStore anew = new(copy, _temp.Clock, acceptLoss: true);
+
+        Assert.True(anew.IsEmpty);
+        Assert.Equal(log, File.ReadAllBytes(Assert.Single(Directory.GetFiles(copy.Path, "before-loss-*-log.db"))));
+    }
+
+    /// <summary>Found on the running program: each try left a copy of the file and a note that it had gone on.</summary>
+    [Fact]
+    public void Open_CutShortWithNothingReadable_IsRefusedThoughAcceptedAndLeavesNothing()
+    {
+        _temp.AddAnswer(1);
+        _temp.Store.Dispose();
+        byte[] head = File.ReadAllBytes(_temp.Folder.DatabasePath)[..PageBytes];
+        File.WriteAllBytes(_temp.Folder.DatabasePath, head);
+
+        string said = Assert.Throws<StorageException>(() => new ClassStore(_temp.Folder, _temp.Clock, acceptLoss: true)).Message;
+
+        Assert.Contains("cannot be mended", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("--accept-loss", said, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(_temp.Folder.Path, "before-loss-*"));
+        Assert.False(File.Exists(_temp.Folder.DamagePath));
+        Assert.True(File.Exists(_temp.Folder.CountPath));
+        Assert.Equal(head, File.ReadAllBytes(_temp.Folder.DatabasePath));
+    }
+
     [Fact]
     public void Open_LastWriteTorn_IsNoLossWhereItWasNotAcknowledged()
     {
@@ -136,7 +198,7 @@ public sealed class LossTests : IDisposable
 
         Assert.Equal(
             $"The data file {_temp.Folder.DatabasePath} is cut short: {pages - left} of its {pages} pages of 8 KB are missing, and with them what they held. "
-            + $"Nothing was changed. {NoBackup} {GoOn}",
+            + $"Nothing was changed. {NoBackup(_temp.Folder)} {GoOn}",
             refused.Message);
         Assert.Equal(rest, File.ReadAllBytes(_temp.Folder.DatabasePath));
     }
@@ -149,8 +211,9 @@ public sealed class LossTests : IDisposable
         using ClassStore goneOn = new(_temp.Folder, _temp.Clock, acceptLoss: true);
 
         string[] atOnce = [.. goneOn.Damage.Lines];
-        Assert.Contains("Gone on after a loss", atOnce[0], StringComparison.Ordinal);
-        Assert.Contains("has been mended with all that could be read", atOnce[1], StringComparison.Ordinal);
+        // Mended first: what cannot be mended is not gone on with.
+        Assert.Contains("has been mended with all that could be read", atOnce[0], StringComparison.Ordinal);
+        Assert.Contains("Gone on after a loss", atOnce[^1], StringComparison.Ordinal);
         int there = goneOn.Attempts.Of("p1", "keel-03").Length;
         Assert.InRange(there, 1, 499);
         goneOn.Verify(TestContext.Current.CancellationToken);
@@ -227,6 +290,9 @@ public sealed class LossTests : IDisposable
         File.WriteAllBytes(_temp.Folder.DatabasePath, rest);
         return (pages, left, rest);
     }
+
+    private static string NoBackup(DataFolder folder) =>
+        $"To go back to a backup, stop the server and run: tying restore FILE --data \"{folder.Path}\" (there is none in its own folder).";
 
     private StorageException Refused(DataFolder folder) => Assert.Throws<StorageException>(() => new ClassStore(folder, _temp.Clock));
 }

@@ -151,7 +151,7 @@ public sealed class MendingTests : IDisposable
         string backup = Path.Combine(_temp.Folder.Path, "backups", "nightly-20260114-193000.zip");
         Assert.Equal(
             $"The data file {_temp.Folder.DatabasePath} is damaged and cannot be mended: Not one record in it can be read. To go back to the last backup, stop "
-            + $"the server and run: restore \"{backup}\" --data \"{_temp.Folder.Path}\". Or move the file away to begin anew.",
+            + $"the server and run: tying restore \"{backup}\" --data \"{_temp.Folder.Path}\". Or begin anew in another folder, with --data DIR.",
             refused.Message);
         byte[] after = File.ReadAllBytes(_temp.Folder.DatabasePath);
         after[BrokenMark] = broken[BrokenMark];

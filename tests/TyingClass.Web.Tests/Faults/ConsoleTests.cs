@@ -1,5 +1,6 @@
 using System.Net;
 using System.Net.Http.Headers;
+using System.Net.Sockets;
 using System.Text;
 using Xunit;
 
@@ -44,14 +45,40 @@ public sealed class ConsoleTests : IDisposable
             sent += await SendAsync(client, HttpMethod.Post, "/join", TornForm, "multipart/form-data; boundary=x");
             foreach (string address in Addresses) sent += await SendAsync(client, HttpMethod.Get, address, null, null);
             sent += await SendAsync(client, HttpMethod.Trace, "/bench", null, null);
+            sent += await SendPieceAsync(client);
+            sent += await SendNoPiecesAsync(new Uri(server.Address));
         }
 
         Assert.Equal(0, await server.StopAsync());
         string said = await server.SaidAsync();
         Assert.DoesNotContain(Name, said, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(" error: ", said, StringComparison.Ordinal);
+        Assert.DoesNotContain(" warning: ", said, StringComparison.Ordinal);
         Assert.InRange(said.Length, 1, 5000);
         TestContext.Current.TestOutputHelper?.WriteLine($"{sent} requests, {said.Length} letters on the console.");
+    }
+
+    // A piece of a file beyond its end.
+    private static async Task<int> SendPieceAsync(HttpClient client)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/css/tokens.css", UriKind.Relative));
+        request.Headers.Range = new RangeHeaderValue(99_999_999, null);
+        using HttpResponseMessage answer = await client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.RequestedRangeNotSatisfiable, answer.StatusCode);
+        return 1;
+    }
+
+    // A form that says it comes in pieces, and does not.
+    private static async Task<int> SendNoPiecesAsync(Uri server)
+    {
+        CancellationToken stop = TestContext.Current.CancellationToken;
+        using TcpClient wire = new();
+        await wire.ConnectAsync(server.Host, server.Port, stop);
+        await wire.GetStream().WriteAsync(Encoding.ASCII.GetBytes(
+            $"POST /join HTTP/1.1\r\nHost: {Name}\r\nContent-Type: application/x-www-form-urlencoded\r\nTransfer-Encoding: chunked\r\n\r\n{Name}\r\n"), stop);
+        using StreamReader answer = new(wire.GetStream());
+        Assert.Equal("HTTP/1.1 400 Bad Request", await answer.ReadLineAsync(stop));
+        return 1;
     }
 
     private static async Task<int> SendAsync(HttpClient client, HttpMethod method, string address, string? body, string? type)

@@ -47,6 +47,14 @@ public sealed class HealthTests : IDisposable
         Assert.Equal((HttpStatusCode.OK, "well, with damage found\n"), await AskAsync());
     }
 
+    [Fact]
+    public async Task Health_AskedWithHead_IsAnsweredToo()
+    {
+        using HttpRequestMessage request = new(HttpMethod.Head, new Uri("/health", UriKind.Relative));
+        using HttpResponseMessage answer = await _room.NewBrowser().Client.SendAsync(request, TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
     private async Task<(HttpStatusCode Status, string Said)> AskAsync()
     {
         CancellationToken stop = TestContext.Current.CancellationToken;
