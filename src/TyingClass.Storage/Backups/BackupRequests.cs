@@ -15,6 +15,17 @@ public static class BackupRequests
     private const string Failed = ".failed";
     private const string Made = ".zip";
 
+    /// <summary>
+    /// Makes the folder of the notes, so that it is the server's own: one made by whoever asks with sudo would take no answer from a server that runs as
+    /// another user.
+    /// </summary>
+    public static void Open(DataFolder folder)
+    {
+        ArgumentNullException.ThrowIfNull(folder);
+        // In a data folder that was moved away nothing is made anew.
+        if (Directory.Exists(folder.Path)) Directory.CreateDirectory(folder.RequestsPath);
+    }
+
     /// <summary>Answers every note left so far; a note older than <paramref name="patience"/> has been given up and is only swept away.</summary>
     public static void Answer(DataFolder folder, Func<string, BackupContents> backup, DateTimeOffset now, TimeSpan patience)
     {

@@ -1,3 +1,5 @@
+using TyingClass.Storage.Files;
+
 namespace TyingClass.Storage.Editing;
 
 /// <summary>A name that is still free: itself, or with the first number behind it that nobody has.</summary>
@@ -10,7 +12,7 @@ internal static class NumberedName
         for (int i = 2; !isFree(free); i++)
         {
             string number = FormattableString.Invariant($" {i}");
-            free = name[..Math.Min(name.Length, mostLength - number.Length)] + number;
+            free = CleanText.Cut(name, mostLength - number.Length) + number;
         }
 
         return free;

@@ -65,7 +65,11 @@ public sealed record DataFolder
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new StorageException($"The data folder {folder.Path} cannot be made: {e.Message} Give another one with --data DIR.", e);
+            // A backup restored with sudo belongs to root, and the server's own user may not touch it.
+            string way = e is UnauthorizedAccessException && Directory.Exists(folder.Path) && !OperatingSystem.IsWindows()
+                ? $"Something in it belongs to another user. To give it back: sudo chown -R --reference=\"{folder.Path}/.\" \"{folder.Path}/\". Or give"
+                : "Give";
+            throw new StorageException($"The data folder {folder.Path} cannot be made: {e.Message} {way} another one with --data DIR.", e);
         }
 
         return folder;

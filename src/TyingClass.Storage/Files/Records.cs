@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Text;
 using LiteDB;
 using TyingClass.Storage.Damages;
 
@@ -95,6 +96,8 @@ internal sealed class Records(ILiteCollection<BsonDocument> collection, DamageBo
     {
         LiteException lite => lite.ErrorCode == LiteException.INVALID_DATAFILE_STATE,
         EndOfStreamException => true,
+        // Text that is none, as half an emoji: it never came near the file.
+        EncoderFallbackException => false,
         IOException or UnauthorizedAccessException or ObjectDisposedException => false,
         _ => true,
     };

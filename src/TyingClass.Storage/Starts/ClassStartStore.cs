@@ -18,7 +18,7 @@ public sealed class ClassStartStore
     {
         ArgumentNullException.ThrowIfNull(names);
         ArgumentNullException.ThrowIfNull(columns);
-        string kept = names.Length > ClassStart.MostNamesLength ? names[..ClassStart.MostNamesLength] : names;
+        string kept = CleanText.Cut(names, ClassStart.MostNamesLength);
         return Change(classId, s => s with { Names = kept, LastNameFirst = lastNameFirst, Columns = columns });
     }
 

@@ -14,5 +14,9 @@ internal sealed class BackupAnswers(ClassStore store, ProgramFolders folders, Ti
 
     protected override TimeSpan First => BackupRequests.LookEvery;
 
-    protected override void Round(CancellationToken stop) => BackupRequests.Answer(folders.Data, store.Backup, _time.GetUtcNow(), Patience);
+    protected override void Round(CancellationToken stop)
+    {
+        BackupRequests.Open(folders.Data);
+        BackupRequests.Answer(folders.Data, store.Backup, _time.GetUtcNow(), Patience);
+    }
 }

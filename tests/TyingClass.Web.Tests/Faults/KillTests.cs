@@ -58,6 +58,16 @@ public sealed class KillTests : IDisposable
         Assert.Single(store.Attempts.AllOf(store.People.Guests()[0].Id));
     }
 
+    /// <summary>Found on the running program: made by root, who asks with sudo, the folder took no answer from a server that runs as another user.</summary>
+    [Fact]
+    public async Task Server_Running_HasMadeTheFolderInWhichABackupIsAskedFor()
+    {
+        using ServerProcess server = await ServerProcess.StartAsync(_folder.FullName);
+        DataFolder data = DataFolder.At(_folder.FullName);
+        for (int i = 0; i < 600 && !Directory.Exists(data.RequestsPath); i++) await Task.Delay(100, TestContext.Current.CancellationToken);
+        Assert.True(Directory.Exists(data.RequestsPath));
+    }
+
     [Fact]
     public async Task Server_LogDeletedAfterAKill_DoesNotStartAsIfWell()
     {

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using AngleSharp.Html.Dom;
+using TyingClass.Web.Tests.Pages;
 using Xunit;
 
 namespace TyingClass.Web.Tests.Features;
@@ -71,6 +72,17 @@ public sealed class HostileRequestTests(ClassRoom room) : IClassFixture<ClassRoo
             using HttpResponseMessage asked = await browser.Client.GetAsync(new Uri($"{address}?{field}=1", UriKind.Relative), Stop);
             Assert.True((int)asked.StatusCode < 500, $"{address}?{field}: {asked.StatusCode}");
         }
+    }
+
+    /// <summary>Longer than any field of ours lets be typed, and cut in the middle of a sign: it had the data file mended and called damaged.</summary>
+    [Fact]
+    public async Task Join_NameCutInASign_JoinsAndNothingIsCalledDamaged()
+    {
+        await room.NewInstructorAsync();
+        Sheet joined = await (await room.NewBrowser().OpenAsync("/join")).PressAsync("Join",
+            ("code", room.Store.Classes.All()[0].Code), ("name", "x" + string.Concat(Enumerable.Repeat("🐟", 40))), ("passphrase", TwoClasses.Passphrase));
+        Assert.Equal(HttpStatusCode.OK, joined.Status);
+        Assert.Empty(room.Store.Damage.Lines);
     }
 
     [Fact]
