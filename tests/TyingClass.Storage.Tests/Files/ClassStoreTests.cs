@@ -55,7 +55,8 @@ public sealed class ClassStoreTests
         StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
         Assert.StartsWith($"The database {temp.Folder.DatabasePath} cannot be opened: ", refused.Message, StringComparison.Ordinal);
         Assert.EndsWith(
-            "To go back to a backup, stop the server and run: restore FILE (there is none in its own folder). Or move the file away to begin anew.",
+            $"To go back to a backup, stop the server and run: tying restore FILE --data \"{temp.Folder.Path}\" (there is none in its own folder). "
+            + "Or begin anew in another folder, with --data DIR.",
             refused.Message, StringComparison.Ordinal);
         File.Delete(temp.Folder.DatabasePath);
         temp.Reopen();
