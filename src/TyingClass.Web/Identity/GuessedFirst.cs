@@ -38,7 +38,8 @@ public static class GuessedFirst
         ArgumentNullException.ThrowIfNull(known);
         string letters = Letters(passphrase), rest = letters;
         IEnumerable<string> words = known.OfType<string>().SelectMany(k => k.Split([' ', '-', '.', '_'])).Select(Letters);
-        foreach (string word in words.Where(w => w.Length >= FewestLetters).OrderByDescending(w => w.Length)) rest = rest.Replace(word, "", StringComparison.Ordinal);
+        foreach (string word in words.Where(w => w.Length >= FewestLetters).OrderByDescending(w => w.Length))
+            rest = rest.Replace(word, "", StringComparison.Ordinal);
         return rest.Length == 0 && letters.Length > 0;
     }
 
