@@ -17,7 +17,8 @@ internal static class Loss
             : $"{folder.LogPath} was deleted or emptied while it was needed, or {folder.DatabasePath} is an older one";
         string lost = $"{Missing(beside.Writes - held.Writes, beside)}{since}: {log}.";
         return new StorageException(
-            $"{lost} Nothing was changed. If the missing file is in the trash of this machine, put it back and start again. {WayBack(folder)}") { Lost = lost };
+            $"{lost} Nothing was changed. If the missing file is in the trash of this machine, put it back and start again. {WayBack(folder)}")
+        { Lost = lost };
     }
 
     /// <summary>Asked before anything opens the file: LiteDB would make another, and a log for it that spoils the one that is put back.</summary>
@@ -28,7 +29,8 @@ internal static class Loss
         string lost = $"{Missing(acknowledged.Writes, acknowledged)}: {folder.DatabasePath} is {(File.Exists(folder.DatabasePath) ? "empty" : "not there")}.";
         throw new StorageException(
             $"{lost} Nothing was changed. If the missing file is in the trash of this machine, put it back and start again. {LastBackup(folder)} To begin anew "
-                + "without it, start it once with --accept-loss.") { Lost = lost };
+                + "without it, start it once with --accept-loss.")
+        { Lost = lost };
     }
 
     /// <summary>Keeps what is there beside, and lets the next opening go on with it.</summary>
