@@ -39,7 +39,8 @@ public sealed class LicenseTests
             .Where(l => l.Value.GetProperty("type").GetString() == "package" && !BringsNothing(restored.RootElement, l.Name))
             .Select(l => (Id: l.Name.Split('/')[0], License: License(folders, l.Value.GetProperty("path").GetString()!)))
             .Where(p => !(OfTests.Contains(p.License) && project.EndsWith(".Tests", StringComparison.Ordinal)))
-            .Where(p => !Permissive.Contains(p.License) && !((p.License is "" or "none") && Read.TryGetValue(p.Id, out string? read) && Permissive.Contains(read)))
+            .Where(p => !Permissive.Contains(p.License)
+                && !((p.License is "" or "none") && Read.TryGetValue(p.Id, out string? read) && Permissive.Contains(read)))
             .Select(p => $"{p.Id}: “{p.License}”")];
         Assert.Empty(wrong);
     }
