@@ -129,10 +129,10 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
         > MostSigns and var length =>
             $"The passphrase may have {MostSigns} characters; this one has {length}. Take some away: it still stands in its field.",
         _ when GuessedFirst.IsMadeOf(passphrase!, known) =>
-            "The others in the class would soon come to this one: its words are those of your name, of the class or of its code. "
+            "The others in the class would soon come to this passphrase: its words are those of your name, of the class or of its code. "
             + "Take two or three others.",
         _ when GuessedFirst.Contains(passphrase!) =>
-            "Whoever guesses would soon come to this one: it is a single word or a common passphrase, or nearly. "
+            "Whoever guesses would soon come to this passphrase: it is a single word or a common one, or nearly. "
             + "Take two or three words more, in any order you can remember.",
         _ => null,
     };

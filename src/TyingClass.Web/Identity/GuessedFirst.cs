@@ -12,7 +12,7 @@ public static class GuessedFirst
     /// </summary>
     private const double FewestBits = 14;
 
-    // What is longer than this is not guessed first, whatever follows, and the work stays small.
+    // What follows is not looked at, so that the work stays small: forty letters of one row of keys are no passphrase, whatever comes behind them.
     private const int MostLooked = 40;
 
     // Of a name or a code: shorter words stand in many passphrases by chance.

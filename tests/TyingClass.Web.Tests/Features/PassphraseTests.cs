@@ -48,7 +48,7 @@ public sealed class PassphraseTests : IDisposable
         {
             Sheet refused = await (await _room.NewBrowser().OpenAsync("/join"))
                 .PressAsync("Join", ("code", code), ("name", "Kingfisher"), ("passphrase", passphrase));
-            Assert.Contains("The others in the class would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+            Assert.Contains("The others in the class would soon come to this passphrase", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
             Assert.Equal((passphrase, "Kingfisher"), (Field(refused).Value, ((IHtmlInputElement)refused.Find("#name")).Value));
         }
     }
@@ -61,7 +61,7 @@ public sealed class PassphraseTests : IDisposable
         string hash = Hash();
         Sheet refused = await (await wren.OpenAsync("/account"))
             .PressAsync("Change the passphrase", ("current", TwoClasses.Passphrase), ("chosen", _room.Store.Classes.All()[0].Code));
-        Assert.Contains("The others in the class would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("The others in the class would soon come to this passphrase", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Equal(hash, Hash());
 
         string Hash() => _room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id).Single(p => p.Name == "Wren").PassphraseHash!;
@@ -74,7 +74,7 @@ public sealed class PassphraseTests : IDisposable
         string code = _room.Store.Classes.All()[0].Code;
         Sheet refused = await (await _room.NewBrowser().OpenAsync("/join"))
             .PressAsync("Join", ("code", code), ("name", "Wren"), ("passphrase", "password1"));
-        Assert.Contains("Whoever guesses would soon come to this one", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Whoever guesses would soon come to this passphrase", refused.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         Assert.Equal(("password1", "Wren"), (Field(refused).Value, ((IHtmlInputElement)refused.Find("#name")).Value));
         Assert.Empty(_room.Store.Accounts.OfClass(_room.Store.Classes.All()[0].Id));
     }
