@@ -96,6 +96,10 @@ public static class ExportJson
         {
             return (null, "A number in the file is larger than any number can be (such as 1e999): this is not a class export that can be read.");
         }
+        catch (JsonException) when (FormatOf(stream) is { } format and not ClassExport.CurrentFormat)
+        {
+            return (null, ImportCheck.OtherFormat(format));
+        }
         catch (JsonException e)
         {
             // A fault behind the attempts was found in a text without them.
@@ -103,6 +107,30 @@ public static class ExportJson
             string where = e.LineNumber is { } line ? FormattableString.Invariant($"Line {line + leftOut + 1}") : "The file";
             return (null, $"{where}{(e.Path is { Length: > 1 } path ? $", at {path}" : "")}: this is not a class export that can be read. {Said(e)}");
         }
+    }
+
+    // A file of another version may differ in anything else: its format, which is written first, is read by itself.
+    private static int? FormatOf(Stream stream)
+    {
+        try
+        {
+            stream.Position = 0;
+            byte[] head = new byte[4096];
+            ReadOnlySpan<byte> text = head.AsSpan(0, stream.ReadAtLeast(head, head.Length, throwOnEndOfStream: false));
+            if (text.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF])) text = text[3..];
+            Utf8JsonReader reader = new(text, isFinalBlock: false, default);
+            while (reader.Read())
+            {
+                if (reader.CurrentDepth == 1 && reader.TokenType == JsonTokenType.PropertyName && reader.ValueTextEquals("format"u8))
+                    return reader.Read() && reader.TokenType == JsonTokenType.Number && reader.TryGetInt32(out int format) ? format : null;
+            }
+        }
+        catch (JsonException)
+        {
+            // Said by whoever met it first.
+        }
+
+        return null;
     }
 
     // Each attempt once, for itself: a part that is missing deep inside is read as nothing at all, and would only show when the class is taken out again.

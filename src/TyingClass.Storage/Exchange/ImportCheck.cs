@@ -11,9 +11,10 @@ internal static class ImportCheck
     private const int MostProblems = 50;
 
     public static ImmutableArray<string> Problems(ClassExport export) =>
-        export.Format != ClassExport.CurrentFormat
-            ? [$"$.format: this server reads format {ClassExport.CurrentFormat}, the file has {export.Format}. Update the older of the two servers."]
-            : [.. All(export).Take(MostProblems)];
+        export.Format != ClassExport.CurrentFormat ? [OtherFormat(export.Format)] : [.. All(export).Take(MostProblems)];
+
+    internal static string OtherFormat(int format) =>
+        $"$.format: this server reads format {ClassExport.CurrentFormat}, the file has {format}. Update the older of the two servers.";
 
     private static IEnumerable<string> All(ClassExport export)
     {

@@ -35,6 +35,9 @@ public sealed class AccountStore
 
     internal AccountStore(Database database, TimeProvider time) => (_database, _time) = (database, time);
 
+    /// <returns>False for a name of which nothing can be seen.</returns>
+    public static bool CanBeSeen(string name) => PersonStore.CleanName(name) is not null;
+
     /// <summary>Makes a student of whoever knows the class code.</summary>
     /// <param name="name">Unique on the server, case ignored.</param>
     /// <param name="guestId">The guest record this browser has filled so far: it becomes the account, with all work in it.</param>
@@ -134,6 +137,11 @@ public sealed class AccountStore
     /// <param name="mustChoose">It was made up for the person, who is asked to choose another.</param>
     public Person? SetPassphrase(string personId, string hash, bool mustChoose) => _database.Write(db =>
         Change(db, personId, p => p with { PassphraseHash = hash, Stamp = RandomId.New(), MustChoosePassphrase = mustChoose }));
+
+    /// <summary>The same passphrase hashed anew: sign-ins stay.</summary>
+    /// <returns>Null when another hash stands there by now.</returns>
+    public Person? KeepHashAnew(string personId, string before, string now) => _database.Write(db =>
+        Change(db, personId, p => p.PassphraseHash == before ? p with { PassphraseHash = now } : null));
 
     /// <summary>Voids every sign-in made so far.</summary>
     public Person? SignOutEverywhere(string personId) => _database.Write(db => Change(db, personId, p => p with { Stamp = RandomId.New() }));

@@ -14,10 +14,12 @@ namespace TyingClass.Web.Bench;
 /// <param name="SoakS">Null when soaked through.</param>
 internal sealed record BenchMerge(Versions Versions, double? SoakS, string? Notice)
 {
+    private const double LongestSoakS = 86_400;
+
     public static BenchMerge Of(BenchPost post, BenchSolver solver, UnitSystem units)
     {
         Versions was = post.Was ?? Versions.Of(post.Text.Length > 0 ? post.Text : post.Form?.ToText() ?? BenchStart.Text);
-        double? soakS = post.Number("soak-was");
+        double? soakS = post.Number("soak-was") is { } soaked and >= 0 and < LongestSoakS ? soaked : null;
         ImmutableArray<Slider> sliders =
             solver.Built(was.Current) is { } stood ? Sliders.Of(stood.Recipe, stood.Fly, soakS ?? double.PositiveInfinity, units) : [];
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text;
 using CsvHelper;
 
@@ -16,6 +17,8 @@ public static class CsvText
 {
     // What makes a spreadsheet take a text for a formula.
     private const string Dangerous = "=@+-\t\r";
+
+    private const int MostColumns = 100;
 
     private const char Guard = '\'';
 
@@ -63,7 +66,11 @@ public static class CsvText
             ImmutableArray<CsvRow>.Builder rows = ImmutableArray.CreateBuilder<CsvRow>();
             using CsvReader reader = CsvReader.Create(bytes, Reading);
             while (reader.Read())
+            {
+                if (reader.FieldCount > MostColumns) return ([], TooWide(reader.LineNumber, reader.FieldCount));
                 rows.Add(new CsvRow(reader.LineNumber, [.. Enumerable.Range(0, reader.FieldCount).Select(i => Unguarded(reader.GetString(i)))]));
+            }
+
             return (rows.ToImmutable(), null);
         }
         catch (CsvFormatException e)
@@ -88,6 +95,10 @@ public static class CsvText
             return false;
         }
     }
+
+    private static string TooWide(long line, int columns) =>
+        string.Create(CultureInfo.InvariantCulture, $"Line {line} has {columns} columns; a list of names has {MostColumns} at most. Take out those that hold ")
+            + "no names and no roles.";
 
     // A text that looks guarded already gets one more, so that reading takes off no more than writing put on.
     private static string Doubled(string field) => LooksGuarded(field) ? Guard + field : field;

@@ -79,6 +79,7 @@ public static partial class RosterCsv
                     + (heads.Heading || row.Line > 1 ? "" : " If these are headings, say so under “Which column is what”."),
             };
         if (line.Name.Length == 0) return line with { Problem = "the name is missing." };
+        if (!AccountStore.CanBeSeen(line.Name)) return line with { Problem = "nothing of this name can be seen. Type it anew." };
         if (line.Name.Length > PersonStore.MostNameLength)
             return line with { Problem = $"a name may have {PersonStore.MostNameLength} characters; this has {line.Name.Length}." };
         if (seen.TryGetValue(AccountStore.NameKey(line.Name), out RosterLine? twin))

@@ -12,8 +12,7 @@ public sealed record ProgramFolders(DataFolder Data, string LessonsPath)
     /// <exception cref="LessonsNotFoundException">No lessons folder.</exception>
     public static ProgramFolders From(IConfiguration configuration, string contentRoot)
     {
-        string data =
-            configuration["data"] ?? configuration["TYINGCLASS_DATA"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
+        string data = configuration["data"] ?? (ProjectFolder.IsInstalled ? DataFolder.OfUser : Path.Combine(contentRoot, "data"));
         return new ProgramFolders(DataFolder.At(data), FindLessons(configuration["lessons"], contentRoot));
     }
 

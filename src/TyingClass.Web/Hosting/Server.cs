@@ -26,6 +26,7 @@ public static class Server
             // Not the entry assembly: in the browser tests that is the test host, and no page would be found.
             ApplicationName = typeof(Server).Assembly.GetName().Name,
         });
+        OwnEnvironment.Only(builder.Configuration);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

@@ -37,7 +37,7 @@ internal sealed class StartupNotice(IServer server, RoomDoor door, IHostApplicat
         {
             Console.WriteLine();
             Console.WriteLine($"The instructor's one-time code: {code}");
-            Console.WriteLine("Type it at /sign-in to choose a passphrase. It works once; until then each start prints a new one.");
+            Console.WriteLine("Open /sign-in?code=new and type it there, to choose a passphrase. It works once; until then each start prints a new one.");
         }
 
         if (store.IsInvented) DemoStart.Print();

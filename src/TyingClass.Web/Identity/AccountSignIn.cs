@@ -69,17 +69,34 @@ public sealed class AccountSignIn(IHttpContextAccessor accessor, SignInStores st
     {
         Person? person = store.Accounts.FindByName(name);
         if (await guards.Doors.TryNameAsync(AccountStore.NameKey(name), person?.Id) is not { } tried) return EnterOutcome.TooManyTries;
-        if (!Matches(person, passphrase)) return EnterOutcome.Refused;
+        if (Matching(person, passphrase) is not { } matching) return EnterOutcome.Refused;
         tried.WasRight();
+        if (matching.IsWeak) Strengthen(person!, matching.Typed);
         await KeepSignedInAsync(person!);
         return person!.MustChoosePassphrase ? EnterOutcome.MustChoose : EnterOutcome.Entered;
     }
 
     /// <summary>As it was typed when it was chosen, or, when it is made of words, however it is spaced, hyphened or cased.</summary>
-    public bool Matches(Person? person, string passphrase) =>
-        WordPassphrase.Tries(passphrase).Any(t =>
-            hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash(hasher), t) != PasswordVerificationResult.Failed)
-        && person?.PassphraseHash is not null;
+    public bool Matches(Person? person, string passphrase) => Matching(person, passphrase) is not null;
+
+    // What of it was hashed, and whether with fewer rounds than now.
+    private (string Typed, bool IsWeak)? Matching(Person? person, string passphrase) => WordPassphrase.Tries(passphrase)
+        .Select(t => (Typed: t, Result: hasher.VerifyHashedPassword(person!, person?.PassphraseHash ?? NobodysHash(hasher), t)))
+        .Where(t => t.Result != PasswordVerificationResult.Failed && person?.PassphraseHash is not null)
+        .Select(t => ((string, bool)?)(t.Typed, t.Result == PasswordVerificationResult.SuccessRehashNeeded)).FirstOrDefault();
+
+    // The only moment at which the passphrase is known.
+    private void Strengthen(Person person, string typed)
+    {
+        try
+        {
+            store.Accounts.KeepHashAnew(person.Id, person.PassphraseHash!, hasher.HashPassword(person, typed));
+        }
+        catch (StorageException)
+        {
+            // The old one opens too; the next sign-in tries again.
+        }
+    }
 
     /// <returns>False when the code is wrong, used up or too old.</returns>
     public async Task<bool> ClaimAsync(string code, string? name, string? className, string passphrase)

@@ -11,7 +11,9 @@ internal static class Certificate
     public const string KeyOption = "certificate-key";
 
     /// <summary>Not on the command line, where others on the machine could read it.</summary>
-    public const string PasswordVariable = "TYINGCLASS_CERTIFICATE_PASSWORD";
+    public const string PasswordVariable = OwnEnvironment.Prefix + Password;
+
+    private const string Password = "CERTIFICATE_PASSWORD";
 
     private const string Section = "Kestrel:Certificates:Default:";
 
@@ -22,7 +24,7 @@ internal static class Certificate
     {
         if (configuration[Option] is not { Length: > 0 } file)
             return configuration[Section + "Path"] is not null || configuration[Section + "Subject"] is not null;
-        string path = Path.GetFullPath(file), password = configuration[PasswordVariable] ?? "";
+        string path = Path.GetFullPath(file), password = configuration[Password] ?? "";
         string? key = configuration[KeyOption] is { Length: > 0 } keyFile ? Path.GetFullPath(keyFile) : null;
         Check(path, key, password);
         configuration.AddInMemoryCollection(

@@ -33,10 +33,8 @@ public sealed class EveningStoryTests(RunningApp app, Chromium browser)
         Assert.Contains("Materials for", await instructor.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
         await instructor.GetByRole(AriaRole.Link, new() { Name = "Begin on the wall" }).ClickAsync();
         await instructor.WaitForURLAsync("**/wall/1");
-        await Chromium.PressAsync(instructor, "ArrowRight");
-        await instructor.WaitForURLAsync("**/wall/2");
-        await Chromium.PressAsync(instructor, "ArrowLeft");
-        await instructor.WaitForURLAsync("**/wall/1");
+        await Chromium.PressToAsync(instructor, "ArrowRight", url => url.EndsWith("/wall/2", StringComparison.Ordinal));
+        await Chromium.PressToAsync(instructor, "ArrowLeft", url => url.EndsWith("/wall/1", StringComparison.Ordinal));
 
         // The student waits at /tonight; the question comes up there by itself.
         await student.GotoAsync("/tonight");

@@ -1,5 +1,8 @@
 using LiteDB;
+using TyingClass.Balance.Reports;
 using TyingClass.Lessons.Grading;
+using TyingClass.Recipes.Reports;
+using TyingClass.Recipes.Text;
 using TyingClass.Storage.Attempts;
 using TyingClass.Telling.Reasons;
 using Xunit;
@@ -8,6 +11,26 @@ namespace TyingClass.Storage.Tests.Attempts;
 
 public sealed class AttemptStoreTests
 {
+    private const string FlyText = """
+        recipe: Copper Loach
+        intent: point up
+        hook:
+          size: 6
+          shank: 4XL
+          eye: down 25°
+        parts:
+          - part: cone
+            material: brass
+            size: 5.6 mm
+            at: 0 mm
+          - part: wing
+            material: fur strip
+            length: 45 mm
+            mass: 0.25 g
+            at: 5 mm
+            side: under
+        """;
+
     [Fact]
     public void Of_AfterReopening_ReturnsEverythingAsKept()
     {
@@ -51,6 +74,25 @@ public sealed class AttemptStoreTests
         Assert.Equal("0a1b2c3d4e5f", kept.ExerciseVersion);
         Assert.Equal(grade.Figures, kept.GradedFigures);
         Assert.Equal(grade.Observations, kept.Observations);
+    }
+
+    /// <summary>What a later reader may ask of the fly, by names that end in their unit.</summary>
+    [Fact]
+    public void Of_AnswerThatIsAFly_KeepsTheFiguresOfItsReport()
+    {
+        using TempStore temp = new();
+        SolvedFly fly = SolvedFly.Solve(RecipeParser.Parse(FlyText).Value!);
+        BalanceReport report = fly.Report;
+        temp.Store.Attempts.Add("p1", "keel-03", FlyText, Grades.Passed with { Fly = fly });
+
+        temp.Reopen();
+        Dictionary<string, double> kept = temp.Store.Attempts.Of("p1", "keel-03").Single().Figures.ToDictionary(f => f.Name, f => f.Value);
+
+        Assert.Equal(report.MassG, kept["massG"]);
+        Assert.Equal(report.Soaked.AtFishingSpeed.PitchDeg, kept["pitchDeg"]);
+        Assert.Equal(report.Soaked.Sink!.RateMS, kept["sinkRateMS"]);
+        Assert.Equal(report.Fresh.AtFishingSpeed.KeelHeightMm.For(report.Intent), kept["keelHeightFreshMm"]);
+        Assert.All(kept.Values, v => Assert.True(double.IsFinite(v)));
     }
 
     [Fact]

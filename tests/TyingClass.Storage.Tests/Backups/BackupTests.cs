@@ -137,9 +137,9 @@ public sealed class BackupTests : IDisposable
 
     /// <summary>Each is told by what is wrong with it, for the person who tried it.</summary>
     [Theory]
-    [InlineData("cut short", "It cannot be read: ")]
+    [InlineData("cut short", "It is not a backup made by TyingClass, or only a part of one: ")]
     [InlineData("one byte changed", "It ")]
-    [InlineData("no zip at all", "It cannot be read: ")]
+    [InlineData("no zip at all", "It is not a backup made by TyingClass, or only a part of one: ")]
     [InlineData("another zip", "It is not a backup made by TyingClass.")]
     [InlineData("without data", "It is not a backup made by TyingClass.")]
     [InlineData("list empty", "Its list of contents is empty.")]

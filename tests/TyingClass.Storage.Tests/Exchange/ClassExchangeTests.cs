@@ -213,6 +213,25 @@ public sealed class ClassExchangeTests : IDisposable
 
     private static async Task<ClassExport> ThroughFileAsync(ClassExport export) => (await ReadAsync(await TextAsync(export))).Export!;
 
+    /// <summary>Whatever else a later version writes, the reader is told that it is later, and not what this version misses in it.</summary>
+    [Theory]
+    [InlineData("""{ "format": 2, "somethingNew": { "format": 9 }, "attempts": [1, 2] }""")]
+    [InlineData("""{ "made": { "format": 1 }, "format": 2, "people": "none" }""")]
+    public async Task Read_FileOfALaterVersion_SaysSo(string text)
+    {
+        (ClassExport? export, string? problem) = await ReadAsync(text);
+
+        Assert.Null(export);
+        Assert.Equal("$.format: this server reads format 1, the file has 2. Update the older of the two servers.", problem);
+    }
+
+    [Theory]
+    [InlineData("""{ "format": 1, "attempts": [1, 2] }""")]
+    [InlineData("""{ "format": "2", "attempts": [1, 2] }""")]
+    [InlineData("""{ "attempts": [1, 2] }""")]
+    public async Task Read_BrokenFileThatIsOfNoLaterVersion_SaysWhereItIsBroken(string text) =>
+        Assert.StartsWith("Line 1, at $.attempts[0]", (await ReadAsync(text)).Problem, StringComparison.Ordinal);
+
     private static async Task<string> TextAsync(ClassExport export)
     {
         using MemoryStream stream = new();

@@ -137,6 +137,17 @@ public sealed class CsvTests
     public void Roster_QuoteInsideAName_IsALetterLikeAnother() =>
         Assert.Equal("5\" Wren", Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("5\" Wren\n")).All).Name);
 
+    /// <summary>Braille blank and a zero-width space: a name nobody could see in a list.</summary>
+    [Fact]
+    public void Roster_NameNobodyCanSee_IsToldBeforeAnybodyIsAdded() =>
+        Assert.Equal("Line 2: nothing of this name can be seen. Type it anew.",
+            Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("Wren Alder\n\u2800\u200B\n")).Problems));
+
+    [Fact]
+    public void Roster_FiveThousandColumns_AreTooManyAndTheLineIsTold() =>
+        Assert.StartsWith("Line 2 has 5000 columns; a list of names has 100 at most.",
+            Assert.Single(RosterCsv.Read(Encoding.UTF8.GetBytes("Wren Alder\n" + new string(',', 4999) + "\n")).Problems), StringComparison.Ordinal);
+
     [Fact]
     public void Roster_NotUtf8_IsRefused() =>
         Assert.Contains("not in UTF-8", Assert.Single(RosterCsv.Read(Encoding.Latin1.GetBytes("Café\n")).Problems), StringComparison.Ordinal);

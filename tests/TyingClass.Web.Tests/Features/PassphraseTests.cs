@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using AngleSharp.Html.Dom;
 using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Options;
 using TyingClass.Storage.People;
 using TyingClass.Web.Identity;
 using TyingClass.Web.Tests.Pages;
@@ -114,6 +115,24 @@ public sealed class PassphraseTests : IDisposable
         _room.Store.Accounts.Add(_room.Store.Classes.All()[0].Id, Role.Student, "Wren", hash);
         SignInPage entered = await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync(typed, "Wren");
         Assert.Equal(opens, entered.Errors.Length == 0);
+    }
+
+    /// <summary>Format 3 of the framework's hasher holds its rounds in the bytes 5 to 8.</summary>
+    [Fact]
+    public async Task SignIn_HashOfFewerRounds_IsHashedAnewAndNobodyIsSignedOut()
+    {
+        await _room.NewInstructorAsync();
+        PasswordHasher<Person> before = new(Options.Create(new PasswordHasherOptions { IterationCount = 100_000 }));
+        string hash = before.HashPassword(null!, "pa55word! and more");
+        string id = _room.Store.Accounts.Add(_room.Store.Classes.All()[0].Id, Role.Student, "Wren", hash).Person!.Id;
+        string stamp = _room.Store.People.Find(id)!.Stamp;
+
+        foreach (int visit in (int[])[1, 2])
+            Assert.Equal("/", (await (await SignInPage.OpenAsync(_room.NewBrowser())).EnterAsync("pa55word! and more", "Wren")).Sheet.Address);
+
+        Person after = _room.Store.People.Find(id)!;
+        Assert.Equal(120_000, (int)BinaryPrimitives.ReadUInt32BigEndian(Convert.FromBase64String(after.PassphraseHash!).AsSpan(5)));
+        Assert.Equal(stamp, after.Stamp);
     }
 
     [Fact]
