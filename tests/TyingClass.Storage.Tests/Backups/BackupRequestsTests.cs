@@ -24,6 +24,7 @@ public sealed class BackupRequestsTests : IDisposable
             },
             TestContext.Current.CancellationToken);
         string path = _temp.PathBeside("asked.zip");
+        File.WriteAllText(path, "the one of last week");
 
         BackupContents contents =
             await Task.Run(() => BackupRequests.Ask(_temp.Folder, path, TimeProvider.System, TimeSpan.FromSeconds(30)), TestContext.Current.CancellationToken);
@@ -31,7 +32,7 @@ public sealed class BackupRequestsTests : IDisposable
         await enough.CancelAsync();
         await server;
         Assert.Equal(1, contents.Documents["people"]);
-        Assert.True(File.Exists(path));
+        Assert.Equal(1, Restoring.Restore(DataFolder.At(_temp.PathBeside("other")), path, _temp.Clock.GetUtcNow()).Contents.Documents["people"]);
         Assert.Empty(Directory.GetFiles(_temp.Folder.RequestsPath));
     }
 
@@ -69,6 +70,17 @@ public sealed class BackupRequestsTests : IDisposable
         Assert.Empty(Directory.GetFileSystemEntries(_temp.Folder.RequestsPath));
 
         BackupContents Make(string to) => madeWell ? _temp.Store.Backup(to) : throw new StorageException("The lamp went out.");
+    }
+
+    [Fact]
+    public void Open_FolderThatWasMovedAway_IsNotMadeAnew()
+    {
+        BackupRequests.Open(_temp.Folder);
+        Assert.True(Directory.Exists(_temp.Folder.RequestsPath));
+
+        DataFolder gone = DataFolder.Seen(_temp.PathBeside("gone"));
+        BackupRequests.Open(gone);
+        Assert.False(Directory.Exists(gone.Path));
     }
 
     [Fact]

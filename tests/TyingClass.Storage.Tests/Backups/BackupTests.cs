@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.IO.Compression;
+using LiteDB;
 using TyingClass.Storage.Backups;
 using TyingClass.Storage.BenchLog;
 using TyingClass.Storage.Files;
+using TyingClass.Storage.Upgrades;
 using Xunit;
 
 namespace TyingClass.Storage.Tests.Backups;
@@ -168,6 +170,49 @@ public sealed class BackupTests : IDisposable
         Assert.Equal("still here", Assert.Single(_temp.Store.Attempts.Of("p1", "keel-03")).AnswerText);
     }
 
+    /// <summary>Read back as whoever restores it would: data of a later program are none of ours.</summary>
+    [Fact]
+    public void Backup_DataOfALaterProgram_IsRefusedWithBothFormats()
+    {
+        string path = _temp.PathBeside("backup.zip");
+        StorageException refused = Assert.Throws<StorageException>(() => BackupFile.Write(
+            to =>
+            {
+                _temp.Store.Dispose();
+                File.Copy(_temp.Folder.DatabasePath, to);
+                using LiteDatabase db = DatabaseFile.OpenFile(to);
+                db.UserVersion = FileFormat.Current + 1;
+                db.Checkpoint();
+            },
+            _temp.Folder, path, _temp.Clock.GetUtcNow()));
+
+        Assert.Contains($"its data are of format {FileFormat.Current + 1}, and this one reads up to {FileFormat.Current}.", refused.Message,
+            StringComparison.Ordinal);
+    }
+
+    /// <summary>Read to its last record before it is called a backup.</summary>
+    [Fact]
+    public void Backup_CopyWithABrokenPage_IsNoneAndLeavesNothing()
+    {
+        for (int i = 1; i <= 100; i++) _temp.AddAnswer(i);
+        string path = _temp.PathBeside("backup.zip");
+
+        StorageException refused = Assert.Throws<StorageException>(() => BackupFile.Write(
+            to =>
+            {
+                _temp.Store.Dispose();
+                byte[] bytes = File.ReadAllBytes(_temp.Folder.DatabasePath);
+                const int pageBytes = 8192;
+                // All but the first, which says what the file is.
+                bytes.AsSpan(pageBytes).Clear();
+                File.WriteAllBytes(to, bytes);
+            },
+            _temp.Folder, path, _temp.Clock.GetUtcNow()));
+
+        Assert.StartsWith($"No backup of {_temp.Folder.Path} was made at {path}: ", refused.Message, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(_temp.PathBeside(""), "backup.zip*"));
+    }
+
     [Fact]
     public void Restore_FileThatIsNotThere_SaysWhatWasNotRestoredWhere()
     {
@@ -280,7 +325,7 @@ public sealed class BackupTests : IDisposable
     }
 
     /// <param name="change">Null takes it out.</param>
-    private static void Rewrite(string path, string entry, Func<string, string?> change)
+    internal static void Rewrite(string path, string entry, Func<string, string?> change)
     {
         using ZipArchive zip = ZipFile.Open(path, ZipArchiveMode.Update);
         string text;

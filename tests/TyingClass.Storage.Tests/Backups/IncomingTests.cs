@@ -38,6 +38,23 @@ public sealed class IncomingTests : IDisposable
         Assert.False(Directory.Exists(_temp.Folder.IncomingPath));
     }
 
+    /// <summary>A restore over one that was cut off after its switch: what that one put in place is the data that are kept aside.</summary>
+    [Fact]
+    public void Restore_OverASwitchThatWasCutOff_FinishesItFirst()
+    {
+        DataFolder incoming = Incoming.Begin(_temp.Folder);
+        DataFolder.MakePrivate(incoming.PhotosPath);
+        BackupFile.Unpack(_backup, incoming.DatabasePath, incoming.PhotosPath);
+        File.WriteAllText(Path.Combine(_temp.Folder.IncomingPath, "take-over"), "before-restore-x");
+
+        Restored restored = Restoring.Restore(_temp.Folder, _backup, _temp.Clock.GetUtcNow());
+
+        Assert.True(File.Exists(Path.Combine(_temp.Folder.Path, "before-restore-x.db")));
+        Assert.Equal("before-restore-20260114-193000.db", Path.GetFileName(restored.KeptAs));
+        _temp.Reopen();
+        Assert.Equal(["Old hand"], Names());
+    }
+
     /// <summary>The moves of a switch, in their order: cut off after each of them.</summary>
     [Theory]
     [InlineData(0)]

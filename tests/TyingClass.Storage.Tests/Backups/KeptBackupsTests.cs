@@ -26,6 +26,8 @@ public sealed class KeptBackupsTests : IDisposable
         Assert.Equal(KeptBackups.Latest(_temp.Folder), left[^1]);
         // Sixty nights from January 14: the last on March 14.
         Assert.Equal(["nightly-20260308-193000.zip", "nightly-20260314-193000.zip"], [Path.GetFileName(left[4]), Path.GetFileName(left[10])]);
+        // Before the seven: the Sundays of three weeks, and of the week that the seven begin in its Saturday.
+        Assert.Equal(["20260215", "20260222", "20260301", "20260307"], left[..4].Select(p => Path.GetFileName(p)["nightly-".Length..][..8]));
         Assert.Equal(1, Restoring.Restore(DataFolder.At(_temp.PathBeside("other")), left[0], _temp.Clock.GetUtcNow()).Contents.Documents["people"]);
     }
 
@@ -113,5 +115,9 @@ public sealed class KeptBackupsTests : IDisposable
         Assert.Contains("1 of them damaged", made.Said, StringComparison.Ordinal);
         DataFolder other = DataFolder.At(_temp.PathBeside("other"));
         Assert.Equal(1, Restoring.Restore(other, _temp.PathBeside("with-damage.zip"), _temp.Clock.GetUtcNow()).Contents.Damaged);
+
+        BackupTests.Rewrite(_temp.PathBeside("with-damage.zip"), "contents.json", t => t.Replace("\"Damaged\":1", "\"Damaged\":0", StringComparison.Ordinal));
+        Assert.Equal("It does not hold what its list of contents says.", Assert.Throws<BackupDamagedException>(
+            () => Restoring.Restore(other, _temp.PathBeside("with-damage.zip"), _temp.Clock.GetUtcNow())).Message);
     }
 }
