@@ -86,6 +86,44 @@ public sealed class ConditionTests
         Assert.Equal(10, result.Offset);
     }
 
+    [Theory]
+    [InlineData("mass > 1 g", false, false, "0: There is no fly in this exercise whose figures could be named.")]
+    [InlineData("added mass > 1 g", true, false, "0: “added mass” needs a fly given to compare with.")]
+    [InlineData("change in mass > 1 g", true, false, "10: There is no fly given to compare with in this kind of exercise.")]
+    [InlineData("wing heavier", true, false, "0: There is no fly given to compare with in this kind of exercise.")]
+    public void Parse_WithoutWhatItSpeaksOf_SaysWhatIsMissing(string condition, bool hasFly, bool hasStart, string said)
+    {
+        ConditionResult result = ConditionParser.Parse(condition, new ConditionScope(hasFly, hasStart, null, false, [], []));
+
+        Assert.Null(result.Condition);
+        Assert.Equal(said, $"{result.Offset}: {result.Error}");
+    }
+
+    /// <summary>Before the parts of the fly are known, every kind of part may be named.</summary>
+    [Fact]
+    public void Parse_PartOfAFlyNotKnownYet_IsAnyKindOfPart()
+    {
+        ConditionScope scope = new(true, true, null, false, [], []);
+        Assert.Equal("", ConditionParser.Parse("cone heavier", scope).Error);
+        Assert.Contains("no part called “wing 2”", ConditionParser.Parse("wing 2 heavier", scope).Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>What a fly has no figure of is neither more nor less nor something else: no condition about it holds.</summary>
+    [Theory]
+    [InlineData("mass > 0 g")]
+    [InlineData("mass is not 5 g")]
+    [InlineData("mass unchanged")]
+    [InlineData("wing unchanged")]
+    [InlineData("hook heavier")]
+    public void Holds_WithoutAFigureOnBothSides_DoesNot(string condition)
+    {
+        Condition parsed = ConditionParser.Parse(condition, Repair).Condition!;
+        Assert.False(parsed.Holds(new ConditionFacts(null, null)));
+        Assert.False(parsed.Holds(new ConditionFacts(null, Start)));
+        if (!condition.Contains('g', StringComparison.Ordinal) || condition.EndsWith("unchanged", StringComparison.Ordinal))
+            Assert.False(parsed.Holds(new ConditionFacts(Start, null)));
+    }
+
     [Fact]
     public void Parse_AnyText_NeverThrows()
     {

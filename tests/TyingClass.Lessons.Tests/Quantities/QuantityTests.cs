@@ -38,12 +38,26 @@ public sealed class QuantityTests
         Assert.Equal(name, query.Name);
     }
 
+    /// <summary>What may just be asked.</summary>
+    [Theory]
+    [InlineData("pitch at 0.01 m/s")]
+    [InlineData("pitch at 3 m/s")]
+    [InlineData("depth after 10 s")]
+    [InlineData("depth after 0.1 s")]
+    [InlineData("strips until back up to 50 m")]
+    [InlineData("strips until back up to 0 m")]
+    public void TryParse_AtTheBounds_IsTaken(string text) => Assert.True(QuantityQuery.TryParse(text, out _, out string error), error);
+
     [Theory]
     [InlineData("keel hight", "Did you mean “keel height”?")]
     [InlineData("mass at 0.4 m/s", "makes no difference to mass")]
     [InlineData("sink rate after 5 s", "makes no difference to sink rate")]
     [InlineData("pitch at 9 m/s", "0.01 m/s to 3 m/s")]
+    [InlineData("pitch at 3.01 m/s", "0.01 m/s to 3 m/s")]
+    [InlineData("pitch at 0.009 m/s", "0.01 m/s to 3 m/s")]
     [InlineData("depth after 60 s", "up to 10 s")]
+    [InlineData("depth after 0 s", "up to 10 s; “0 s” is not")]
+    [InlineData("strips until back up to 50.1 m", "up to 50 m; “50.1 m” is not")]
     [InlineData("pitch of the fly", "is not understood")]
     [InlineData("masses", "is not a quantity")]
     [InlineData("mass of", "Say the part")]
