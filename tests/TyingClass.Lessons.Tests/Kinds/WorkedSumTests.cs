@@ -34,6 +34,7 @@ public sealed class WorkedSumTests
         Assert.Equal(key, sum.Rows[^1].Si, 1e-3 * Math.Max(1e-9, Math.Abs(key)) + 1e-9);
         Assert.All(sum.Rows, row => Assert.NotEmpty(row.Result));
         Assert.NotEmpty(sum.Yours);
+        Assert.All(sum.Rows.Where(IsPlain), row => AssertAddsUp(exercise.Id, row));
     }
 
     // Read as a student reads it: with a pencil, from what is printed.
@@ -46,15 +47,22 @@ public sealed class WorkedSumTests
         foreach (Exercise exercise in folder.Current.Exercises.Where(e => e.Kind.Word == "measure"))
         {
             if (WorkedSum.Of(exercise, exercise.ModelAnswer!, UnitSystem.Metric) is not { } sum) continue;
-            foreach (WorkedRow row in sum.Rows.Where(r => r.Sum.Length > 0 && !r.Sum.Contains('=', StringComparison.Ordinal)))
+            foreach (WorkedRow row in sum.Rows.Where(IsPlain))
             {
-                (double value, double printed, double halfAPlace) = (Reckoned(row.Sum), Number(row.Result), HalfAPlace(row.Result));
-                Assert.True(Math.Abs(value - printed) <= 1.001 * halfAPlace, $"{exercise.Id}: {row.Sum} is {value}, and {row.Result} is printed");
+                AssertAddsUp(exercise.Id, row);
                 checkedSums++;
             }
         }
 
         Assert.True(checkedSums > 20, $"only {checkedSums} sums were printed");
+    }
+
+    private static bool IsPlain(WorkedRow row) => row.Sum.Length > 0 && !row.Sum.Contains('=', StringComparison.Ordinal);
+
+    private static void AssertAddsUp(string id, WorkedRow row)
+    {
+        (double value, double printed, double halfAPlace) = (Reckoned(row.Sum), Number(row.Result), HalfAPlace(row.Result));
+        Assert.True(Math.Abs(value - printed) <= 1.001 * halfAPlace, $"{id}: {row.Sum} is {value}, and {row.Result} is printed");
     }
 
     // A volume in mm³ and a density in g/cm³ make thousandths of a gram.
