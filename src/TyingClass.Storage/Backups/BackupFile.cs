@@ -88,7 +88,7 @@ internal static class BackupFile
         {
             throw new BackupDamagedException(
                 "It is not a backup made by TyingClass, or only a part of one: a backup is a zip file, and this cannot be read as a whole one. Choose a file "
-                    + "made under Class, Backup, or copy it here again.", e);
+                    + "from the page Files or from the folder backups, or copy it here again.", e);
         }
         // A damaged file can make LiteDB throw anything at all.
         catch (Exception e) when (e is not (BackupDamagedException or UnauthorizedAccessException or FileNotFoundException or DirectoryNotFoundException))

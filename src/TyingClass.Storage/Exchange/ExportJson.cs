@@ -88,6 +88,11 @@ public static class ExportJson
             await JsonSerializer.SerializeAsync(Stream.Null, export, Options, cancel).ConfigureAwait(false);
             return (export with { Attempts = Attempts(stream) }, null);
         }
+        catch (Exception e) when (e is JsonException or InvalidOperationException or NullReferenceException or ArgumentException
+            && FormatOf(stream) is { } format and not ClassExport.CurrentFormat)
+        {
+            return (null, ImportCheck.OtherFormat(format));
+        }
         catch (Exception e) when (e is InvalidOperationException or NullReferenceException)
         {
             return (null, $"A part of the file is missing: this is not a class export that can be read. {e.Message}");
@@ -95,10 +100,6 @@ public static class ExportJson
         catch (ArgumentException)
         {
             return (null, "A number in the file is larger than any number can be (such as 1e999): this is not a class export that can be read.");
-        }
-        catch (JsonException) when (FormatOf(stream) is { } format and not ClassExport.CurrentFormat)
-        {
-            return (null, ImportCheck.OtherFormat(format));
         }
         catch (JsonException e)
         {

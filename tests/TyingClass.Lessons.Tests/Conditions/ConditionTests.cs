@@ -110,18 +110,17 @@ public sealed class ConditionTests
 
     /// <summary>What a fly has no figure of is neither more nor less nor something else: no condition about it holds.</summary>
     [Theory]
-    [InlineData("mass > 0 g")]
-    [InlineData("mass is not 5 g")]
-    [InlineData("mass unchanged")]
-    [InlineData("wing unchanged")]
-    [InlineData("hook heavier")]
-    public void Holds_WithoutAFigureOnBothSides_DoesNot(string condition)
+    [InlineData("mass > 0 g", false)]
+    [InlineData("mass is not 5 g", false)]
+    [InlineData("mass unchanged", true)]
+    [InlineData("wing unchanged", true)]
+    [InlineData("hook heavier", true)]
+    public void Holds_WithoutAFigureOnBothSides_DoesNot(string condition, bool compares)
     {
         Condition parsed = ConditionParser.Parse(condition, Repair).Condition!;
         Assert.False(parsed.Holds(new ConditionFacts(null, null)));
         Assert.False(parsed.Holds(new ConditionFacts(null, Start)));
-        if (!condition.Contains('g', StringComparison.Ordinal) || condition.EndsWith("unchanged", StringComparison.Ordinal))
-            Assert.False(parsed.Holds(new ConditionFacts(Start, null)));
+        if (compares) Assert.False(parsed.Holds(new ConditionFacts(Start, null)));
     }
 
     [Fact]

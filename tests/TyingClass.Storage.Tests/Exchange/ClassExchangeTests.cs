@@ -217,6 +217,7 @@ public sealed class ClassExchangeTests : IDisposable
     [Theory]
     [InlineData("""{ "format": 2, "somethingNew": { "format": 9 }, "attempts": [1, 2] }""")]
     [InlineData("""{ "made": { "format": 1 }, "format": 2, "people": "none" }""")]
+    [InlineData("""{ "format": 2, "people": [null], "attempts": [{ "grade": 1e999 }] }""")]
     public async Task Read_FileOfALaterVersion_SaysSo(string text)
     {
         (ClassExport? export, string? problem) = await ReadAsync(text);

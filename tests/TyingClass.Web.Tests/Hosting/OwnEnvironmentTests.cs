@@ -4,7 +4,7 @@ using Xunit;
 
 namespace TyingClass.Web.Tests.Hosting;
 
-public class OwnEnvironmentTests
+public sealed class OwnEnvironmentTests
 {
     [Fact]
     public void Only_AVariableOfAnotherProgram_IsNoOption()
