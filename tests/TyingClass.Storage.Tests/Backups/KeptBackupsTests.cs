@@ -116,7 +116,8 @@ public sealed class KeptBackupsTests : IDisposable
         DataFolder other = DataFolder.At(_temp.PathBeside("other"));
         Assert.Equal(1, Restoring.Restore(other, _temp.PathBeside("with-damage.zip"), _temp.Clock.GetUtcNow()).Contents.Damaged);
 
-        DamagedBackupTests.Rewrite(_temp.PathBeside("with-damage.zip"), "contents.json", t => t.Replace("\"Damaged\":1", "\"Damaged\":0", StringComparison.Ordinal));
+        DamagedBackupTests.Rewrite(
+            _temp.PathBeside("with-damage.zip"), "contents.json", t => t.Replace("\"Damaged\":1", "\"Damaged\":0", StringComparison.Ordinal));
         Assert.Equal("It does not hold what its list of contents says.", Assert.Throws<BackupDamagedException>(
             () => Restoring.Restore(other, _temp.PathBeside("with-damage.zip"), _temp.Clock.GetUtcNow())).Message);
     }
