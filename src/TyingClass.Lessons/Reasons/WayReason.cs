@@ -63,7 +63,7 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
             return new WayReason(OneFlyReason.Without(Query("lean"), fly), WayOpening.OfBareHook(), false) { Pair = pair };
         bool asMeant = verdict is VerdictKind.RidesAsIntended or VerdictKind.Tilts;
         string now = verdict == VerdictKind.Undecided ? RideWords.Undecided : RideWords.Rides(fly.Body.Intent, state.AtFishingSpeed, units);
-        if (!asMeant && Mended(fly) is { } mended)
+        if (Mended(fly, asMeant) is { } mended)
         {
             string would = RideWords.WouldRide(fly.Body.Intent, mended.Fly.Tow(Query("keel height")));
             string does = verdict != VerdictKind.Undecided ? now
@@ -117,11 +117,15 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
         return reason with { Shares = [.. reason.Shares.OrderByDescending(s => Bearing(reason, s))] };
     }
 
-    /// <summary>The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side.</summary>
-    private static MendedPart? Mended(FlyFigures fly)
+    /// <summary>
+    /// The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side. Of a fly that leans over and yet has
+    /// its right side up, a crooked one.
+    /// </summary>
+    private static MendedPart? Mended(FlyFigures fly, bool asMeant)
     {
+        if (asMeant && !LeansOver(fly)) return null;
         double now = Keel(fly) ?? 0, least = Query("keel height").Quantity.NoticeableSi;
-        return Best(MendedPart.Straightened(fly)) ?? Best(MendedPart.OnTheOtherSide(fly));
+        return Best(MendedPart.Straightened(fly)) ?? (asMeant ? null : Best(MendedPart.OnTheOtherSide(fly)));
 
         MendedPart? Best(IEnumerable<MendedPart> mended) => mended.Where(m => m.Fly.Tow(Query("keel height")) is { Settles: true, LeanDeg: < UprightDeg })
             .Where(m => Keel(m.Fly) is { } keel && keel > least && (keel > now + least || LeansOver(fly))).MaxBy(m => Keel(m.Fly));

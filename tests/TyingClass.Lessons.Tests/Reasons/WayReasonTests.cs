@@ -108,6 +108,76 @@ public sealed partial class WayReasonTests
         Assert.InRange(Tow(straight).LeanDeg, 0, UprightDeg);
     }
 
+    // A fly that leans over has its right side up and is not as it was meant: what sits crooked is the cause, and not whatever helps by being left off.
+    [Theory]
+    [InlineData("10°", "1 mm", "wing set to one side")]
+    [InlineData("20°", "-2 mm", "wing set to one side")]
+    [InlineData("35°", "0.2 mm", "dumbbell eyes turned about the shank to one side")]
+    public void First_ItLeansAndOnePartSetStraightWouldDo_ThatPartIsNamed(string clocked, string offset, string named)
+    {
+        (string first, Reason reason, FlyFigures fly) = ToldOf(Crooked(clocked, offset));
+
+        Assert.InRange(Tow(fly).LeanDeg, UprightDeg, TurnedDeg);
+        Assert.StartsWith($"The {named} decide", first, StringComparison.Ordinal);
+        Assert.EndsWith(" it would ride point up.", first, StringComparison.Ordinal);
+        Assert.Equal(Tow(fly).LeanDeg * Math.PI / 180, reason.ToSi!.Value, 6);
+        Assert.InRange(reason.Top!.FromSi!.Value * 180 / Math.PI, 0, UprightDeg);
+    }
+
+    // Either part set straight would do; the one that leaves the taller keel is the one to set.
+    [Theory]
+    [InlineData("25°", "0.5 mm")]
+    [InlineData("12°", "0.7 mm")]
+    public void First_EitherOfTwoPartsSetStraightWouldDo_TheOneThatLeavesTheTallerKeelIsNamed(string clocked, string offset)
+    {
+        (string first, Reason reason, FlyFigures fly) = ToldOf(Crooked(clocked, offset));
+
+        FlyFigures eyesSet = Of(Crooked("0°", offset)), wingSet = Of(Crooked(clocked, "0 mm"));
+        Assert.InRange(Tow(fly).LeanDeg, UprightDeg, TurnedDeg);
+        Assert.InRange(Tow(eyesSet).LeanDeg, 0, UprightDeg);
+        Assert.InRange(Tow(wingSet).LeanDeg, 0, UprightDeg);
+        Assert.Equal(Keel(eyesSet) > Keel(wingSet) ? "dumbbell eyes" : "wing", reason.Top!.What.Word);
+        Assert.StartsWith($"The {reason.Top.What.Word} ", first, StringComparison.Ordinal);
+        Assert.Contains(" set ", first, StringComparison.Ordinal);
+    }
+
+    // Without the eyes it would turn over, and with a straight ring too: the author's word decides which of the two is told.
+    [Theory]
+    [InlineData("What does the jig eye do?", "The jig eye sets the ring above the metal, so it rides point up; straight, it would ride point down.")]
+    [InlineData("What?", "The dumbbell eyes decide: it rides point up, and without them, it would ride point down.")]
+    public void First_TwoThingsWouldEachTurnIt_TheOneTheExerciseSpeaksOfIsTold(string prompt, string said)
+    {
+        string jig = Crooked("0°", "0 mm").Replace("eye: straight", "eye: jig 60°", StringComparison.Ordinal)
+            .Replace("size: 3.2 mm", "size: 4 mm", StringComparison.Ordinal).Replace("side: under", "side: top", StringComparison.Ordinal);
+
+        (string first, _, FlyFigures fly) = ToldOf(jig, prompt);
+
+        Assert.Equal(said, first);
+        Assert.True(IsPointUp(fly, Tow(fly)));
+        Assert.False(IsPointUp(fly, Tow(Lacking(fly, "dumbbell eyes"))));
+        Assert.False(IsPointUp(fly, Tow(Of(jig.Replace("jig 60°", "straight", StringComparison.Ordinal)))));
+    }
+
+    // Taken one by one the moments say the opposite of what leaving a part off does: then they are not told.
+    [Theory]
+    [InlineData("barge-hand")]
+    [InlineData("culvert-eel")]
+    [InlineData("gravel-bullhead")]
+    [InlineData("kiln-sprat")]
+    [InlineData("mooring-dace")]
+    [InlineData("osier-crayfish")]
+    [InlineData("varnish-sprat")]
+    public void Why_TheMoments_AreToldOnlyWhereTheyDoNotSpeakAgainstTheFirstSentence(string file)
+    {
+        (_, Reason reason, FlyFigures fly) = Told(file);
+        bool upright = Tow(fly).LeanDeg < 90;
+        double counted = fly.Ledger(KeelHeight()).Where(e => e.Part == reason.Top!.What.Part).Sum(e => e.KeelMomentGmm);
+
+        string why = Result(Repo.Recipe($"recipes/{file}.fly.yaml")!, "What?").Feedback!.Why;
+
+        Assert.Equal(upright ? counted >= 0.005 : counted <= -0.005, why.Contains("All parts together", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("amber-stickleback")]
     [InlineData("breakwater-chub")]
@@ -144,12 +214,45 @@ public sealed partial class WayReasonTests
     public void First_BareHook_NothingIsTiedOn() =>
         Assert.StartsWith("Nothing is tied on this hook yet", Told("plain-hook").First, StringComparison.Ordinal);
 
-    private static (string First, Reason Reason, FlyFigures Fly) Told(string file)
+    private static (string First, Reason Reason, FlyFigures Fly) Told(string file) => ToldOf(Repo.Recipe($"recipes/{file}.fly.yaml")!);
+
+    private static (string First, Reason Reason, FlyFigures Fly) ToldOf(string recipe, string prompt = "What?")
     {
-        string recipe = Repo.Recipe($"recipes/{file}.fly.yaml")!;
-        GradeResult result = Grader.Grade(Repo.Exercise(Asked + recipe.Replace("\n", "\n  ", StringComparison.Ordinal)), "point up", 0);
-        return (result.Feedback!.First!, result.Why[0], new FlyFigures(RecipeParser.Parse(recipe).Value!));
+        GradeResult result = Result(recipe, prompt);
+        return (result.Feedback!.First!, result.Why[0], Of(recipe));
     }
+
+    private static GradeResult Result(string recipe, string prompt) => Grader.Grade(
+        Repo.Exercise(Asked.Replace("What?", prompt, StringComparison.Ordinal) + recipe.Replace("\n", "\n  ", StringComparison.Ordinal)), "point up", 0);
+
+    private static FlyFigures Of(string recipe) => new(RecipeParser.Parse(recipe).Value!);
+
+    // Eyes on top and hair under the shank, as is sound, each a little crooked.
+    private static string Crooked(string clocked, string offset) => $"""
+        recipe: Test
+        intent: point up
+        hook:
+          size: 4
+          eye: straight
+        parts:
+          - part: dumbbell eyes
+            material: brass
+            size: 3.2 mm
+            at: 3 mm
+            side: top
+            clocked: {clocked}
+          - part: wing
+            material: bucktail
+            length: 35 mm
+            mass: 0.06 g
+            at: 6 mm
+            side: under
+            side offset: {offset}
+        fishing:
+          knot: loop
+          speed: 0.4 m/s
+
+        """;
 
     private static FlyFigures Lacking(FlyFigures fly, string part) =>
         fly.Tied(fly.Body with { Parts = [.. fly.Body.Parts.Where(p => p.Name != part)] }, null);
