@@ -118,8 +118,8 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
     }
 
     /// <summary>
-    /// The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side. Of a fly that leans over and yet has
-    /// its right side up, a crooked one.
+    /// The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side. Of a fly that leans over and
+    /// yet has its right side up, a crooked one.
     /// </summary>
     private static MendedPart? Mended(FlyFigures fly, bool asMeant)
     {

@@ -1,4 +1,3 @@
-using TyingClass.Balance.Bodies;
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Recipes.Text;
