@@ -55,6 +55,18 @@ public sealed class IncomingTests : IDisposable
         Assert.Equal(["Old hand"], Names());
     }
 
+    /// <summary>What a restore that never came to its switch had laid there is not part of the next one.</summary>
+    [Fact]
+    public void Begin_LeftoverOfOneThatWasCutOff_IsAnEmptyPlace()
+    {
+        DataFolder.MakePrivate(Incoming.Begin(_temp.Folder).PhotosPath);
+        File.WriteAllText(Path.Combine(DataFolder.Seen(_temp.Folder.IncomingPath).PhotosPath, "stray.jpg"), "stray");
+
+        DataFolder place = Incoming.Begin(_temp.Folder);
+
+        Assert.Empty(Directory.GetFileSystemEntries(place.Path));
+    }
+
     /// <summary>The moves of a switch, in their order: cut off after each of them.</summary>
     [Theory]
     [InlineData(0)]

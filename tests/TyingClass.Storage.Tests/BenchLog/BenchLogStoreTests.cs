@@ -72,6 +72,23 @@ public sealed class BenchLogStoreTests
     }
 
     [Fact]
+    public void Trash_OneOfTwoEntries_IsInTheTrashAloneUntilItIsPutBack()
+    {
+        using TempStore temp = new();
+        string thrown = temp.Store.BenchLog.Add("wren", "class", Fly, Everything, Computed, "thrown").Id,
+            kept = temp.Store.BenchLog.Add("wren", "class", Fly, Everything, Computed, "kept").Id;
+
+        Assert.True(temp.Store.BenchLog.Trash(thrown, "wren"));
+
+        Assert.Equal(kept, Assert.Single(temp.Store.BenchLog.Of("wren")).Id);
+        Assert.Equal(kept, Assert.Single(temp.Store.BenchLog.OfClass("class")).Id);
+        Assert.Equal(thrown, Assert.Single(temp.Store.BenchLog.TrashOf("wren")).Id);
+        Assert.True(temp.Store.BenchLog.Restore(thrown, "wren"));
+        Assert.Equal([kept, thrown], temp.Store.BenchLog.Of("wren").Select(e => e.Id).Order().OrderBy(id => id == thrown));
+        Assert.Empty(temp.Store.BenchLog.TrashOf("wren"));
+    }
+
+    [Fact]
     public void EmptyTrash_AfterThirtyDays_TakesThePhotoAlong()
     {
         using TempStore temp = new();

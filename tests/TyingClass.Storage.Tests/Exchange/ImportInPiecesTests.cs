@@ -1,9 +1,11 @@
 using System.Text;
+using System.Text.Json.Nodes;
 using TyingClass.Storage.Attempts;
 using TyingClass.Storage.Classes;
 using TyingClass.Storage.Exchange;
 using TyingClass.Storage.Files;
 using TyingClass.Storage.People;
+using TyingClass.Storage.Practice;
 using Xunit;
 
 namespace TyingClass.Storage.Tests.Exchange;
@@ -128,6 +130,41 @@ public sealed class ImportInPiecesTests : IDisposable
             using MemoryStream cut = new(written.ToArray()[..length]);
             Assert.NotEmpty((await ExportJson.ReadAsync(cut, TestContext.Current.CancellationToken)).Problem!);
         }
+    }
+
+    // Some megabytes: an attempt lies across every border between what is held at once, and a letter of several bytes across some.
+    [Fact]
+    public async Task Read_MoreThanIsHeldAtOnce_GivesEveryAttemptOnceAndWhole()
+    {
+        string[] answers = [.. Enumerable.Range(1, Many).Select(i => string.Concat(Enumerable.Repeat($"schräg {i} — ", 700)))];
+        List<Attempt> large = [.. _sent.Attempts.Zip(answers, (a, text) => a with { AnswerText = text })];
+        using MemoryStream written = new();
+        await ExportJson.WriteAsync(written, _sent with { Attempts = large }, TestContext.Current.CancellationToken);
+        Assert.True(written.Length > 3 << 20, $"{written.Length} bytes may be held at once.");
+
+        (ClassExport? export, string? problem) = await ExportJson.ReadAsync(written, TestContext.Current.CancellationToken);
+
+        Assert.Null(problem);
+        Assert.Equal(large.Select(a => (a.Id, a.Number, a.AnswerText)), export!.Attempts.Select(a => (a.Id, a.Number, a.AnswerText)));
+        Assert.Equal(_sent.People.Select(p => p.Id), export.People.Select(p => p.Id));
+    }
+
+    // It would be read as nothing at all, taken in, and show only when the class cannot be taken out again.
+    [Fact]
+    public async Task Read_PartMissingDeepInside_IsRefusedAtOnce()
+    {
+        PracticeAnswer answer = new(new PracticeProblem("practice-keel-height-7-20", "keel height", 7, 20, "recipe: Reed Darter\n"), _sent.Attempts.First());
+        using MemoryStream written = new();
+        await ExportJson.WriteAsync(written, _sent with { Practice = [answer] }, TestContext.Current.CancellationToken);
+        JsonNode root = JsonNode.Parse(written.ToArray())!;
+        JsonObject feedback = root["practice"]![0]!["attempt"]!["feedback"]!.AsObject();
+        Assert.True(feedback.Remove("goals"));
+
+        using MemoryStream lacking = new(Encoding.UTF8.GetBytes(root.ToJsonString()));
+        (ClassExport? export, string? problem) = await ExportJson.ReadAsync(lacking, TestContext.Current.CancellationToken);
+
+        Assert.Null(export);
+        Assert.Contains("this is not a class export that can be read", problem, StringComparison.Ordinal);
     }
 
     private void Import(ClassExport export) => Assert.Empty(_to.Store.Exchange.Import(export, _teacher.Id, [new HandedOut("p", "h")]).Problems);

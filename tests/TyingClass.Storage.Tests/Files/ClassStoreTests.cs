@@ -36,6 +36,21 @@ public sealed class ClassStoreTests
         Assert.Throws<StorageException>(() => new ClassStore(temp.Folder, temp.Clock));
     }
 
+    // As where the folder belongs to somebody else: it is not said to be in use.
+    [Fact]
+    public void Open_FolderThatCannotBeHeld_SaysThatItCannotBeWrittenTo()
+    {
+        using TempStore temp = new();
+        DataFolder folder = DataFolder.At(temp.PathBeside("others"));
+        Directory.CreateDirectory(folder.LockPath);
+
+        StorageException refused = Assert.Throws<StorageException>(() => new ClassStore(folder, temp.Clock));
+
+        Assert.StartsWith($"The data folder {folder.Path} cannot be written to: ", refused.Message, StringComparison.Ordinal);
+        Assert.EndsWith("Give another one with --data DIR.", refused.Message, StringComparison.Ordinal);
+        Assert.False(refused.FolderInUse);
+    }
+
     [Fact]
     public void Open_FolderThatIsAFile_SaysSo()
     {
