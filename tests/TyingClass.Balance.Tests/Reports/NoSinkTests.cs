@@ -22,6 +22,19 @@ public sealed class NoSinkTests
         Assert.Null(report.Soaked.Sink);
         Finding finding = Assert.Single(report.Findings, f => f.Code == "sinks any way up");
         Assert.Equal(1.36, Assert.IsType<NoSinkFinding>(finding).RateMS!.Value, 0.005);
+        Assert.False(Assert.IsType<NoSinkFinding>(finding).Rises);
+    }
+
+    // The same ball of cork rises.
+    [Fact]
+    public void Report_LoneBallOfCork_RisesAnyWayUp()
+    {
+        double volume = Math.PI / 6 * 27e-9;
+        BalanceReport report = Report(
+            new BodyPart("ball") { Masses = [new(240 * volume, default)], Solids = [new(volume, default)], Drag = [DragElement.Sphere(default, 3e-3)] });
+
+        Assert.Null(report.Soaked.Sink);
+        Assert.True(Assert.IsType<NoSinkFinding>(Assert.Single(report.Findings, f => f.Code == "sinks any way up")).Rises);
     }
 
     [Fact]

@@ -85,6 +85,18 @@ public sealed class SolidsTests
     [Fact]
     public void HelixTurnLength_RadiusTwoPitchThree_IsPythagoras() => Assert.Equal(12.91951, Helix.TurnLengthM(2, 3), 1e-5);
 
+    // Drawn out evenly along its axis by a length of 12, whatever its rings: 12²/12 more along, nothing more across.
+    [Fact]
+    public void HelixSpread_DrawnOut_AddsThatOfARod()
+    {
+        Spread flat = Helix.SpreadOf(3, 0, 1), drawn = Helix.SpreadOf(3, 12, 1);
+        Assert.Equal(12, drawn.AlongM2 - flat.AlongM2, 1e-12);
+        Assert.Equal(flat.AcrossM2, drawn.AcrossM2, 1e-12);
+    }
+
+    [Fact]
+    public void BoredFrustum_Bore_IsItsDiameter() => Assert.Equal(2, new BoredFrustum(4, 4, 5, 2).BoreM, 1e-12);
+
     [Fact]
     public void BoredFrustum_BoreWiderThanNose_Throws() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => new BoredFrustum(1, 2, 3, 1.5));
