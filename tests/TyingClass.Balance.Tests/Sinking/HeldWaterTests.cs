@@ -6,7 +6,9 @@ using Xunit;
 
 namespace TyingClass.Balance.Tests.Sinking;
 
-/// <summary>Water in a soaked dressing weighs nothing under water, yet it has to be set going: the fly sinks as fast in the end, and starts more slowly.</summary>
+/// <summary>
+/// Water in a soaked dressing weighs nothing under water, yet it has to be set going: the fly sinks as fast in the end, and starts more slowly.
+/// </summary>
 public sealed class HeldWaterTests
 {
     private static readonly FishingConditions Conditions = new(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5);
