@@ -41,6 +41,18 @@ public sealed class GoalTests
         }
     }
 
+    // Two clauses fit into one sentence here: both are told.
+    [Fact]
+    public void Grade_TwoGoalsMissed_TheReplyTellsBoth()
+    {
+        Exercise exercise = Compose("mass: at most 0.1 g", "sink rate: at least 3 m/s");
+
+        string reply = Grader.Grade(exercise, exercise.ModelAnswer!, 0).Feedback!.Reply!;
+
+        Assert.StartsWith("Neither goal is met: it is too heavy", reply, StringComparison.Ordinal);
+        Assert.Contains("; it sinks too slowly", reply, StringComparison.Ordinal);
+    }
+
     private static Exercise Repair(params string[] goals) => Repo.Exercise($"""
         id: r-7
         kind: repair

@@ -65,6 +65,33 @@ public sealed class AskedReasonTests
         Assert.Equal(new Thing(ThingKind.Air, "wing"), result.Why[0].Top!.What);
     }
 
+    // Whoever said less than it weighs dry was not misled by the water; whoever said its dry weight was.
+    [Theory]
+    [InlineData("under 0.1 g", ThingKind.Part)]
+    [InlineData("about as dry", ThingKind.HeldWater)]
+    [InlineData("more", ThingKind.HeldWater)]
+    public void OwnChoices_WeightWithItsWater_TheWaterIsToldToWhoeverForgotIt(string choice, ThingKind kind)
+    {
+        FlyFigures fly = Fly(Flies.Darter);
+        double dryG = 1e3 * Query("mass").Of(fly)!.Value, wetG = 1e3 * Query("mass with held water").Of(fly)!.Value;
+        string least = FormattableString.Invariant($"{(dryG + wetG) / 2:0.000} g");
+        Assert.True(wetG - dryG > 0.05, $"{dryG} g dry and {wetG} g wet: the water has to count here.");
+
+        GradeResult result = Grader.Grade(Repo.Exercise($"""
+            {Head}file: recipes/reed-darter.fly.yaml
+            choices:
+              - say: under 0.1 g
+                when: mass with held water < 0.1 g
+              - say: about as dry
+                when: mass with held water >= 0.1 g and mass with held water <= {least}
+              - say: more
+                when: mass with held water > {least}
+            """), choice, 0);
+
+        Assert.Equal(choice == "more", result.Passed);
+        Assert.Equal(kind, result.Why[0].Top!.What.Kind);
+    }
+
     [Theory]
     [InlineData("What does the knot do?", ReasonForm.Change)]
     [InlineData("What?", ReasonForm.Without)]

@@ -41,6 +41,9 @@ public sealed class ChangeReasonTests
 
         Assert.Equal(4, reason.Shares.Length);
         Assert.Equal(ThingKind.Rest, reason.Shares[^1].What.Kind);
+        // A body thicker by less than half a millimeter has the least say of the five.
+        Assert.DoesNotContain(reason.Shares, s => s.What.Word == "body");
+        Assert.Contains(reason.Shares, s => s.What.Kind == ThingKind.Speed);
         Assert.Equal(reason.ToSi!.Value - reason.FromSi!.Value, reason.Shares.Sum(s => s.Si), 9);
     }
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using TyingClass.Lessons.Courses;
 using TyingClass.Lessons.Grading;
 using TyingClass.Lessons.Tests.Grading;
 using TyingClass.Recipes.Text;
@@ -136,5 +137,28 @@ public sealed class MeasureTests
         Feedback feedback = Grader.Grade(line, FormattableString.Invariant($"{keyRad * 180 / Math.PI:F2}°"), 0).Feedback!;
 
         Assert.Equal(speedMS, feedback.Picture!.SpeedMS);
+    }
+
+    [Theory]
+    [InlineData("quantity: mass centre", "tolerance: 0.5 mm", 7, "“centre”")]
+    [InlineData("quantity: changes", "tolerance: 1", 7, "cannot be measured: it compares with a fly given.")]
+    [InlineData("quantity: mass", "tolerance: 0 g", 8, "The tolerance must be more than nothing.")]
+    [InlineData("quantity: mass", "tolerance: wide", 8, "wide")]
+    [InlineData("quantity: mass", "tolerance: 2 mm", 8, "mm")]
+    public void Read_QuantityOrToleranceThatIsNone_IsToldWithItsLine(string quantity, string tolerance, int line, string said)
+    {
+        LessonResult read = Repo.Fence("exercise", $"""
+            id: m-1
+            kind: measure
+            title: M
+            concepts: [mass center]
+            prompt: How much?
+            file: recipes/slate-minnow.fly.yaml
+            {quantity}
+            {tolerance}
+            """);
+
+        AuthorError error = Assert.Single(read.Errors, e => e.Line == Repo.LinesBeforeFence + line);
+        Assert.Contains(said, error.Text, StringComparison.Ordinal);
     }
 }
