@@ -31,7 +31,7 @@ public sealed class RefusalTests : IDisposable
         AssertRefused("is in use by another TyingClass", "restore", "winter.zip", "--data", "data");
 
         Assert.Equal(["Wren"], store.People.All().Select(p => p.Name));
-        Assert.DoesNotContain(Directory.GetDirectories(_folder.FullName), d => Path.GetFileName(d).Contains("before", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFileSystemEntries(In("data")), d => Path.GetFileName(d).StartsWith("before-restore", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -11,13 +11,12 @@ namespace TyingClass.Lessons.Reasons;
 /// <param name="Turned">As it stands and as it would.</param>
 internal sealed record MendedPart(Thing What, TurnedLine Turned, FlyFigures Fly)
 {
-    /// <summary>Parts that sit off the middle, each set straight.</summary>
-    public static IEnumerable<MendedPart> Straightened(FlyFigures fly) => Each(fly, part => part switch
-    {
-        { SideOffsetM: not 0 } => (part with { SideOffsetM = 0 }, new TurnedLine("side offset", "aside", null)),
-        { ClockedRad: not 0 } => (part with { ClockedRad = 0 }, new TurnedLine("clocked", "aside", null)),
-        _ => null,
-    });
+    /// <summary>Parts that sit off the middle, each set in it, and parts that are turned about the shank, each set straight.</summary>
+    public static IEnumerable<MendedPart> Straightened(FlyFigures fly) =>
+    [
+        .. Each(fly, part => part.SideOffsetM == 0 ? null : (part with { SideOffsetM = 0 }, new TurnedLine("side offset", "aside", null))),
+        .. Each(fly, part => part.ClockedRad == 0 ? null : (part with { ClockedRad = 0 }, new TurnedLine("clocked", "aside", null))),
+    ];
 
     /// <summary>Parts on one side of the shank, each on the other.</summary>
     public static IEnumerable<MendedPart> OnTheOtherSide(FlyFigures fly) => Each(fly, part => (part.Side ?? KindsOfPart.Of(part).UsualSide) switch

@@ -74,7 +74,7 @@ public static class OneFlyReason
         // A part that sits crooked is why a fly leans, whatever else is on it.
         if (query.Quantity.Name == "lean" && MendedPart.Straightened(fly).ToArray() is { Length: > 0 } crooked)
         {
-            ReasonShare[] set = [.. crooked.Select(m => m.Share(query, now)).OrderByDescending(s => Math.Abs(s.Si))];
+            ReasonShare[] set = [.. crooked.Select(m => m.Share(query, now)).OrderByDescending(s => Math.Abs(s.Si)).DistinctBy(s => s.What)];
             ordered = [.. set, .. ordered.Where(s => !set.Any(c => c.What == s.What))];
         }
 

@@ -118,17 +118,19 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
     }
 
     /// <summary>
-    /// The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side. Of a fly that leans over and
-    /// yet has its right side up, a crooked one.
+    /// The one part that, set otherwise, would let the fly ride as it is meant; a crooked one before one on the wrong side. Where the verdict is that most of
+    /// its like have the right side up, and yet it is said to lean, a crooked one only.
     /// </summary>
     private static MendedPart? Mended(FlyFigures fly, bool asMeant)
     {
-        if (asMeant && !LeansOver(fly)) return null;
-        double now = Keel(fly) ?? 0, least = Query("keel height").Quantity.NoticeableSi;
+        double leanDeg = fly.Tow(Query("lean")).LeanDeg;
+        if (asMeant && leanDeg < UprightDeg) return null;
+        double now = Keel(fly) ?? 0, least = Query("keel height").Quantity.NoticeableSi, leastDeg = Query("lean").Quantity.NoticeableSi * 180 / Math.PI;
         return Best(MendedPart.Straightened(fly)) ?? (asMeant ? null : Best(MendedPart.OnTheOtherSide(fly)));
 
         MendedPart? Best(IEnumerable<MendedPart> mended) => mended.Where(m => m.Fly.Tow(Query("keel height")) is { Settles: true, LeanDeg: < UprightDeg })
-            .Where(m => Keel(m.Fly) is { } keel && keel > least && (keel > now + least || LeansOver(fly))).MaxBy(m => Keel(m.Fly));
+            .Where(m => Keel(m.Fly) is { } keel && keel > least && (keel > now + least || (LeansOver(fly) && LeansLess(m)))).MaxBy(m => Keel(m.Fly));
+        bool LeansLess(MendedPart mended) => mended.Fly.Tow(Query("lean")).LeanDeg <= leanDeg - leastDeg;
         static double? Keel(FlyFigures fly) => Query("keel height").Of(fly);
     }
 

@@ -49,10 +49,25 @@ public sealed class HandednessTests
     public void Of_RingToOneSide_IsCountedFromIt(string thing)
     {
         BodyPart part = Bodies[thing];
-        if (thing.Contains("slant", StringComparison.Ordinal) || thing.Contains("up", StringComparison.Ordinal)) return;
 
         Assert.Equal(-1, Handedness.Of(new FlyBody([part], At(5, 0), 0.02, Intent.PointDown)));
         Assert.Equal(1, Handedness.Of(new FlyBody([part], At(-5, 0), 0.02, Intent.PointDown)));
+    }
+
+    // What comes first decides, whatever comes after it says.
+    [Fact]
+    public void Of_MassOnOneSideAndAllElseOnTheOther_IsTheSideOfTheMass()
+    {
+        BodyPart part = new("a")
+        {
+            Masses = [new(1e-4, At(1, 0))],
+            Solids = [new(1e-8, At(-1, 0))],
+            Air = [new(1e-8, 60, At(-1, 0))],
+            Drag = [Along(10, 1, At(-1, 0))],
+        };
+
+        Assert.Equal(1, Handedness.Of(new FlyBody([part], default, 0.02, Intent.PointDown)));
+        Assert.Equal(-1, Handedness.Of(new FlyBody([part with { Masses = [] }], default, 0.02, Intent.PointDown)));
     }
 
     [Fact]

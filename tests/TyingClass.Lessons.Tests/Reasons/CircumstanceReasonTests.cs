@@ -44,8 +44,15 @@ public sealed class CircumstanceReasonTests
     }
 
     [Fact]
-    public void Soaking_NothingHoldsAir_HasNoShares() => Assert.Empty(CircumstanceReason.Soaking(Query("wet weight"),
-        Fly(Herring.Replace("deer hair", "bucktail", StringComparison.Ordinal))).Shares.Where(s => s.What.Kind != ThingKind.Air || s.Si == 0));
+    public void Soaking_NothingHoldsAir_HasNoShares()
+    {
+        FlyFigures fly = Fly(Herring[..Herring.IndexOf("  - part: wing", StringComparison.Ordinal)] + "fishing:\n  knot: loop\n  speed: 0.8 m/s\n");
+
+        Reason reason = CircumstanceReason.Soaking(Query("wet weight"), fly);
+
+        Assert.Empty(reason.Shares);
+        Assert.Equal(reason.FromSi, reason.ToSi);
+    }
 
     [Fact]
     public void Knotted_FromALoopToACinchedKnot()
