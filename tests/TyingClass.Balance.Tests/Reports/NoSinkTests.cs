@@ -1,7 +1,7 @@
 using TyingClass.Balance.Bodies;
-using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Tests.Flies;
 using Xunit;
 
 namespace TyingClass.Balance.Tests.Reports;
@@ -9,8 +9,6 @@ namespace TyingClass.Balance.Tests.Reports;
 /// <summary>A report without a sink says why.</summary>
 public sealed class NoSinkTests
 {
-    private static readonly FishingConditions Conditions = new(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5);
-
     // 3 mm tungsten at 19 300 kg/m³ in water of 20 °C: 1.359 m/s by Brown and Lawler (the table of check values).
     [Fact]
     public void Report_LoneBall_SinksAnyWayUpAtItsRate()
@@ -66,6 +64,6 @@ public sealed class NoSinkTests
     }
 
     private static BalanceReport Report(BodyPart part) =>
-        BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Conditions,
+        BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Fished.Plainly,
         new ReportOptions { Flies = 1, SpeedsMS = [0.5] });
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using TyingClass.Balance.Bodies;
-using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Tests.Flies;
 using Xunit;
 
 namespace TyingClass.Balance.Tests.Reports;
@@ -10,8 +10,6 @@ namespace TyingClass.Balance.Tests.Reports;
 /// <summary>Figures that a report takes from what was solved, worked by hand.</summary>
 public sealed class ReportFiguresTests
 {
-    private static readonly FishingConditions Conditions = new(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5);
-
     // 0.5 m at 2 s and 1.1 m at 4 s: 0.8 m half way, 0.65 m a quarter of the way.
     [Theory]
     [InlineData(0, 0)]
@@ -46,7 +44,7 @@ public sealed class ReportFiguresTests
             Ball("far", 1, 2),
         ], default, 0.02, Intent.PointDown);
 
-        ImmutableArray<HeelingEntry> heeling = BalanceEngine.Report(body, Conditions, new ReportOptions { Flies = 1, SpeedsMS = [0.5] }).Soaked.Heeling;
+        ImmutableArray<HeelingEntry> heeling = BalanceEngine.Report(body, Fished.Plainly, new ReportOptions { Flies = 1, SpeedsMS = [0.5] }).Soaked.Heeling;
 
         Assert.Equal(["far", "near"], heeling.Select(h => h.Part));
         double wet = 0.1 - 998.2041e-3 * 0.01;

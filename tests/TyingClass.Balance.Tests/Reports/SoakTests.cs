@@ -1,5 +1,4 @@
 using TyingClass.Balance.Bodies;
-using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
 using TyingClass.Balance.Tests.Flies;
@@ -10,8 +9,6 @@ namespace TyingClass.Balance.Tests.Reports;
 
 public sealed class SoakTests
 {
-    private static readonly FishingConditions Conditions = new(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5);
-
     // 200 mg of steel-dense stuff holding 50 mm³ of air with τ = 40 s and 100 mg of water: after 40 s 18.394 mm³ (e^-1) are left, so 63.212 mg of water are in.
     [Fact]
     public void Soak_OneAirElement_FollowsItsExponential()
@@ -69,6 +66,6 @@ public sealed class SoakTests
             HeldWaterKg = 1e-4,
         };
         ReportOptions options = new() { Flies = 1, SpeedsMS = [0.5], SoakTimesS = [.. times ?? [0, 40, 80, 160]] };
-        return BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Conditions, options);
+        return BalanceEngine.Report(new FlyBody([part], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown), Fished.Plainly, options);
     }
 }

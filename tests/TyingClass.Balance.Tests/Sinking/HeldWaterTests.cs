@@ -1,7 +1,7 @@
 using TyingClass.Balance.Bodies;
-using TyingClass.Balance.Fluid;
 using TyingClass.Balance.Geometry;
 using TyingClass.Balance.Reports;
+using TyingClass.Balance.Tests.Flies;
 using Xunit;
 
 namespace TyingClass.Balance.Tests.Sinking;
@@ -11,8 +11,6 @@ namespace TyingClass.Balance.Tests.Sinking;
 /// </summary>
 public sealed class HeldWaterTests
 {
-    private static readonly FishingConditions Conditions = new(new Water(998.2041, 1001.57e-6), new Leader(0.2e-3, 2.5e9, 1140), Knot.Loop, 0.5);
-
     [Fact]
     public void Sink_DressingFullOfWater_IsAsFastInTheEndAndLaterThere()
     {
@@ -47,6 +45,6 @@ public sealed class HeldWaterTests
         };
         BodyPart wing = new("wing") { Masses = [new(1e-6, new Vector3D(2e-3, 0, -1e-3))], HeldWaterKg = inTheOtherKg };
         FlyBody body = new([hook, wing], new Vector3D(-1e-3, 0, 0), 0.02, Intent.PointDown);
-        return PartialReports.Sink(body, Conditions, state)!;
+        return PartialReports.Sink(body, Fished.Plainly, state)!;
     }
 }

@@ -1,5 +1,5 @@
 using TyingClass.Lessons.Grading;
-using TyingClass.Lessons.Quantities;
+using TyingClass.Lessons.Tests.Reasons;
 using TyingClass.Recipes.Text;
 using Xunit;
 
@@ -122,11 +122,7 @@ public sealed class ReplyTests
 
     private static string Mass(string recipe) => Said("mass", recipe);
 
-    private static string Said(string quantity, string recipe)
-    {
-        Assert.True(QuantityQuery.TryParse(quantity, out QuantityQuery query, out string error), error);
-        return query.Say(query.Of(new FlyFigures(RecipeParser.Parse(recipe).Value!)), UnitSystem.Metric);
-    }
+    private static string Said(string quantity, string recipe) => Solved.Query(quantity).Say(Solved.Query(quantity).Of(Solved.Fly(recipe)), UnitSystem.Metric);
 
     private static string Reply(string exercise, string answer) => Graded(exercise, answer).Feedback!.Reply!;
 

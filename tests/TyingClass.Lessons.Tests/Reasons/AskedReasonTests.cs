@@ -3,9 +3,9 @@ using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Lessons.Tests.Grading;
 using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 using Xunit;
+using static TyingClass.Lessons.Tests.Reasons.Solved;
 
 namespace TyingClass.Lessons.Tests.Reasons;
 
@@ -154,14 +154,4 @@ public sealed class AskedReasonTests
             },
         });
     }
-
-    private static string File(string name) => Repo.Recipe($"recipes/{name}.fly.yaml")!;
-
-    private static QuantityQuery Query(string quantity)
-    {
-        Assert.True(QuantityQuery.TryParse(quantity, out QuantityQuery query, out string error), error);
-        return query;
-    }
-
-    private static FlyFigures Fly(string recipe) => new(RecipeParser.Parse(recipe).Value!);
 }

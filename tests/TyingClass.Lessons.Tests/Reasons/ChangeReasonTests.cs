@@ -1,10 +1,8 @@
-using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Lessons.Tests.Grading;
-using TyingClass.Recipes.Model;
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 using Xunit;
+using static TyingClass.Lessons.Tests.Reasons.Solved;
 
 namespace TyingClass.Lessons.Tests.Reasons;
 
@@ -47,11 +45,5 @@ public sealed class ChangeReasonTests
         Assert.Equal(reason.ToSi!.Value - reason.FromSi!.Value, reason.Shares.Sum(s => s.Si), 9);
     }
 
-    private static Reason Of(string quantity, string after)
-    {
-        Assert.True(QuantityQuery.TryParse(quantity, out QuantityQuery query, out string error), error);
-        return ChangeReason.Of(query, new FlyFigures(Parse(Flies.Darter)), new FlyFigures(Parse(after)));
-    }
-
-    private static Recipe Parse(string text) => RecipeParser.Parse(text).Value!;
+    private static Reason Of(string quantity, string after) => ChangeReason.Of(Query(quantity), Fly(Flies.Darter), Fly(after));
 }

@@ -1,15 +1,15 @@
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 using Xunit;
+using static TyingClass.Lessons.Tests.Reasons.Solved;
 
 namespace TyingClass.Lessons.Tests.Reasons;
 
 /// <summary>What soaking, a knot and a speed do to one fly, put to the engine by a recipe that says so.</summary>
 public sealed class CircumstanceReasonTests
 {
-    private static readonly string Herring = Repo.Recipe("recipes/kite-herring.fly.yaml")!;
+    private static readonly string Herring = File("kite-herring");
 
     [Theory]
     [InlineData("pitch")]
@@ -83,12 +83,4 @@ public sealed class CircumstanceReasonTests
         Assert.Equal((ThingKind.Speed, new TurnedLine("speed", "0.4 m/s", "0.8 m/s")), (speed.What.Kind, Assert.Single(speed.Turned)));
         Assert.True(speed.Si > 0, "Twice as fast the water pulls harder.");
     }
-
-    private static QuantityQuery Query(string quantity)
-    {
-        Assert.True(QuantityQuery.TryParse(quantity, out QuantityQuery query, out string error), error);
-        return query;
-    }
-
-    private static FlyFigures Fly(string recipe) => new(RecipeParser.Parse(recipe).Value!);
 }

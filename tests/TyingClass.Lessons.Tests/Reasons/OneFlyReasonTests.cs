@@ -1,17 +1,17 @@
 using TyingClass.Lessons.Quantities;
 using TyingClass.Lessons.Reasons;
 using TyingClass.Lessons.Tests.Grading;
-using TyingClass.Recipes.Text;
 using TyingClass.Telling.Reasons;
 using Xunit;
+using static TyingClass.Lessons.Tests.Reasons.Solved;
 
 namespace TyingClass.Lessons.Tests.Reasons;
 
 public sealed class OneFlyReasonTests
 {
     private const string Cinched = "leader: 0.60 mm nylon\n  knot: cinched";
-    private static readonly string Minnow = Repo.Recipe("recipes/slate-minnow.fly.yaml")!;
-    private static readonly string MinnowTurned = Repo.Recipe("recipes/slate-minnow-tail-heavy.fly.yaml")!;
+    private static readonly string Minnow = File("slate-minnow");
+    private static readonly string MinnowTurned = File("slate-minnow-tail-heavy");
 
     // Masses add, and so do the volumes that they displace.
     [Theory]
@@ -198,7 +198,7 @@ public sealed class OneFlyReasonTests
     [Fact]
     public void Of_RidesAsIntended_TellsOnlyErrorsThatCostFliesTheDearestFirst()
     {
-        Reason reason = Of("rides as intended", Repo.Recipe("recipes/russet-loach.fly.yaml")!);
+        Reason reason = Of("rides as intended", File("russet-loach"));
 
         Assert.Equal(ReasonForm.Hands, reason.Form);
         Assert.NotEmpty(reason.Shares);
@@ -210,12 +210,4 @@ public sealed class OneFlyReasonTests
     private static bool Same(double a, double b) => Math.Abs(a - b) < 1e-9;
 
     private static Reason Of(string quantity, string recipe) => OneFlyReason.Of(Query(quantity), Fly(recipe));
-
-    private static QuantityQuery Query(string quantity)
-    {
-        Assert.True(QuantityQuery.TryParse(quantity, out QuantityQuery query, out string error), error);
-        return query;
-    }
-
-    private static FlyFigures Fly(string recipe) => new(RecipeParser.Parse(recipe).Value!);
 }
