@@ -65,7 +65,8 @@ internal sealed record WayReason(Reason Reason, string First, bool ByHands)
         string now = verdict == VerdictKind.Undecided ? RideWords.Undecided : RideWords.Rides(fly.Body.Intent, state.AtFishingSpeed, units);
         if (Mended(fly, asMeant) is { } mended)
         {
-            string would = RideWords.WouldRide(fly.Body.Intent, mended.Fly.Tow(Query("keel height")));
+            TowReport otherwise = mended.Fly.Tow(Query("keel height"));
+            string would = asMeant ? RideWords.WouldLean(otherwise, units) : RideWords.WouldRide(fly.Body.Intent, otherwise);
             string does = verdict != VerdictKind.Undecided ? now
                 : pair == FlyPair.Ways || state.AtFishingSpeed.LeanDeg > UprightDeg ? RideWords.EitherWay : RideWords.BarelyHeld(fly.Body.Intent);
             Reason other = Without(fly, out _);

@@ -50,6 +50,13 @@ public static class RideWords
         };
     }
 
+    /// <summary>Of a fly that has its right side up and leans: "would lean by 7° only".</summary>
+    public static string WouldLean(TowReport tow, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(tow);
+        return tow.LeanDeg < 0.5 ? "would not lean" : $"would lean by {Lean(tow.LeanDeg, units)} only";
+    }
+
     // A lean of three digits is told by the other way up.
     private static string Lean(double leanDeg, UnitSystem units) => leanDeg < 99.5
         ? Magnitudes.Lean.Say(Si.Deg(leanDeg), units)
